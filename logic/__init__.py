@@ -1,0 +1,1 @@
+"""The handbook in code: pure Python, SI inside, no screen."""

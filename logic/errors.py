@@ -1,0 +1,55 @@
+"""Refusals and offers. Screens turn both into sentences in the person's units; scripts read the SI text."""
+
+
+class InputError(ValueError):
+    """A value that cannot be used: what was given, why not, and what is allowed.
+
+    `reason` is a short key of the sentence ("range", "ambiguous", ...). `low` and `high` are SI, None where open.
+    """
+
+    def __init__(
+        self,
+        field: str,
+        given: object,
+        reason: str,
+        low: float | None = None,
+        high: float | None = None,
+        quantity: str | None = None,
+    ) -> None:
+        """Keep the parts of the sentence; the text is for scripts, in SI."""
+        self.field, self.given, self.reason = field, given, reason
+        self.low, self.high, self.quantity = low, high, quantity
+        super().__init__(self._text())
+
+    def _text(self) -> str:
+        allowed = ""
+        if self.low is not None and self.high is not None:
+            allowed = f"; allowed from {self.low:g} to {self.high:g} (SI)"
+        elif self.low is not None:
+            allowed = f"; allowed from {self.low:g} (SI)"
+        elif self.high is not None:
+            allowed = f"; allowed up to {self.high:g} (SI)"
+        return f"{self.field}: {self.given!r} refused ({self.reason}){allowed}"
+
+
+class Missing(Exception):  # noqa: N818  (an offer to fill a gap, not an error)
+    """Values that a result needs and the board does not have yet."""
+
+    def __init__(self, *fields: str) -> None:
+        """Keep the keys of the missing fields, in the order they were asked for."""
+        self.fields = fields
+        super().__init__("missing: " + ", ".join(fields))
+
+
+def positive(**numbers: float) -> None:
+    """Raise InputError for the first number that is not finite and above zero.
+
+    >>> positive(span=0.06)
+    >>> positive(span=0.0)
+    Traceback (most recent call last):
+    ...
+    logic.errors.InputError: span: 0.0 refused (not positive); allowed from 0 (SI)
+    """
+    for name, value in numbers.items():
+        if not 0.0 < value < float("inf"):
+            raise InputError(name, value, "not positive", low=0.0)

@@ -1,0 +1,135 @@
+"""Rows of assets/tables with their sources: printed units in the file, SI in the rows."""
+
+import tomllib
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from logic.errors import InputError
+from logic.units import factor
+from logic.workings import Given, fresh, given
+
+ASSETS = Path(__file__).resolve().parent.parent / "assets"
+
+SI_OF_PRINTED = {
+    "mm": "m",
+    "lbf": "N",
+    "rpm": "rad/s",
+    "g/m": "kg/m",
+    "N*m": "N*m",
+    "N": "N",
+    "m/s": "m/s",
+    "m**2": "m**2",
+    "kg/m**3": "kg/m**3",
+    "m/s**2": "m/s**2",
+    "lbf/(1000*ft/min)**2": "kg/m",
+    "V": "V",
+    "1": "1",
+}
+"""The SI unit that a printed unit is converted to; a unit not listed here is refused by the loader."""
+
+
+@dataclass(frozen=True)
+class Source:
+    """One printed source: `title`, who published it, its year, and how far it was read."""
+
+    key: str
+    title: str
+    publisher: str
+    year: int
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class Row:
+    """One printed row. Numbers are SI."""
+
+    table: str
+    cells: dict[str, Any]
+    units: dict[str, str]
+    source: str
+    where: str
+    standing: str
+
+    def number(self, column: str) -> float:
+        """Return the number of a column in SI and record where it is printed."""
+        return given(
+            Given(
+                column,
+                fresh(float(self.cells[column])),
+                self.units.get(column, "1"),
+                standing=self.standing,
+                source=self.source,
+                where=self.where,
+            )
+        )
+
+    def text(self, column: str) -> str:
+        """Return the text of a column."""
+        return str(self.cells[column])
+
+    def __contains__(self, column: str) -> bool:
+        """Tell whether the row prints anything in a column."""
+        return column in self.cells
+
+
+@cache
+def raw(table: str) -> dict[str, Any]:
+    """Return a table file as written, for the modules whose tables have a form of their own."""
+    with (ASSETS / "tables" / f"{table}.toml").open("rb") as file:
+        return tomllib.load(file)
+
+
+@cache
+def rows(table: str) -> tuple[Row, ...]:
+    """Return all rows of a table, converted to SI once."""
+    page = raw(table)
+    printed: dict[str, str] = page.get("units", {})
+    for unit in printed.values():
+        if unit not in SI_OF_PRINTED:
+            raise ValueError(f"{table}: unit {unit!r} is not in SI_OF_PRINTED")
+    units = {column: SI_OF_PRINTED[unit] for column, unit in printed.items()}
+    return tuple(
+        Row(
+            table,
+            {
+                column: cell * factor(printed[column], units[column]) if column in printed else cell
+                for column, cell in line.items()
+                if column not in ("where", "source", "standing")
+            },
+            units,
+            line.get("source", page.get("source", "")),
+            line.get("where", ""),
+            line.get("standing", page.get("standing", "")),
+        )
+        for line in page["row"]
+    )
+
+
+def matching(table: str, **wanted: str | float) -> Iterator[Row]:
+    """Yield the rows whose cells equal `wanted`; numbers are compared to one part in a million."""
+    for row in rows(table):
+        if all(_same(row.cells.get(column), value) for column, value in wanted.items()):
+            yield row
+
+
+def pick(table: str, **wanted: str | float) -> Row:
+    """Return the first row that matches. Raises InputError when none does."""
+    for row in matching(table, **wanted):
+        return row
+    raise InputError(table, wanted, "not in the table")
+
+
+def _same(cell: object, value: str | float) -> bool:
+    if isinstance(cell, int | float) and isinstance(value, int | float):
+        return abs(cell - value) <= 1e-6 * max(abs(cell), abs(value))
+    return cell == value
+
+
+@cache
+def sources() -> dict[str, Source]:
+    """Return every source by its key, from assets/sources.toml."""
+    with (ASSETS / "sources.toml").open("rb") as file:
+        return {key: Source(key, **entry) for key, entry in tomllib.load(file).items()}

@@ -1,0 +1,237 @@
+"""Typed text in, SI inside, shown text out. Pint supplies the factors; it never sees what a person typed."""
+
+import math
+import re
+import tomllib
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from logic.errors import InputError
+
+if TYPE_CHECKING:
+    from pint import UnitRegistry
+
+ASSETS = Path(__file__).resolve().parent.parent / "assets"
+
+THIN_SPACE = "\u202f"
+MINUS = "\u2212"
+LONGEST = 24
+"""Characters that a typed number may have; more is a slip of the hand, not a number."""
+
+COHERENT = frozenset({"1", "N", "V", "A", "W", "m/s", "Hz", "kg", "N*m", "N*m/A", "m**2", "kg/m**3", "m/s**2"})
+"""Units that are SI already: their factor is 1, so that the first screen does not wait for Pint."""
+
+
+@dataclass(frozen=True)
+class Unit:
+    """One unit of a quantity: how it is shown and which words name it when typed."""
+
+    shown: str
+    pint: str
+    words: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Quantity:
+    """A kind of number a person types or reads, with its units; the first listed for a system is shown first."""
+
+    name: str
+    si: str
+    metric: str
+    inch: str
+    units: tuple[Unit, ...]
+
+    def unit(self, shown: str) -> Unit:
+        """Return the unit that is shown as `shown`. Raises InputError for one this quantity does not have."""
+        for unit in self.units:
+            if unit.shown == shown:
+                return unit
+        raise InputError(self.name, shown, "unknown unit", quantity=self.name)
+
+    def home(self, system: str) -> Unit:
+        """Return the unit shown first in a system, "metric" or "inch"."""
+        return self.unit(self.inch if system == "inch" else self.metric)
+
+
+@dataclass(frozen=True)
+class Typed:
+    """A number that was read: SI value, the unit it was typed in, and whether it deserves a read-back."""
+
+    si: float
+    unit: str
+    read_back: bool = False
+
+
+@dataclass(frozen=True)
+class Shown:
+    """A number as text and its unit."""
+
+    number: str
+    unit: str
+
+    def __str__(self) -> str:
+        """Return number and unit with a thin space between them."""
+        joint = "" if self.unit in ("°", "") else THIN_SPACE
+        return f"{self.number}{joint}{self.unit}"
+
+
+@cache
+def quantities() -> dict[str, Quantity]:
+    """Return every quantity by name, from assets/tables/units.toml."""
+    with (ASSETS / "tables" / "units.toml").open("rb") as file:
+        page: dict[str, Any] = tomllib.load(file)
+    return {
+        name: Quantity(
+            name,
+            entry["si"],
+            entry["metric"],
+            entry["inch"],
+            tuple(Unit(unit["shown"], unit["pint"], tuple(unit["words"])) for unit in entry["units"]),
+        )
+        for name, entry in page.items()
+        if isinstance(entry, dict)
+    }
+
+
+@cache
+def registry() -> "UnitRegistry[float]":
+    """Return the Pint registry over our own definitions, made at first use."""
+    import pint  # noqa: PLC0415  (0.15 s: kept off the path to the first screen)
+
+    return pint.UnitRegistry(str(ASSETS / "units.txt"))
+
+
+@cache
+def factor(unit: str, si: str) -> float:
+    """Return what one `unit` is in `si`. Both are Pint texts of our own data, never typed text.
+
+    >>> factor("inch", "m")
+    0.0254
+    """
+    if unit == si and unit in COHERENT:
+        return 1.0
+    return float(registry().Quantity(1.0, unit).to(si).magnitude)
+
+
+_NUMBER = re.compile(r"([+\-−]?)\s*(\d*)(?:([.,])(\d*))?")  # noqa: RUF001  (the minus sign is meant)
+_FRACTION = re.compile(r"(?:(\d+)[ \u00a0\u202f-])?(\d+)/(\d+)")
+
+
+def read(text: str, quantity: str, unit: str | None = None) -> Typed:
+    """Return the SI value of typed text. `unit` (as shown) is used when no unit word is typed.
+
+    Point and comma are both decimal marks; a thousands mark is refused, and so is anything that could be meant
+    in two ways. Raises InputError with the reason; the text is never altered.
+
+    >>> read("3.8 in", "length").si
+    0.09652
+    >>> read("97mm", "length").si
+    0.097
+    >>> read("1,5", "length", "mm").si
+    0.0015
+    """
+    kind = quantities()[quantity]
+    body = text.strip().replace("\u00a0", " ").replace(THIN_SPACE, " ").replace("\u2009", " ")
+
+    def refuse(reason: str) -> InputError:
+        return InputError(quantity, text, reason, quantity=quantity)
+
+    if not body:
+        raise refuse("empty")
+    if len(body) > LONGEST:
+        raise refuse("too long")
+    if any(character.isnumeric() and not "0" <= character <= "9" and character not in "²³" for character in body):
+        raise refuse("digits")
+    fraction = _FRACTION.match(body)
+    if fraction and body[fraction.end() : fraction.end() + 1] not in (".", ",", "/"):
+        return _fraction(fraction, body[fraction.end() :].strip(), kind, unit, refuse)
+    match = _NUMBER.match(body)
+    assert match is not None  # noqa: S101  (every part of the pattern is optional)
+    sign, whole, mark, decimals = match.groups()
+    rest = body[match.end() :]
+    _refuse_malformed(whole, mark, decimals, rest, refuse)
+    word = rest.strip()
+    chosen = _unit(word, kind, refuse) if word else kind.unit(unit) if unit is not None else kind.home("metric")
+    number = float(f"{whole or '0'}.{decimals or '0'}")
+    value = number * factor(chosen.pint, kind.si)
+    # A comma before exactly three digits could be a thousands mark elsewhere: it is read as a decimal and read back.
+    read_back = mark == "," and len(decimals or "") == 3 and whole not in ("", "0")  # noqa: PLR2004
+    return Typed(-value if sign in ("-", MINUS) else value, chosen.shown, read_back)
+
+
+def _refuse_malformed(whole: str, mark: str | None, decimals: str | None, rest: str, refuse: Any) -> None:  # noqa: ANN401
+    if not whole and not decimals:
+        raise refuse("no number")
+    if rest[:1] in (".", ","):
+        raise refuse("two marks" if rest[0] == mark else "ambiguous")
+    tail = rest.lstrip()
+    if tail[:1].isdigit() or (tail[:1] in (".", ",") and tail[1:2].isdigit()):
+        raise refuse("spaces")
+    if re.match(r"[eE][+\-]?\d", tail) or "*" in tail or "^" in tail:
+        raise refuse("not a plain number")
+
+
+def _fraction(match: re.Match[str], word: str, kind: Quantity, unit: str | None, refuse: Any) -> Typed:  # noqa: ANN401
+    whole, top, bottom = (int(part) if part else 0 for part in match.groups())
+    chosen = _unit(word, kind, refuse) if word else kind.unit(unit) if unit is not None else kind.home("metric")
+    if chosen.shown != "in":
+        raise refuse("fraction")
+    if bottom == 0:
+        raise refuse("fraction of zero")
+    return Typed((whole + top / bottom) * factor(chosen.pint, kind.si), chosen.shown)
+
+
+def _unit(word: str, kind: Quantity, refuse: Any) -> Unit:  # noqa: ANN401
+    exact = [unit for unit in kind.units if word in (unit.shown, *unit.words)]
+    if exact:
+        return exact[0]
+    folded = word.casefold()
+    loose = [
+        unit for unit in kind.units if folded in {known.casefold() for known in (unit.shown, *unit.words)}
+    ]
+    if len(loose) != 1:
+        raise refuse("unknown unit")
+    return loose[0]
+
+
+def show(si: float, quantity: str, system: str = "metric", *, mark: str = ".", digits: int = 3) -> Shown:
+    """Return an SI value as text in the unit a system shows first, rounded to `digits` significant figures.
+
+    >>> str(show(0.0652, "length"))
+    '65.2\\u202fmm'
+    >>> str(show(12.34, "speed"))
+    '44.4\\u202fkm/h'
+    """
+    return show_in(si, quantity, quantities()[quantity].home(system).shown, mark=mark, digits=digits)
+
+
+def show_in(si: float, quantity: str, unit: str, *, mark: str = ".", digits: int = 3) -> Shown:
+    """Return an SI value as text in a unit of the quantity, rounded to `digits` significant figures."""
+    kind = quantities()[quantity]
+    chosen = kind.unit(unit)
+    return Shown(number_text(si / factor(chosen.pint, kind.si), mark=mark, digits=digits), chosen.shown)
+
+
+def number_text(number: float, *, mark: str = ".", digits: int = 3) -> str:
+    """Return a number rounded to significant figures: no trailing zeros, groups of three from 10 000.
+
+    >>> number_text(-0.04567)
+    '−0.0457'
+    >>> number_text(12345.6)
+    '12\\u202f300'
+    """
+    if not math.isfinite(number):
+        raise ValueError("only finite numbers are shown")
+    if number == 0.0:
+        return "0"
+    places = digits - 1 - math.floor(math.log10(abs(number)))
+    rounded = round(number, places)
+    text = f"{abs(rounded):.{max(places, 0)}f}"
+    whole, _, decimals = text.partition(".")
+    decimals = decimals.rstrip("0")
+    if len(whole) > 4:  # noqa: PLR2004  (four digits read well without a gap)
+        whole = f"{int(whole):,}".replace(",", THIN_SPACE)
+    sign = MINUS if rounded < 0.0 else ""
+    return f"{sign}{whole}{mark}{decimals}" if decimals else f"{sign}{whole}"
