@@ -1,0 +1,1 @@
+"""The battery side of a board: energy, limits, charging, carrying, joining, wiring."""

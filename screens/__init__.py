@@ -1,0 +1,1 @@
+"""Kivy: reads inputs, calls logic, shows results. No formula lives here."""
