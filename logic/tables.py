@@ -15,6 +15,7 @@ ASSETS = Path(__file__).resolve().parent.parent / "assets"
 
 SI_OF_PRINTED = {
     "mm": "m",
+    "inch": "m",
     "lbf": "N",
     "rpm": "rad/s",
     "g/m": "kg/m",
@@ -26,9 +27,24 @@ SI_OF_PRINTED = {
     "m/s**2": "m/s**2",
     "lbf/(1000*ft/min)**2": "kg/m",
     "V": "V",
+    "A": "A",
+    "A*h": "C",
+    "mohm": "ohm",
+    "ohm/(1000*ft)": "ohm/m",
+    "mohm/m": "ohm/m",
+    "ohm*mm**2/m": "ohm*m",
+    "W*h": "J",
+    "W*h/kg": "J/kg",
+    "1/h": "1/s",
+    "1/K": "1/K",
+    "mm**2": "m**2",
+    "degC": "K",
     "1": "1",
 }
 """The SI unit that a printed unit is converted to; a unit not listed here is refused by the loader."""
+
+ICE_POINT = 273.15
+"""Kelvin at 0 degrees Celsius (exact): temperatures are the only printed numbers with an offset."""
 
 
 @dataclass(frozen=True)
@@ -82,6 +98,17 @@ def raw(table: str) -> dict[str, Any]:
         return tomllib.load(file)
 
 
+def to_si(number: float, printed: str) -> float:
+    """Return a printed number in the SI unit of its printed unit.
+
+    >>> to_si(20.0, "degC")
+    293.15
+    """
+    if printed == "degC":
+        return number + ICE_POINT
+    return number * factor(printed, SI_OF_PRINTED[printed])
+
+
 @cache
 def rows(table: str) -> tuple[Row, ...]:
     """Return all rows of a table, converted to SI once."""
@@ -95,7 +122,7 @@ def rows(table: str) -> tuple[Row, ...]:
         Row(
             table,
             {
-                column: cell * factor(printed[column], units[column]) if column in printed else cell
+                column: to_si(cell, printed[column]) if column in printed else cell
                 for column, cell in line.items()
                 if column not in ("where", "source", "standing")
             },

@@ -1,0 +1,108 @@
+"""Reading a board for an answer, and the results an answer is made of."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from logic.board import Board, Value, board_fields
+from logic.errors import InputError, Missing
+from logic.tables import pick
+from logic.workings import Call, Entry, Given, Recorder, fresh, given, rough, standing_of
+
+RIDER = "rider.mass"
+"""The rider is a setting, not part of the board, and is read like a field."""
+
+
+class Reading:
+    """Reads values of a board; each read is recorded as a number put in. Raises Missing for what is not set."""
+
+    def __init__(self, board: Board, rider: Value | None = None) -> None:
+        """Read from a board, and from the rider's mass when an answer needs it."""
+        self.board = board
+        self.rider = rider
+
+    def __call__(self, key: str) -> float:
+        """Return the SI value of a field. Raises Missing when it is not set and nothing stands in for it."""
+        if key == RIDER:
+            value, quantity, label, stand_in = self.rider, "mass", "Rider", ""
+        else:
+            field = board_fields()[key]
+            value, quantity, label, stand_in = self.board.value(key), field.quantity, field.label, field.stand_in
+        if value is None and stand_in:
+            row = pick("road", name=stand_in)
+            return given(
+                Given(
+                    label,
+                    fresh(float(row.cells["value"])),
+                    quantity,
+                    known="assumed",
+                    standing=row.standing,
+                    source=row.source,
+                    where=row.where,
+                )
+            )
+        if value is None:
+            raise Missing(key)
+        return given(Given(label, fresh(float(value.si)), quantity, known=value.known, typed_unit=value.typed_unit))
+
+    def choice(self, key: str, otherwise: str | None = None) -> str:
+        """Return the option of a choice. Raises Missing when it is not set and `otherwise` is None."""
+        value = self.board.value(key)
+        if value is not None:
+            return str(value.si)
+        if otherwise is None:
+            raise Missing(key)
+        return otherwise
+
+
+@dataclass(frozen=True)
+class Result:
+    """One shown number: SI value, its quantity, and the working that made it."""
+
+    name: str
+    value: float
+    quantity: str
+    working: tuple[Entry, ...]
+
+    @property
+    def standing(self) -> str:
+        """Return the weakest standing among formulas and rows."""
+        return standing_of(self.working)
+
+    @property
+    def rough(self) -> bool:
+        """Tell whether a guess, an assumed default or an estimate is among what made it."""
+        return rough(self.working)
+
+    @property
+    def inputs(self) -> tuple[Given, ...]:
+        """Return the numbers of the board and the tables that were put in."""
+        return tuple(entry for entry in self.working if isinstance(entry, Given))
+
+    @property
+    def calls(self) -> tuple[Call, ...]:
+        """Return the formulas that were used, in order."""
+        return tuple(entry for entry in self.working if isinstance(entry, Call))
+
+
+@dataclass(frozen=True)
+class Open:
+    """A result that cannot be given: what is missing, or what is wrong, or a plain outcome in place of a number."""
+
+    name: str
+    missing: tuple[str, ...] = ()
+    problem: InputError | None = None
+    outcome: str = ""
+
+
+Item = Result | Open
+
+
+def attempt(recorder: Recorder, name: str, quantity: str, compute: Callable[[], float]) -> Item:
+    """Return the result of a computation with its trace, or what stands in its way."""
+    try:
+        value = compute()
+    except Missing as gap:
+        return Open(name, missing=gap.fields)
+    except InputError as problem:
+        return Open(name, problem=problem)
+    return Result(name, value, quantity, recorder.trace(value))

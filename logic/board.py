@@ -1,0 +1,288 @@
+"""Board and its parts: the one description that everything reads."""
+
+import tomllib
+from collections.abc import Callable
+from dataclasses import asdict, dataclass, fields, replace
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from logic.errors import InputError
+
+VERSION = 1
+FIELDS_FILE = Path(__file__).resolve().parent.parent / "assets" / "tables" / "board_fields.toml"
+LONGEST_NAME = 40
+
+
+@dataclass(frozen=True)
+class Option:
+    """One answer of a choice."""
+
+    key: str
+    label: str
+
+
+@dataclass(frozen=True)
+class Field:
+    """What a board value is: its words, its quantity and its limits in SI."""
+
+    key: str
+    label: str
+    kind: str
+    need: int
+    help: str
+    quantity: str = ""
+    low: float | None = None
+    high: float | None = None
+    stand_in: str = ""
+    only_one_motor: bool = False
+    options: tuple[Option, ...] = ()
+
+    @property
+    def group(self) -> str:
+        """Return the part of the board it belongs to."""
+        return self.key.partition(".")[0]
+
+    def option(self, key: str) -> Option:
+        """Return a choice's option. Raises InputError for one it does not have."""
+        for option in self.options:
+            if option.key == key:
+                return option
+        raise InputError(self.key, key, "choice")
+
+    def check(self, given: float | str) -> None:
+        """Raise InputError unless `given` (SI, or an option's key) can stand in this field."""
+        if self.kind == "choice":
+            self.option(str(given))
+            return
+        if not isinstance(given, float):
+            raise InputError(self.key, given, "not a number", self.low, self.high, self.quantity)
+        if self.kind == "count" and given != int(given):
+            raise InputError(self.key, given, "whole", self.low, self.high, self.quantity)
+        if (self.low is not None and not self.low <= given) or (self.high is not None and not given <= self.high):
+            raise InputError(self.key, given, "range", self.low, self.high, self.quantity)
+
+
+@cache
+def _page() -> dict[str, Any]:
+    with FIELDS_FILE.open("rb") as file:
+        return tomllib.load(file)
+
+
+@cache
+def board_fields() -> dict[str, Field]:
+    """Return every field of a board by its key, in the order of the file."""
+    found = {}
+    for line in _page()["field"]:
+        options = tuple(Option(**option) for option in line.get("options", ()))
+        rest = {name: value for name, value in line.items() if name not in ("options", "from")}
+        found[line["key"]] = Field(**rest, options=options, stand_in=line.get("from", ""))
+    return found
+
+
+def groups() -> dict[str, str]:
+    """Return the heading of each part of the board, in order."""
+    return dict(_page()["groups"])
+
+
+@dataclass(frozen=True)
+class Value:
+    """One value of a board: SI number or option key, and how it is known (measured, label, guess)."""
+
+    si: float | str
+    known: str = "guess"
+    on: str = ""
+    typed_unit: str = ""
+    note: str = ""
+
+
+class _Part:
+    """Checks each value of a part as it is made; rules across fields are `faults`."""
+
+    def __post_init__(self) -> None:
+        group = type(self).__name__.lower()
+        known = board_fields()
+        for item in fields(self):  # type: ignore[arg-type]
+            value = getattr(self, item.name)
+            if value is not None:
+                known[f"{group}.{item.name}"].check(value.si)
+
+
+@dataclass(frozen=True)
+class Drive(_Part):
+    """Pulleys, belt and wheel. Centre and span are the measured ones, when there are any."""
+
+    motors: Value | None = None
+    side: Value | None = None
+    profile: Value | None = None
+    motor_teeth: Value | None = None
+    wheel_teeth: Value | None = None
+    belt_teeth: Value | None = None
+    belt_width: Value | None = None
+    centre: Value | None = None
+    span: Value | None = None
+    service: Value | None = None
+    wheel_diameter: Value | None = None
+    wheel_diameter_new: Value | None = None
+
+
+@dataclass(frozen=True)
+class Motor(_Part):
+    """One motor. Its resistance is line to line at 20 degrees C."""
+
+    kv: Value | None = None
+    resistance: Value | None = None
+    no_load_current: Value | None = None
+    pole_pairs: Value | None = None
+    radial_load: Value | None = None
+
+
+@dataclass(frozen=True)
+class Controller(_Part):
+    """Limits: motor and brake current per motor, battery and regen current for the whole board."""
+
+    current_meaning: Value | None = None
+    motor_current: Value | None = None
+    brake_current: Value | None = None
+    battery_current: Value | None = None
+    regen_current: Value | None = None
+    duty: Value | None = None
+    erpm_limit: Value | None = None
+
+
+@dataclass(frozen=True)
+class Pack(_Part):
+    """Cells per pack and the number of packs joined in parallel."""
+
+    packs: Value | None = None
+    series: Value | None = None
+    parallel: Value | None = None
+    chemistry: Value | None = None
+    cell_capacity: Value | None = None
+    cell_resistance: Value | None = None
+    cell_discharge_current: Value | None = None
+    cell_charge_current: Value | None = None
+    marked_energy: Value | None = None
+    tested: Value | None = None
+
+
+@dataclass(frozen=True)
+class Load(_Part):
+    """What the motors move and against what."""
+
+    board_mass: Value | None = None
+    rolling: Value | None = None
+    drag_area: Value | None = None
+    efficiency: Value | None = None
+
+
+PARTS = (Drive, Motor, Controller, Pack, Load)
+
+
+@dataclass(frozen=True)
+class Board:
+    """A board: a name and its parts. Values that are not set are None, never zero."""
+
+    id: str
+    name: str
+    example: bool = False
+    drive: Drive = Drive()
+    motor: Motor = Motor()
+    controller: Controller = Controller()
+    pack: Pack = Pack()
+    load: Load = Load()
+
+    def __post_init__(self) -> None:
+        """Refuse a name that cannot be shown."""
+        if not 1 <= len(self.name.strip()) <= LONGEST_NAME:
+            raise InputError("name", self.name, "name length", 1, LONGEST_NAME)
+
+    def value(self, key: str) -> Value | None:
+        """Return the value of a field such as "drive.motor_teeth", None when it is not set."""
+        group, _, name = key.partition(".")
+        found: Value | None = getattr(getattr(self, group), name)
+        return found
+
+    def with_value(self, key: str, value: Value | None) -> "Board":
+        """Return a board with one value set, or taken out by None. Raises InputError outside its limits."""
+        group, _, name = key.partition(".")
+        return replace(self, **{group: replace(getattr(self, group), **{name: value})})
+
+    @property
+    def sides(self) -> tuple[str, ...]:
+        """Return the sides that carry a belt, "left" first."""
+        if self.drive.motors is not None and self.drive.motors.si == "2":
+            return ("left", "right")
+        side = self.drive.side
+        return (str(side.si),) if side is not None else ("left",)
+
+    def applies(self, field: Field) -> bool:
+        """Tell whether a field has a meaning on this board: the driven side is asked for one motor only."""
+        motors = self.drive.motors
+        return not field.only_one_motor or (motors is not None and motors.si == "1")
+
+    def missing(self) -> tuple[Field, ...]:
+        """Return the fields still to be entered, the one that unlocks most first."""
+        gaps = [field for field in board_fields().values() if field.need and self.value(field.key) is None]
+        return tuple(sorted((field for field in gaps if self.applies(field)), key=lambda field: field.need))
+
+    def filled(self) -> tuple[int, int]:
+        """Return how many of the asked values are set, and how many are asked in all."""
+        asked = [field for field in board_fields().values() if field.need and self.applies(field)]
+        return sum(self.value(field.key) is not None for field in asked), len(asked)
+
+
+def faults(board: Board) -> tuple[InputError, ...]:
+    """Return what does not fit together across fields; single fields are checked when they are set."""
+    found = []
+    worn, new = board.drive.wheel_diameter, board.drive.wheel_diameter_new
+    if worn is not None and new is not None and float(worn.si) > float(new.si):
+        found.append(
+            InputError("drive.wheel_diameter", worn.si, "worn above new", high=float(new.si), quantity="length")
+        )
+    motor, wheel = board.drive.motor_teeth, board.drive.wheel_teeth
+    if motor is not None and wheel is not None and float(motor.si) > float(wheel.si):
+        found.append(
+            InputError("drive.motor_teeth", motor.si, "motor above wheel", high=float(wheel.si), quantity="teeth")
+        )
+    return tuple(found)
+
+
+def to_dict(board: Board) -> dict[str, Any]:
+    """Return the board as plain data, with its version; values that are not set are left out."""
+    body: dict[str, Any] = {"version": VERSION, "id": board.id, "name": board.name, "example": board.example}
+    for part in PARTS:
+        group = part.__name__.lower()
+        values = {name: value for name, value in asdict(getattr(board, group)).items() if value is not None}
+        body[group] = {
+            name: {item: content for item, content in value.items() if content != ""}
+            for name, value in values.items()
+        }
+    return body
+
+
+UPGRADES: dict[int, Callable[[dict[str, Any]], dict[str, Any]]] = {}
+"""From each older version to the next; applied when a board is read."""
+
+
+def from_dict(body: dict[str, Any]) -> Board:
+    """Return the board of plain data, upgraded from older versions.
+
+    Raises InputError for a newer version or a value outside its limits.
+    """
+    version = int(body.get("version", VERSION))
+    if version > VERSION:
+        raise InputError("version", version, "newer version", high=VERSION)
+    for step in range(version, VERSION):
+        body = UPGRADES[step](body)
+    parts = {}
+    for part in PARTS:
+        group = part.__name__.lower()
+        parts[group] = part(**{name: value_from(value) for name, value in body.get(group, {}).items()})
+    return Board(body["id"], body["name"], bool(body.get("example", False)), **parts)
+
+
+def value_from(body: dict[str, Any]) -> Value:
+    """Return a value of plain data; whole numbers become floats."""
+    si = body["si"]
+    return Value(**{**body, "si": si if isinstance(si, str) else float(si)})

@@ -1,0 +1,112 @@
+"""Every shown sentence that is not data: refusals, offers, verdicts and workings, in the person's units."""
+
+from dataclasses import dataclass
+
+from logic.board import board_fields
+from logic.errors import InputError
+from logic.units import THIN_SPACE, number_text, quantities, show, show_in
+
+KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
+KNOWN_LETTER = {"measured": "M", "label": "L", "guess": "G", "assumed": "A"}
+STANDING = {
+    "published": "published",
+    "derived": "worked out here",
+    "practice": "common practice, no source",
+    "estimate": "estimate",
+}
+
+
+@dataclass(frozen=True)
+class Style:
+    """How numbers are written for this person: metric or inch, and the decimal mark."""
+
+    system: str = "metric"
+    mark: str = "."
+
+    def number(self, si: float, quantity: str, digits: int = 3) -> str:
+        """Return a value with its unit, in the unit this person reads first."""
+        return str(show(si, quantity, self.system, mark=self.mark, digits=digits))
+
+    def typed(self, si: float, quantity: str, unit: str = "") -> str:
+        """Return an entered value in the unit it was typed in, with all its digits."""
+        chosen = unit or quantities()[quantity].home(self.system).shown
+        return str(show_in(si, quantity, chosen, mark=self.mark, digits=9))
+
+    def plain(self, number: float, digits: int = 3) -> str:
+        """Return a number without a unit."""
+        return number_text(number, mark=self.mark, digits=digits)
+
+
+def label_of(key: str) -> str:
+    """Return the words of a board field or a setting."""
+    if key == "rider.mass":
+        return "Rider"
+    field = board_fields().get(key)
+    return field.label if field is not None else key
+
+
+def limits(problem: InputError, style: Style) -> str:
+    """Return what a refused value may be."""
+    quantity = problem.quantity
+    ends = [
+        "" if end is None else style.number(end, quantity) if quantity else style.plain(end)
+        for end in (problem.low, problem.high)
+    ]
+    if ends[0] and ends[1]:
+        return f"{ends[0]} to {ends[1]}"
+    return f"at least {ends[0]}" if ends[0] else f"at most {ends[1]}"
+
+
+TYPING = {
+    "empty": "Type a number.",
+    "too long": "That is too long for a number here.",
+    "digits": "Use the digits 0 to 9.",
+    "no number": "Begin with a digit.",
+    "two marks": "There is already a decimal mark.",
+    "ambiguous": "Point and comma together can be read two ways. Use one decimal mark and no thousands mark.",
+    "spaces": "Leave out the gaps between digits.",
+    "not a plain number": "Type the number in full, without powers or sums.",
+    "fraction": "Fractions are for inches: add in.",
+    "fraction of zero": "A fraction cannot end in zero.",
+}
+
+
+def refusal(problem: InputError, style: Style) -> str:
+    """Return the sentence for a refused value: what is wrong and what is allowed."""
+    reason = problem.reason
+    if reason in TYPING:
+        return TYPING[reason]
+    if reason == "unknown unit":
+        shown = ", ".join(unit.shown for unit in quantities()[problem.quantity or ""].units if unit.shown)
+        return f"That unit is not known here. Known: {shown}." if shown else "This number has no unit."
+    name = label_of(problem.field)
+    if reason == "range":
+        return f"{name}: {limits(problem, style)}."
+    if reason == "whole":
+        return f"{name}: whole numbers only, {limits(problem, style)}."
+    if reason == "worn above new":
+        return f"The worn wheel is entered larger than the new one ({limits(problem, style)})."
+    if reason == "motor above wheel":
+        return f"The motor pulley has more teeth than the wheel pulley ({limits(problem, style)})."
+    if reason == "belt too short":
+        return "This belt is too short for the two pulleys: it would not reach round both. Check the three tooth counts."
+    if reason == "name length":
+        return "A name has 1 to 40 letters."
+    if reason == "name taken":
+        return "Another board has this name. Choose a different one."
+    if problem.low is not None or problem.high is not None:
+        return f"{name} cannot be used here: {limits(problem, style)}."
+    return f"{name} cannot be used here: {reason}."
+
+
+def offer(fields: tuple[str, ...]) -> str:
+    """Return the sentence for missing values."""
+    names = [label_of(key) for key in fields]
+    listed = names[0] if len(names) == 1 else ", ".join(names[:-1]) + " and " + names[-1]
+    are = "is" if len(names) == 1 else "are"
+    return f"{listed} {are} missing. Add it." if len(names) == 1 else f"{listed} {are} missing. Add them."
+
+
+def unit_gap(number: str, unit: str) -> str:
+    """Join a number and its unit."""
+    return f"{number}{THIN_SPACE}{unit}" if unit else number
