@@ -275,7 +275,7 @@ def from_dict(body: dict[str, Any]) -> Board:
         raise InputError("version", version, "newer version", high=VERSION)
     for step in range(version, VERSION):
         body = UPGRADES[step](body)
-    parts = {}
+    parts: dict[str, Any] = {}
     for part in PARTS:
         group = part.__name__.lower()
         parts[group] = part(**{name: value_from(value) for name, value in body.get(group, {}).items()})

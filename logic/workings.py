@@ -64,11 +64,15 @@ class Call:
 
 @dataclass(frozen=True, eq=False)
 class Given:
-    """A number put in: read from the board (`known` is set) or from a table (`standing` is set)."""
+    """A number put in: read from the board (`known` is set) or from a table (`standing` is set).
+
+    `unit` is SI; `quantity` and `typed_unit` say how a board's value is shown.
+    """
 
     name: str
     value: float
     unit: str
+    quantity: str = ""
     known: str = ""
     standing: str = ""
     source: str = ""

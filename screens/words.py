@@ -46,7 +46,9 @@ def label_of(key: str) -> str:
 
 
 def limits(problem: InputError, style: Style) -> str:
-    """Return what a refused value may be."""
+    """Return what a refused value may be, nothing when it has no limits."""
+    if problem.low is None and problem.high is None:
+        return ""
     quantity = problem.quantity
     ends = [
         "" if end is None else style.number(end, quantity) if quantity else style.plain(end)
@@ -57,7 +59,7 @@ def limits(problem: InputError, style: Style) -> str:
     return f"at least {ends[0]}" if ends[0] else f"at most {ends[1]}"
 
 
-TYPING = {
+SENTENCES = {
     "empty": "Type a number.",
     "too long": "That is too long for a number here.",
     "digits": "Use the digits 0 to 9.",
@@ -68,35 +70,29 @@ TYPING = {
     "not a plain number": "Type the number in full, without powers or sums.",
     "fraction": "Fractions are for inches: add in.",
     "fraction of zero": "A fraction cannot end in zero.",
+    "range": "{name}: {limits}.",
+    "whole": "{name}: whole numbers only, {limits}.",
+    "worn above new": "The worn wheel is entered larger than the new one ({limits}).",
+    "motor above wheel": "The motor pulley has more teeth than the wheel pulley ({limits}).",
+    "belt too short for the pulleys": (
+        "This belt is too short to go round both pulleys. Check belt length and both tooth counts."
+    ),
+    "name length": "A name has 1 to 40 letters.",
+    "name taken": "Another board has this name.",
 }
+"""Sentence of each reason for refusing a value."""
 
 
 def refusal(problem: InputError, style: Style) -> str:
     """Return the sentence for a refused value: what is wrong and what is allowed."""
-    reason = problem.reason
-    if reason in TYPING:
-        return TYPING[reason]
-    if reason == "unknown unit":
+    if problem.reason == "unknown unit":
         shown = ", ".join(unit.shown for unit in quantities()[problem.quantity or ""].units if unit.shown)
         return f"That unit is not known here. Known: {shown}." if shown else "This number has no unit."
-    name = label_of(problem.field)
-    if reason == "range":
-        return f"{name}: {limits(problem, style)}."
-    if reason == "whole":
-        return f"{name}: whole numbers only, {limits(problem, style)}."
-    if reason == "worn above new":
-        return f"The worn wheel is entered larger than the new one ({limits(problem, style)})."
-    if reason == "motor above wheel":
-        return f"The motor pulley has more teeth than the wheel pulley ({limits(problem, style)})."
-    if reason == "belt too short":
-        return "This belt is too short for the two pulleys: it would not reach round both. Check the three tooth counts."
-    if reason == "name length":
-        return "A name has 1 to 40 letters."
-    if reason == "name taken":
-        return "Another board has this name. Choose a different one."
-    if problem.low is not None or problem.high is not None:
-        return f"{name} cannot be used here: {limits(problem, style)}."
-    return f"{name} cannot be used here: {reason}."
+    bounded = problem.low is not None or problem.high is not None
+    sentence = SENTENCES.get(problem.reason) or (
+        "{name} cannot be used here: {limits}." if bounded else "{name} cannot be used here: {reason}."
+    )
+    return sentence.format(name=label_of(problem.field), limits=limits(problem, style), reason=problem.reason)
 
 
 def offer(fields: tuple[str, ...]) -> str:

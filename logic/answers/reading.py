@@ -3,13 +3,23 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from logic.board import Board, Value, board_fields
+from logic.board import Board, Field, Value, board_fields
 from logic.errors import InputError, Missing
-from logic.tables import pick
+from logic.tables import rows
+from logic.units import quantities
 from logic.workings import Call, Entry, Given, Recorder, fresh, given, rough, standing_of
 
-RIDER = "rider.mass"
-"""The rider is a setting, not part of the board, and is read like a field."""
+RIDER = Field(
+    "rider.mass",
+    "Rider",
+    "number",
+    1,
+    "Rider with helmet, bag and clothes, on a bathroom scale.",
+    quantity="mass",
+    low=10.0,
+    high=250.0,
+)
+"""The rider is a setting, not part of the board, and is read like a field of it."""
 
 
 class Reading:
@@ -22,18 +32,17 @@ class Reading:
 
     def __call__(self, key: str) -> float:
         """Return the SI value of a field. Raises Missing when it is not set and nothing stands in for it."""
-        if key == RIDER:
-            value, quantity, label, stand_in = self.rider, "mass", "Rider", ""
-        else:
-            field = board_fields()[key]
-            value, quantity, label, stand_in = self.board.value(key), field.quantity, field.label, field.stand_in
-        if value is None and stand_in:
-            row = pick("road", name=stand_in)
+        field = RIDER if key == RIDER.key else board_fields()[key]
+        value = self.rider if key == RIDER.key else self.board.value(key)
+        unit = quantities()[field.quantity].si if field.quantity else "1"
+        if value is None and field.stand_in:
+            row = next(row for row in rows("road") if field.stand_in in row)
             return given(
                 Given(
-                    label,
-                    fresh(float(row.cells["value"])),
-                    quantity,
+                    field.label,
+                    fresh(float(row.cells[field.stand_in])),
+                    unit,
+                    field.quantity,
                     known="assumed",
                     standing=row.standing,
                     source=row.source,
@@ -42,7 +51,16 @@ class Reading:
             )
         if value is None:
             raise Missing(key)
-        return given(Given(label, fresh(float(value.si)), quantity, known=value.known, typed_unit=value.typed_unit))
+        return given(
+            Given(
+                field.label,
+                fresh(float(value.si)),
+                unit,
+                field.quantity,
+                known=value.known,
+                typed_unit=value.typed_unit,
+            )
+        )
 
     def choice(self, key: str, otherwise: str | None = None) -> str:
         """Return the option of a choice. Raises Missing when it is not set and `otherwise` is None."""
@@ -56,12 +74,13 @@ class Reading:
 
 @dataclass(frozen=True)
 class Result:
-    """One shown number: SI value, its quantity, and the working that made it."""
+    """One shown number: SI value, its quantity, and the working that made it. `band` is set where it is open."""
 
     name: str
     value: float
     quantity: str
     working: tuple[Entry, ...]
+    band: tuple[float, float] | None = None
 
     @property
     def standing(self) -> str:

@@ -34,8 +34,8 @@ def chemistries() -> tuple[str, ...]:
 def chemistry(name: str) -> Chemistry:
     """Return a chemistry by name and record its figures.
 
-    Pouch cells charged to 4.20 V count as NMC, with the data of their own sheet. Raises InputError for cells charged
-    to 4.35 V ("charged above 4.20 V") and for a name the table does not have ("unknown chemistry").
+    Pouch cells charged to 4.20 V count as NMC, with the data of their own sheet. Raises InputError for cells
+    charged to 4.35 V ("charged above 4.20 V") and for a name not in the table ("unknown chemistry").
 
     >>> chemistry("LFP").full
     3.65
@@ -82,7 +82,9 @@ def pack_resistance(*, cell_resistance: Ohm, series: One, parallel: One, packs: 
 
 
 @cited(
-    "cell_capacity * parallel * packs", source="derived cells in parallel share the current", standing="derived"
+    "cell_capacity * parallel * packs",
+    source="derived cells in parallel share the current",
+    standing="derived",
 )
 def pack_capacity(*, cell_capacity: Coulomb, parallel: One, packs: One) -> Coulomb:
     """Rated capacity of the packs together, as good as the label of the cell: cheap cells hold far less.
@@ -99,10 +101,13 @@ def pack_capacity(*, cell_capacity: Coulomb, parallel: One, packs: One) -> Coulo
     source="derived nominal volts times rated amp-hours",
     standing="derived",
 )
-def pack_energy(*, cell_voltage: Volt, cell_capacity: Coulomb, series: One, parallel: One, packs: One) -> Joule:
+def pack_energy(
+    *, cell_voltage: Volt, cell_capacity: Coulomb, series: One, parallel: One, packs: One
+) -> Joule:
     """Energy at the nominal cell voltage; with `packs` = 1 that of each pack, which is what airlines ask for.
 
-    >>> round(pack_energy(cell_voltage=3.6, cell_capacity=4.4 * 3600, series=10, parallel=1, packs=1) / 3600, 1)
+    >>> energy = pack_energy(cell_voltage=3.6, cell_capacity=4.4 * 3600, series=10, parallel=1, packs=1)
+    >>> round(energy / 3600, 1)
     158.4
     """
     positive(cell_voltage=cell_voltage, cell_capacity=cell_capacity)
@@ -112,7 +117,7 @@ def pack_energy(*, cell_voltage: Volt, cell_capacity: Coulomb, series: One, para
 
 @cited("current / (parallel * packs)", source="derived equal cells share the current", standing="derived")
 def cell_current(*, current: Ampere, parallel: One, packs: One) -> Ampere:
-    """Current of each cell, if cells and packs share alike; unequal ones share by inverse resistance.
+    """Return the current of each cell if all share alike; unequal packs share by inverse resistance.
 
     >>> cell_current(current=30.0, parallel=2, packs=1)
     15.0
@@ -159,7 +164,7 @@ def terminal_voltage(*, open_circuit_voltage: Volt, current: Ampere, resistance:
 
 @cited("voltage / resistance", source="derived Ohm's law", standing="derived")
 def short_circuit_current(*, voltage: Volt, resistance: Ohm) -> Ampere:
-    """Current into a dead short at the first instant: what a fuse must be able to break.
+    """Return the current into a dead short at the first instant: what a fuse must be able to break.
 
     >>> short_circuit_current(voltage=42.0, resistance=0.125)
     336.0

@@ -1,0 +1,1 @@
+"""The belt between motor and wheel: shape, tension, and measuring it."""

@@ -1,0 +1,180 @@
+"""Pulling a span sideways at its middle with a scale: force of a tension and tension of a force.
+
+*Pull* is what the scale reads, *tension* is that of each span. The span stretches into a triangle of height
+`depth`; `length` is the belt's pitch length and `stiffness` its force per unit strain. With a pulley free to
+turn the whole belt shares the stretch; with both held only the pulled span does, and the scale reads far too
+much.
+"""
+
+from math import floor, sqrt
+
+from logic.errors import InputError, positive
+from logic.si import Metre, Newton
+from logic.workings import cited
+
+DEEPEST = 0.25
+"""Largest depth as a fraction of the span: a belt tears long before, so more is a slip of the hand."""
+
+
+def check_depth(depth: float, span: float) -> None:
+    """Raise InputError unless both are positive and the depth is at most a quarter of the span."""
+    positive(depth=depth, span=span)
+    if depth > DEEPEST * span:
+        raise InputError("depth", depth, "too deep for the span", low=0.0, high=DEEPEST * span)
+
+
+def check_free(depth: float, span: float, length: float, stiffness: float) -> None:
+    """Raise InputError as `check_depth`, and unless the belt is at least two spans long and stiff."""
+    check_depth(depth, span)
+    positive(length=length, stiffness=stiffness)
+    if length < 2 * span:
+        raise InputError("length", length, "belt shorter than its two spans", low=2 * span)
+
+
+@cited("span / 64", source="sdpsi-2017 p. T-31")
+def handbook_depth(*, span: Metre) -> Metre:
+    """Depth at which the handbook's pull forces hold. Raises InputError unless the span is positive.
+
+    >>> handbook_depth(span=0.064)
+    0.001
+    """
+    positive(span=span)
+    return span / 64
+
+
+@cited(
+    "-floor(0.000001 - span / (64 * step)) * step",
+    source="practice rounded up to the rule",
+    standing="practice",
+)
+def pull_depth(*, span: Metre, step: Metre) -> Metre:
+    """Depth to offer: the handbook's, rounded up to a whole step a person can see.
+
+    A millionth of a step over is still taken as that step, so that rounding in the last digits adds none.
+    Raises InputError unless both are positive.
+
+    >>> pull_depth(span=0.0636, step=0.0005)
+    0.001
+    >>> pull_depth(span=0.0642, step=0.0005)
+    0.0015
+    """
+    positive(span=span, step=step)
+    return -floor(0.000001 - span / (64 * step)) * step
+
+
+@cited(
+    "4 * depth / sqrt(span**2 + 4 * depth**2)"
+    " * (tension + stiffness * (sqrt(span**2 + 4 * depth**2) - span) / length)",
+    source="derived balance of forces on the stretched span, one pulley free to turn",
+    standing="derived",
+)
+def pull_force(*, tension: Newton, depth: Metre, span: Metre, length: Metre, stiffness: Newton) -> Newton:
+    """Pull that brings the middle of a span to `depth` with a pulley free to turn, exact.
+
+    The curve of the pulleys under the belt's ends changes it by 1 %, left out. Raises InputError unless all
+    are positive, the depth is at most a quarter of the span and the belt at least two spans long.
+
+    >>> round(pull_force(tension=106.8, depth=0.000994, span=0.063597, length=0.265, stiffness=226800.0), 1)
+    8.3
+    """
+    positive(tension=tension)
+    check_free(depth, span, length, stiffness)
+    stretched = sqrt(span**2 + 4 * depth**2)
+    return 4 * depth / stretched * (tension + stiffness * (stretched - span) / length)
+
+
+@cited(
+    "4 * depth / sqrt(span**2 + 4 * depth**2)"
+    " * (tension + stiffness * (sqrt(span**2 + 4 * depth**2) - span) / span)",
+    source="derived balance of forces on the stretched span, both pulleys held",
+    standing="derived",
+)
+def pull_force_locked(*, tension: Newton, depth: Metre, span: Metre, stiffness: Newton) -> Newton:
+    """Pull that brings the middle of a span to `depth` while neither pulley can turn, exact.
+
+    Raises InputError unless all are positive and the depth is at most a quarter of the span.
+
+    >>> round(pull_force_locked(tension=106.8, depth=0.000994, span=0.063597, stiffness=226800.0), 1)
+    13.6
+    """
+    positive(tension=tension, stiffness=stiffness)
+    check_depth(depth, span)
+    stretched = sqrt(span**2 + 4 * depth**2)
+    return 4 * depth / stretched * (tension + stiffness * (stretched - span) / span)
+
+
+@cited(
+    "force * sqrt(span**2 + 4 * depth**2) / (4 * depth)"
+    " - stiffness * (sqrt(span**2 + 4 * depth**2) - span) / length",
+    source="derived balance of forces on the stretched span, one pulley free to turn",
+    standing="derived",
+)
+def tension_from_pull(
+    *, force: Newton, depth: Metre, span: Metre, length: Metre, stiffness: Newton
+) -> Newton:
+    """Tension of a span at rest from the pull at a depth, a pulley free to turn.
+
+    Below zero when the pull is less than stretching the belt alone would take: the belt hung loose before the
+    pull. Raises InputError as `pull_force` does.
+
+    >>> round(tension_from_pull(force=8.33, depth=0.000994, span=0.063597, length=0.265, stiffness=226800.0))
+    107
+    """
+    positive(force=force)
+    check_free(depth, span, length, stiffness)
+    stretched = sqrt(span**2 + 4 * depth**2)
+    return force * stretched / (4 * depth) - stiffness * (stretched - span) / length
+
+
+@cited(
+    "force * sqrt(span**2 + 4 * depth**2) / (4 * depth)"
+    " - stiffness * (sqrt(span**2 + 4 * depth**2) - span) / span",
+    source="derived balance of forces on the stretched span, both pulleys held",
+    standing="derived",
+)
+def tension_from_pull_locked(*, force: Newton, depth: Metre, span: Metre, stiffness: Newton) -> Newton:
+    """Tension of a span at rest from the pull at a depth, when it is known that neither pulley could turn.
+
+    The stretch is most of such a pull, so the answer is poor: free a pulley and pull again. May be below zero
+    as `tension_from_pull`. Raises InputError as `pull_force_locked` does.
+
+    >>> round(tension_from_pull_locked(force=13.59, depth=0.000994, span=0.063597, stiffness=226800.0))
+    107
+    """
+    positive(force=force, stiffness=stiffness)
+    check_depth(depth, span)
+    stretched = sqrt(span**2 + 4 * depth**2)
+    return force * stretched / (4 * depth) - stiffness * (stretched - span) / span
+
+
+@cited(
+    "tension + stiffness * (sqrt(span**2 + 4 * depth**2) - span) * (1 / span - 1 / length)",
+    source="derived the locked pull read as if a pulley were free",
+    standing="derived",
+)
+def misread_tension(
+    *, tension: Newton, depth: Metre, span: Metre, length: Metre, stiffness: Newton
+) -> Newton:
+    """Tension one would find on a belt of this `tension` if the pulleys were held without one knowing.
+
+    Raises InputError as `pull_force` does.
+
+    >>> round(misread_tension(tension=106.8, depth=0.000994, span=0.063597, length=0.265, stiffness=226800.0))
+    191
+    """
+    positive(tension=tension)
+    check_free(depth, span, length, stiffness)
+    return tension + stiffness * (sqrt(span**2 + 4 * depth**2) - span) * (1 / span - 1 / length)
+
+
+@cited("(tension + span / length * stretch) / 16", source="sdpsi-2017 p. T-31 eq. 10-4, 10-5")
+def handbook_force(*, tension: Newton, span: Metre, length: Metre, stretch: Newton) -> Newton:
+    """Pull at the handbook's depth: the least for the target, the most for 1.1 of it.
+
+    `stretch` is the printed factor Y. Raises InputError unless all are positive.
+
+    >>> round(handbook_force(tension=106.8, span=0.063597, length=0.265, stretch=110.8), 2)
+    8.34
+    """
+    positive(tension=tension, span=span, length=length, stretch=stretch)
+    return (tension + span / length * stretch) / 16

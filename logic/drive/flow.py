@@ -1,0 +1,114 @@
+"""What turns and flows at a speed: rotation, currents, powers, heat; full remote or a speed held steady."""
+
+from dataclasses import dataclass
+
+from logic.drive.gearing import motor_rotation, rolling_circumference
+from logic.drive.limits import Limit, battery_current, battery_power, motor_current, ruling_limit
+from logic.drive.motor import (
+    back_emf,
+    electric_power,
+    motor_torque,
+    shaft_power,
+    torque_constant,
+    winding_heat,
+)
+from logic.drive.push import Drive, current_for_push, limits_at, push_of
+from logic.drive.road import Road, load_curve
+from logic.errors import InputError
+from logic.si import Ampere, MetrePerSecond, Newton, NewtonMetre, RadianPerSecond, Volt, Watt
+
+
+@dataclass(frozen=True, kw_only=True)
+class Flow:
+    """What turns and flows at a speed.
+
+    Current, torque, shaft power and heat are of one motor, battery figures of the whole board. Motor amperes
+    are DC-equivalent. `limit` is the one that rules at full remote, None at a steady speed.
+    """
+
+    speed: MetrePerSecond
+    rotation: RadianPerSecond
+    current: Ampere
+    torque: NewtonMetre
+    push: Newton
+    shaft_power: Watt
+    winding_heat: Watt
+    battery_power: Watt
+    battery_current: Ampere
+    limit: Limit | None
+
+
+def at_full_remote(drive: Drive, speed: MetrePerSecond) -> Flow:
+    """Return what flows at a speed with the remote held full."""
+    rotation, emf = _turning(drive, speed)
+    limits = limits_at(drive, emf)
+    return _flow(drive, speed, rotation, emf, motor_current(**limits), ruling_limit(**limits))
+
+
+def at_steady_speed(drive: Drive, road: Road, speed: MetrePerSecond) -> Flow:
+    """Return what flows while the remote is held so that a speed stays as it is.
+
+    Raises InputError for a speed that the drive cannot hold there ("not reached") and for one that must be
+    braked ("needs the brake").
+    """
+    rotation, emf = _turning(drive, speed)
+    current = current_for_push(
+        wheel_push=load_curve(road)(speed),
+        wheel_diameter=drive.wheel_diameter,
+        motors=drive.motors,
+        ratio=drive.ratio,
+        efficiency=drive.efficiency,
+        torque_constant=torque_constant(motor_constant=drive.motor_constant),
+        no_load_current=drive.no_load_current,
+    )
+    if current < 0.0:
+        raise InputError("speed", speed, "needs the brake")
+    if current > motor_current(**limits_at(drive, emf)):
+        raise InputError("speed", speed, "not reached")
+    return _flow(drive, speed, rotation, emf, current, None)
+
+
+def _turning(drive: Drive, speed: MetrePerSecond) -> tuple[RadianPerSecond, Volt]:
+    rotation = motor_rotation(
+        speed=speed,
+        circumference=rolling_circumference(wheel_diameter=drive.wheel_diameter),
+        ratio=drive.ratio,
+    )
+    return rotation, back_emf(rotation=rotation, motor_constant=drive.motor_constant)
+
+
+def _flow(  # noqa: PLR0913  (all of them are known to both callers)
+    drive: Drive,
+    speed: MetrePerSecond,
+    rotation: RadianPerSecond,
+    emf: Volt,
+    current: Ampere,
+    limit: Limit | None,
+) -> Flow:
+    torque = motor_torque(
+        torque_constant=torque_constant(motor_constant=drive.motor_constant),
+        current=current,
+        no_load_current=drive.no_load_current,
+    )
+    power = battery_power(
+        motors=drive.motors,
+        electric_power=electric_power(
+            current=current, back_emf=emf, winding_resistance=drive.winding_resistance
+        ),
+    )
+    return Flow(
+        speed=speed,
+        rotation=rotation,
+        current=current,
+        torque=torque,
+        push=push_of(drive, torque),
+        shaft_power=shaft_power(torque=torque, rotation=rotation),
+        winding_heat=winding_heat(current=current, winding_resistance=drive.winding_resistance),
+        battery_power=power,
+        battery_current=battery_current(
+            battery_power=power,
+            open_circuit_voltage=drive.open_circuit_voltage,
+            pack_resistance=drive.pack_resistance,
+        ),
+        limit=limit,
+    )

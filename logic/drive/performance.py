@@ -1,0 +1,136 @@
+"""What the board can do: loaded speed, steepest grade, acceleration, and what turns and flows at a speed."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from math import asin, atan, sqrt, tan
+from typing import Annotated, Literal
+
+from logic.drive.push import Drive, push_curve, top_unloaded_speed
+from logic.drive.road import Road, air_drag_at, load_curve
+from logic.errors import InputError, positive
+from logic.roots import bracketed
+from logic.si import Kilogram, MetrePerSecond, MetrePerSecondSquared, Newton, One
+from logic.workings import Root, cited, solved
+
+ForceCurve = Annotated[Callable[[float], float], "N"]
+"""A force by the road speed in m/s."""
+
+Outcome = Literal["meets", "cannot start", "runs past"]
+"""How push and road load meet: at a speed, not even at standstill, or only above the unloaded speed."""
+
+
+@solved("wheel_push - road_load", source="derived push = load, both by the speed")
+def loaded_speed(
+    *, wheel_push: ForceCurve, road_load: ForceCurve, unloaded_speed: MetrePerSecond
+) -> Annotated[Root, "m/s"]:
+    """Return the speed between standstill and the unloaded speed at which push and load are equal.
+
+    Push never grows with speed and load never falls, so there is one at most. Raises InputError when there is
+    none; `steady_speed` tells which way.
+    """
+    return bracketed(
+        lambda speed: wheel_push(speed) - road_load(speed), 0.0, unloaded_speed, name="loaded_speed"
+    )
+
+
+@cited(
+    "tan(asin((wheel_push - air_drag) / (mass * gravity * sqrt(1 + rolling_coefficient**2)))"
+    " - atan(rolling_coefficient))",
+    source="derived push = air + rolling + grade, solved for the angle",
+    standing="derived",
+)
+def steepest_grade(
+    *,
+    wheel_push: Newton,
+    air_drag: Newton,
+    mass: Kilogram,
+    gravity: MetrePerSecondSquared,
+    rolling_coefficient: One,
+) -> One:
+    """Return the grade, rise over run, at which a push just holds the speed; negative if only downhill.
+
+    Grip of the driven wheels is not asked. Raises InputError unless mass and gravity are positive and the
+    rolling coefficient is not negative, and for a push beyond the weight either way, which no grade answers.
+
+    >>> round(
+    ...     steepest_grade(
+    ...         wheel_push=110.0, air_drag=10.0, mass=100.0, gravity=10.0, rolling_coefficient=0.0
+    ...     ),
+    ...     4,
+    ... )
+    0.1005
+    """
+    positive(mass=mass, gravity=gravity)
+    if not 0.0 <= rolling_coefficient < float("inf"):
+        raise InputError("rolling_coefficient", rolling_coefficient, "negative", low=0.0)
+    weight = mass * gravity
+    most = weight * sqrt(1.0 + rolling_coefficient**2)
+    left = wheel_push - air_drag
+    if not -weight < left <= most:
+        raise InputError("wheel_push", wheel_push, "beyond the weight", air_drag - weight, air_drag + most)
+    return tan(asin(left / most) - atan(rolling_coefficient))
+
+
+@cited("(wheel_push - road_load) / mass", source="derived force over mass", standing="derived")
+def acceleration(*, wheel_push: Newton, road_load: Newton, mass: Kilogram) -> MetrePerSecondSquared:
+    """Return what the push beyond the load does to the speed; negative when it slows.
+
+    Turning wheels and rotors are left out, so it reads a little high. Raises InputError unless the mass is
+    positive.
+
+    >>> acceleration(wheel_push=180.0, road_load=30.0, mass=100.0)
+    1.5
+    """
+    positive(mass=mass)
+    return (wheel_push - road_load) / mass
+
+
+@dataclass(frozen=True, kw_only=True)
+class Steady:
+    """Where push and load meet. `speed` is None unless they do.
+
+    `push` and `load` are those at the meeting, at standstill ("cannot start") or unloaded ("runs past").
+    """
+
+    outcome: Outcome
+    speed: MetrePerSecond | None
+    push: Newton
+    load: Newton
+    unloaded: MetrePerSecond
+
+
+def steady_speed(drive: Drive, road: Road) -> Steady:
+    """Return the loaded speed at full remote, or the key of the sentence that says why there is none."""
+    push, load = push_curve(drive), load_curve(road)
+    top = top_unloaded_speed(drive)
+
+    def steady(outcome: Outcome, speed: MetrePerSecond | None, at: MetrePerSecond) -> Steady:
+        return Steady(outcome=outcome, speed=speed, push=push(at), load=load(at), unloaded=top)
+
+    if push(0.0) <= load(0.0):
+        return steady("cannot start", None, 0.0)
+    if push(top) > load(top):
+        return steady("runs past", None, top)
+    meeting = loaded_speed(wheel_push=push, road_load=load, unloaded_speed=top)
+    return steady("meets", meeting, meeting)
+
+
+def climb_at(drive: Drive, road: Road, speed: MetrePerSecond) -> One:
+    """Return the steepest grade on which a speed can be held; the grade of `road` is not used.
+
+    Raises InputError when the push is beyond the weight.
+    """
+    return steepest_grade(
+        wheel_push=push_curve(drive)(speed),
+        air_drag=air_drag_at(road, speed),
+        mass=road.mass,
+        gravity=road.gravity,
+        rolling_coefficient=road.rolling_coefficient,
+    )
+
+
+def acceleration_at(drive: Drive, road: Road, speed: MetrePerSecond) -> MetrePerSecondSquared:
+    """Return the acceleration at full remote at a speed."""
+    return acceleration(
+        wheel_push=push_curve(drive)(speed), road_load=load_curve(road)(speed), mass=road.mass
+    )

@@ -1,0 +1,1 @@
+"""Screws, nuts and threadlocker: how tight, what gives way first, what keeps it there."""

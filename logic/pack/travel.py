@@ -1,0 +1,138 @@
+"""Carrying packs by air: first whether they are marked and tested, then their class by dated rules."""
+
+from dataclasses import dataclass
+
+from logic.errors import InputError, positive
+from logic.si import Coulomb, Joule, One, Volt
+from logic.tables import Row, raw, rows
+from logic.workings import cited
+
+ANSWERS = ("yes", "no", "not known")
+"""Answers to "is it marked" and "is it tested"."""
+
+ROUNDING = 1e-9
+"""Relative slack, so that a pack of exactly 100 Wh belongs to the class up to 100 Wh."""
+
+
+@dataclass(frozen=True)
+class Edition:
+    """The edition of the rules and the day it came into force, as year-month-day."""
+
+    name: str
+    in_force: str
+
+
+@dataclass(frozen=True)
+class Carried:
+    """One battery as an airline counts it: its energy, its class and the row of the rules."""
+
+    energy: Joule
+    kind: str
+    rule: Row
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """What may fly.
+
+    The outcomes are "do not pack", "not as baggage", "operator approval" and "allowed, ask the airline". A
+    reason says why the first two; `card` tells whether there is anything to show at a counter.
+    """
+
+    outcome: str
+    reason: str
+    batteries: tuple[Carried, ...]
+    card: bool
+
+
+def edition() -> Edition:
+    """Return the edition the rules were read in.
+
+    >>> edition().in_force
+    '2026-03-27'
+    """
+    page = raw("air_travel")
+    return Edition(page["edition"], page["in_force"])
+
+
+def rules() -> tuple[Row, ...]:
+    """Return the rules to read before a flight: texts `key` and `text`, with source and standing."""
+    return rows("air_rules")
+
+
+def air_class(*, energy: Joule) -> Row:
+    """Return the row of the class a battery of this energy falls in.
+
+    >>> air_class(energy=100.0 * 3600).text("class")
+    'up to 100 Wh'
+    >>> air_class(energy=100.1 * 3600).text("class")
+    'over 100 to 160 Wh'
+    """
+    positive(energy=energy)
+    for row in rows("air_travel"):
+        if "up_to" not in row or energy <= row.cells["up_to"] * (1.0 + ROUNDING):
+            return row
+    raise AssertionError("the last row of air_travel has no end")
+
+
+def counted(*, energies: tuple[Joule, ...], joined: bool) -> tuple[Joule, ...]:
+    """Return the energies as an airline counts them: packs joined by a lead are one battery (our reading).
+
+    >>> counted(energies=(264384.0, 264384.0), joined=True)
+    (528768.0,)
+    """
+    if not energies:
+        raise InputError("energies", energies, "empty")
+    for energy in energies:
+        positive(energy=energy)
+    return (sum(energies),) if joined else energies
+
+
+def verdict(  # noqa: PLR0913  (six plain questions to the person, each its own)
+    *, energies: tuple[Joule, ...], joined: bool, marked: str, tested: str, spares: int, damaged: bool = False
+) -> Verdict:
+    """Return what may fly: `energies` of each separate pack, `spares` of them not in the board.
+
+    Raises InputError for an answer that is not in ANSWERS and for more spares than packs.
+
+    >>> verdict(energies=(264384.0,), joined=False, marked="yes", tested="not known", spares=0).outcome
+    'do not pack'
+    """
+    for field, answer in (("marked", marked), ("tested", tested)):
+        if answer not in ANSWERS:
+            raise InputError(field, answer, "unknown answer")
+    if not 0 <= spares <= len(energies):
+        raise InputError("spares", spares, "range", low=0.0, high=float(len(energies)))
+    batteries = tuple(
+        Carried(energy, rule.text("class"), rule)
+        for energy in counted(energies=energies, joined=joined)
+        for rule in (air_class(energy=energy),)
+    )
+    for wrong, reason in (
+        (damaged, "damaged"),
+        (marked != "yes", "not marked"),
+        (tested != "yes", "not tested"),
+    ):
+        if wrong:
+            return Verdict("do not pack", reason, batteries, card=False)
+    largest = max(batteries, key=lambda battery: battery.energy)
+    if largest.rule.text("installed") == "not as baggage":
+        return Verdict("not as baggage", "over 160 Wh", batteries, card=False)
+    allowed = int(largest.rule.cells["spares"])
+    if spares > allowed:
+        return Verdict("not as baggage", "too many spares", batteries, card=False)
+    outcome = "allowed, ask the airline"
+    if largest.rule.text("installed") == "operator approval":
+        outcome = "operator approval"
+    return Verdict(outcome, "", batteries, card=True)
+
+
+@cited("energy / (cell_voltage * series)", source="derived watt-hours over nominal volts", standing="derived")
+def largest_capacity(*, energy: Joule, cell_voltage: Volt, series: One) -> Coulomb:
+    """Return the largest rated capacity of a pack that stays within an energy.
+
+    >>> round(largest_capacity(energy=100 * 3600, cell_voltage=3.6, series=10) / 3600, 2)
+    2.78
+    """
+    positive(energy=energy, cell_voltage=cell_voltage, series=series)
+    return energy / (cell_voltage * series)

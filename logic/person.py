@@ -1,0 +1,39 @@
+"""The person and the tools in the hand: settings that answers need and that belong to no board."""
+
+from dataclasses import asdict, dataclass, fields
+from typing import Any
+
+from logic.board import Value, value_from
+
+THEMES = ("day", "night", "sun")
+TEXT_SCALES = (1.0, 1.3, 1.6, 2.0)
+DECIMAL_MARKS = (".", ",")
+SYSTEMS = ("metric", "inch")
+
+
+@dataclass(frozen=True)
+class Person:
+    """Units, reading, and tools. `scale` and `depth_tool` name rows of measuring_tools.toml."""
+
+    system: str = "metric"
+    mark: str = "."
+    theme: str = "day"
+    text: float = 1.0
+    rider: Value | None = None
+    scale: str = "luggage scale"
+    scale_unit: str = "kg"
+    depth_tool: str = "calliper"
+
+
+def person_to_dict(person: Person) -> dict[str, Any]:
+    """Return the settings as plain data."""
+    return asdict(person)
+
+
+def person_from_dict(body: dict[str, Any]) -> Person:
+    """Return the settings of plain data; what is not in it keeps its default, what is not known is left out."""
+    known = {item.name for item in fields(Person)}
+    kept = {name: value for name, value in body.items() if name in known}
+    if kept.get("rider") is not None:
+        kept["rider"] = value_from(kept["rider"])
+    return Person(**kept)

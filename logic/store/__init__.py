@@ -1,0 +1,87 @@
+"""What Deckhand remembers, in one SQLite file: boards, trials, checklist runs, settings and the log.
+
+The store knows boards and entries as JSON objects; what they mean is the caller's. Every call that writes
+returns after the commit: saved means saved.
+"""
+
+from collections.abc import Mapping
+from types import TracebackType
+from typing import Self
+
+from logic.store.boards import Boards, Run, StoredBoard
+from logic.store.errors import (
+    BadReplacement,
+    NewerFile,
+    NotAStore,
+    NoTimeZone,
+    NotSaved,
+    UnknownBoard,
+    UnknownEntry,
+    UnknownKind,
+)
+from logic.store.file import Body, Clock
+from logic.store.log import Log, Record
+
+__all__ = [
+    "BadReplacement",
+    "Body",
+    "Clock",
+    "NewerFile",
+    "NoTimeZone",
+    "NotAStore",
+    "NotSaved",
+    "Record",
+    "Run",
+    "Store",
+    "StoredBoard",
+    "UnknownBoard",
+    "UnknownEntry",
+    "UnknownKind",
+]
+
+
+class Store(Log, Boards):
+    """The whole file: the log, what stands beside it, and the transactions that touch both.
+
+    >>> from datetime import UTC, datetime
+    >>> from pathlib import Path
+    >>> from tempfile import TemporaryDirectory
+    >>> with TemporaryDirectory() as folder:
+    ...     with Store(Path(folder) / "deckhand.db", lambda: datetime.now(UTC)) as store:
+    ...         number = store.append("weir", "ride", {"distance": 4200.0})
+    ...         print(number, store.entry(number).body)
+    1 {'distance': 4200.0}
+    """
+
+    def __enter__(self) -> Self:
+        """Give the open store."""
+        return self
+
+    def __exit__(
+        self,
+        kind: type[BaseException] | None,
+        problem: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        """Close the file."""
+        self.close()
+
+    def keep_trial(
+        self, board: str, name: str, body: Mapping[str, object], change: Mapping[str, object]
+    ) -> int:
+        """Save the board as `body`, forget its trial, log `change`: all or nothing. Return the entry's id."""
+        with self._writing() as connection:
+            self._save_board(connection, board, name, body)
+            self._drop_trial(connection, board)
+            return self._append(connection, board, "board_changed", change)
+
+    def finish_run(
+        self, board: str, checklist: str, *entries: tuple[str, Mapping[str, object]]
+    ) -> tuple[int, ...]:
+        """Forget a checklist in progress and log what came of it, each a kind and a body: all or nothing.
+
+        Returns the entries' ids in the order given: the check first, then the ride that it opens, if it does.
+        """
+        with self._writing() as connection:
+            self._drop_run(connection, board, checklist)
+            return tuple(self._append(connection, board, kind, body) for kind, body in entries)

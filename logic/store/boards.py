@@ -1,0 +1,183 @@
+"""Boards, the trial and the checklist run that may be open on each, and settings. Bodies are the caller's."""
+
+import json
+import sqlite3
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Any
+
+from logic.store.errors import UnknownBoard
+from logic.store.file import Body, File, json_text, object_text, utc_text
+
+TRIAL_KEPT_FOR = timedelta(hours=24)
+BIN_KEPT_FOR = timedelta(days=30)
+
+
+@dataclass(frozen=True)
+class StoredBoard:
+    """A board as saved. `binned_at` is None unless it is in the bin."""
+
+    id: str
+    name: str
+    body: Body
+    binned_at: datetime | None
+
+
+@dataclass(frozen=True)
+class Run:
+    """A checklist that was begun and not finished. `at` is when it was last saved."""
+
+    board: str
+    checklist: str
+    body: Body
+    at: datetime
+
+
+class Boards(File):
+    """The part of the store that is overwritten: what is true now, beside the log of what was."""
+
+    def save_board(self, board: str, name: str, body: Mapping[str, object]) -> None:
+        """Save a board under its id, new or not. A board in the bin stays there."""
+        with self._writing() as connection:
+            self._save_board(connection, board, name, body)
+
+    def board(self, board: str) -> StoredBoard | None:
+        """Return the board with this id, in the bin or not; None when there is none."""
+        row = self._connection.execute(
+            "SELECT id, name, body, binned_at FROM board WHERE id = ?", (board,)
+        ).fetchone()
+        return None if row is None else _board(row)
+
+    def boards(self) -> list[StoredBoard]:
+        """List the boards that are not in the bin, by name."""
+        rows = self._connection.execute(
+            "SELECT id, name, body, binned_at FROM board WHERE binned_at IS NULL"
+            " ORDER BY name COLLATE NOCASE, id"
+        )
+        return [_board(row) for row in rows]
+
+    def binned_boards(self) -> list[StoredBoard]:
+        """List the boards in the bin, the last one binned first."""
+        rows = self._connection.execute(
+            "SELECT id, name, body, binned_at FROM board WHERE binned_at IS NOT NULL"
+            " ORDER BY binned_at DESC, id"
+        )
+        return [_board(row) for row in rows]
+
+    def bin_board(self, board: str) -> None:
+        """Put a board in the bin; one that is there keeps its date. Raises UnknownBoard."""
+        with self._writing() as connection:
+            changed = connection.execute(
+                "UPDATE board SET binned_at = coalesce(binned_at, ?) WHERE id = ?", (self._now(), board)
+            )
+            _require_one(changed, board)
+
+    def restore_board(self, board: str) -> None:
+        """Take a board out of the bin. Raises UnknownBoard."""
+        with self._writing() as connection:
+            changed = connection.execute("UPDATE board SET binned_at = NULL WHERE id = ?", (board,))
+            _require_one(changed, board)
+
+    def empty_bin(self) -> int:
+        """Remove the boards that have been in the bin for 30 days; return how many.
+
+        Their trials and runs go with them; the log keeps their entries. Nothing calls this by itself.
+        """
+        last = utc_text(self._clock() - BIN_KEPT_FOR)
+        with self._writing() as connection:
+            for table in ("trial", "run"):
+                connection.execute(
+                    f"DELETE FROM {table} WHERE board IN (SELECT id FROM board WHERE binned_at <= ?)",  # noqa: S608  (two names from the line above)
+                    (last,),
+                )
+            return connection.execute("DELETE FROM board WHERE binned_at <= ?", (last,)).rowcount
+
+    def save_trial(self, board: str, body: Mapping[str, object]) -> None:
+        """Save the trial of a board, in place of the one before. The board itself need not be saved yet."""
+        with self._writing() as connection:
+            connection.execute(
+                "INSERT INTO trial (board, body, at) VALUES (?, ?, ?)"
+                " ON CONFLICT (board) DO UPDATE SET body = excluded.body, at = excluded.at",
+                (board, object_text(body), self._now()),
+            )
+
+    def trial(self, board: str) -> Body | None:
+        """Return the trial of a board; None when there is none or it was last saved more than 24 h ago."""
+        row = self._connection.execute(
+            "SELECT body FROM trial WHERE board = ? AND at >= ?",
+            (board, utc_text(self._clock() - TRIAL_KEPT_FOR)),
+        ).fetchone()
+        return None if row is None else _read(row[0])
+
+    def drop_trial(self, board: str) -> None:
+        """Forget the trial of a board, if there is one."""
+        with self._writing() as connection:
+            self._drop_trial(connection, board)
+
+    def save_run(self, board: str, checklist: str, body: Mapping[str, object]) -> None:
+        """Save a checklist in progress, in place of the one before."""
+        with self._writing() as connection:
+            connection.execute(
+                "INSERT INTO run (board, checklist, body, at) VALUES (?, ?, ?, ?)"
+                " ON CONFLICT (board, checklist) DO UPDATE SET body = excluded.body, at = excluded.at",
+                (board, checklist, object_text(body), self._now()),
+            )
+
+    def run(self, board: str, checklist: str) -> Run | None:
+        """Return the checklist in progress, however old; None when there is none."""
+        row = self._connection.execute(
+            "SELECT body, at FROM run WHERE board = ? AND checklist = ?", (board, checklist)
+        ).fetchone()
+        return None if row is None else Run(board, checklist, _read(row[0]), datetime.fromisoformat(row[1]))
+
+    def drop_run(self, board: str, checklist: str) -> None:
+        """Forget a checklist in progress, if there is one."""
+        with self._writing() as connection:
+            self._drop_run(connection, board, checklist)
+
+    def put(self, key: str, value: object) -> None:
+        """Save a setting: anything that JSON can hold. Raises ValueError or TypeError for what it cannot."""
+        with self._writing() as connection:
+            connection.execute(
+                "INSERT INTO setting (key, value) VALUES (?, ?)"
+                " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
+                (key, json_text(value)),
+            )
+
+    def get(self, key: str, default: object = None) -> Any:  # noqa: ANN401  (what JSON held is the caller's to know)
+        """Return the setting as saved, `default` when it never was."""
+        row = self._connection.execute("SELECT value FROM setting WHERE key = ?", (key,)).fetchone()
+        return default if row is None else json.loads(row[0])
+
+    def _save_board(
+        self, connection: sqlite3.Connection, board: str, name: str, body: Mapping[str, object]
+    ) -> None:
+        connection.execute(
+            "INSERT INTO board (id, name, body, saved_at) VALUES (?, ?, ?, ?) ON CONFLICT (id) DO UPDATE"
+            " SET name = excluded.name, body = excluded.body, saved_at = excluded.saved_at",
+            (board, name, object_text(body), self._now()),
+        )
+
+    def _drop_trial(self, connection: sqlite3.Connection, board: str) -> None:
+        connection.execute("DELETE FROM trial WHERE board = ?", (board,))
+
+    def _drop_run(self, connection: sqlite3.Connection, board: str, checklist: str) -> None:
+        connection.execute("DELETE FROM run WHERE board = ? AND checklist = ?", (board, checklist))
+
+
+def _board(row: tuple[str, str, str, str | None]) -> StoredBoard:
+    number, name, body, binned_at = row
+    return StoredBoard(
+        number, name, _read(body), None if binned_at is None else datetime.fromisoformat(binned_at)
+    )
+
+
+def _read(text: str) -> Body:
+    body: Body = json.loads(text)
+    return body
+
+
+def _require_one(changed: sqlite3.Cursor, board: str) -> None:
+    if changed.rowcount != 1:
+        raise UnknownBoard(f"there is no board {board!r}")

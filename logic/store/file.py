@@ -1,0 +1,109 @@
+"""The SQLite file itself: opened once, written in transactions that are on the disk when a call returns."""
+
+import json
+import sqlite3
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from typing import Any, TypeAlias
+
+from logic.store.errors import NoTimeZone, NotSaved
+from logic.store.migrations import migrate, pending
+
+Body: TypeAlias = dict[str, Any]  # A JSON object, as read back.
+Clock: TypeAlias = Callable[[], datetime]
+
+PATIENCE = 5000  # Milliseconds to wait for another connection's write.
+
+
+class File:
+    """One connection to the store's file, for the thread that opened it.
+
+    `clock` returns the time now with its offset from UTC.
+    """
+
+    def __init__(self, path: Path, clock: Clock) -> None:
+        """Open the file at `path`, made if it is not there, and bring its tables up to date.
+
+        Raises NotAStore and NewerFile, with the file untouched.
+        """
+        missing = pending(path)
+        self._clock = clock
+        self._connection = sqlite3.connect(path, isolation_level=None)
+        try:
+            self._connection.execute(f"PRAGMA busy_timeout = {PATIENCE:d}")
+            self._connection.execute("PRAGMA journal_mode = WAL")
+            # FULL: a commit is on the disk when it returns, not only safe from a crash of the app.
+            self._connection.execute("PRAGMA synchronous = FULL")
+            self._connection.execute("PRAGMA foreign_keys = ON")
+            if missing:
+                migrate(self._connection, missing, self._now())
+        except BaseException:
+            self.close()
+            raise
+
+    def close(self) -> None:
+        """Close the file. Everything saved is in it already."""
+        self._connection.close()
+
+    def copy_to(self, path: Path) -> None:
+        """Write one whole file with everything saved so far to `path`, which must not exist yet.
+
+        The way to make a copy: the file alone may lack what is still in the write-ahead log beside it.
+        """
+        try:
+            self._connection.execute("VACUUM INTO ?", (str(path),))
+        except sqlite3.OperationalError as problem:
+            raise NotSaved(str(problem)) from problem
+
+    @contextmanager
+    def _writing(self) -> Iterator[sqlite3.Connection]:
+        # All of the block is in the file afterwards, or, if it raises, none of it.
+        try:
+            self._connection.execute("BEGIN IMMEDIATE")
+            try:
+                yield self._connection
+                self._connection.execute("COMMIT")
+            except BaseException:
+                if self._connection.in_transaction:
+                    self._connection.execute("ROLLBACK")
+                raise
+        except sqlite3.OperationalError as problem:
+            raise NotSaved(str(problem)) from problem
+
+    def _now(self) -> str:
+        return utc_text(self._clock())
+
+
+def utc_text(moment: datetime) -> str:
+    """UTC text of fixed width, so that it sorts by time. Raises NoTimeZone for a time without an offset.
+
+    >>> from datetime import timezone
+    >>> utc_text(datetime(2026, 11, 25, 9, 30, tzinfo=timezone(timedelta(hours=1))))
+    '2026-11-25T08:30:00.000000+00:00'
+    """
+    offset_minutes(moment)
+    return moment.astimezone(UTC).isoformat(timespec="microseconds")
+
+
+def offset_minutes(moment: datetime) -> int:
+    """Minutes by which the clock on the wall was ahead of UTC. Raises NoTimeZone without an offset."""
+    offset = moment.utcoffset()
+    if offset is None:
+        raise NoTimeZone(f"{moment.isoformat()} has no offset from UTC")
+    return offset // timedelta(minutes=1)
+
+
+def json_text(value: object) -> str:
+    """JSON text of `value`. Raises ValueError for not-a-number and infinity, which JSON does not have.
+
+    >>> json_text({"belt": "left", "pull": 14.5})
+    '{"belt":"left","pull":14.5}'
+    """
+    return json.dumps(value, ensure_ascii=False, allow_nan=False, separators=(",", ":"))
+
+
+def object_text(body: Mapping[str, object]) -> str:
+    """JSON text of `body`, an object with string keys."""
+    return json_text(dict(body))

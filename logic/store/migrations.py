@@ -1,0 +1,134 @@
+"""The tables, as ordered named steps. A step that has been released is never edited: a change is a new step.
+
+Bodies are JSON and are upgraded when read (`log.UPGRADES`); steps never touch them. A new body version still
+comes with a step, an empty one if need be, so that an older Deckhand refuses the file.
+"""
+
+import sqlite3
+from collections.abc import Iterable
+from contextlib import closing
+from dataclasses import dataclass
+from pathlib import Path
+
+from logic.store.errors import NewerFile, NotAStore
+
+_HEADER = b"SQLite format 3\0"
+
+
+@dataclass(frozen=True)
+class Step:
+    """One migration: its name in the file and its statements, run in one transaction with its record."""
+
+    name: str
+    statements: tuple[str, ...]
+
+
+STEPS = (
+    Step(
+        "1 boards",
+        (
+            "CREATE TABLE migration (name TEXT PRIMARY KEY, at TEXT NOT NULL)",
+            "CREATE TABLE board (id TEXT PRIMARY KEY, name TEXT NOT NULL, body TEXT NOT NULL,"
+            " saved_at TEXT NOT NULL, binned_at TEXT)",
+        ),
+    ),
+    Step(
+        "2 log",
+        (
+            "CREATE TABLE log (id INTEGER PRIMARY KEY, board TEXT NOT NULL, kind TEXT NOT NULL,"
+            " at TEXT NOT NULL, offset INTEGER NOT NULL, version INTEGER NOT NULL,"
+            " replaces INTEGER REFERENCES log (id), body TEXT NOT NULL)",
+            # An index of SQLite ends in the row's id, so each of these also keeps the newest-first order.
+            "CREATE INDEX log_by_board ON log (board)",
+            "CREATE INDEX log_by_kind ON log (kind)",
+            "CREATE INDEX log_by_board_and_kind ON log (board, kind)",
+            "CREATE INDEX log_by_replaced ON log (replaces) WHERE replaces IS NOT NULL",
+            "CREATE TRIGGER log_keeps_rows BEFORE DELETE ON log"
+            " BEGIN SELECT RAISE(ABORT, 'the log is never deleted from'); END",
+            "CREATE TRIGGER log_keeps_text BEFORE UPDATE ON log"
+            " BEGIN SELECT RAISE(ABORT, 'the log is never changed'); END",
+            # REPLACE would delete the old row without asking the trigger above.
+            "CREATE TRIGGER log_keeps_numbers BEFORE INSERT ON log"
+            " WHEN EXISTS (SELECT 1 FROM log WHERE id = new.id)"
+            " BEGIN SELECT RAISE(ABORT, 'the log is never replaced'); END",
+            # A void that is itself voided hides nothing. Only voids may act on a void, and only one deep.
+            "CREATE VIEW live_void AS SELECT id, replaces FROM log AS void WHERE kind = 'void'"
+            " AND NOT EXISTS (SELECT 1 FROM log WHERE replaces = void.id)",
+            "CREATE VIEW entry AS SELECT id, board, kind, at, offset, version, replaces, body,"
+            " (SELECT max(id) FROM live_void WHERE replaces = log.id) AS voided_by,"
+            " (SELECT max(id) FROM log AS newer WHERE newer.replaces = log.id AND newer.kind = 'correction'"
+            " AND NOT EXISTS (SELECT 1 FROM live_void WHERE replaces = newer.id)) AS corrected_by"
+            " FROM log WHERE kind NOT IN ('correction', 'void')",
+        ),
+    ),
+    Step(
+        "3 trials and runs",
+        (
+            "CREATE TABLE trial (board TEXT PRIMARY KEY, body TEXT NOT NULL, at TEXT NOT NULL)",
+            "CREATE TABLE run (board TEXT NOT NULL, checklist TEXT NOT NULL, body TEXT NOT NULL,"
+            " at TEXT NOT NULL, PRIMARY KEY (board, checklist))",
+        ),
+    ),
+    Step(
+        "4 settings",
+        ("CREATE TABLE setting (key TEXT PRIMARY KEY, value TEXT NOT NULL)",),
+    ),
+)
+
+
+def pending(path: Path) -> tuple[Step, ...]:
+    """List the steps that the file at `path` has not had yet, in order; all of them when there is no file.
+
+    Writes nothing, and does not make the file. Raises NotAStore and NewerFile.
+
+    >>> [step.name for step in pending(Path("no such file"))]
+    ['1 boards', '2 log', '3 trials and runs', '4 settings']
+    """
+    if not path.exists() or path.stat().st_size == 0:
+        return STEPS
+    with path.open("rb") as file:
+        if file.read(len(_HEADER)) != _HEADER:
+            raise NotAStore(f"{path.name} is not a SQLite file")
+    recorded = _recorded(path)
+    unknown = recorded - {step.name for step in STEPS}
+    if unknown:
+        raise NewerFile(f"{path.name} was written by a newer Deckhand: {', '.join(sorted(unknown))}")
+    return tuple(step for step in STEPS if step.name not in recorded)
+
+
+def migrate(connection: sqlite3.Connection, steps: Iterable[Step], at: str) -> None:
+    """Run `steps` in order on an autocommit connection, each in one transaction with its record.
+
+    A step that fails leaves the file as the step before it did. Never by executescript: that commits.
+    """
+    for step in steps:
+        connection.execute("BEGIN IMMEDIATE")
+        try:
+            for statement in step.statements:
+                connection.execute(statement)
+            connection.execute("INSERT INTO migration (name, at) VALUES (?, ?)", (step.name, at))
+            connection.execute("COMMIT")
+        except BaseException:
+            if connection.in_transaction:
+                connection.execute("ROLLBACK")
+            raise
+
+
+def _recorded(path: Path) -> set[str]:
+    # A read-only connection leaves alone the write-ahead log that a crash left. Where there is none the
+    # file is whole by itself, and "immutable" keeps SQLite from making files beside it.
+    log = path.with_name(path.name + "-wal")
+    alone = not log.exists() or log.stat().st_size == 0
+    address = path.resolve().as_uri() + ("?mode=ro&immutable=1" if alone else "?mode=ro")
+    try:
+        with closing(sqlite3.connect(address, uri=True)) as connection:
+            tables = {name for (name,) in connection.execute("SELECT name FROM sqlite_master")}
+            if "migration" in tables:
+                return {name for (name,) in connection.execute("SELECT name FROM migration")}
+    except sqlite3.OperationalError:
+        raise
+    except sqlite3.DatabaseError as problem:
+        raise NotAStore(f"{path.name} cannot be read: {problem}") from problem
+    if tables:
+        raise NotAStore(f"{path.name} holds tables that are not Deckhand's")
+    return set()

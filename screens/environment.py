@@ -1,0 +1,71 @@
+"""What Kivy must find set before it is imported, and whether this machine can open a window at all."""
+
+import logging
+import os
+import sys
+from pathlib import Path
+
+PACKAGES = "libgl1 libegl1"
+NO_WINDOW = 3
+"""Exit status where no window and no OpenGL can be had."""
+
+NOISE = ("Input: MTDev", "Cutbuffer: Unable", "Clipboard: Unable", "Window: Unable to find any valuable")
+
+
+class _Quiet(logging.Filter):
+    """Drops what Kivy says about devices and clipboards that the app does not use."""
+
+    def filter(self, record: logging.LogRecord) -> bool:
+        return not record.getMessage().startswith(NOISE)
+
+
+def prepare(home: Path) -> None:
+    """Set what Kivy reads at import. `home` is where it may keep its own files."""
+    home.mkdir(parents=True, exist_ok=True)
+    os.environ.update(
+        KIVY_NO_ARGS="1",
+        KIVY_NO_CONFIG="1",
+        KIVY_NO_FILELOG="1",
+        KIVY_LOG_MODE="PYTHON",
+        KIVY_HOME=str(home),
+        KIVY_IMAGE="sdl2",
+        KIVY_TEXT="sdl2",
+        KIVY_CLIPBOARD="sdl2",
+        KIVY_WINDOW="sdl2",
+    )
+    logger = logging.getLogger("kivy")
+    logger.addFilter(_Quiet())
+    logger.setLevel(logging.ERROR)
+    # Pint would import numpy where the developers' tools have brought it, which doubles its start; the app needs none.
+    sys.modules.setdefault("numpy", None)  # type: ignore[arg-type]
+
+
+def configure(size: tuple[int, int] | None) -> None:
+    """Set Kivy's own options: the window's size, and no input devices but the screen and the keyboard."""
+    from kivy.config import Config  # noqa: PLC0415  (Kivy may be imported only after `prepare`)
+
+    Config.set("kivy", "exit_on_escape", "0")
+    Config.set("input", "mouse", "mouse,disable_multitouch")
+    for name, _ in Config.items("input"):
+        if name != "mouse":
+            Config.remove_option("input", name)
+    Config.set("graphics", "multisamples", "0")
+    if size is not None:
+        Config.set("graphics", "width", str(size[0]))
+        Config.set("graphics", "height", str(size[1]))
+
+
+def open_window() -> object | None:
+    """Open the window. Returns None where no window or no OpenGL can be had."""
+    try:
+        from kivy.core.window import Window  # noqa: PLC0415  (Kivy may be imported only after `prepare`)
+    except (ImportError, RuntimeError):
+        return None
+    return Window
+
+
+def has_screen(window: object) -> bool:
+    """Tell whether a person can see the window: Linux without a display gives an off-screen one."""
+    if sys.platform != "linux" or "ANDROID_ARGUMENT" in os.environ:
+        return True
+    return window.get_window_info() is not None  # type: ignore[attr-defined]

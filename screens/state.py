@@ -1,0 +1,231 @@
+"""What the screens show and change: the board in use, the trial over it, the person's settings, and the log."""
+
+from collections.abc import Callable
+from dataclasses import asdict, dataclass, replace
+from typing import Any
+from uuid import uuid4
+
+from kivy.event import EventDispatcher
+from kivy.properties import NumericProperty, ObjectProperty
+
+from logic.board import Board, Value, from_dict, to_dict, value_from
+from logic.errors import InputError
+from logic.exchange import demo_boards
+from logic.person import Person, person_from_dict, person_to_dict
+from logic.store import Clock, Record, Store
+
+SCRATCH = "scratch"
+"""Id of the board that stands in while none is saved; its values live in a trial only."""
+
+
+@dataclass(frozen=True)
+class Undo:
+    """One step that can be taken back: what was done, and how."""
+
+    text: str
+    act: Callable[[], None]
+
+
+class State(EventDispatcher):
+    """The one place that changes things. Screens bind to `revision`, which steps with every change.
+
+    `saved` is the board as stored, `board` the same with the trial's values over it.
+    """
+
+    revision = NumericProperty(0)
+    saved = ObjectProperty(rebind=False)
+    board = ObjectProperty(rebind=False)
+    person = ObjectProperty(Person())
+    undo = ObjectProperty(None, allownone=True)
+
+    def __init__(self, store: Store, clock: Clock) -> None:
+        """Read what was in use last. `clock` tells the time of what is recorded."""
+        super().__init__()
+        self.store = store
+        self.clock = clock
+        self.trial: dict[str, Value] = {}
+        self.typed: dict[str, str] = {}
+        self.person = person_from_dict(store.get("person", {}))
+        self._open(store.get("board", SCRATCH))
+
+    @property
+    def is_scratch(self) -> bool:
+        """Tell whether no saved board is in use."""
+        return bool(self.saved.id == SCRATCH)
+
+    # Boards
+
+    def boards(self) -> list[Board]:
+        """Return the saved boards by name."""
+        return [from_dict(stored.body) for stored in self.store.boards()]
+
+    def choose(self, identity: str) -> None:
+        """Put another board in use. Its own trial comes back with it; the other's is parked."""
+        self.store.put("board", identity)
+        self._open(identity)
+        self._changed()
+
+    def add_board(self, name: str) -> None:
+        """Save a new board and put it in use. Raises InputError for a name that is taken or cannot be shown."""
+        self._check_name(name)
+        self._save(Board(uuid4().hex, name.strip()))
+
+    def add_demo_boards(self) -> None:
+        """Save the example boards and put the first in use."""
+        boards = demo_boards()
+        for board in boards:
+            self.store.save_board(board.id, board.name, to_dict(board))
+        self.choose(boards[0].id)
+
+    def copy_board(self, name: str) -> None:
+        """Save a copy of the board in use under a new name and put it in use."""
+        self._check_name(name)
+        self._save(replace(self.saved, id=uuid4().hex, name=name.strip(), example=False))
+
+    def rename_board(self, name: str) -> None:
+        """Give the board in use another name."""
+        if name.strip() != self.saved.name:
+            self._check_name(name)
+        before = self.saved
+        self._save(replace(before, name=name.strip()))
+        self.undo = Undo(f"Renamed to {name.strip()}", lambda: self._save(before))
+
+    def bin_board(self) -> None:
+        """Put the board in use into the bin and take up the next one."""
+        gone = self.saved
+        self.store.bin_board(gone.id)
+        rest = self.store.boards()
+        self.choose(rest[0].id if rest else SCRATCH)
+        self.undo = Undo(f"{gone.name} is in the bin", lambda: self.restore_board(gone.id))
+
+    def restore_board(self, identity: str) -> None:
+        """Take a board out of the bin and put it in use."""
+        self.store.restore_board(identity)
+        self.choose(identity)
+
+    def binned(self) -> list[Board]:
+        """Return the boards in the bin, the last one first."""
+        return [from_dict(stored.body) for stored in self.store.binned_boards()]
+
+    def set_value(self, key: str, value: Value | None) -> None:
+        """Write one value of the saved board, with undo. On the scratch board it joins the trial."""
+        if self.is_scratch:
+            self._overlay({**self.trial, key: value} if value else _without(self.trial, key))
+            return
+        before = self.saved
+        self._save(before.with_value(key, value))
+        self.undo = Undo("Saved", lambda: self._save(before))
+
+    # The trial
+
+    def try_value(self, key: str, value: Value) -> None:
+        """Lay a value over the saved board. Raises InputError outside its limits; nothing changes then."""
+        self.board.with_value(key, value)
+        same = self.saved.value(key)
+        if same is not None and same.si == value.si:
+            self._overlay(_without(self.trial, key))
+        else:
+            self._overlay({**self.trial, key: value})
+
+    def note_typed(self, key: str, text: str) -> None:
+        """Remember text that is typed but is not a value yet, so that leaving loses nothing."""
+        self.typed = {**self.typed, key: text} if text else _without(self.typed, key)
+        self._store_trial()
+
+    def keep(self) -> None:
+        """Make the trial's values the board's: one transaction with a record of what changed."""
+        before, kept = self.saved, self.board
+        changes = {
+            key: {"was": None if was is None else asdict(was), "is": asdict(value)}
+            for key, value in self.trial.items()
+            for was in (before.value(key),)
+        }
+        self.store.keep_trial(kept.id, kept.name, to_dict(kept), {"changes": changes})
+        self.undo = Undo("Kept on the board", lambda: self._save(before))
+        self._open(kept.id)
+        self._changed()
+
+    def keep_as(self, name: str) -> None:
+        """Save the scratch board's values as a new board."""
+        self._check_name(name)
+        board = replace(self.board, id=uuid4().hex, name=name.strip())
+        self.store.drop_trial(SCRATCH)
+        self._save(board)
+
+    def drop(self) -> None:
+        """Put the saved values back."""
+        trial = dict(self.trial)
+        self.typed = {}
+        self._overlay({})
+        self.undo = Undo("Trial dropped", lambda: self._overlay(trial))
+
+    # The person and the log
+
+    def set_person(self, **changes: Any) -> None:  # noqa: ANN401  (fields of Person)
+        """Change settings and store them."""
+        self.person = replace(self.person, **changes)
+        self.store.put("person", person_to_dict(self.person))
+        self._changed()
+
+    def record(self, kind: str, body: dict[str, Any]) -> int:
+        """Add to the log of the board in use; it is on the disk when this returns."""
+        number = self.store.append(self.saved.id, kind, body)
+        self._changed()
+        return number
+
+    def take_back(self, number: int) -> None:
+        """Hide a log entry again."""
+        self.store.void(number)
+        self._changed()
+
+    def last(self, kind: str, **match: object) -> Record | None:
+        """Return the newest log entry of the board in use that matches."""
+        return self.store.latest(self.saved.id, kind, **match)
+
+    # Inside
+
+    def _check_name(self, name: str) -> None:
+        Board("new", name)
+        if name.strip().casefold() in {board.name.casefold() for board in self.store.boards()}:
+            raise InputError("name", name, "name taken")
+
+    def _save(self, board: Board) -> None:
+        self.store.save_board(board.id, board.name, to_dict(board))
+        self.choose(board.id)
+
+    def _open(self, identity: str) -> None:
+        stored = self.store.board(identity)
+        if stored is None or stored.binned_at is not None:
+            self.saved = Board(SCRATCH, "Scratch board")
+        else:
+            self.saved = from_dict(stored.body)
+        trial = self.store.trial(self.saved.id) or {}
+        self.trial = {key: value_from(body) for key, body in trial.get("values", {}).items()}
+        self.typed = dict(trial.get("typed", {}))
+        self.board = self._overlaid()
+
+    def _overlay(self, trial: dict[str, Value]) -> None:
+        self.trial = trial
+        self.board = self._overlaid()
+        self._store_trial()
+        self._changed()
+
+    def _store_trial(self) -> None:
+        if self.trial or self.typed:
+            values = {key: asdict(value) for key, value in self.trial.items()}
+            self.store.save_trial(self.saved.id, {"values": values, "typed": self.typed})
+        else:
+            self.store.drop_trial(self.saved.id)
+
+    def _overlaid(self) -> Board:
+        board: Board = self.saved
+        for key, value in self.trial.items():
+            board = board.with_value(key, value)
+        return board
+
+    def _changed(self) -> None:
+        self.revision += 1
+
+
+def _without(items: dict[str, Any], key: str) -> dict[str, Any]:
+    return {name: item for name, item in items.items() if name != key}

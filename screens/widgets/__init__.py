@@ -1,0 +1,1 @@
+"""Widgets of our own on Kivy's core: they declare properties and events and know no board."""

@@ -1,0 +1,338 @@
+"""Lines over two axes: each told apart by colour, by dashes and by its name at its end."""
+
+from collections.abc import Callable, Sequence
+from math import ceil, floor, isfinite, log10
+from typing import NamedTuple
+
+from kivy.graphics import Ellipse, Line
+from kivy.metrics import dp
+from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
+
+from screens.theme import theme
+from screens.widgets.drawing import Box, Drawing, Point, dashes, pieces
+
+STYLES = (("chart_a", ()), ("chart_b", (9, 5)), ("chart_c", (3, 4)), ("text", (12, 4, 3, 4)))
+"""Colour token and dashes (ink, gap, in dp; none is a full line) of the first to the fourth line."""
+
+HALF = 1.5
+"""Half the thickness of a line in dp, as Kivy counts it."""
+EDGE = 4
+"""Margin inside the widget in dp."""
+
+
+class Curve(NamedTuple):
+    """One line of a chart: its name and its points (x, y) in the order they are joined."""
+
+    name: str
+    points: Sequence[Point]
+
+
+class Mark(NamedTuple):
+    """A marked point of a chart and its short label."""
+
+    x: float
+    y: float
+    text: str
+
+
+def plain_number(value: float) -> str:
+    """Return a number as a tick shows it.
+
+    >>> plain_number(-2.5)
+    '−2.5'
+    """
+    return f"{value:g}".replace("-", "−")
+
+
+def round_ticks(low: float, high: float, most: int) -> list[float]:
+    """Return the multiples of 1, 2 or 5 times a power of ten within the range, as many as fit but at most `most`.
+
+    >>> round_ticks(0.0, 38.0, 5)
+    [0.0, 10.0, 20.0, 30.0]
+    """
+    power = floor(log10((high - low) / max(most, 1)))
+    for size, factor in ((power, 1), (power, 2), (power, 5), (power + 1, 1), (power + 1, 2), (power + 1, 5)):
+        step = factor * 10.0**size
+        first, last = ceil(low / step - 1e-9), floor(high / step + 1e-9)
+        if last - first + 1 <= most:
+            return [round(at * step, 12) for at in range(first, last + 1)]
+    return []
+
+
+def reach(values: Sequence[float], *, from_zero: bool) -> tuple[float, float]:
+    """Return the range an axis takes to show the values, with a little air above."""
+    low, high = min(values), max(values)
+    if from_zero:
+        low, high = min(0.0, low), max(0.0, high)
+    if low == high:
+        low, high = low - 1.0, high + 1.0
+    air = 0.06 * (high - low)
+    return (low if from_zero and low == 0.0 else low - air), (high if from_zero and high == 0.0 else high + air)
+
+
+def cut(points: Sequence[Point], right: float, top: float) -> list[list[Point]]:
+    """Return the parts of a polyline within 0 to right and 0 to top."""
+    parts: list[list[Point]] = []
+    for (x0, y0), (x1, y1) in zip(points, points[1:], strict=False):
+        start, end = 0.0, 1.0
+        for room, rate in ((x0, x1 - x0), (right - x0, x0 - x1), (y0, y1 - y0), (top - y0, y0 - y1)):
+            # Inside where room + rate * share >= 0.
+            if rate > 0:
+                start = max(start, -room / rate)
+            elif rate < 0:
+                end = min(end, room / -rate)
+            elif room < 0:
+                end = -1.0
+        if start >= end:
+            continue
+        first = (x0 + start * (x1 - x0), y0 + start * (y1 - y0))
+        if start > 0.0 or not parts or parts[-1][-1] != first:
+            parts.append([first])
+        parts[-1].append((x1, y1) if end == 1.0 else (x0 + end * (x1 - x0), y0 + end * (y1 - y0)))
+    return parts
+
+
+class Chart(Drawing):
+    """Up to four lines, marked points and a cursor. Everything comes in as numbers and ready texts."""
+
+    lines = ObjectProperty(())
+    """Up to four `Curve`."""
+    marks = ObjectProperty(())
+    """Any number of `Mark`: a ring and its label."""
+    x_title = StringProperty()
+    y_title = StringProperty()
+    """Axis titles with their units."""
+    x_range = ObjectProperty(None, allownone=True)
+    y_range = ObjectProperty(None, allownone=True)
+    """(low, high), or None to take what the points need."""
+    x_ticks = ObjectProperty(())
+    y_ticks = ObjectProperty(())
+    """(value, text) pairs to choose from, or none for round numbers written by the functions below."""
+    x_text: Callable[[float], str] = ObjectProperty(plain_number)
+    y_text: Callable[[float], str] = ObjectProperty(plain_number)
+    from_zero = BooleanProperty(defaultvalue=True)
+    """Whether the y axis that fits itself always shows zero."""
+    cursor = ObjectProperty(None, allownone=True)
+    """x of an upright line, or None."""
+    cursor_text = StringProperty()
+    """The values at the cursor, ready to read; stands above the plot."""
+
+    def on_lines(self, _chart: "Chart", lines: Sequence[Curve]) -> None:
+        """Refuse a fifth line: there is no fifth style that could be told apart."""
+        if len(lines) > len(STYLES):
+            raise ValueError(f"a chart shows at most {len(STYLES)} lines, not {len(lines)}")
+
+    def height_wanted(self) -> float:
+        """Return room for the titles, the ticks and a plot that holds six labels above each other."""
+        return max(dp(220), dp(60) + 9 * self.measure("0", theme.small)[1])
+
+    def draw(self) -> None:
+        """Lay out from the outside inwards: titles, ticks, then the plot with what it holds."""
+        curves = [
+            Curve(name, [(x, y) for x, y in points if isfinite(x) and isfinite(y)]) for name, points in self.lines
+        ]
+        points = [point for curve in curves for point in curve.points] + [(mark.x, mark.y) for mark in self.marks]
+        if not points:
+            self.write_empty()
+            return
+        self.xs = self.x_range or (min(x for x, _ in points), max(x for x, _ in points))
+        if self.xs[0] == self.xs[1]:
+            self.xs = (self.xs[0] - 1.0, self.xs[1] + 1.0)
+        self.ys = self.y_range or reach([y for _, y in points], from_zero=self.from_zero)
+        edge = EDGE * dp(1)
+        top = self.height - self.draw_head(edge)
+        line = self.measure("0", theme.small)[1]
+        self.bottom = edge + self.fitted(self.x_title)[1] + line + dp(6)
+        self.tall = top - self.bottom
+        if self.tall < line or self.width < dp(80):
+            return
+        y_ticks = self.choose_y(line)
+        gutter = max((self.measure(text, theme.small)[0] for _, text in y_ticks), default=0)
+        self.left = edge + gutter + dp(6)
+        self.wide = self.width - self.left - dp(10)
+        self.draw_axes(y_ticks, edge)
+        self.draw_plot(curves)
+
+    def place_x(self, x: float) -> float:
+        """Return where a value of x is drawn, in pixels from the widget's left."""
+        return self.left + (x - self.xs[0]) / (self.xs[1] - self.xs[0]) * self.wide
+
+    def place_y(self, y: float) -> float:
+        """Return where a value of y is drawn, in pixels from the widget's foot."""
+        return self.bottom + (y - self.ys[0]) / (self.ys[1] - self.ys[0]) * self.tall
+
+    def fitted(self, text: str, *, bold: bool = False) -> tuple[float, float, float]:
+        """Return width, height and the width to wrap at (0 for one line) of a text that may be as wide as the widget."""
+        room = self.width - 2 * EDGE * dp(1)
+        wide, tall = self.measure(text, theme.small, bold=bold)
+        if wide <= room:
+            return wide, tall, 0.0
+        return room, self.measure(text, theme.small, bold=bold, width=room)[1], room
+
+    def draw_head(self, edge: float) -> float:
+        """Draw the y title and the cursor's values, side by side if they fit; return the height taken."""
+        values = self.cursor_text if self.cursor is not None else ""
+        title_wide, title_tall, title_wrap = self.fitted(self.y_title)
+        wide, tall, wrap = self.fitted(values, bold=True)
+        beside = title_wide + dp(16) + wide <= self.width - 2 * edge
+        top = self.height - edge
+        self.write(self.y_title, edge, top - title_tall, theme.small, theme.second, width=title_wrap)
+        values_top = top if beside else top - title_tall
+        self.write(
+            values, self.width - edge - wide, values_top - tall, theme.small, theme.text, bold=True, width=wrap
+        )
+        return edge + dp(6) + (max(title_tall, tall) if beside else title_tall + tall)
+
+    def choose_y(self, line: float) -> list[tuple[float, str]]:
+        """Return the ticks of the y axis: few enough to stand clear of each other."""
+        low, high = self.ys
+        most = max(2, min(6, int(self.tall / (1.7 * line)) + 1))
+        if not self.y_ticks:
+            return [(value, self.y_text(value)) for value in round_ticks(low, high, most)]
+        given = [(value, text) for value, text in self.y_ticks if low <= value <= high]
+        return given[:: ceil(len(given) / most) or 1]
+
+    def choose_x(self) -> list[tuple[float, str, float, float]]:
+        """Return value, text, left edge and width of the ticks of the x axis, as many as stand clear (at most six)."""
+        low, high = self.xs
+        given = [(value, text) for value, text in self.x_ticks if low <= value <= high]
+        for most in range(6, 0, -1):
+            if self.x_ticks:
+                ticks = given[:: ceil(len(given) / most) or 1]
+            else:
+                ticks = [(value, self.x_text(value)) for value in round_ticks(low, high, most)]
+            placed = []
+            for value, text in ticks:
+                wide = self.measure(text, theme.small)[0]
+                left = min(max(0.0, self.place_x(value) - wide / 2), self.width - wide)
+                placed.append((value, text, left, wide))
+            if all(
+                one[2] + one[3] + dp(8) <= two[2] for one, two in zip(placed, placed[1:], strict=False)
+            ):
+                return placed
+        return []
+
+    def draw_axes(self, y_ticks: Sequence[tuple[float, str]], edge: float) -> None:
+        """Draw both axes with ticks, their texts and the x title."""
+        line = self.measure("0", theme.small)[1]
+        hair, tick = dp(1), dp(4)
+        x_ticks = self.choose_x()
+        if theme.name != "sun":
+            # Black on white shows no tints, and black rules would be taken for lines.
+            self.ink(theme.outline, 0.25)
+            for value, _ in y_ticks:
+                self.bar(self.left, self.place_y(value), self.wide, hair)
+        self.ink(theme.outline)
+        self.bar(self.left, self.bottom, self.wide, hair)
+        self.bar(self.left, self.bottom, hair, self.tall)
+        for value, _ in y_ticks:
+            self.bar(self.left - tick, self.place_y(value), tick, hair)
+        for value, *_ in x_ticks:
+            self.bar(self.place_x(value), self.bottom - tick, hair, tick)
+        lowest, highest = self.bottom - line / 2, self.bottom + self.tall + dp(6) - line
+        for value, text in y_ticks:
+            wide, tall = self.measure(text, theme.small)
+            low = min(max(lowest, self.place_y(value) - tall / 2), highest)
+            self.write(text, self.left - dp(6) - wide, low, theme.small, theme.second)
+        below = self.bottom - dp(6) - line
+        for _, text, left, _ in x_ticks:
+            self.write(text, left, below, theme.small, theme.second)
+        wide, _, wrap = self.fitted(self.x_title)
+        self.write(self.x_title, self.width - edge - wide, edge, theme.small, theme.second, width=wrap)
+
+    def draw_plot(self, curves: Sequence[Curve]) -> None:
+        """Draw the lines, the cursor and the rings, then the labels where they hide least."""
+        ink: list[Box] = []
+        ends = [self.draw_line(curve, style, ink) for curve, style in zip(curves, STYLES, strict=False)]
+        if self.cursor is not None and self.xs[0] <= self.cursor <= self.xs[1]:
+            x = self.place_x(self.cursor)
+            self.ink(theme.text)
+            self.bar(x, self.bottom, dp(1), self.tall)
+            ink.append(Box("", x, self.bottom, dp(1), self.tall))
+        shown = [mark for mark in self.marks if self.holds(mark)]
+        taken = [self.draw_ring(mark) for mark in shown]
+        for curve, (token, _), end in zip(curves, STYLES, ends, strict=False):
+            if end:
+                self.write_near(curve.name, getattr(theme, token), end[::-1], taken, ink)
+        for mark in shown:
+            self.write_near(mark.text, theme.text, [(self.place_x(mark.x), self.place_y(mark.y))], taken, ink)
+
+    def holds(self, mark: Mark) -> bool:
+        """Return whether a marked point lies within both axes."""
+        return self.xs[0] <= mark.x <= self.xs[1] and self.ys[0] <= mark.y <= self.ys[1]
+
+    def draw_line(self, curve: Curve, style: tuple[str, tuple[int, ...]], ink: list[Box]) -> list[Point]:
+        """Draw one line in its style, note where it runs and return its last part that shows."""
+        token, pattern = style
+        self.ink(getattr(theme, token))
+        across, up = self.wide / (self.xs[1] - self.xs[0]), self.tall / (self.ys[1] - self.ys[0])
+        flat = [((x - self.xs[0]) * across, (y - self.ys[0]) * up) for x, y in curve.points]
+        last: list[Point] = []
+        for part in cut(flat, self.wide, self.tall):
+            last = [(x + self.left, y + self.bottom) for x, y in part]
+            if pattern:
+                self.strokes(dashes(last, [dp(length) for length in pattern]), HALF * dp(1))
+            else:
+                flat_points = [at for point in last for at in point]
+                self.add(Line(points=flat_points, width=HALF * dp(1), joint="none"))
+            ink += pieces(last, max(dp(12), self.wide / 24))
+        return last
+
+    def draw_ring(self, mark: Mark) -> Box:
+        """Draw the ring of a marked point and return the room it takes."""
+        x, y, radius = self.place_x(mark.x), self.place_y(mark.y), dp(5)
+        self.ink(self.ground)
+        self.add(Ellipse(pos=(x - radius, y - radius), size=(2 * radius, 2 * radius), segments=24))
+        self.ink(theme.text)
+        self.add(Line(circle=(x, y, radius, 0, 360, 24), width=dp(1.2)))
+        return Box("", x - radius, y - radius, 2 * radius, 2 * radius)
+
+    def write_near(
+        self, text: str, colour: list[float], anchors: Sequence[Point], taken: list[Box], ink: Sequence[Box]
+    ) -> None:
+        """Write a label beside the first anchor where it touches no label and crosses the fewest lines.
+
+        Left out when the plot has no room for it at all; the ring or the line stays.
+        """
+        if not text:
+            return
+        size = self.measure(text, theme.small)
+        best: Box | None = None
+        least = float("inf")
+        for step, box in enumerate(self.candidates(text, *size, anchors)):
+            if any(box.meets(other, dp(2)) for other in taken):
+                continue
+            x, y, right, top = box.x, box.y, box.right, box.top
+            crossed = sum(
+                1 for _, left, low, wide, tall in ink if left < right and x < left + wide and low < top and y < low + tall
+            )
+            if step + 4 * crossed < least:
+                best, least = box, step + 4 * crossed
+            if not crossed:
+                break
+        if best is not None:
+            taken.append(best)
+            self.write(text, best.x, best.y, theme.small, colour, plate=True)
+
+    def candidates(self, text: str, wide: float, tall: float, anchors: Sequence[Point]) -> list[Box]:
+        """Return boxes around the anchors, the best first, then a grid over the plot; all inside the plot."""
+        gap = dp(8)
+        first, low = self.left + dp(2), self.bottom + dp(2)
+        last, high = self.left + self.wide - wide, self.bottom + self.tall - tall
+        if high < low or last < first:
+            return []
+        found = []
+        for x, y in anchors[:: max(1, len(anchors) // 10)]:
+            right, left, over, under = x + gap, x - gap - wide, y + gap, y - gap - tall
+            middle, level = x - wide / 2, y - tall / 2
+            for at in (
+                (right, over), (left, over), (left, under), (right, under),
+                (right, level), (left, level), (middle, over), (middle, under),
+            ):  # fmt: skip
+                found.append((min(max(first, at[0]), last), min(max(low, at[1]), high)))
+        found += [
+            (last - column / 4 * (last - first), high - row * tall)
+            for row in range(int((high - low) / tall) + 1)
+            for column in range(5)
+        ]
+        return [Box(text, x, y, wide, tall) for x, y in found]

@@ -1,0 +1,273 @@
+"""The ground the drawn widgets stand on: one canvas group, one redraw a frame, labels that an audit can read."""
+
+from collections.abc import Iterable, Iterator, Sequence
+from math import hypot
+from typing import Any, ClassVar, NamedTuple
+
+from kivy.clock import Clock
+from kivy.core.text import Label as Lettering
+from kivy.graphics import Color, InstructionGroup, Mesh, PopMatrix, PushMatrix, Rectangle, Translate
+from kivy.metrics import dp
+from kivy.properties import BooleanProperty, NumericProperty, Property, StringProperty
+from kivy.uix.widget import Widget
+
+from screens.theme import theme
+from screens.widgets.dress import Dressed
+
+Point = tuple[float, float]
+Segment = tuple[float, float, float, float]
+
+
+class Box(NamedTuple):
+    """A rectangle in widget coordinates, and the text that stands in it."""
+
+    text: str
+    x: float
+    y: float
+    width: float
+    height: float
+
+    @property
+    def right(self) -> float:
+        """Return the right edge."""
+        return self.x + self.width
+
+    @property
+    def top(self) -> float:
+        """Return the upper edge."""
+        return self.y + self.height
+
+    def meets(self, other: "Box", gap: float = 0.0) -> bool:
+        """Return whether the boxes come nearer to each other than the gap."""
+        return (
+            self.x < other.right + gap
+            and other.x < self.right + gap
+            and self.y < other.top + gap
+            and other.y < self.top + gap
+        )
+
+
+def pieces(points: Sequence[Point], longest: float) -> list[Box]:
+    """Return small boxes that cover a polyline, each from a piece of it no longer than stated."""
+    boxes = []
+    for (x0, y0), (x1, y1) in zip(points, points[1:], strict=False):
+        count = max(1, int(hypot(x1 - x0, y1 - y0) / longest) + 1)
+        across, up = (x1 - x0) / count, (y1 - y0) / count
+        for step in range(count):
+            left, bottom = x0 + min(step * across, (step + 1) * across), y0 + min(step * up, (step + 1) * up)
+            boxes.append(Box("", left, bottom, abs(across), abs(up)))
+    return boxes
+
+
+def dashes(points: Sequence[Point], pattern: Sequence[float]) -> Iterator[Segment]:
+    """Yield the inked parts of a polyline; the pattern is ink, gap, ink, gap... in pixels."""
+    at, left = 0, pattern[0]
+    for (x0, y0), (x1, y1) in zip(points, points[1:], strict=False):
+        length = hypot(x1 - x0, y1 - y0)
+        done = 0.0
+        while done < length:
+            step = min(left, length - done)
+            if at % 2 == 0:
+                start, end = done / length, (done + step) / length
+                yield (
+                    x0 + (x1 - x0) * start,
+                    y0 + (y1 - y0) * start,
+                    x0 + (x1 - x0) * end,
+                    y0 + (y1 - y0) * end,
+                )
+            done += step
+            left -= step
+            if left <= 0:
+                at = (at + 1) % len(pattern)
+                left = pattern[at]
+
+
+def spread(
+    widths: Sequence[float], centres: Sequence[float], low: float, high: float, gap: float
+) -> list[float] | None:
+    """Return left edges that keep labels in their order, apart and inside, each as near its centre as that allows.
+
+    None when they do not fit side by side.
+    """
+    if sum(widths) + gap * (len(widths) - 1) > high - low:
+        return None
+    lefts = []
+    free = low
+    for width, centre in zip(widths, centres, strict=True):
+        lefts.append(max(free, centre - width / 2))
+        free = lefts[-1] + width + gap
+    free = high
+    for at in range(len(lefts) - 1, -1, -1):
+        lefts[at] = min(lefts[at], free - widths[at])
+        free = lefts[at] - gap
+    return lefts
+
+
+class Drawing(Dressed, Widget):
+    """A widget that draws itself anew, at most once a frame, when its own properties, its size or the theme change.
+
+    A subclass writes `draw` in coordinates that start at its own lower left corner. Moving the widget redraws nothing.
+    """
+
+    a11y_label = StringProperty()
+    empty_text = StringProperty()
+    on_panel = BooleanProperty(defaultvalue=False)
+    wanted_height = NumericProperty()
+    """The height at which everything has room at the present text size; pages may bind height to it."""
+
+    also: ClassVar[tuple[str, ...]] = ("size", "empty_text", "on_panel")
+
+    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401 - the names are those of the properties
+        """Bind every property that the subclasses declare to the redraw."""
+        self._letterings: dict[tuple[str, float, bool, float], Lettering] = {}
+        self._used: dict[tuple[str, float, bool, float], Lettering] = {}
+        self._boxes: list[Box] = []
+        self._ask = Clock.create_trigger(self._redraw, -1)
+        super().__init__(**kwargs)
+        self._shift = Translate()
+        self._group = InstructionGroup()
+        for instruction in (PushMatrix(), self._shift, self._group, PopMatrix()):
+            self.canvas.add(instruction)
+        kinds = type(self).__mro__
+        own = [
+            name
+            for kind in kinds[: kinds.index(Drawing)]
+            for name, value in vars(kind).items()
+            if isinstance(value, Property)
+        ]
+        for name in (*own, *self.also):
+            self.fbind(name, self._ask)
+        self.fbind("pos", self._move)
+        self._move()
+
+    def dress(self, *_: object) -> None:
+        """Ask for a redraw before the next frame."""
+        self._ask()
+
+    def height_wanted(self) -> float:
+        """Return the height at which everything has room."""
+        return dp(180)
+
+    def drawn_boxes(self) -> list[Box]:
+        """Return the rectangles of the labels as drawn, in widget coordinates, with their texts."""
+        self.draw_now()
+        return list(self._boxes)
+
+    def draw_now(self) -> None:
+        """Redraw at once if a redraw is due."""
+        if self._ask.is_triggered:
+            self._ask.cancel()
+            self._redraw()
+
+    def draw(self) -> None:
+        """Draw everything; the subclass's part."""
+        raise NotImplementedError
+
+    def _move(self, *_: object) -> None:
+        self._shift.xy = (round(self.x), round(self.y))
+
+    def _redraw(self, *_: object) -> None:
+        self._group.clear()
+        self._boxes = []
+        self._used = {}
+        self.wanted_height = self.height_wanted()
+        self.draw()
+        self._letterings = self._used
+
+    # What draw() draws with.
+
+    @property
+    def ground(self) -> list[float]:
+        """Return the colour behind the drawing."""
+        return theme.panel if self.on_panel else theme.ground
+
+    def add(self, *instructions: object) -> None:
+        """Put instructions on the canvas."""
+        for instruction in instructions:
+            self._group.add(instruction)
+
+    def ink(self, colour: Sequence[float], alpha: float = 1.0) -> None:
+        """Set the colour of what follows."""
+        self._group.add(Color(*colour[:3], alpha))
+
+    def bar(self, x: float, y: float, width: float, height: float) -> None:
+        """Fill a rectangle on whole pixels, so that thin lines stay sharp."""
+        self._group.add(
+            Rectangle(
+                pos=(round(x), round(y)), size=(max(1, round(width)) if width else 0, max(1, round(height)))
+            )
+        )
+
+    def frame(self, x: float, y: float, width: float, height: float, thick: float) -> None:
+        """Outline a rectangle inside its edges."""
+        self.bar(x, y, width, thick)
+        self.bar(x, y + height - thick, width, thick)
+        self.bar(x, y, thick, height)
+        self.bar(x + width - thick, y, thick, height)
+
+    def strokes(self, segments: Iterable[Segment], half: float) -> None:
+        """Draw many short straight strokes in one instruction; half is half their thickness."""
+        vertices: list[float] = []
+        for x0, y0, x1, y1 in segments:
+            length = hypot(x1 - x0, y1 - y0) or 1.0
+            across, up = (y1 - y0) / length * half, (x1 - x0) / length * half
+            vertices += (
+                x0 - across, y0 + up, 0, 0, x0 + across, y0 - up, 0, 0,
+                x1 + across, y1 - up, 0, 0, x1 - across, y1 + up, 0, 0,
+            )  # fmt: skip
+        corners = range(0, len(vertices) // 4, 4)
+        indices = [at + step for at in corners for step in (0, 1, 2, 0, 2, 3)]
+        if indices:
+            self._group.add(Mesh(vertices=vertices, indices=indices, mode="triangles"))
+
+    def polygon(self, *points: Point) -> None:
+        """Fill a convex polygon."""
+        vertices = [part for x, y in points for part in (x, y, 0, 0)]
+        self._group.add(Mesh(vertices=vertices, indices=list(range(len(points))), mode="triangle_fan"))
+
+    def lettering(self, text: str, size: float, *, bold: bool = False, width: float = 0.0) -> Lettering:
+        """Return the text ready to draw, wrapped at the width if one is given; made once while it stays in use."""
+        key = (text, size, bold, width)
+        made = self._used.get(key) or self._letterings.get(key)
+        if made is None:
+            wrap = (width, None) if width else (None, None)
+            made = Lettering(text=text, font_size=size, bold=bold, text_size=wrap, halign="center")
+            made.refresh()
+        self._used[key] = made
+        return made
+
+    def measure(self, text: str, size: float, *, bold: bool = False, width: float = 0.0) -> tuple[float, float]:
+        """Return width and height of a text; nothing for no text."""
+        return self.lettering(text, size, bold=bold, width=width).texture.size if text else (0.0, 0.0)
+
+    def write(  # noqa: PLR0913 - a label has that many sides
+        self,
+        text: str,
+        x: float,
+        y: float,
+        size: float,
+        colour: Sequence[float],
+        *,
+        bold: bool = False,
+        width: float = 0.0,
+        plate: bool = False,
+    ) -> None:
+        """Draw a text with its lower left corner at x, y; a plate hides the lines behind it."""
+        if not text:
+            return
+        texture = self.lettering(text, size, bold=bold, width=width).texture
+        box = Box(text, round(x), round(y), *texture.size)
+        if plate:
+            self.ink(self.ground)
+            self.bar(*box[1:])
+        self.ink(colour)
+        self._group.add(Rectangle(texture=texture, pos=(box.x, box.y), size=texture.size))
+        self._boxes.append(box)
+
+    def write_empty(self) -> None:
+        """Draw the empty text in the middle, wrapped."""
+        if self.empty_text:
+            width = max(dp(40), self.width - dp(16))
+            across, up = self.measure(self.empty_text, theme.small, width=width)
+            left, bottom = (self.width - across) / 2, (self.height - up) / 2
+            self.write(self.empty_text, left, bottom, theme.small, theme.second, width=width)

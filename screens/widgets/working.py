@@ -1,0 +1,62 @@
+"""The working of a result: each step with its formula, the numbers put in, what comes out and where it is from."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from kivy.properties import ListProperty, StringProperty
+
+from screens.theme import theme
+from screens.widgets.column import Column
+from screens.widgets.load import load_kv
+from screens.widgets.surface import Surface
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One line of a working, in words ready to be shown."""
+
+    title: str
+    formula: str
+    lines: tuple[str, ...]
+    result: str
+    source: str
+    standing: str
+
+
+class StepPanel(Surface, Column):
+    """One step."""
+
+    title = StringProperty()
+    formula = StringProperty()
+    numbers = StringProperty()
+    result = StringProperty()
+    source = StringProperty()
+    standing = StringProperty()
+
+    def dress(self, *_: object) -> None:
+        """Outline the step."""
+        self.fill, self.edge = theme.panel, theme.outline
+
+
+class Working(Column):
+    """All steps, the first one first."""
+
+    steps = ListProperty()
+
+    def on_steps(self, _working: "Working", steps: Sequence[Step]) -> None:
+        """Build a panel for each step."""
+        self.clear_widgets()
+        for step in steps:
+            self.add_widget(
+                StepPanel(
+                    title=step.title,
+                    formula=step.formula,
+                    numbers="\n".join(step.lines),
+                    result=step.result,
+                    source=step.source,
+                    standing=step.standing,
+                )
+            )
+
+
+load_kv(__file__)

@@ -1,0 +1,95 @@
+"""Force at a depth and back, on the drive worked out in full: 16 and 36 teeth, 53 tooth belt, 15 mm HTD 5M.
+
+No manual prints such an example for this belt: the numbers are derived, and marked so.
+"""
+
+import pytest
+
+from logic.belt.catalogue import belt
+from logic.belt.geometry import centre_distance, length_of_teeth, pitch_diameter, span_length
+from logic.belt.pull_reading import read_pull, tension_per_depth
+from logic.belt.scale import (
+    handbook_depth,
+    handbook_force,
+    misread_tension,
+    pull_depth,
+    pull_force,
+    pull_force_locked,
+    tension_from_pull,
+    tension_from_pull_locked,
+)
+
+BELT = belt(profile="HTD 5M", width=0.015)
+LENGTH = length_of_teeth(pitch=BELT.pitch, teeth=53.0)
+LARGE = pitch_diameter(pitch=BELT.pitch, teeth=36.0)
+SMALL = pitch_diameter(pitch=BELT.pitch, teeth=16.0)
+SPAN = span_length(centre=centre_distance(length=LENGTH, large=LARGE, small=SMALL), large=LARGE, small=SMALL)
+DEPTH = handbook_depth(span=SPAN)
+TIGHT = 106.8
+
+
+def test_depth() -> None:
+    """Derived: 0.994 mm, offered as 1.0 mm."""
+    assert DEPTH * 1000 == pytest.approx(0.994, abs=0.0005)
+    assert pull_depth(span=SPAN, step=0.0005) == 0.001
+    assert pull_depth(span=0.096, step=0.0005) == 0.0015
+    assert pull_depth(span=0.09601, step=0.0005) == 0.002
+
+
+@pytest.mark.parametrize(
+    ("tension", "printed"),
+    [
+        pytest.param(106.8, 8.33, id="derived: 106.8 N"),
+        pytest.param(53.4, 5.00, id="derived: 53.4 N"),
+    ],
+)
+def test_pull(tension: float, printed: float) -> None:
+    """Exact and handbook both print so; the handbook is 0.05 % higher."""
+    exact = pull_force(tension=tension, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
+    handbook = handbook_force(tension=tension, span=SPAN, length=LENGTH, stretch=BELT.stretch)
+    assert exact == pytest.approx(printed, abs=0.005)
+    assert handbook == pytest.approx(printed, abs=0.005)
+    assert handbook / exact - 1 == pytest.approx(0.0005, abs=0.0001)
+
+
+def test_locked_pulleys() -> None:
+    """Derived: 13.59 N, 63 % more than the 8.33 N of a free pulley; read as free it looks like 191 N, not 107 N."""
+    locked = pull_force_locked(tension=TIGHT, depth=DEPTH, span=SPAN, stiffness=BELT.stiffness)
+    free = pull_force(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
+    assert locked == pytest.approx(13.59, abs=0.005)
+    assert locked / free == pytest.approx(1.63, abs=0.005)
+    wrong = tension_from_pull(force=locked, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
+    assert wrong == pytest.approx(
+        misread_tension(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness),
+        rel=1e-12,
+    )
+    right = tension_from_pull_locked(force=locked, depth=DEPTH, span=SPAN, stiffness=BELT.stiffness)
+    assert right == pytest.approx(TIGHT, rel=1e-12)
+
+
+def test_without_stretch() -> None:
+    """Derived: 6.67 N, so the stretch is a fifth of the pull."""
+    none = pull_force(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=1e-9)
+    assert none == pytest.approx(6.67, abs=0.005)
+
+
+def test_a_tenth_of_a_millimetre_of_depth() -> None:
+    """Derived: 17 to 19 % of the tension; our closed slope gives the middle of what both signs of the error do."""
+    force = pull_force(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
+    drive = {"force": force, "span": SPAN, "length": LENGTH, "stiffness": BELT.stiffness}
+    deeper = tension_from_pull(depth=DEPTH + 0.0001, **drive) / TIGHT - 1
+    shallower = tension_from_pull(depth=DEPTH - 0.0001, **drive) / TIGHT - 1
+    assert -deeper == pytest.approx(0.16, abs=0.01)
+    assert shallower == pytest.approx(0.19, abs=0.01)
+    slope = tension_per_depth(depth=DEPTH, **drive) * 0.0001 / TIGHT
+    assert -deeper < -slope < shallower
+
+
+def test_reading_with_a_calliper_and_a_luggage_scale() -> None:
+    """Ours, by hand: 0.1 mm is 18.8 N, 0.5 N of scale is 8.0 N, a fifth of the stiffness 5.3 N; together 21.1 N."""
+    reading = read_pull(
+        force=8.33, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness,
+        force_error=0.5, depth_error=0.0001, stiffness_error=0.2 * BELT.stiffness,
+    )  # fmt: skip
+    assert reading.tension == pytest.approx(106.8, abs=0.1)
+    assert reading.error == pytest.approx((18.75**2 + 8.0**2 + 5.3**2) ** 0.5, abs=0.1)

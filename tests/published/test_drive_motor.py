@@ -1,0 +1,139 @@
+"""Motor figures against printed ones. Tolerance: half a unit of the last printed digit.
+
+"Worked example" marks a case worked out by hand from the inputs, with no printed answer.
+"""
+
+from math import pi, sin
+
+import pytest
+
+from logic.drive.gearing import electrical_rotation, unloaded_rotation
+from logic.drive.motor import (
+    conversion,
+    current_meanings,
+    dc_equivalent_current,
+    electric_power,
+    loaded_rotation,
+    most_efficient_current,
+    motor_torque,
+    peak_efficiency,
+    shaft_power,
+    torque_constant,
+    torque_constant_stated,
+    winding_heat,
+)
+from logic.errors import InputError
+from logic.tables import pick
+
+RPM = 2.0 * pi / 60.0
+
+
+def agrees(value: float, printed: str) -> bool:
+    """Tell whether a value rounds to the printed one."""
+    decimals = len(printed.partition(".")[2])
+    return abs(value - float(printed)) <= 0.5 * 10.0**-decimals
+
+
+@pytest.mark.parametrize(
+    ("meaning", "over_kv"),
+    [
+        pytest.param("six-step", "9.549", id="60 / (2 pi Kv), a motor maker's support note"),
+        pytest.param("sine peak", "8.27", id="motor-constants-explained, KT = 8.27 / Kv"),
+        pytest.param("sine peak", "8.270", id="worked example: (3 / 2) / sqrt 3 x 60 / 2 pi"),
+        pytest.param("sine rms", "11.70", id="worked example: sqrt 1.5 x 60 / 2 pi"),
+    ],
+)
+def test_torque_constant_over_kv(meaning: str, over_kv: str) -> None:
+    constant = torque_constant(motor_constant=1.0 * RPM)
+    stated = torque_constant_stated(torque_constant=constant, conversion=conversion(meaning))
+    assert agrees(stated, over_kv)
+    assert pick("torque_constants", meaning=meaning).number("printed") == float(over_kv)
+
+
+def test_every_meaning_is_checked_above() -> None:
+    assert current_meanings() == ("six-step", "sine peak", "sine rms")
+
+
+def test_unknown_meaning_is_refused() -> None:
+    with pytest.raises(InputError, match="not in the table"):
+        conversion("phase")
+
+
+@pytest.mark.parametrize(
+    ("meaning", "phases"),
+    [
+        # Mean of three sine phases in step with a sine EMF, worked out over one electrical turn, against the
+        # DC-equivalent figures. Ours; it shares nothing with the code but the meaning of the words.
+        pytest.param("sine peak", 1.0, id="ours: three phases summed over a turn, peak"),
+        pytest.param("sine rms", 2.0**0.5, id="ours: three phases summed over a turn, rms"),
+    ],
+)
+def test_three_phases_give_the_same_torque_and_heat(meaning: str, phases: float) -> None:
+    stated, line_to_line, kv = 30.0, 0.05, 18.0
+    peak = stated * phases
+    # Kv is taken from the peak of the line-to-line EMF; a star's phase EMF is that over the root of 3.
+    angles = [2.0 * pi * step / 360.0 for step in range(360)]
+    shifts = (0.0, 2.0 * pi / 3.0, 4.0 * pi / 3.0)
+    torque = sum(
+        peak * sin(angle + shift) * sin(angle + shift) / (kv * 3.0**0.5)
+        for angle in angles
+        for shift in shifts
+    )
+    heat = sum((peak * sin(angle + shift)) ** 2 * line_to_line / 2.0 for angle in angles for shift in shifts)
+    current = dc_equivalent_current(current=stated, conversion=conversion(meaning))
+    constant = torque_constant(motor_constant=kv)
+    assert motor_torque(torque_constant=constant, current=current, no_load_current=0.0) == pytest.approx(
+        torque / 360.0, rel=1e-12
+    )
+    assert winding_heat(current=current, winding_resistance=line_to_line) == pytest.approx(
+        heat / 360.0, rel=1e-12
+    )
+
+
+def test_kv_times_volts() -> None:
+    """A club article prints 560 rpm/V x 22 V = 12,320 rpm."""
+    rotation = unloaded_rotation(voltage=22.0, duty=1.0, motor_constant=560.0 * RPM)
+    assert agrees(rotation / RPM, "12320")
+
+
+def test_electrical_rotation() -> None:
+    """Worked example: 7 pole pairs at 8000 rpm are 56000 electrical rpm, 933 Hz."""
+    rotation = electrical_rotation(rotation=8000.0 * RPM, pole_pairs=7.0)
+    assert agrees(rotation / RPM, "56000")
+    assert agrees(rotation / (2.0 * pi), "933")
+
+
+@pytest.mark.parametrize(
+    ("figure", "printed"),
+    [
+        ("rpm", "7448"),
+        ("torque", "0.930"),
+        ("shaft", "725"),
+        ("taken", "800"),
+        ("percent", "90.65"),  # exactly 0.98 x 0.925; the page drops the last digit and prints 90.6
+        ("best current", "38.7"),
+        ("best percent", "92.4"),
+    ],
+)
+def test_motor_on_40_volts(figure: str, printed: str) -> None:
+    """Worked example: 40 V, Kv 190, 0.04 ohm, no-load 1.5 A, drawing 20 A."""
+    kv, resistance = 190.0 * RPM, 0.04
+    rotation = loaded_rotation(voltage=40.0, current=20.0, winding_resistance=resistance, motor_constant=kv)
+    torque = motor_torque(
+        torque_constant=torque_constant(motor_constant=kv), current=20.0, no_load_current=1.5
+    )
+    shaft = shaft_power(torque=torque, rotation=rotation)
+    taken = electric_power(current=20.0, back_emf=rotation / kv, winding_resistance=resistance)
+    found = {
+        "rpm": rotation / RPM,
+        "torque": torque,
+        "shaft": shaft,
+        "taken": taken,
+        "percent": 100.0 * shaft / taken,
+        "best current": most_efficient_current(
+            no_load_current=1.5, voltage=40.0, winding_resistance=resistance
+        ),
+        "best percent": 100.0
+        * peak_efficiency(no_load_current=1.5, voltage=40.0, winding_resistance=resistance),
+    }
+    assert agrees(found[figure], printed)
