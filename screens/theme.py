@@ -46,7 +46,7 @@ class Theme(EventDispatcher):
     text = ColorProperty()
     second = ColorProperty()
     main = ColorProperty()
-    on_main = ColorProperty()
+    over_main = ColorProperty()  # Not on_main: Kivy takes that for the handler of changes of main.
     outline = ColorProperty()
     key = ColorProperty()
     good = ColorProperty()

@@ -106,3 +106,75 @@ def offer(fields: tuple[str, ...]) -> str:
 def unit_gap(number: str, unit: str) -> str:
     """Join a number and its unit."""
     return f"{number}{THIN_SPACE}{unit}" if unit else number
+
+
+ITEMS = {
+    "top_loaded": "Top speed, loaded",
+    "top_full": "Unloaded, full pack",
+    "top_nominal": "Unloaded, nominal pack",
+    "top_empty": "Unloaded, empty pack",
+    "push_start": "Push from standstill",
+    "push_at": "Push at {speed}",
+    "climb_start": "Steepest climb, from standstill",
+    "climb_at": "Steepest climb at {speed}",
+    "ratio": "Gear ratio",
+    "circumference": "Way of one wheel turn",
+    "rotation_at": "Motor at {speed}",
+    "electrical_at": "Electrical speed at {speed}",
+    "belt_speed_at": "Belt at {speed}",
+    "torque_constant": "Torque constant",
+    "target": "Belt tension to set",
+    "floor": "Window from",
+    "ceiling": "Window to",
+    "run_in": "Mark for a run-in belt",
+    "depth": "Pull depth",
+    "pull_target": "Pull for the target",
+    "pull_floor": "Pull at the floor",
+    "pull_ceiling": "Pull at the ceiling",
+    "pull_locked": "Pull if both pulleys were held",
+    "misread": "It would be read as",
+    "span": "Free span",
+    "centre": "Centre distance",
+    "wrap": "Wrap on the small pulley",
+    "teeth_in_mesh": "Teeth in mesh",
+    "mesh_factor": "Rating left by the teeth in mesh",
+    "slack_torque": "Slack span hangs loose from",
+    "shaft_pull": "Pull on the shaft",
+    "least_of_manuals": "Least of the manuals",
+    "most_of_manuals": "Most of the manuals",
+    "tension": "Belt tension, each span",
+    "error": "Known to within",
+}
+"""Label of each result; {speed} is the chosen speed."""
+
+OUTCOMES = {
+    "cannot start": "Cannot start: the road asks for more than the motors push.",
+    "runs past": "Runs past: on this slope gravity drives it faster than the motors can.",
+}
+
+WORDS = {"slack": "SLACK", "in window": "IN WINDOW", "tight": "TIGHT"}
+
+CERTAINTY = {
+    "surely": "Surely: the whole band lies outside the window.",
+    "inside": "The whole band lies inside the window.",
+    "may be slack": "It may be slack: the band reaches below the window.",
+    "may be tight": "It may be tight: the band reaches above the window.",
+    "cannot tell": "Cannot tell yet: the band reaches past both edges. Pull deeper, or read the depth with a finer tool.",
+}
+
+MOVES = {
+    "slack": "Move the motor a little away from the wheel, turn, measure again.",
+    "in window": "",
+    "tight": "Move the motor a little towards the wheel, turn, measure again.",
+}
+
+
+def rough_line(known: set[str], standing: str) -> str:
+    """Return the line that says how sure a result is."""
+    if "guess" in known:
+        return "Rough: rests on a guess"
+    if "assumed" in known:
+        return "Rough: rests on an assumed value"
+    if standing == "estimate":
+        return "Rough: an estimate is in it"
+    return {"published": "Published", "derived": "Worked out", "practice": "Common practice"}[standing]

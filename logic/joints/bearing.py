@@ -1,4 +1,4 @@
-"""The face below a head, a nut or a washer: when it sinks into what it clamps. Metal, plastic and wood alike."""
+"""The face below a head, a nut or a washer: when it sinks into metal, plastic or wood."""
 
 from math import pi
 
@@ -11,7 +11,9 @@ from logic.workings import cited
 
 @cited("pi / 4 * (bearing_diameter**2 - hole**2)", source="vdi-2230 bearing area below the head")
 def bearing_area(*, bearing_diameter: Metre, hole: Metre) -> SquareMetre:
-    """Ring between the hole and the edge of the head or washer. Raises InputError when the hole is not the smaller.
+    """Ring between the hole and the edge of the head or washer.
+
+    Raises InputError when the hole is not the smaller.
 
     >>> round(bearing_area(bearing_diameter=0.00653, hole=0.0045) * 1e6, 2)
     17.59
@@ -34,13 +36,13 @@ def bearing_force(*, bearing_area: SquareMetre, pressure: Pascal) -> Newton:
 
 
 def face(thread: Thread, *, head: str) -> Row | None:
-    """Return the row of a head or washer ("hexagon", "socket", "washer") on a thread; None where none is known."""
+    """Return the row of a "hexagon" or "socket" head or a "washer" on a thread; None where none is known."""
     diameter = float(thread.row.cells["nominal_diameter"])
     return next(matching("heads", head=head, thread_diameter=diameter), None)
 
 
 def sinking_force(thread: Thread, *, head: str, member: str) -> Newton | None:
-    """Return the clamp force at which a head sinks into a member; None where face or material is not in the tables."""
+    """Return the clamp force at which a head sinks into a member; None where a table lacks head or member."""
     ring = face(thread, head=head)
     material = next(matching("bearing_pressures", material=member), None)
     if ring is None or material is None:

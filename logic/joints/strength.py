@@ -70,7 +70,7 @@ def stress_diameter(*, pitch_diameter: Metre, minor_diameter: Metre) -> Metre:
     source="vdi-2230 assembly preload",
     standing="derived",
 )
-def assembly_preload(
+def assembly_preload(  # noqa: PLR0913  (one number each in the formula)
     *,
     yield_share: One,
     yield_stress: Pascal,
@@ -80,7 +80,7 @@ def assembly_preload(
     stress_diameter: Metre,
     thread_friction: One,
 ) -> Newton:
-    """Preload at which stretch and twist together reach a share of the yield stress, while the screw is turned.
+    """Preload at which stretch and twist together reach a share of the yield stress, during tightening.
 
     The formula is from memory; it reproduces the printed torques for a friction of 0.14 within 1 %.
 

@@ -24,7 +24,8 @@ def hole_shear_area(
 ) -> SquareMetre:
     """Area of the tapped hole that shears along the crests of the smallest screw in the largest hole.
 
-    >>> area = hole_shear_area(engagement=0.005, pitch=0.0008, screw_major_min=0.004826, hole_pitch_max=0.004605)
+    >>> limits = {"screw_major_min": 0.004826, "hole_pitch_max": 0.004605}
+    >>> area = hole_shear_area(engagement=0.005, pitch=0.0008, **limits)
     >>> round(area * 1e6, 3)
     49.994
     """
@@ -44,7 +45,8 @@ def screw_shear_area(
 ) -> SquareMetre:
     """Area of the screw's thread that shears along the crests of the hole.
 
-    >>> area = screw_shear_area(engagement=0.005, pitch=0.0008, hole_minor_max=0.004334, screw_pitch_min=0.004361)
+    >>> limits = {"hole_minor_max": 0.004334, "screw_pitch_min": 0.004361}
+    >>> area = screw_shear_area(engagement=0.005, pitch=0.0008, **limits)
     >>> round(area * 1e6, 3)
     35.366
     """
@@ -108,7 +110,8 @@ def engagement_for_force(
 
     `shear_area_per_length` is the shear area of one metre of engagement. Add one pitch for the lead-in.
 
-    >>> length = engagement_for_force(screw_force=7020.0, shear_area_per_length=7.769e-3, shear_strength=207e6)
+    >>> hole = {"shear_area_per_length": 7.769e-3, "shear_strength": 207e6}
+    >>> length = engagement_for_force(screw_force=7020.0, **hole)
     >>> round(length * 1000, 1)
     4.4
     """
@@ -119,7 +122,8 @@ def engagement_for_force(
 
 
 @cited(
-    "2 * stress_area / (pi * hole_minor_max * (1 / 2 + 0.57735 * (screw_pitch_min - hole_minor_max) / pitch))",
+    "2 * stress_area"
+    " / (pi * hole_minor_max * (1 / 2 + 0.57735 * (screw_pitch_min - hole_minor_max) / pitch))",
     source="fed-std-h28 length of engagement, screw to break before its own thread strips",
 )
 def engagement_for_screw_thread(

@@ -11,7 +11,7 @@ from logic.workings import cited
 
 @dataclass(frozen=True)
 class Thread:
-    """A standard thread: its printed row and, in a row of their own, the limits of size that decide stripping."""
+    """A standard thread: its printed row, and the limits of size that decide stripping in another."""
 
     designation: str
     system: str
@@ -89,7 +89,7 @@ def inch_stress_area(*, nominal_diameter: Metre, pitch: Metre) -> SquareMetre:
 
 @cited("nominal_diameter - 0.649519 * pitch", source="iso-724 pitch diameter d2")
 def pitch_diameter(*, nominal_diameter: Metre, pitch: Metre) -> Metre:
-    """Basic pitch diameter, of screw and hole alike.
+    """Pitch diameter, basic, of screw and hole alike.
 
     >>> round(pitch_diameter(nominal_diameter=0.004, pitch=0.0007) * 1000, 3)
     3.545
@@ -111,7 +111,7 @@ def minor_diameter(*, nominal_diameter: Metre, pitch: Metre) -> Metre:
 
 @cited("nominal_diameter - 1.082532 * pitch", source="iso-724 minor diameter D1")
 def hole_minor_diameter(*, nominal_diameter: Metre, pitch: Metre) -> Metre:
-    """Basic minor diameter of the tapped hole.
+    """Minor diameter, basic, of the tapped hole.
 
     >>> round(hole_minor_diameter(nominal_diameter=0.004, pitch=0.0007) * 1000, 3)
     3.242
@@ -131,7 +131,7 @@ def threads() -> tuple[Thread, ...]:
 
 
 def typed_form(text: str) -> str:
-    """Return what a person typed in the form of the tables: "m8 × 1,25" and "No. 10-32 UNF" become "M8x1.25", "10-32".
+    """Return what a person typed in the form of the tables.
 
     >>> typed_form("m8 × 1,25"), typed_form("#10-32 UNF")
     ('M8x1.25', '10-32')
@@ -142,7 +142,7 @@ def typed_form(text: str) -> str:
 
 
 def candidates(text: str) -> tuple[Thread, ...]:
-    """Return the threads that typed text can mean: one for "M4" or "M8x1.25", two for "5/16", none for a wrong one.
+    """Return the threads typed text can mean: one for "M4", two for "5/16", none for a wrong one.
 
     >>> [thread.designation for thread in candidates("5/16")]
     ['5/16-18', '5/16-24']
@@ -162,7 +162,7 @@ def candidates(text: str) -> tuple[Thread, ...]:
 def thread(text: str) -> Thread:
     """Return the thread that typed text names; "M8" is the coarse one.
 
-    Raises InputError with reason "ambiguous" for a diameter with several pitches, "unknown thread" for any other.
+    Raises InputError: "ambiguous" for a diameter with several pitches, "unknown thread" for any other.
 
     >>> thread("M8x1.25").designation, thread("5/16-24").series
     ('M8', 'UNF')

@@ -20,7 +20,7 @@ def torque_short(*, nut_factor: One, nominal_diameter: Metre, preload: Newton) -
 
 @cited("torque / (nut_factor * nominal_diameter)", source="shigley-8 eq. 8-27")
 def preload_from_torque(*, torque: NewtonMetre, nut_factor: One, nominal_diameter: Metre) -> Newton:
-    """Preload that a torque gives: with the lowest nut factor the most there can be, with the highest the least.
+    """Preload that a torque gives: the lowest nut factor gives the most, the highest the least.
 
     >>> preload_from_torque(torque=1.5, nut_factor=0.12, nominal_diameter=0.004)
     3125.0
@@ -47,7 +47,7 @@ def mean_bearing_diameter(*, bearing_diameter: Metre, hole: Metre) -> Metre:
     " + mean_bearing_diameter / 2 * head_friction)",
     source="iso-16047 torque and preload; vdi-2230 rounds the factors to 0.16 and 0.58",
 )
-def torque_long(
+def torque_long(  # noqa: PLR0913  (one number each in the formula)
     *,
     preload: Newton,
     pitch: Metre,

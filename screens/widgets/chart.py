@@ -67,7 +67,9 @@ def reach(values: Sequence[float], *, from_zero: bool) -> tuple[float, float]:
     if low == high:
         low, high = low - 1.0, high + 1.0
     air = 0.06 * (high - low)
-    return (low if from_zero and low == 0.0 else low - air), (high if from_zero and high == 0.0 else high + air)
+    return (low if from_zero and low == 0.0 else low - air), (
+        high if from_zero and high == 0.0 else high + air
+    )
 
 
 def cut(points: Sequence[Point], right: float, top: float) -> list[list[Point]]:
@@ -124,14 +126,17 @@ class Chart(Drawing):
 
     def height_wanted(self) -> float:
         """Return room for the titles, the ticks and a plot that holds six labels above each other."""
-        return max(dp(220), dp(60) + 9 * self.measure("0", theme.small)[1])
+        return max(dp(220), dp(60) + 11 * self.measure("0", theme.small)[1])
 
     def draw(self) -> None:
         """Lay out from the outside inwards: titles, ticks, then the plot with what it holds."""
         curves = [
-            Curve(name, [(x, y) for x, y in points if isfinite(x) and isfinite(y)]) for name, points in self.lines
+            Curve(name, [(x, y) for x, y in points if isfinite(x) and isfinite(y)])
+            for name, points in self.lines
         ]
-        points = [point for curve in curves for point in curve.points] + [(mark.x, mark.y) for mark in self.marks]
+        points = [point for curve in curves for point in curve.points] + [
+            (mark.x, mark.y) for mark in self.marks
+        ]
         if not points:
             self.write_empty()
             return
@@ -179,7 +184,13 @@ class Chart(Drawing):
         self.write(self.y_title, edge, top - title_tall, theme.small, theme.second, width=title_wrap)
         values_top = top if beside else top - title_tall
         self.write(
-            values, self.width - edge - wide, values_top - tall, theme.small, theme.text, bold=True, width=wrap
+            values,
+            self.width - edge - wide,
+            values_top - tall,
+            theme.small,
+            theme.text,
+            bold=True,
+            width=wrap,
         )
         return edge + dp(6) + (max(title_tall, tall) if beside else title_tall + tall)
 
@@ -206,9 +217,7 @@ class Chart(Drawing):
                 wide = self.measure(text, theme.small)[0]
                 left = min(max(0.0, self.place_x(value) - wide / 2), self.width - wide)
                 placed.append((value, text, left, wide))
-            if all(
-                one[2] + one[3] + dp(8) <= two[2] for one, two in zip(placed, placed[1:], strict=False)
-            ):
+            if all(one[2] + one[3] + dp(8) <= two[2] for one, two in zip(placed, placed[1:], strict=False)):
                 return placed
         return []
 
@@ -251,11 +260,13 @@ class Chart(Drawing):
             ink.append(Box("", x, self.bottom, dp(1), self.tall))
         shown = [mark for mark in self.marks if self.holds(mark)]
         taken = [self.draw_ring(mark) for mark in shown]
+        # Marks first: a line has many places for its name, a ring has only those around it.
+        for mark in shown:
+            at = (self.place_x(mark.x), self.place_y(mark.y))
+            self.write_near(mark.text, theme.text, [at], taken, ink)
         for curve, (token, _), end in zip(curves, STYLES, ends, strict=False):
             if end:
                 self.write_near(curve.name, getattr(theme, token), end[::-1], taken, ink)
-        for mark in shown:
-            self.write_near(mark.text, theme.text, [(self.place_x(mark.x), self.place_y(mark.y))], taken, ink)
 
     def holds(self, mark: Mark) -> bool:
         """Return whether a marked point lies within both axes."""
@@ -304,10 +315,12 @@ class Chart(Drawing):
                 continue
             x, y, right, top = box.x, box.y, box.right, box.top
             crossed = sum(
-                1 for _, left, low, wide, tall in ink if left < right and x < left + wide and low < top and y < low + tall
+                1
+                for _, left, low, wide, tall in ink
+                if left < right and x < left + wide and low < top and y < low + tall
             )
-            if step + 4 * crossed < least:
-                best, least = box, step + 4 * crossed
+            if step + 12 * crossed < least:
+                best, least = box, step + 12 * crossed
             if not crossed:
                 break
         if best is not None:
@@ -330,9 +343,11 @@ class Chart(Drawing):
                 (right, level), (left, level), (middle, over), (middle, under),
             ):  # fmt: skip
                 found.append((min(max(first, at[0]), last), min(max(low, at[1]), high)))
+        # A line's name may stand anywhere, in the line's colour; a mark's label only beside its ring.
+        rows = int((high - low) / tall) + 1 if len(anchors) > 1 else 0
         found += [
             (last - column / 4 * (last - first), high - row * tall)
-            for row in range(int((high - low) / tall) + 1)
+            for row in range(rows)
             for column in range(5)
         ]
         return [Box(text, x, y, wide, tall) for x, y in found]

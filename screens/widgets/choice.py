@@ -1,6 +1,5 @@
 """A few options, each a full touch button; the chosen one is filled and has a tick."""
 
-from collections.abc import Sequence
 from typing import Any
 
 from kivy.metrics import dp
@@ -46,11 +45,12 @@ class Choice(Pair):
         """Start with a gap between touch areas."""
         kwargs.setdefault("spacing", dp(8))
         super().__init__(**kwargs)
+        self._build()
+        self.fbind("options", self._build)
 
-    def on_options(self, _choice: "Choice", options: Sequence[Any]) -> None:
-        """Build the buttons."""
+    def _build(self, *_: object) -> None:
         self.clear_widgets()
-        for option in options:
+        for option in self.options:
             key, text = (option, option) if isinstance(option, str) else option
             button = ChoiceButton(text=text, key=key, chosen=key == self.chosen)
             button.bind(on_release=self._choose)

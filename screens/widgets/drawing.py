@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 from math import hypot
+from statistics import fmean
 from typing import Any, ClassVar, NamedTuple
 
 from kivy.clock import Clock
@@ -16,6 +17,8 @@ from screens.widgets.dress import Dressed
 
 Point = tuple[float, float]
 Segment = tuple[float, float, float, float]
+Cut = tuple[str, float, bool, float]
+"""What a lettering is made from: text, size, bold, width to wrap at."""
 
 
 class Box(NamedTuple):
@@ -89,18 +92,20 @@ def spread(
 
     None when they do not fit side by side.
     """
-    if sum(widths) + gap * (len(widths) - 1) > high - low:
+    total = sum(widths) + gap * (len(widths) - 1)
+    if total > high - low:
         return None
-    lefts = []
-    free = low
-    for width, centre in zip(widths, centres, strict=True):
-        lefts.append(max(free, centre - width / 2))
-        free = lefts[-1] + width + gap
-    free = high
-    for at in range(len(lefts) - 1, -1, -1):
-        lefts[at] = min(lefts[at], free - widths[at])
-        free = lefts[at] - gap
-    return lefts
+    # With the widths before it taken off each wish, "in order and apart" is "not falling": neighbours whose wishes
+    # fall are pooled and share their mean.
+    offsets = [sum(widths[:at]) + gap * at for at in range(len(widths))]
+    pools: list[list[float]] = []
+    for width, centre, offset in zip(widths, centres, offsets, strict=True):
+        pools.append([centre - width / 2 - offset])
+        while len(pools) > 1 and fmean(pools[-2]) > fmean(pools[-1]):
+            last = pools.pop()
+            pools[-1] += last
+    wishes = [fmean(pool) for pool in pools for _ in pool]
+    return [min(max(low, wish), high - total) + offset for wish, offset in zip(wishes, offsets, strict=True)]
 
 
 class Drawing(Dressed, Widget):
@@ -115,12 +120,14 @@ class Drawing(Dressed, Widget):
     wanted_height = NumericProperty()
     """The height at which everything has room at the present text size; pages may bind height to it."""
 
+    align: ClassVar[str] = "center"
+    """How wrapped texts stand."""
     also: ClassVar[tuple[str, ...]] = ("size", "empty_text", "on_panel")
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401 - the names are those of the properties
         """Bind every property that the subclasses declare to the redraw."""
-        self._letterings: dict[tuple[str, float, bool, float], Lettering] = {}
-        self._used: dict[tuple[str, float, bool, float], Lettering] = {}
+        self._letterings: dict[Cut, Lettering] = {}
+        self._used: dict[Cut, Lettering] = {}
         self._boxes: list[Box] = []
         self._ask = Clock.create_trigger(self._redraw, -1)
         super().__init__(**kwargs)
@@ -231,12 +238,14 @@ class Drawing(Dressed, Widget):
         made = self._used.get(key) or self._letterings.get(key)
         if made is None:
             wrap = (width, None) if width else (None, None)
-            made = Lettering(text=text, font_size=size, bold=bold, text_size=wrap, halign="center")
+            made = Lettering(text=text, font_size=size, bold=bold, text_size=wrap, halign=self.align)
             made.refresh()
         self._used[key] = made
         return made
 
-    def measure(self, text: str, size: float, *, bold: bool = False, width: float = 0.0) -> tuple[float, float]:
+    def measure(
+        self, text: str, size: float, *, bold: bool = False, width: float = 0.0
+    ) -> tuple[float, float]:
         """Return width and height of a text; nothing for no text."""
         return self.lettering(text, size, bold=bold, width=width).texture.size if text else (0.0, 0.0)
 

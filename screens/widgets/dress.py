@@ -7,7 +7,7 @@ from kivy.clock import Clock
 
 from screens.theme import theme
 
-TOKENS = ("ground", "panel", "text", "second", "main", "on_main", "outline", "key", "good", "bad", "trial")
+TOKENS = ("ground", "panel", "text", "second", "main", "over_main", "outline", "key", "good", "bad", "trial")
 SIZES = ("small", "body", "strong", "title", "value", "big")
 
 

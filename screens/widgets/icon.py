@@ -10,7 +10,7 @@ from kivy.uix.label import Label
 
 from screens.theme import ICON_FONT, theme
 from screens.widgets.dress import SIZES, Dressed
-from screens.widgets.text import TONES
+from screens.widgets.text import TONES, tone_colour
 
 POINTS = {
     "tick": 0xF012C,
@@ -98,7 +98,7 @@ class Icon(Dressed, Label):
         """Take the picture, its size and its colour."""
         self.text = chr(POINTS[self.icon]) if self.icon else ""
         self.font_size = getattr(theme, self.role)
-        self.color = self.disabled_color = getattr(theme, self.tone)
+        self.color = self.disabled_color = tone_colour(self.tone)
         side = self.font_size + dp(4)
         self.size = (side, side) if self.icon else (0, 0)
 

@@ -4,6 +4,9 @@ from pathlib import Path
 
 from kivy.lang import Builder
 
+# The kv files name these classes; a class is known to kv once its module is imported.
+from screens.widgets import column, icon, text  # noqa: F401
+
 
 def load_kv(module_file: str) -> None:
     """Load the kv file that stands beside a module. Given `__file__`."""

@@ -28,6 +28,7 @@ class Surface(Dressed):
     edge = ColorProperty(NOTHING)
     edge_width = NumericProperty(1.0)
     dashed = BooleanProperty(defaultvalue=False)
+    inset = NumericProperty(0)
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401 - Kivy passes property values through.
         """Lay the drawing under the children."""
@@ -38,17 +39,20 @@ class Surface(Dressed):
             self._edge_colour = Color(*self.edge)
             self._frame = Line()
             self._dashes = Mesh(mode="triangles")
-        for name in ("pos", "size", "fill", "edge", "edge_width", "dashed"):
+        for name in ("pos", "size", "fill", "edge", "edge_width", "dashed", "inset"):
             self.fbind(name, self.draw)
         self.draw()
 
     def draw(self, *_: object) -> None:
         """Fit the drawing to the widget."""
         self._fill_colour.rgba = self.fill
-        self._ground.pos, self._ground.size = self.pos, self.size
+        inset = self.inset
+        self._ground.pos = (self.x + inset, self.y + inset)
+        self._ground.size = (self.width - 2 * inset, self.height - 2 * inset)
         self._edge_colour.rgba = self.edge
         thick = dp(self.edge_width)
-        x, y, width, height = self.x + thick / 2, self.y + thick / 2, self.width - thick, self.height - thick
+        back = inset + thick / 2
+        x, y, width, height = self.x + back, self.y + back, self.width - 2 * back, self.height - 2 * back
         drawn = width > thick and height > thick and self.edge[3] > 0
         if drawn and self.dashed:
             self._dashes.vertices, self._dashes.indices = dashes(x, y, width, height, thick)

@@ -15,6 +15,12 @@ TONES = ("text", "second", "main", "good", "bad", "trial", "on_main")
 LINE_HEIGHT = 1.12
 
 
+def tone_colour(tone: str) -> list[float]:
+    """Return the theme's colour of a tone. Kivy would take a property `on_main` for a handler: hence `over_main`."""
+    colour: list[float] = getattr(theme, "over_main" if tone == "on_main" else tone)
+    return colour
+
+
 class Text(Dressed, Label):
     """Words of one role and tone. Nothing is cut: long words break, and an empty text takes no height."""
 
@@ -32,7 +38,7 @@ class Text(Dressed, Label):
     def dress(self, *_: object) -> None:
         """Take size and colour from the theme; a disabled text stays as readable as any other."""
         self.font_size = getattr(theme, self.role)
-        self.color = self.disabled_color = getattr(theme, self.tone)
+        self.color = self.disabled_color = tone_colour(self.tone)
 
     on_role = on_tone = dress
 

@@ -8,6 +8,7 @@ from kivy.properties import NumericProperty, ObjectProperty, StringProperty
 from kivy.uix.boxlayout import BoxLayout
 
 from screens.theme import theme
+from screens.widgets.bar import IconButton  # noqa: F401 - undo.kv names it.
 from screens.widgets.column import Pair
 from screens.widgets.load import load_kv
 from screens.widgets.surface import Surface, Tap

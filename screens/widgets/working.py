@@ -1,7 +1,7 @@
 """The working of a result: each step with its formula, the numbers put in, what comes out and where it is from."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Any
 
 from kivy.properties import ListProperty, StringProperty
 
@@ -43,10 +43,15 @@ class Working(Column):
 
     steps = ListProperty()
 
-    def on_steps(self, _working: "Working", steps: Sequence[Step]) -> None:
-        """Build a panel for each step."""
+    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401 - Kivy passes property values through.
+        """Build the panels."""
+        super().__init__(**kwargs)
+        self._build()
+        self.fbind("steps", self._build)
+
+    def _build(self, *_: object) -> None:
         self.clear_widgets()
-        for step in steps:
+        for step in self.steps:
             self.add_widget(
                 StepPanel(
                     title=step.title,

@@ -116,6 +116,11 @@ def net_force(drive: Drive, road: Road, speed: float) -> float:
     return push - air - weight * (road.rolling_coefficient * cos(slope) + sin(slope))
 
 
+def second_speed(drive: Drive, road: Road, top: float) -> float:
+    """Return where the second reading has no net force."""
+    return float(brentq(lambda speed: net_force(drive, road, speed), 0.0, top, xtol=1e-12))
+
+
 def any_drive(dice: Random) -> Drive:
     return Drive(
         motors=dice.choice([1.0, 2.0]),
@@ -160,7 +165,7 @@ def test_loaded_speed_against_a_second_solver() -> None:
         elif net_force(drive, road, top) > 0.0:
             assert ours.outcome == "runs past"
         else:
-            theirs = brentq(lambda speed: net_force(drive, road, speed), 0.0, top, xtol=1e-12)
+            theirs = second_speed(drive, road, top)
             assert ours.outcome == "meets"
             assert ours.speed == pytest.approx(theirs, rel=1e-7, abs=1e-9)
     assert min(seen.values()) >= 20, seen
@@ -300,7 +305,7 @@ def test_faster_than_loaded_is_not_reached() -> None:
 def test_energy_on_the_canal() -> None:
     """Ours, by hand: 25 km/h on the flat.
 
-    Rolling 13.31 N and air 17.72 N are 215.5 W at the wheels, 226.8 W before the belts. The motors' own drag takes
+    Rolling 13.31 N and air 17.72 N, 215.5 W at the wheels, 226.8 W before the belts. The motors' drag takes
     2 x 1.5 A x 19.50 V = 58.5 W, and 7.32 A heat 2 x 0.045 ohm by 4.8 W: together 290.2 W, 41.8 J/m.
     """
     speed = 25.0 / 3.6

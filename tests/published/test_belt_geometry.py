@@ -24,8 +24,8 @@ MM = 1e-3
 INCH = 0.0254
 PITCH = 5 * MM
 
-# Small and large pulley, belt teeth, printed centre (inches), then what we derived: exact centre and span (mm), wrap
-# (degrees) and teeth in mesh.
+# Small and large pulley, belt teeth, printed centre (inches), then what we derived: exact centre and span
+# (mm), wrap (degrees) and teeth in mesh.
 DRIVES = [
     (18, 36, 60, 3.20, 81.234, 79.961, 159.69, 7.98),
     (18, 36, 71, 4.30, 109.058, 108.113, 164.91, 8.25),
@@ -70,8 +70,8 @@ ALL_IDS = [
 def test_centre_as_the_drive_tables_print_it(small: int, large: int, teeth: int, printed: float) -> None:
     """The exact centre differs from the printed one by up to 0.008 in, more than half of the last digit.
 
-    The manual prints pitch diameters to 0.001 in and pitch lengths to 0.01 in; with those rounded numbers put in,
-    every printed centre comes out to half of its last digit. So the tables were made from the rounded columns.
+    The manual prints pitch diameters to 0.001 in and pitch lengths to 0.01 in; with those rounded numbers put
+    in, every printed centre comes out to half of its last digit: the tables were made from rounded columns.
     """
     centre = centre_distance(
         length=round(length_of_teeth(pitch=PITCH, teeth=teeth) / INCH, 2) * INCH,
@@ -123,6 +123,7 @@ def test_exact_drive(  # noqa: PLR0913  (one line of the table above)
 def test_centre_of_worked_examples(  # noqa: PLR0913  (a printed line)
     small: float, large: float, length: float, centre: float, unit: float, half_digit: float
 ) -> None:
+    """Printed to a hundredth of its unit."""
     found = centre_distance(length=length * unit, large=large * unit, small=small * unit)
     assert found / unit == pytest.approx(centre, abs=half_digit)
 
@@ -144,6 +145,7 @@ def test_length_of_the_worked_example() -> None:
 def test_span(  # noqa: PLR0913  (a printed line)
     centre: float, large: float, small: float, span: float, unit: float, half_digit: float
 ) -> None:
+    """Printed to a hundredth of its unit."""
     found = span_length(centre=centre * unit, large=large * unit, small=small * unit)
     assert found / unit == pytest.approx(span, abs=half_digit)
 
@@ -155,10 +157,11 @@ def test_teeth_in_mesh_of_the_worked_example() -> None:
 
 # optibelt-rubber p. 73: teeth, pitch diameter and outside diameter in mm of HTD 5M pulleys.
 PULLEYS = """
- 12 19.10/17.96   13 20.69/19.55   14 22.28/21.14   15 23.87/22.73   16 25.46/24.32   17 27.06/25.92   18 28.65/27.51
- 19 30.24/29.10   20 31.83/30.69   21 33.42/32.28   22 35.01/33.87   24 38.20/37.05   25 39.79/38.65   26 41.38/40.24
- 28 44.56/43.42   30 47.75/46.60   32 50.93/49.79   34 54.11/52.97   36 57.30/56.16   38 60.48/59.34   40 63.66/62.52
- 44 70.03/68.89   48 76.39/75.25   60 95.49/94.35   72 114.59/113.45
+12 19.10/17.96  13 20.69/19.55  14 22.28/21.14  15 23.87/22.73  16 25.46/24.32  17 27.06/25.92
+18 28.65/27.51  19 30.24/29.10  20 31.83/30.69  21 33.42/32.28  22 35.01/33.87  24 38.20/37.05
+25 39.79/38.65  26 41.38/40.24  28 44.56/43.42  30 47.75/46.60  32 50.93/49.79  34 54.11/52.97
+36 57.30/56.16  38 60.48/59.34  40 63.66/62.52  44 70.03/68.89  48 76.39/75.25  60 95.49/94.35
+72 114.59/113.45
 """
 
 
@@ -192,7 +195,7 @@ def test_pulley_diameters(teeth: str, printed: str) -> None:
     ],
 )
 def test_pitch_line_differential_of_the_standard(profile: str, printed: float) -> None:
-    """The table's inches against the standard's millimetres; 0.0225 in is 0.5715 mm, exactly half a digit off."""
+    """Table's inches against the standard's millimetres; 0.0225 in is 0.5715 mm, exactly half a digit off."""
     assert pick("belt_profiles", profile=profile).number("differential") / MM == pytest.approx(
         printed, abs=0.0005 + 1e-12
     )
@@ -206,10 +209,12 @@ def test_pitch_line_differential_of_the_standard(profile: str, printed: float) -
     ],
 )
 def test_mesh_factor(whole: int, factor: float) -> None:
+    """Two publishers print the same."""
     assert mesh_factor(whole_teeth=float(whole)) == factor
 
 
 def test_mesh_factor_is_refused_where_nothing_is_printed() -> None:
+    """The least printed is two teeth."""
     with pytest.raises(InputError) as refused:
         mesh_factor(whole_teeth=1.0)
     assert refused.value.low == 2.0

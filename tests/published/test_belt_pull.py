@@ -19,41 +19,49 @@ from logic.belt.scale import (
     tension_from_pull_locked,
 )
 
+POUND = 4.4482216152605
 BELT = belt(profile="HTD 5M", width=0.015)
 LENGTH = length_of_teeth(pitch=BELT.pitch, teeth=53.0)
 LARGE = pitch_diameter(pitch=BELT.pitch, teeth=36.0)
 SMALL = pitch_diameter(pitch=BELT.pitch, teeth=16.0)
 SPAN = span_length(centre=centre_distance(length=LENGTH, large=LARGE, small=SMALL), large=LARGE, small=SMALL)
 DEPTH = handbook_depth(span=SPAN)
-TIGHT = 106.8
+TIGHT = 24 * POUND
 
 
 def test_depth() -> None:
     """Derived: 0.994 mm, offered as 1.0 mm."""
-    assert DEPTH * 1000 == pytest.approx(0.994, abs=0.0005)
+    assert pytest.approx(0.994, abs=0.0005) == DEPTH * 1000
     assert pull_depth(span=SPAN, step=0.0005) == 0.001
     assert pull_depth(span=0.096, step=0.0005) == 0.0015
     assert pull_depth(span=0.09601, step=0.0005) == 0.002
 
 
 @pytest.mark.parametrize(
-    ("tension", "printed"),
+    ("pounds", "expected"),
     [
-        pytest.param(106.8, 8.33, id="derived: 106.8 N"),
-        pytest.param(53.4, 5.00, id="derived: 53.4 N"),
+        pytest.param(24.0, 8.33, id="derived: 24 lbf"),
+        pytest.param(12.0, 5.00, id="derived: 12 lbf"),
     ],
 )
-def test_pull(tension: float, printed: float) -> None:
-    """Exact and handbook both print so; the handbook is 0.05 % higher."""
-    exact = pull_force(tension=tension, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
-    handbook = handbook_force(tension=tension, span=SPAN, length=LENGTH, stretch=BELT.stretch)
-    assert exact == pytest.approx(printed, abs=0.005)
-    assert handbook == pytest.approx(printed, abs=0.005)
+def test_handbook_pull(pounds: float, expected: float) -> None:
+    """Derived from the handbook's formula, which reads 0.05 % above the exact force."""
+    handbook = handbook_force(tension=pounds * POUND, span=SPAN, length=LENGTH, stretch=BELT.stretch)
+    exact = pull_force(
+        tension=pounds * POUND, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness
+    )
+    assert handbook == pytest.approx(expected, abs=0.005)
     assert handbook / exact - 1 == pytest.approx(0.0005, abs=0.0001)
 
 
+def test_pull() -> None:
+    """Derived: 8.33 N exact at 24 lbf."""
+    exact = pull_force(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
+    assert exact == pytest.approx(8.33, abs=0.005)
+
+
 def test_locked_pulleys() -> None:
-    """Derived: 13.59 N, 63 % more than the 8.33 N of a free pulley; read as free it looks like 191 N, not 107 N."""
+    """Derived: 13.59 N, 63 % more than with a free pulley; read as free it looks like 191 N, not 107 N."""
     locked = pull_force_locked(tension=TIGHT, depth=DEPTH, span=SPAN, stiffness=BELT.stiffness)
     free = pull_force(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
     assert locked == pytest.approx(13.59, abs=0.005)
@@ -74,7 +82,7 @@ def test_without_stretch() -> None:
 
 
 def test_a_tenth_of_a_millimetre_of_depth() -> None:
-    """Derived: 17 to 19 % of the tension; our closed slope gives the middle of what both signs of the error do."""
+    """Derived: 17 to 19 % of the tension; the slope lies between what the two signs of the error do."""
     force = pull_force(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
     drive = {"force": force, "span": SPAN, "length": LENGTH, "stiffness": BELT.stiffness}
     deeper = tension_from_pull(depth=DEPTH + 0.0001, **drive) / TIGHT - 1
@@ -86,7 +94,7 @@ def test_a_tenth_of_a_millimetre_of_depth() -> None:
 
 
 def test_reading_with_a_calliper_and_a_luggage_scale() -> None:
-    """Ours, by hand: 0.1 mm is 18.8 N, 0.5 N of scale is 8.0 N, a fifth of the stiffness 5.3 N; together 21.1 N."""
+    """Ours, by hand: 0.1 mm is 18.8 N, 0.5 N of scale 8.0 N, a fifth of stiffness 5.3 N; together 21.1 N."""
     reading = read_pull(
         force=8.33, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness,
         force_error=0.5, depth_error=0.0001, stiffness_error=0.2 * BELT.stiffness,

@@ -31,6 +31,7 @@ TENSION, SPAN, LENGTH, STRETCH = 700.2, 49.52, 123.46, 134.57
     ],
 )
 def test_pull_of_the_worked_example(multiplier: float, printed: float) -> None:
+    """The general formula with that belt's own constants."""
     force = handbook_force(
         tension=multiplier * TENSION * POUND, span=SPAN * INCH, length=LENGTH * INCH, stretch=STRETCH * POUND
     )
@@ -73,7 +74,7 @@ def test_speed_term_at_ten_metres_a_second() -> None:
 
 
 def test_spread_of_the_manuals() -> None:
-    """Derived: 0.812 DQ/d is 0.406 of the effective pull and 20 HP/S is 0.606 of it (by horsepower, for 1 hp)."""
+    """Derived: 0.812 DQ/d is 0.406 of the effective pull, 20 HP/S is 0.606 of it (tried with 1 hp)."""
     assert least_of_manuals(pull=1.0) == pytest.approx(0.406, abs=0.0005)
     assert most_of_manuals(pull=1.0) == pytest.approx(0.606, abs=0.0005)
     feet_a_minute = 1000.0

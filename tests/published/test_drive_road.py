@@ -66,7 +66,7 @@ def test_figure_that_is_not_in_the_table() -> None:
 def test_sample_rider(part: str, printed: str) -> None:
     """Worked example on the inputs of Sports Eng. 2021 (10.1007/s12283-021-00345-2) table 1.
 
-    They cite Martin 1998: 6 m/s, 72 kg, 7.5 %, rolling 0.0032, drag area 0.473 m2. The air part has the spokes'
+    It cites Martin: 6 m/s, 72 kg, 7.5 %, rolling 0.0032, drag area 0.473 m2. The air part has the spokes'
     0.0044 m2 in it, and the grade part was worked out with 9.81 m/s2: with 9.80665 it is 316.8 W.
     """
     gravity = 9.81

@@ -177,8 +177,9 @@ def test_a_step_that_fails_leaves_no_part_of_itself(path, clock, monkeypatch):
 
 
 def test_a_commit_waits_for_the_disk_and_rows_that_act_name_real_ones(store):
-    def pragma(name):
-        return store._connection.execute(f"PRAGMA {name}").fetchone()[0]  # noqa: SLF001  (it alone tells)
+    def pragma(name: str) -> object:
+        connection = store._connection  # noqa: SLF001  (only the connection itself can tell)
+        return connection.execute(f"PRAGMA {name}").fetchone()[0]
 
     full = 2
     assert pragma("journal_mode") == "wal"
@@ -197,7 +198,8 @@ def long_log(tmp_path_factory):
         migrate(connection, STEPS, AT)
         connection.execute("BEGIN")
         connection.executemany(
-            "INSERT INTO log (board, kind, at, offset, version, replaces, body) VALUES (?, ?, ?, 60, 1, ?, '{}')",
+            "INSERT INTO log (board, kind, at, offset, version, replaces, body)"
+            " VALUES (?, ?, ?, 60, 1, ?, '{}')",
             (
                 (
                     "b2" if index % 3 else "b1",

@@ -1,0 +1,120 @@
+"""Does the screw reach: how far it goes into a hole, whether that is enough, and whether it goes too far."""
+
+from dataclasses import dataclass
+
+from logic.errors import InputError, positive
+from logic.joints.rules import rule
+from logic.joints.threads import thread
+from logic.si import Metre, One
+from logic.tables import pick
+from logic.workings import cited
+
+CLOSE = 0.0005
+"""Metres of room below which a screw's own length tolerance decides: the screw must be measured."""
+
+
+@dataclass(frozen=True)
+class Reach:
+    """How a screw sits in its hole.
+
+    `engaged` is what the threads overlap, `least` and `wanted` what they should, `room` what is left before the end of
+    the hole (negative: past it). `verdict` is "too short", "enough", "close" (less than half a millimetre of room),
+    "reaches the windings" (through hole) or "bottoms" (blind hole); `short` also tells a screw under `wanted`.
+    """
+
+    engaged: Metre
+    least: Metre
+    wanted: Metre
+    room: Metre
+    verdict: str
+    short: bool
+
+
+@cited("screw_length - plate - washers", source="derived length below the head", standing="derived")
+def into_hole(*, screw_length: Metre, plate: Metre, washers: Metre) -> Metre:
+    """How far the tip stands past the plate. `screw_length` is from below the head, washers are all of them together.
+
+    >>> round(into_hole(screw_length=0.012, plate=0.006, washers=0.0008) * 1000, 1)
+    5.2
+    """
+    positive(screw_length=screw_length, plate=plate)
+    if washers < 0.0:
+        raise InputError("washers", washers, "negative", low=0.0)
+    if screw_length <= plate + washers:
+        raise InputError("screw_length", screw_length, "does not reach", low=plate + washers)
+    return screw_length - plate - washers
+
+
+@cited("min(into_hole, thread_depth)", source="derived the shorter of screw and thread", standing="derived")
+def engaged_length(*, into_hole: Metre, thread_depth: Metre) -> Metre:
+    """Return the length of thread that overlaps.
+
+    >>> engaged_length(into_hole=0.0052, thread_depth=0.005)
+    0.005
+    """
+    positive(into_hole=into_hole, thread_depth=thread_depth)
+    return min(into_hole, thread_depth)
+
+
+@cited("diameters * nominal_diameter", source="design-news rules of engagement in diameters")
+def engagement_in_diameters(*, diameters: One, nominal_diameter: Metre) -> Metre:
+    """Return a rule of engagement as a length.
+
+    >>> engagement_in_diameters(diameters=1.5, nominal_diameter=0.004)
+    0.006
+    """
+    positive(diameters=diameters, nominal_diameter=nominal_diameter)
+    return diameters * nominal_diameter
+
+
+def rule_for(material: str) -> One:
+    """Return the wanted engagement in diameters: 1.0 in steel, 1.5 in light alloy and brass, 2.0 in plastics."""
+    family = pick("materials", material=material).text("family")
+    plastic = "plastic" in family
+    return rule(
+        "engagement steel"
+        if family in ("steel", "stainless")
+        else "engagement plastic"
+        if plastic
+        else "engagement light alloy"
+    )
+
+
+def reach(  # noqa: PLR0913  (the six things a person measures)
+    designation: str,
+    *,
+    screw_length: Metre,
+    plate: Metre,
+    washers: Metre,
+    thread_depth: Metre,
+    hole_depth: Metre,
+    material: str,
+    through: bool = True,
+) -> Reach:
+    """Return how a screw sits: too short, enough, or too long.
+
+    `hole_depth` is how far a screw may go in, `thread_depth` how much of it is tapped; `through` tells a hole that opens
+    to the windings. Raises InputError when the screw does not reach the hole, or the thread is deeper than the hole.
+
+    >>> sits = reach("M4", screw_length=0.012, plate=0.006, washers=0.0, thread_depth=0.005, hole_depth=0.005,
+    ...              material="6061-T6")
+    >>> sits.verdict, round(sits.room * 1000, 1)
+    ('reaches the windings', -1.0)
+    """
+    if thread_depth > hole_depth:
+        raise InputError("thread_depth", thread_depth, "deeper than the hole", high=hole_depth)
+    screw = thread(designation)
+    depth = into_hole(screw_length=screw_length, plate=plate, washers=washers)
+    engaged = engaged_length(into_hole=depth, thread_depth=thread_depth)
+    least = engagement_in_diameters(
+        diameters=rule("engagement least"), nominal_diameter=screw.nominal_diameter
+    )
+    wanted = engagement_in_diameters(diameters=rule_for(material), nominal_diameter=screw.nominal_diameter)
+    room = hole_depth - depth
+    if room < 0.0:
+        verdict = "reaches the windings" if through else "bottoms"
+    elif engaged < least:
+        verdict = "too short"
+    else:
+        verdict = "close" if room < CLOSE else "enough"
+    return Reach(engaged, least, wanted, room, verdict, engaged < wanted)

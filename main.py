@@ -1,0 +1,68 @@
+"""Deckhand: options and environment, then the app."""
+
+import argparse
+import os
+import sys
+import tempfile
+from pathlib import Path
+
+from screens import environment
+
+
+def options(arguments: list[str]) -> argparse.Namespace:
+    """Return what was asked for on the command line."""
+    parser = argparse.ArgumentParser(prog="main.py", description="Deckhand, for small belt-driven electric boards.")
+    parser.add_argument("--data", type=Path, metavar="DIR", help="keep the data in this folder")
+    parser.add_argument("--demo", action="store_true", help="start with the example boards")
+    parser.add_argument("--pictures", type=Path, metavar="DIR", help="write a picture of every screen and leave")
+    parser.add_argument("--size", default="412x915", metavar="WxH", help="size of the pictures in dp")
+    parser.add_argument("--text", type=float, default=1.0, metavar="SCALE", help="text scale of the pictures")
+    parser.add_argument("--theme", choices=("day", "night", "sun"), default="day", help="theme of the pictures")
+    return parser.parse_args(arguments)
+
+
+def size_of(text: str) -> tuple[int, int]:
+    """Return width and height of a size such as 412x915."""
+    width, _, height = text.partition("x")
+    if not (width.isdigit() and height.isdigit()):
+        sys.exit(f"--size {text}: write it as width x height in dp, such as 412x915")
+    return int(width), int(height)
+
+
+def data_folder(chosen: Path | None) -> Path:
+    """Return where boards and log are kept, made if need be."""
+    if chosen is not None:
+        return chosen
+    if "ANDROID_ARGUMENT" in os.environ:
+        return Path(os.environ["ANDROID_PRIVATE"]) / "deckhand"
+    from platformdirs import user_data_path  # noqa: PLC0415  (not wanted on a phone)
+
+    return user_data_path("deckhand")
+
+
+def main(arguments: list[str]) -> int:
+    """Open the app, or write its pictures. Returns the exit status."""
+    wanted = options(arguments)
+    size = size_of(wanted.size)
+    environment.prepare(Path(tempfile.gettempdir()) / "deckhand-kivy")
+    environment.configure(size)
+    window = environment.open_window()
+    if window is None:
+        print(f"Deckhand needs a window with OpenGL: install {environment.PACKAGES}.", file=sys.stderr)
+        return environment.NO_WINDOW
+    pictures = wanted.pictures
+    if pictures is None and not environment.has_screen(window):
+        pictures = Path(tempfile.mkdtemp(prefix="deckhand-pictures-"))
+        print(f"No screen here: writing pictures of every screen to {pictures}")
+    if pictures is not None:
+        from screens.scenes import write_pictures  # noqa: PLC0415  (after Kivy's environment is set)
+
+        return write_pictures(pictures, size, wanted.text, wanted.theme)
+    from screens.app import DeckhandApp  # noqa: PLC0415  (after Kivy's environment is set)
+
+    DeckhandApp(data_folder(wanted.data), demo=wanted.demo).run()
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

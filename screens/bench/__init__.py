@@ -1,0 +1,1 @@
+"""Where the board is built and set."""

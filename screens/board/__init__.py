@@ -1,0 +1,1 @@
+"""The board in use: what is known of it and how."""

@@ -1,0 +1,273 @@
+"""Runs the app without a screen, frame by frame, on a clock of its own: for pictures and for tests.
+
+Set the environment (`prepare`) and, where there is no graphics at all, the window without pixels (`install_mock`)
+before anything imports `kivy.core.window`.
+"""
+
+import os
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+TICK = 1 / 60
+PATIENCE = 6.0
+"""Seconds of the driver's clock after which something that still moves is a fault."""
+def prepare(home: Path, *, width: int = 800, height: int = 1280, mock: bool = False) -> None:
+    """Set Kivy up for a run without a screen, in a folder of its own. The largest window of the run goes first."""
+    from screens import environment  # noqa: PLC0415 - Kivy reads its environment when it is imported.
+
+    environment.prepare(home)
+    os.environ.update(KIVY_METRICS_DENSITY="1", KIVY_METRICS_FONTSCALE="1", KIVY_DPI="160")
+    if mock:
+        os.environ.update(KIVY_GL_BACKEND="mock", SDL_VIDEODRIVER="dummy")
+    environment.configure((width, height))
+    if mock:
+        install_mock()
+
+
+def install_mock() -> None:
+    """Give Kivy a window without graphics. Layout, touches and text sizes stay real; there are no pixels."""
+    import kivy.core  # noqa: PLC0415 - as in `prepare`.
+
+    choose = kivy.core.core_select_lib
+
+    def select(category: str, libraries: Any, create_instance: bool = False, **more: Any) -> Any:  # noqa: ANN401, FBT001, FBT002 - Kivy's own signature.
+        if category != "window":
+            return choose(category, libraries, create_instance, **more)
+        return _window_without_pixels()
+
+    kivy.core.core_select_lib = select
+
+
+def _window_without_pixels() -> Any:  # noqa: ANN401 - Kivy's window has no public type.
+    from kivy.core.window import WindowBase  # noqa: PLC0415 - as in `prepare`.
+
+    def nothing(*_: object) -> None:
+        """Do nothing: there is no screen to do it on."""
+
+    silent = (
+        "mainloop",
+        "close",
+        "set_title",
+        "set_icon",
+        "show_keyboard",
+        "hide_keyboard",
+        "set_system_cursor",
+    )
+    methods: dict[str, Any] = dict.fromkeys(silent, nothing)
+    methods["is_keyboard_shown"] = lambda _window: False
+    methods["_get_window_pos"] = lambda _window: (0, 0)
+    return type("WindowWithoutPixels", (WindowBase,), {"managed_textinput": True, **methods})()
+
+
+class Driver:
+    """An app under way, moved on by hand. Works on real graphics off the screen and on the mocked window."""
+
+    def __init__(self, app: Any) -> None:  # noqa: ANN401 - any Kivy app.
+        """Start the app; its first frame is drawn."""
+        from kivy.animation import Animation  # noqa: PLC0415 - this and the rest: as in `prepare`.
+        from kivy.base import EventLoop, runTouchApp  # noqa: PLC0415
+        from kivy.clock import Clock  # noqa: PLC0415
+        from kivy.core.window import Window  # noqa: PLC0415
+
+        self.app, self.window, self.clock, self.loop = app, Window, Clock, EventLoop
+        self._animations = Animation._instances  # noqa: SLF001 - Kivy does not say otherwise whether one runs.
+        self._real_time, self._real_rate = Clock.time, Clock._max_fps  # noqa: SLF001 - no public switch.
+        self.now = Clock.time()
+        Clock.time = lambda: self.now
+        Clock._max_fps = 0  # noqa: SLF001 - without it each frame sleeps.
+        self.mock = os.environ.get("KIVY_GL_BACKEND") == "mock"
+        app._run_prepare()  # noqa: SLF001 - what `run` calls before its endless loop.
+        runTouchApp(embedded=True)
+        if not self.mock:
+            Window.bind(on_flip=_finish)
+        self.frame()
+
+    def frame(self, count: int = 1, *, seconds: float = TICK) -> None:
+        """Draw frames, each so many seconds after the last."""
+        for _ in range(count):
+            self.now += seconds
+            self.loop.idle()
+
+    def settle(self, step: float = 0.3) -> None:
+        """Draw frames until three in a row change nothing."""
+        quiet, end = 0, self.now + PATIENCE
+        self.frame()
+        while quiet < 3 and self.now < end:  # noqa: PLR2004 - said above.
+            dirty = self.window.canvas.needs_redraw
+            self.frame(seconds=step)
+            busy = dirty or self._animations or self.window.canvas.needs_redraw
+            quiet = 0 if busy else quiet + 1
+
+    def resize(self, width: int, height: int) -> None:
+        """Change the window; with real graphics only to what fits into the one it opened with."""
+        if self.mock:
+            self.window._size = (width, height)  # noqa: SLF001 - there is no system to ask.
+            self.window.dispatch("on_resize", width, height)
+        else:
+            self.window.size = (width, height)
+        self.settle()
+
+    def walk(self) -> Iterator[Any]:
+        """Give every widget on the screen, in front first, without what is hidden."""
+        for top in self.window.children:
+            yield from _visible(top)
+
+    def find_all(self, text: str) -> list[Any]:
+        """Return the widgets that show a text, or are called by it: whole text first, else part of it."""
+        named = [(widget, words(widget)) for widget in self.walk()]
+        whole = [widget for widget, said in named if text in said]
+        return whole or [widget for widget, said in named if any(text in one for one in said)]
+
+    def find(self, text: str) -> Any:  # noqa: ANN401 - any widget.
+        """Return the one to tap for a text: the innermost thing to tap that shows it, else the label.
+
+        Raises LookupError when nothing shows it.
+        """
+        found = self.find_all(text)
+        if not found:
+            shown = sorted({one for widget in self.walk() for one in words(widget)})
+            message = f"nothing shows {text!r}; there is {shown}"
+            raise LookupError(message)
+        for widget in found:
+            over: Any = widget
+            while over is not None and over is not self.window and over.parent is not over:
+                if hasattr(over, "on_release"):
+                    return over
+                over = over.parent
+        return found[0]
+
+    def shows(self, text: str) -> bool:
+        """Return whether a text is on the screen."""
+        return bool(self.find_all(text))
+
+    def tap(self, target: Any, *, at: tuple[float, float] = (0.5, 0.5)) -> None:  # noqa: ANN401 - a text or a widget.
+        """Tap a widget, or what shows a text; a scroller brings it into view first."""
+        touch = self.touch(target, at=at)
+        self.frame(3)
+        touch.up()
+        self.frame(3)
+
+    def touch(self, target: Any, *, at: tuple[float, float] = (0.5, 0.5)) -> "Touch":  # noqa: ANN401 - as in `tap`.
+        """Put a finger down and leave it there."""
+        from kivy.uix.scrollview import ScrollView  # noqa: PLC0415 - as in `prepare`.
+
+        widget = self.find(target) if isinstance(target, str) else target
+        over = widget.parent
+        while over is not None and over is not self.window and over.parent is not over:
+            if isinstance(over, ScrollView) and over.do_scroll_y:
+                over.scroll_to(widget, animate=False)
+                self.settle()
+            over = over.parent
+        place = widget.to_window(widget.x + widget.width * at[0], widget.y + widget.height * at[1])
+        return Touch(self, *place)
+
+    def type(self, text: str) -> None:
+        """Type on a hardware keyboard."""
+        for character in text:
+            self.window.dispatch("on_textinput", character)
+            self.frame()
+
+    def key(self, code: int, *modifiers: str) -> None:
+        """Press a key by Kivy's code: 27 back, 9 tab, 13 enter, 8 backspace."""
+        if not self.window.dispatch("on_key_down", code, 0, "", list(modifiers)):
+            self.window.dispatch("on_keyboard", code, 0, "", list(modifiers))
+        self.window.dispatch("on_key_up", code, 0)
+        self.frame()
+
+    def shot(self, path: Path) -> Path:
+        """Write what is on the screen as a PNG. Needs real graphics."""
+        from kivy.core.image import Image  # noqa: PLC0415 - this and the rest: as in `prepare`.
+        from kivy.graphics.opengl import GL_RGB, GL_UNSIGNED_BYTE, glFinish, glReadPixels  # noqa: PLC0415
+        from kivy.graphics.texture import Texture  # noqa: PLC0415
+
+        self.window.canvas.ask_update()
+        self.window.dispatch("on_draw")
+        glFinish()
+        width, height = (int(side) for side in self.window.size)
+        # Rows are read bottom up, as textures hold them: a texture brings them the right way round.
+        texture = Texture.create(size=(width, height), colorfmt="rgb")
+        texture.blit_buffer(glReadPixels(0, 0, width, height, GL_RGB, GL_UNSIGNED_BYTE), colorfmt="rgb")
+        path.parent.mkdir(parents=True, exist_ok=True)
+        Image(texture).save(str(path), flipped=True)
+        return path
+
+    def stop(self) -> None:
+        """End the app and leave Kivy as it was found, so that another can start."""
+        from kivy.app import App  # noqa: PLC0415 - as in `prepare`.
+
+        self._animations.clear()
+        self.app.dispatch("on_stop")
+        for child in self.window.children[:]:
+            self.window.remove_widget(child)
+        for event in self.clock.get_events():
+            event.cancel()
+        self.loop.me_list.clear()
+        self.window.unbind(on_keyboard=self.app._on_keyboard_settings)  # noqa: SLF001 - bound by `_run_prepare`.
+        if not self.mock:
+            self.window.unbind(on_flip=_finish)
+        App._running_app = None  # noqa: SLF001 - as Kivy's own stop does.
+        self.loop.stop()
+        self.loop.status, self.loop.quit = "idle", False
+        self.clock.time, self.clock._max_fps = self._real_time, self._real_rate  # noqa: SLF001 - as above.
+
+
+def _finish(*_: object) -> None:
+    """Wait for the graphics: off the screen nothing else does, and 2.4 MB a frame would pile up."""
+    from kivy.graphics.opengl import glFinish  # noqa: PLC0415 - as in `prepare`.
+
+    glFinish()
+
+
+def _visible(widget: Any) -> Iterator[Any]:  # noqa: ANN401 - any widget.
+    if widget.opacity > 0 and widget.width > 0 and widget.height > 0:
+        yield widget
+        for child in widget.children:
+            yield from _visible(child)
+
+
+def words(widget: Any) -> list[str]:  # noqa: ANN401 - any widget.
+    """Return the texts a widget shows or is called by."""
+    said = (getattr(widget, name, "") for name in ("text", "title", "label", "a11y_label"))
+    return [one for one in said if isinstance(one, str) and one]
+
+
+class Touch:
+    """One finger. Made down; moved and lifted by hand."""
+
+    def __init__(self, driver: Driver, x: float, y: float) -> None:
+        """Put it down at a place of the window."""
+        from kivy.input.motionevent import MotionEvent  # noqa: PLC0415 - as in `prepare`.
+
+        class Finger(MotionEvent):
+            """A touch in window pixels."""
+
+            def __init__(self, place: dict[str, float]) -> None:
+                super().__init__("driver", "driver", place, is_touch=True, type_id="touch")
+
+            def depack(self, place: dict[str, float]) -> None:
+                self.sx, self.sy = place["sx"], place["sy"]
+                self.profile = ["pos"]
+                super().depack(place)
+
+        self._driver = driver
+        self._finger = Finger(self._place(x, y))
+        self._send("begin")
+
+    def _place(self, x: float, y: float) -> dict[str, float]:
+        width, height = self._driver.window.size
+        return {"sx": x / max(width - 1, 1), "sy": y / max(height - 1, 1)}
+
+    def _send(self, kind: str) -> None:
+        self._driver.loop.post_dispatch_input(kind, self._finger)
+
+    def move(self, x: float, y: float) -> None:
+        """Slide to a place of the window."""
+        self._finger.move(self._place(x, y))
+        self._send("update")
+        self._driver.frame()
+
+    def up(self) -> None:
+        """Lift it."""
+        self._finger.update_time_end()
+        self._send("end")

@@ -1,0 +1,159 @@
+"""Entering one value: what is typed, what it is read as or why it cannot be, the keypad, and how it is known."""
+
+from datetime import date
+from typing import Any
+
+from kivy.clock import Clock
+from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
+
+from logic.board import Field, Value
+from logic.errors import InputError
+from logic.units import quantities, read
+from screens.widgets.choice import Choice
+from screens.widgets.column import Column, Pair
+from screens.widgets.keypad import Keypad
+from screens.widgets.load import load_kv
+from screens.widgets.text import width_of
+from screens.words import Style, refusal
+
+PATIENCE = 0.8
+"""Seconds without a key after which a refusal is told: not while the number is half typed."""
+
+
+class TypedLine(Pair):
+    """The label and what is typed."""
+
+    label = StringProperty()
+    typed = StringProperty()
+    unit = StringProperty()
+    wrong = BooleanProperty(defaultvalue=False)
+
+    def measure(self, *_: object) -> None:
+        """Side by side needs the label on one line and eight digits."""
+        self.need = width_of(self.label) + width_of("00000000 " + self.unit, "title", bold=True)
+
+    on_label = on_unit = measure
+
+
+class Entry(Column):
+    """Asks for the value of one field.
+
+    Events: `on_value(Value)` at each key that makes a value, `on_empty()` when nothing is typed, `on_wrong(InputError)`
+    when what is typed cannot be used, `on_typed(text)` at each key. The text itself is never altered.
+    """
+
+    field = ObjectProperty(None, allownone=True)
+    label = StringProperty()
+    text = StringProperty()
+    unit = StringProperty()
+    sentence = StringProperty()
+    told = BooleanProperty(defaultvalue=False)
+    options = ListProperty()
+    chosen = StringProperty()
+    wrong = ObjectProperty(None, allownone=True)
+    style = ObjectProperty(Style())
+    __events__ = ("on_value", "on_empty", "on_wrong", "on_typed", "on_enter", "on_next")
+
+    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
+        """Build the keypad and the choice; one of them is shown."""
+        self._tell = Clock.create_trigger(self._say, PATIENCE)
+        self._keypad = Keypad()
+        self._choice = Choice()
+        super().__init__(**kwargs)
+        self._keypad.bind(
+            text=self._read,
+            unit=self._read,
+            on_enter=lambda *_: self.dispatch("on_enter"),
+            on_next=lambda _, step: self.dispatch("on_next", step),
+        )
+        self._choice.bind(on_choose=self._choose)
+
+    @property
+    def keypad(self) -> Keypad | None:
+        """Return the keypad while a number is asked for."""
+        return self._keypad if self._keypad.parent is not None else None
+
+    def ask(self, field: Field, value: Value | None, style: Style, typed: str = "") -> None:
+        """Ask for a field. `value` is the present one, `typed` what was typed before the page was left."""
+        self.field, self.style, self.label = None, style, field.label
+        for widget in (self._keypad, self._choice):
+            self.remove_widget(widget)
+        self.wrong, self.sentence, self.text = None, "", typed
+        if field.kind == "choice":
+            self.options = [(option.key, option.label) for option in field.options]
+            self._choice.chosen = "" if value is None else str(value.si)
+            self._choice.options = self.options
+            self.add_widget(self._choice)
+            self.unit = ""
+        else:
+            quantity = quantities()[field.quantity]
+            units = [unit.shown for unit in quantity.units if unit.shown]
+            home = quantity.home(style.system).shown
+            self._keypad.units = units
+            self._keypad.unit = value.typed_unit if value is not None and value.typed_unit in units else home
+            self._keypad.mark = style.mark
+            self._keypad.text = typed
+            self.add_widget(self._keypad)
+            self.unit = self._keypad.unit
+        self.field = field
+        if typed:
+            self._read()
+
+    def leave(self) -> None:
+        """Tell a refusal at once: the field is left."""
+        self._tell.cancel()
+        self._say()
+
+    def _choose(self, _choice: Choice, key: str) -> None:
+        self.dispatch("on_value", Value(key, on=date.today().isoformat()))  # noqa: DTZ011  (the person's own day)
+
+    def _read(self, *_: object) -> None:
+        if self.field is None:
+            return
+        self.text, self.unit = self._keypad.text, self._keypad.unit
+        self.dispatch("on_typed", self.text)
+        self.wrong, self.sentence = None, ""
+        self._tell.cancel()
+        if not self.text.strip():
+            self.dispatch("on_empty")
+            return
+        try:
+            typed = read(self.text, self.field.quantity, self.unit)
+            self.field.check(typed.si)
+        except InputError as problem:
+            wrong = InputError(
+                self.field.key, self.text, problem.reason, problem.low, problem.high, problem.quantity
+            )
+            self.wrong = wrong
+            self._tell()
+            self.dispatch("on_wrong", wrong)
+            return
+        if typed.read_back:
+            self.sentence = f"Read as {self.style.typed(typed.si, self.field.quantity, typed.unit)}."
+        today = date.today().isoformat()  # noqa: DTZ011  (the person's own day)
+        self.dispatch("on_value", Value(typed.si, "guess", today, typed.unit))
+
+    def _say(self, *_: object) -> None:
+        if self.wrong is not None:
+            self.sentence = refusal(self.wrong, self.style)
+
+    def on_value(self, _value: Value) -> None:
+        """A value stands."""
+
+    def on_empty(self) -> None:
+        """Nothing is typed."""
+
+    def on_wrong(self, _problem: InputError) -> None:
+        """What is typed cannot be used."""
+
+    def on_typed(self, _text: str) -> None:
+        """A key changed the text."""
+
+    def on_enter(self) -> None:
+        """Enter was pressed."""
+
+    def on_next(self, _step: int) -> None:
+        """The next field was asked for, or the last one."""
+
+
+load_kv(__file__)

@@ -1,0 +1,113 @@
+"""The working of a result in words: from the recorded calls to lines that can be followed on paper."""
+
+import re
+
+from logic.answers.reading import Result
+from logic.tables import sources
+from logic.units import show_in
+from logic.workings import Call, Given
+from screens.widgets.working import Step
+from screens.words import KNOWN, STANDING, Style
+
+QUANTITY_OF = {
+    "m": "length",
+    "N": "force",
+    "N*m": "torque",
+    "N*m/A": "torque_constant",
+    "m/s": "speed",
+    "rad/s": "rotation",
+    "rad/(s*V)": "motor_constant",
+    "kg": "mass",
+    "kg/m": "mass_per_length",
+    "kg/m**3": "density",
+    "m/s**2": "acceleration",
+    "m**2": "area",
+    "A": "current",
+    "V": "voltage",
+    "ohm": "resistance",
+    "C": "charge",
+    "J": "energy",
+    "W": "power",
+    "Hz": "frequency",
+    "rad": "angle",
+}
+"""The quantity in which a number of a working is shown, by its SI unit; a number without one is shown plain."""
+
+SI_SHOWN = {"rad/(s*V)": "rad/s/V", "kg/m**3": "kg/m³", "m/s**2": "m/s²", "m**2": "m²", "N*m": "N·m", "N*m/A": "N·m/A", "ohm": "Ω"}
+
+SIGNS = (("**2", "²"), ("**3", "³"), (" * ", " × "), ("sqrt", "√"), (" - ", " − "), ("pi", "π"))
+
+
+def formula_text(text: str) -> str:
+    """Return a formula as it is read: signs of the trade, names with gaps.
+
+    >>> formula_text("4 * depth / sqrt(span**2 + pi)")
+    '4 × depth / √(span² + π)'
+    """
+    shown = re.sub(r"\bpi\b", "π", text)
+    for code, sign in SIGNS[:-1]:
+        shown = shown.replace(code, sign)
+    return shown.replace("_", " ")
+
+
+def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit: str = "") -> str:
+    """Return a number of a working: as it is read, then in SI when that differs."""
+    kind = quantity or QUANTITY_OF.get(unit, "")
+    if not kind or unit == "1" and kind in ("ratio", "count", "teeth"):
+        return f"{style.plain(value, 6)}{' teeth' if kind == 'teeth' else ''}"
+    shown = (
+        str(show_in(value, kind, typed_unit, mark=style.mark, digits=9)) if typed_unit else style.number(value, kind, 4)
+    )
+    si = f"{style.plain(value, 4)} {SI_SHOWN.get(unit, unit)}".removesuffix(" 1")
+    return shown if shown.replace("\u202f", " ") == si else f"{shown} ({si})"
+
+
+def source_text(key: str, where: str) -> str:
+    """Return a source as title and place."""
+    return ", ".join(part for part in (sources()[key].title, where) if part)
+
+
+def _given_line(entry: Given, style: Style, shown_as: str) -> str:
+    value = number(entry.value, entry.unit, style, entry.quantity, entry.typed_unit)
+    known = KNOWN.get(entry.known, entry.known)
+    if not known and entry.source:
+        known = source_text(entry.source, entry.where)
+    name = entry.name.replace("_", " ")
+    label = name if name.casefold() == shown_as.casefold() else f"{shown_as} ({name.lower()})"
+    return f"{label} = {value}" + (f", {known}" if known else "")
+
+
+def steps(result: Result, style: Style) -> tuple[Step, ...]:
+    """Return the working of a result, one step for each formula, in the order they were used."""
+    made = {id(entry.value): entry for entry in result.working}
+    return tuple(_step(call, made, style) for call in result.calls)
+
+
+def _step(call: Call, made: dict[int, Call | Given], style: Style) -> Step:
+    formula = call.formula
+    lines = []
+    for name, value in call.arguments.items():
+        entry = made.get(id(value))
+        shown_as = name.replace("_", " ")
+        if isinstance(entry, Given):
+            lines.append(_given_line(entry, style, shown_as))
+        else:
+            lines.append(f"{shown_as} = {number(value, formula.units.get(name, '1'), style)}")
+    title = formula.name.replace("_", " ").capitalize()
+    text = formula_text(formula.text)
+    if formula.mark == "solved":
+        low, high = call.bracket or (0.0, 0.0)
+        text = f"{text} = 0"
+        lines.append(
+            f"solved between {number(low, formula.unit, style)} and {number(high, formula.unit, style)}"
+        )
+    elif formula.mark == "cited":
+        text = f"= {text}"
+    return Step(
+        title,
+        text,
+        tuple(lines),
+        f"= {number(call.value, formula.unit, style)}",
+        source_text(formula.source, formula.where),
+        STANDING[formula.standing],
+    )

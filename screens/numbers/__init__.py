@@ -1,0 +1,1 @@
+"""Where parts are chosen and figures explained."""

@@ -1,0 +1,1 @@
+"""Where the board is ridden: checks at the kerb."""

@@ -1,0 +1,1 @@
+"""Units, reading and tools."""

@@ -1,0 +1,319 @@
+"""The frame around every page: where one is, whose board it is, the four places, and the way back."""
+
+from datetime import datetime, timedelta
+from importlib import import_module
+from typing import Any
+
+from kivy.core.window import Window
+from kivy.properties import BooleanProperty, ListProperty, NumericProperty, ObjectProperty, StringProperty
+from kivy.uix.boxlayout import BoxLayout
+from kivy.uix.layout import Layout
+
+from screens.page import AppPage
+from screens.state import State
+from screens.theme import theme
+from screens.widgets.bar import IconButton
+from screens.widgets.column import Column, Pair
+from screens.widgets.dress import Dressed
+from screens.widgets.keys import Keys
+from screens.widgets.load import load_kv
+from screens.widgets.surface import Surface, Tap
+from screens.widgets.text import width_of
+from screens.widgets.undo import UndoBar
+
+PAGES = {
+    "ride": "screens.ride.home.RideHome",
+    "ride.tension": "screens.ride.tension.TensionCheck",
+    "bench": "screens.bench.home.BenchHome",
+    "numbers": "screens.numbers.home.NumbersHome",
+    "numbers.gearing": "screens.numbers.gearing.GearingPage",
+    "log": "screens.log.home.LogHome",
+    "board": "screens.board.home.BoardHome",
+    "board.value": "screens.board.value.ValuePage",
+    "board.boards": "screens.board.boards.BoardsPage",
+    "board.name": "screens.board.name.NamePage",
+    "settings": "screens.settings.home.SettingsHome",
+    "working": "screens.working.WorkingPage",
+}
+"""Where the class of each page is; it is imported at the first visit."""
+
+PLACES = (("ride", "Ride"), ("bench", "Bench"), ("numbers", "Numbers"), ("log", "Log"))
+
+LAST_PLACE_FOR = timedelta(minutes=30)
+"""How long after the last use the app opens where it was left."""
+
+BACK = 27
+
+
+class BoardChip(Tap, BoxLayout):
+    """The board in use; a tap opens its page."""
+
+    name = StringProperty()
+    note = StringProperty()
+
+
+class Heading(Pair):
+    """Title and board chip, side by side when both fit on a line."""
+
+    title = StringProperty()
+    name = StringProperty()
+    note = StringProperty()
+    chip = BooleanProperty(defaultvalue=True)
+    __events__ = ("on_board",)
+
+    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
+        """Build the chip."""
+        super().__init__(**kwargs)
+        self._chip = BoardChip(name=self.name, note=self.note)
+        self._chip.bind(on_release=lambda *_: self.dispatch("on_board"))
+        self.bind(name=self._chip.setter("name"), note=self._chip.setter("note"), chip=self._show_chip)
+        self._show_chip()
+
+    def _show_chip(self, *_: object) -> None:
+        if self.chip and self._chip.parent is None:
+            self.add_widget(self._chip)
+        elif not self.chip:
+            self.remove_widget(self._chip)
+
+    def measure(self, *_: object) -> None:
+        """Side by side needs both on one line."""
+        chip = width_of(self.name, "body", bold=True) + width_of(self.note, "small") + theme.strong + 60
+        self.need = width_of(self.title, "strong", bold=True) + (chip if self.chip else 0)
+
+    on_title = on_name = on_note = on_chip = measure
+
+    def on_board(self) -> None:
+        """The board was asked for."""
+
+
+class TopBar(BoxLayout):
+    """Back, and the heading. Events: `on_back()`, `on_board()`."""
+
+    title = StringProperty()
+    name = StringProperty()
+    note = StringProperty()
+    chip = BooleanProperty(defaultvalue=True)
+    can_back = BooleanProperty(defaultvalue=False)
+    __events__ = ("on_back", "on_board")
+
+    def on_can_back(self, *_: object) -> None:
+        """Show the step back where there is one."""
+        self.ids.back_slot.clear_widgets()
+        if self.can_back:
+            button = IconButton(icon="back", a11y_label="Back")
+            button.bind(on_release=lambda *_: self.dispatch("on_back"))
+            self.ids.back_slot.add_widget(button)
+
+    def on_back(self) -> None:
+        """The step back was asked for."""
+
+    def on_board(self) -> None:
+        """The board was asked for."""
+
+
+class PlaceButton(Tap, Column):
+    """One of the four places."""
+
+    icon = StringProperty("ride")
+    text = StringProperty()
+    here = BooleanProperty(defaultvalue=False)
+    least_width = NumericProperty(0)
+
+    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
+        """Start without a frame."""
+        kwargs.setdefault("look", "bare")
+        super().__init__(**kwargs)
+
+    def dress(self, *_: object) -> None:
+        """Mark the place one is in by fill and ink, not by colour alone: its label is bold as well."""
+        self.look = "main" if self.here else "bare"
+        super().dress()
+        self.least_width = width_of(self.text, "small", bold=True) + 8
+
+    on_here = on_text = dress
+
+
+class NavBar(Dressed, Layout):
+    """The four places: in one row of equal cells, of unequal ones, or in two rows, as their words allow."""
+
+    places = ListProperty()
+    here = StringProperty()
+    __events__ = ("on_place",)
+
+    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
+        """Build a button for each place."""
+        super().__init__(**kwargs)
+        for name, text in PLACES:
+            button = PlaceButton(icon=name, text=text)
+            button.name = name
+            button.bind(on_release=lambda pressed: self.dispatch("on_place", pressed.name))
+            button.fbind("height", self._trigger_layout)
+            button.fbind("least_width", self._trigger_layout)
+            self.add_widget(button)
+        for name in ("pos", "size"):
+            self.fbind(name, self._trigger_layout)
+
+    def on_here(self, *_: object) -> None:
+        """Mark where one is."""
+        for button in self.children:
+            button.here = button.name == self.here
+
+    def on_place(self, _name: str) -> None:
+        """A place was asked for."""
+
+    def do_layout(self, *_: object) -> None:
+        """Share the width out."""
+        buttons = self.children[::-1]
+        least = [button.least_width for button in buttons]
+        if max(least) <= self.width / len(buttons):
+            rows, widths = [buttons], [self.width / len(buttons)] * len(buttons)
+        elif sum(least) <= self.width:
+            gap = (self.width - sum(least)) / len(buttons)
+            rows, widths = [buttons], [wide + gap for wide in least]
+        else:
+            rows, widths = [buttons[:2], buttons[2:]], [self.width / 2] * 2
+        tall = max(button.minimum_height for button in buttons)
+        self.height = tall * len(rows)
+        top = self.top
+        for row in rows:
+            x = self.x
+            for button, wide in zip(row, widths, strict=False):
+                button.size, button.pos = (wide, tall), (x, top - tall)
+                x += wide
+            top -= tall
+
+
+class Shell(Surface, BoxLayout):
+    """Holds one page at a time, built when it is first asked for."""
+
+    page = ObjectProperty(None, allownone=True)
+
+    def __init__(self, state: State, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
+        """Open where the person left off a short while ago, else at the first place."""
+        self.state = state
+        self.pages: dict[str, AppPage] = {}
+        self.trail: list[tuple[str, dict[str, Any]]] = []
+        self._undo: UndoBar | None = None
+        super().__init__(**kwargs)
+        state.bind(revision=self._show_board, undo=self._show_undo)
+        self.keys = Keys(Window)
+        Window.bind(on_keyboard=self._on_keyboard)
+        self._resume()
+
+    def dress(self, *_: object) -> None:
+        """Fill the window with the ground of the theme."""
+        self.fill = theme.ground
+        Window.clearcolor = theme.ground
+
+    # Moving about
+
+    def go(self, name: str, **args: Any) -> None:  # noqa: ANN401  (each page names its own)
+        """Open a page on top of the one in front."""
+        self.trail.append((name, args))
+        self._show()
+
+    def place(self, name: str) -> None:
+        """Open one of the places; what was open in another is left."""
+        self.trail = [(name, {})]
+        self._show()
+
+    def replace(self, name: str, **args: Any) -> None:  # noqa: ANN401  (each page names its own)
+        """Open a page instead of the one in front."""
+        self.trail[-1] = (name, args)
+        self._show()
+
+    def back(self) -> bool:
+        """Go one level back; return False when there is nowhere to go but out."""
+        if self.page is not None and self.page.back():
+            return True
+        if len(self.trail) > 1:
+            self.trail.pop()
+        elif self.trail[0][0] != PLACES[0][0]:
+            self.trail = [(PLACES[0][0], {})]
+        else:
+            return False
+        self._show()
+        return True
+
+    def open_board(self) -> None:
+        """Open the page of the board in use, from anywhere."""
+        if self.trail[-1][0] != "board":
+            self.go("board")
+
+    def _show(self) -> None:
+        name, args = self.trail[-1]
+        page = self._page(name)
+        if page is not self.page:
+            self.ids.holder.clear_widgets()
+            self.page = page
+            self.ids.holder.add_widget(page)
+            self.keys.front = page
+        page.open(**args)
+        self._dress_page()
+        self._remember()
+
+    def _dress_page(self) -> None:
+        page, bar, nav = self.page, self.ids.top, self.ids.nav.__self__
+        bar.title, bar.chip, bar.can_back = page.title, page.chip, len(self.trail) > 1
+        nav.here = self.trail[0][0]
+        if page.nav and nav.parent is None:
+            self.add_widget(nav)
+        elif not page.nav and nav.parent is not None:
+            self.remove_widget(nav)
+        self._show_board()
+
+    def _page(self, name: str) -> AppPage:
+        if name not in self.pages:
+            module, _, class_name = PAGES[name].rpartition(".")
+            page = getattr(import_module(module), class_name)(self.state, self)
+            page.bind(title=lambda *_: self._dress_page() if self.page is page else None)
+            self.pages[name] = page
+        return self.pages[name]
+
+    def _resume(self) -> None:
+        last = self.state.store.get("place")
+        fresh = last is not None and self.state.clock() - datetime.fromisoformat(last["at"]) < LAST_PLACE_FOR
+        trail = [(name, args) for name, args in last["trail"] if name in PAGES] if fresh else []
+        self.trail = trail or [(PLACES[0][0], {})]
+        self._show()
+
+    def _remember(self) -> None:
+        # A page whose arguments are not plain data (a working) is not come back to.
+        trail = [(name, args) for name, args in self.trail if name != "working"]
+        self.state.store.put("place", {"trail": trail, "at": self.state.clock().isoformat()})
+
+    # What the frame shows
+
+    def _show_board(self, *_: object) -> None:
+        bar = self.ids.top
+        bar.name = self.state.saved.name
+        notes = ["Example"] if self.state.saved.example else []
+        notes += ["not saved"] if self.state.is_scratch else ["trial open"] if self.state.trial else []
+        bar.note = ", ".join(notes)
+
+    def _show_undo(self, *_: object) -> None:
+        if self._undo is not None:
+            self._undo.stop()
+            self.ids.slot.clear_widgets()
+            self._undo = None
+        step = self.state.undo
+        if step is not None:
+            self._undo = UndoBar(text=step.text)
+            self._undo.bind(on_undo=self._take_back, on_dismiss=self._forget_undo)
+            self.ids.slot.add_widget(self._undo)
+
+    def _take_back(self, *_: object) -> None:
+        step = self.state.undo
+        self.state.undo = None
+        step.act()
+
+    def _forget_undo(self, *_: object) -> None:
+        self.state.undo = None
+
+    # The keyboard
+
+    def _on_keyboard(self, _window: object, code: int, *_: object) -> bool:
+        return code == BACK and self.back()
+
+
+load_kv(__file__)

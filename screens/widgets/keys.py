@@ -1,0 +1,57 @@
+"""A hardware keyboard: its keys go to whatever stands in front."""
+
+from typing import Any, Protocol
+
+from kivy.clock import Clock
+
+NAMED = {8: "backspace", 13: "enter", 271: "enter", 9: "next", 27: "escape"}
+"""Kivy's key codes."""
+NUMBER_PAD = {**{256 + digit: str(digit) for digit in range(10)}, 266: ".", 267: "/", 269: "-"}
+
+
+class TakesKeys(Protocol):
+    """What can stand in front: the keypad is one."""
+
+    def feed(self, characters: str) -> bool:
+        """Take typed characters; return whether they were taken."""
+
+    def press(self, name: str) -> bool:
+        """Obey backspace, enter, next, previous or escape; return whether it meant anything."""
+
+
+class Keys:
+    """Passes on what is typed. The shell makes one, the page in front sets `front` and clears it when it leaves."""
+
+    def __init__(self, window: Any) -> None:  # noqa: ANN401 - Kivy's window has no public type.
+        """Listen to the window."""
+        self.front: TakesKeys | None = None
+        self._waiting = ""
+        self._later = Clock.create_trigger(self._flush, 0)
+        window.bind(on_key_down=self._down, on_textinput=self._typed)
+
+    def _down(  # noqa: PLR0913 - Kivy's event has these arguments.
+        self, _window: object, code: int, _scan: int, character: str | None, modifiers: list[str], *_: object
+    ) -> bool:
+        if self.front is None or {"ctrl", "alt", "meta"} & set(modifiers):
+            return False
+        name = NAMED.get(code)
+        if name == "next" and "shift" in modifiers:
+            name = "previous"
+        if name:
+            return self.front.press(name)
+        # Where text input is on, the window also says what was typed, in the person's layout: that one counts.
+        # Where it is off (phones with a keyboard plugged in) nothing more comes, and the key's own sign must do.
+        typed = NUMBER_PAD.get(code) or character or ""
+        if typed.isprintable():
+            self._waiting += typed
+            self._later()
+        return False
+
+    def _typed(self, _window: object, characters: str) -> bool:
+        self._waiting = ""
+        return self.front is not None and self.front.feed(characters)
+
+    def _flush(self, _elapsed: float) -> None:
+        typed, self._waiting = self._waiting, ""
+        if typed and self.front is not None:
+            self.front.feed(typed)

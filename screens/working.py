@@ -1,0 +1,40 @@
+"""The working of one result: what it is, what it rests on, each step with its source."""
+
+from typing import Any
+
+from kivy.properties import ListProperty, StringProperty
+
+from logic.answers.reading import Result
+from screens.explain import steps
+from screens.page import AppPage
+from screens.widgets.load import load_kv
+from screens.widgets.row import Section  # noqa: F401  (used in the kv file)
+from screens.widgets.text import Text  # noqa: F401  (used in the kv file)
+from screens.widgets.working import Working  # noqa: F401  (used in the kv file)
+from screens.words import rough_line
+
+
+class WorkingPage(AppPage):
+    """Shows `item`, a result, under its `label`."""
+
+    label = StringProperty()
+    answer = StringProperty()
+    sureness = StringProperty()
+    lines = ListProperty()
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
+        """Build without the four places: a working is read, then left."""
+        super().__init__(*args, nav=False, title="Working", **kwargs)
+
+    def refresh(self) -> None:
+        """Show the result in the person's units."""
+        item: Result = self.args["item"]
+        style = self.style
+        self.label = self.args["label"]
+        self.answer = style.number(item.value, item.quantity)
+        known = {entry.known for entry in item.inputs}
+        self.sureness = rough_line(known, item.standing)
+        self.lines = steps(item, style)
+
+
+load_kv(__file__)

@@ -1,0 +1,247 @@
+"""Energy, volts, sag and limits of packs against printed figures.
+
+"Worked example" marks a case worked out by hand from the inputs, with no printed answer.
+"""
+
+import pytest
+
+from logic.errors import InputError
+from logic.pack.cells import (
+    cell_current,
+    cells_mass,
+    chemistries,
+    chemistry,
+    heat,
+    pack_capacity,
+    pack_energy,
+    pack_resistance,
+    pack_voltage,
+    sag,
+    short_circuit_current,
+    terminal_voltage,
+)
+from logic.pack.descent import descent_outcome, drop_taken_back, energy_of_descent, headroom
+from logic.pack.limits import (
+    braking_current,
+    braking_deceleration,
+    cells_limit,
+    current_to_full,
+    faults,
+    low_voltage,
+    may_cut_out,
+    weakest,
+)
+from tests.printed import agrees
+
+HOUR = 3600.0
+GRAVITY = 9.80665
+
+
+@pytest.mark.parametrize(
+    ("voltage", "capacity", "series", "printed"),
+    [
+        pytest.param(3.6, 4.4, 10, "158.4", id="FAA, Portable Recreational Vehicles, 36 V 4.4 Ah"),
+        pytest.param(3.65, 2.0, 3, "22", id="UN 38.3 test summary 2017, 3 cells of 3.65 V 2 Ah"),
+        pytest.param(3.65, 2.0, 3, "21.9", id="worked example: the same to one more digit"),
+        pytest.param(3.6, 1.7, 12, "73", id="common practice: 12 in series, one row, 1.7 Ah"),
+        pytest.param(3.6, 3.4, 12, "147", id="common practice: two of them joined, 3.4 Ah in all"),
+    ],
+)
+def test_energy(voltage: float, capacity: float, series: int, printed: str) -> None:
+    energy = pack_energy(
+        cell_voltage=voltage, cell_capacity=capacity * HOUR, series=series, parallel=1, packs=1
+    )
+    assert agrees(energy / HOUR, printed)
+
+
+def test_two_packs_joined_have_the_energy_of_one_twice_as_wide() -> None:
+    one = {"cell_voltage": 3.6, "cell_capacity": 1.7 * HOUR, "series": 12.0}
+    assert pack_energy(**one, parallel=1, packs=2) == pack_energy(**one, parallel=2, packs=1)
+
+
+@pytest.mark.parametrize(
+    ("volts", "amp_hours"),
+    [pytest.param("14.4", "4.8", id="BU, Serial and parallel, 4S2P of 3.6 V 2,400 mAh")],
+)
+def test_series_and_parallel(volts: str, amp_hours: str) -> None:
+    assert agrees(pack_voltage(cell_voltage=3.6, series=4), volts)
+    assert agrees(pack_capacity(cell_capacity=2.4 * HOUR, parallel=2, packs=1) / HOUR, amp_hours)
+
+
+@pytest.mark.parametrize(
+    ("series", "full", "nominal", "empty"),
+    [
+        pytest.param(6, "25.2", "21.6", "18", id="worked example: 6S"),
+        pytest.param(7, "29.4", "25.2", "21", id="worked example: 7S"),
+        pytest.param(8, "33.6", "28.8", "24", id="worked example: 8S"),
+        pytest.param(10, "42.0", "36.0", "30", id="worked example: 10S"),
+        pytest.param(12, "50.4", "43.2", "36", id="worked example: 12S"),
+        pytest.param(13, "54.6", "46.8", "39", id="worked example: 13S"),
+        pytest.param(14, "58.8", "50.4", "42", id="worked example: 14S"),
+    ],
+)
+def test_voltages_of_packs(series: int, full: str, nominal: str, empty: str) -> None:
+    cells = chemistry("NMC")
+    for volts, printed in ((cells.full, full), (cells.nominal, nominal), (cells.empty, empty)):
+        assert agrees(pack_voltage(cell_voltage=volts, series=series), printed)
+
+
+@pytest.mark.parametrize(
+    ("name", "nominal", "full", "empty"),
+    [
+        pytest.param("NMC", "3.60", "4.20", "3.00", id="BU-205, NMC"),
+        pytest.param("NCA", "3.60", "4.20", "3.00", id="BU-205, NCA"),
+        pytest.param("LFP", "3.20", "3.65", "2.50", id="BU-205, LFP"),
+    ],
+)
+def test_chemistry(name: str, nominal: str, full: str, empty: str) -> None:
+    cells = chemistry(name)
+    assert agrees(cells.nominal, nominal)
+    assert agrees(cells.full, full)
+    assert agrees(cells.empty, empty)
+    assert cells.floor < cells.empty
+    start, end = low_voltage(name)
+    assert end == cells.empty < start < cells.nominal
+
+
+@pytest.mark.parametrize("name", ["LiHV", "lihv", "4.35 V"])
+def test_cells_above_4_20_are_refused_by_name(name: str) -> None:
+    with pytest.raises(InputError, match=r"charged above 4\.20 V") as caught:
+        chemistry(name)
+    assert caught.value.given == name
+
+
+@pytest.mark.parametrize("name", ["lead", "", "LTO", "nmc"])
+def test_unknown_chemistry_is_refused_by_name(name: str) -> None:
+    assert name not in chemistries()
+    with pytest.raises(InputError, match="unknown chemistry"):
+        chemistry(name)
+
+
+@pytest.mark.parametrize(
+    ("load", "inside", "current", "volts"),
+    [
+        pytest.param(10.0, 0.100, "1.188", "11.9", id="OpenStax College Physics m42357, 10.0 ohm"),
+        pytest.param(0.500, 0.100, "20.0", "10.0", id="OpenStax College Physics m42357, 0.500 ohm"),
+        pytest.param(0.500, 0.500, "12.0", "6.00", id="OpenStax College Physics m42357, worn battery"),
+    ],
+)
+def test_terminal_voltage(load: float, inside: float, current: str, volts: str) -> None:
+    amperes = 12.0 / (load + inside)
+    assert agrees(amperes, current)
+    assert agrees(terminal_voltage(open_circuit_voltage=12.0, current=amperes, resistance=inside), volts)
+    assert agrees(12.0 - sag(current=amperes, resistance=inside), volts)
+
+
+def test_worked_pack_of_ten_by_two() -> None:
+    # Worked example: 10S2P of 25 milliohm cells at 30 A, and a dead short at 42 V.
+    resistance = pack_resistance(cell_resistance=0.025, series=10, parallel=2, packs=1)
+    assert agrees(resistance, "0.125")
+    assert agrees(sag(current=30.0, resistance=resistance), "3.75")
+    assert agrees(heat(current=30.0, resistance=resistance), "112.5")
+    assert agrees(short_circuit_current(voltage=42.0, resistance=resistance), "336")
+    assert agrees(cell_current(current=30.0, parallel=2, packs=1), "15")
+    assert agrees(heat(current=4.0, resistance=resistance), "2")
+    assert agrees(cells_mass(cell_mass=0.070, series=10, parallel=2, packs=1), "1.4")
+
+
+def test_worked_braking_into_a_small_pack() -> None:
+    # Worked example: 2 A a cell, 10S2P at 42 V is 168 W, about 0.3 m/s2 for 95 kg at 25 km/h.
+    current = cells_limit(cell_limit=2.0, parallel=2, packs=1)
+    assert agrees(current * 42.0, "168")
+    speed = 25.0 / 3.6
+    slowing = braking_deceleration(voltage=42.0, current=current, efficiency=0.8, mass=95.0, speed=speed)
+    assert agrees(slowing, "0.3")
+    # A stop at 3.5 m/s2 from there peaks at 2.3 kW.
+    asked = braking_current(deceleration=3.5, mass=95.0, speed=speed, efficiency=1.0, voltage=42.0)
+    assert agrees(asked * 42.0 / 1000.0, "2.3")
+
+
+def test_the_weakest_limit_is_named() -> None:
+    limits = {"cell": 50.0, "bms": 40.0, "fuse": 40.0, "connector": 60.0, "controller": 30.0}
+    assert weakest(limits).part == "controller"
+    del limits["controller"]
+    assert weakest(limits).part == "bms"
+    with pytest.raises(InputError, match="unknown part"):
+        weakest({"wire": 30.0})
+    with pytest.raises(InputError, match="empty"):
+        weakest({})
+    with pytest.raises(InputError, match="not positive"):
+        weakest({"cell": float("nan")})
+
+
+@pytest.mark.parametrize(
+    ("limits", "braking", "keys"),
+    [
+        pytest.param({"fuse": 30.1, "bms": 40.0, "cell": 30.0, "connector": 30.0}, False, [], id="in order"),
+        pytest.param({"fuse": 30.0}, False, ["fuse opens first"], id="fuse at the controller limit"),
+        pytest.param({"bms": 29.0}, True, ["braking bms opens first"], id="BMS below it in braking"),
+        pytest.param({"cell": 29.9}, False, ["over cell limit"], id="cell over its limit"),
+        pytest.param({"cell": 8.0}, True, ["braking over cell limit"], id="braking over the cell's limit"),
+        pytest.param({"connector": 20.0}, False, ["over connector limit"], id="plug over its limit"),
+    ],
+)
+def test_controller_must_limit_first(limits: dict[str, float], braking: bool, keys: list[str]) -> None:  # noqa: FBT001
+    found = faults(controller=30.0, limits=limits, braking=braking)
+    assert [fault.key for fault in found] == keys
+    assert all(fault.signal == "WARNING" for fault in found)
+
+
+def test_full_pack_may_cut_the_brake_out_at_once() -> None:
+    pack = {"resistance": 0.125, "full_voltage": 42.0}
+    assert may_cut_out(rest_voltage=42.0, current=0.1, **pack)
+    assert not may_cut_out(rest_voltage=41.0, current=8.0, **pack)
+    assert may_cut_out(rest_voltage=41.0, current=8.1, **pack)
+    assert current_to_full(rest_voltage=41.0, **pack) == 8.0
+    assert current_to_full(rest_voltage=42.3, **pack) == 0.0
+
+
+@pytest.mark.parametrize(
+    ("drop", "printed"),
+    [
+        pytest.param(1.0, "0.259", id="worked example: a metre at 95 kg"),
+        pytest.param(10.0, "2.6", id="worked example: 10 m"),
+        pytest.param(100.0, "25.9", id="worked example: 100 m"),
+    ],
+)
+def test_energy_of_a_drop(drop: float, printed: str) -> None:
+    energy = energy_of_descent(mass=95.0, gravity=GRAVITY, drop=drop, recovery=1.0)
+    assert agrees(energy / HOUR, printed)
+    back = drop_taken_back(free_energy=energy, mass=95.0, gravity=GRAVITY, recovery=1.0)
+    assert back == pytest.approx(drop, rel=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("charge", "rest_voltage", "drop", "outcome"),
+    [
+        pytest.param(1.0, 42.0, 10.0, "may cut out at once", id="voltage comes first"),
+        pytest.param(0.95, 40.9, 10.0, "start lower", id="above 90 % by habit"),
+        pytest.param(0.90, 40.5, 300.0, "full before the bottom", id="energy next"),
+        pytest.param(0.90, 40.5, 100.0, "room", id="room"),
+    ],
+)
+def test_descent(charge: float, rest_voltage: float, drop: float, outcome: str) -> None:
+    free = headroom(energy=288.0 * HOUR, charge=charge)
+    descent = energy_of_descent(mass=95.0, gravity=GRAVITY, drop=drop, recovery=0.7)
+    assert (
+        descent_outcome(
+            rest_voltage=rest_voltage,
+            current=8.0,
+            resistance=0.125,
+            full_voltage=42.0,
+            charge=charge,
+            free_energy=free,
+            descent_energy=descent,
+        )
+        == outcome
+    )
+
+
+@pytest.mark.parametrize("bad", [0.0, -1.0, float("nan"), float("inf")])
+def test_bad_numbers_are_refused(bad: float) -> None:
+    with pytest.raises(InputError):
+        pack_voltage(cell_voltage=bad, series=10)
+    with pytest.raises(InputError):
+        pack_energy(cell_voltage=3.6, cell_capacity=bad, series=10, parallel=1, packs=1)
+    with pytest.raises(InputError):
+        pack_resistance(cell_resistance=0.02, series=10, parallel=bad, packs=1)

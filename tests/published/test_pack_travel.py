@@ -1,0 +1,141 @@
+"""Carriage by air: the classes at their edges, the first question, and rules that are dated."""
+
+from datetime import date
+from itertools import product
+
+import pytest
+
+from logic.errors import InputError
+from logic.pack.cells import pack_energy
+from logic.pack.travel import ANSWERS, air_class, counted, edition, largest_capacity, rules, verdict
+from logic.tables import rows, sources
+from logic.workings import STANDINGS
+from tests.printed import agrees
+
+HOUR = 3600.0
+ASKED = {"marked": "yes", "tested": "yes", "joined": False, "spares": 0}
+
+
+@pytest.mark.parametrize(
+    ("watt_hours", "kind", "spares"),
+    [
+        pytest.param(1.0, "up to 100 Wh", 20, id="IATA, small"),
+        pytest.param(100.0, "up to 100 Wh", 20, id="IATA, 100.0"),
+        pytest.param(100.1, "over 100 to 160 Wh", 2, id="IATA, 100.1"),
+        pytest.param(158.4, "over 100 to 160 Wh", 2, id="FAA, the printed 158.4 Wh"),
+        pytest.param(160.0, "over 100 to 160 Wh", 2, id="IATA, 160.0"),
+        pytest.param(160.1, "over 160 Wh", 0, id="IATA, 160.1"),
+    ],
+)
+def test_class_edges(watt_hours: float, kind: str, spares: int) -> None:
+    row = air_class(energy=watt_hours * HOUR)
+    assert row.text("class") == kind
+    assert row.cells["spares"] == spares
+
+
+def test_a_pack_of_exactly_100_wh_by_its_cells_is_within() -> None:
+    # 20 cells of 2.5 V and 2 Ah, in an order of factors that binary fractions may miss by a hair.
+    for series in range(1, 21):
+        energy = pack_energy(
+            cell_voltage=100.0 / (2.0 * series), cell_capacity=2.0 * HOUR, series=series, parallel=1, packs=1
+        )
+        assert air_class(energy=energy).text("class") == "up to 100 Wh"
+
+
+@pytest.mark.parametrize(("marked", "tested"), product(ANSWERS, ANSWERS))
+def test_first_question(marked: str, tested: str) -> None:
+    answer = verdict(energies=(73.0 * HOUR,), joined=False, spares=0, marked=marked, tested=tested)
+    if (marked, tested) == ("yes", "yes"):
+        assert (answer.outcome, answer.card) == ("allowed, ask the airline", True)
+    else:
+        assert (answer.outcome, answer.card) == ("do not pack", False)
+        assert answer.reason in ("not marked", "not tested")
+
+
+@pytest.mark.parametrize(
+    ("energies", "spares", "outcome", "reason"),
+    [
+        pytest.param((73.0,), 0, "allowed, ask the airline", "", id="common practice: one row of 12"),
+        pytest.param((73.0, 73.0), 1, "allowed, ask the airline", "", id="common practice: two, apart"),
+        pytest.param((158.4,), 0, "operator approval", "", id="FAA, 158.4 Wh"),
+        pytest.param((158.4,) * 3, 2, "operator approval", "", id="IATA, two spares"),
+        pytest.param((158.4,) * 3, 3, "not as baggage", "too many spares", id="IATA, three spares"),
+        pytest.param((73.0, 288.0), 1, "not as baggage", "over 160 Wh", id="FAA, the largest decides"),
+    ],
+)
+def test_verdict(energies: tuple[float, ...], spares: int, outcome: str, reason: str) -> None:
+    joules = tuple(energy * HOUR for energy in energies)
+    answer = verdict(energies=joules, joined=False, marked="yes", tested="yes", spares=spares)
+    assert (answer.outcome, answer.reason) == (outcome, reason)
+    assert answer.card is (outcome != "not as baggage")
+
+
+def test_two_packs_joined_no_longer_fly_without_approval() -> None:
+    # Common practice, no source: 73 Wh each fly, 147 Wh joined need approval.
+    pack = 3.6 * 12 * 1.7 * HOUR
+    asked = {"marked": "yes", "tested": "yes", "spares": 0}
+    apart = verdict(energies=(pack, pack), joined=False, **asked)
+    joined = verdict(energies=(pack, pack), joined=True, **asked)
+    assert [battery.kind for battery in apart.batteries] == ["up to 100 Wh"] * 2
+    assert [battery.kind for battery in joined.batteries] == ["over 100 to 160 Wh"]
+    assert agrees(joined.batteries[0].energy / HOUR, "147")
+    assert (apart.outcome, joined.outcome) == ("allowed, ask the airline", "operator approval")
+
+
+def test_damaged_pack_stays() -> None:
+    answer = verdict(energies=(73.0 * HOUR,), damaged=True, **ASKED)
+    assert (answer.outcome, answer.reason, answer.card) == ("do not pack", "damaged", False)
+
+
+@pytest.mark.parametrize(
+    ("series", "voltage", "small", "large"),
+    [
+        pytest.param(6, 3.6, "4.63", "7.41", id="worked example: 6S"),
+        pytest.param(8, 3.6, "3.47", "5.56", id="worked example: 8S"),
+        pytest.param(10, 3.6, "2.78", "4.44", id="worked example: 10S"),
+        pytest.param(12, 3.6, "2.31", "3.70", id="worked example: 12S"),
+        pytest.param(12, 3.7, "2.25", "3.60", id="worked example: 12S at 3.7 V"),
+        pytest.param(13, 3.6, "2.14", "3.42", id="worked example: 13S"),
+        pytest.param(14, 3.6, "1.98", "3.17", id="worked example: 14S"),
+    ],
+)
+def test_largest_capacity(series: int, voltage: float, small: str, large: str) -> None:
+    for watt_hours, printed in ((100.0, small), (160.0, large)):
+        capacity = largest_capacity(energy=watt_hours * HOUR, cell_voltage=voltage, series=series)
+        assert agrees(capacity / HOUR, printed)
+
+
+def test_rules_are_dated_and_sourced() -> None:
+    assert date.fromisoformat(edition().in_force) == date(2026, 3, 27)
+    assert "67th" in edition().name
+    keys = [row.text("key") for row in rules()]
+    assert keys[0] == "ask"
+    assert len(keys) == len(set(keys))
+    assert {"marked", "tested", "joined", "terminals", "cabin", "damaged"} <= set(keys)
+    for row in rules():
+        assert row.source in sources()
+        assert row.where
+
+
+@pytest.mark.parametrize(
+    "table",
+    [
+        "chemistry", "cell_kinds", "low_voltage", "charger", "charge_taper", "charge_temperature",
+        "charge_losses", "air_travel", "air_rules", "joining", "joining_rules", "wire_constants",
+        "wire_ampacity", "wire_practice", "range", "descent", "care",
+    ],
+)  # fmt: skip
+def test_every_row_of_the_pack_tables_says_where(table: str) -> None:
+    for row in rows(table):
+        assert row.source in sources(), row
+        assert row.standing in STANDINGS, row
+        assert row.where, row
+
+
+def test_wrong_answers_are_refused() -> None:
+    with pytest.raises(InputError, match="unknown answer"):
+        verdict(energies=(HOUR,), joined=False, marked="maybe", tested="yes", spares=0)
+    with pytest.raises(InputError, match="spares"):
+        verdict(energies=(HOUR,), joined=False, marked="yes", tested="yes", spares=2)
+    with pytest.raises(InputError, match="empty"):
+        counted(energies=(), joined=True)
