@@ -31,7 +31,6 @@ SI_OF_PRINTED = {
     "A": "A",
     "A*h": "C",
     "mohm": "ohm",
-    "ohm/(1000*ft)": "ohm/m",
     "mohm/m": "ohm/m",
     "ohm*mm**2/m": "ohm*m",
     "W*h": "J",

@@ -1,6 +1,5 @@
 """Entering one value: what is typed, what it is read as or why it cannot be, the keypad, and how it is known."""
 
-from datetime import date
 from typing import Any
 
 from kivy.clock import Clock
@@ -50,7 +49,7 @@ class Entry(Column):
     told = BooleanProperty(defaultvalue=False)
     options = ListProperty()
     chosen = StringProperty()
-    wrong = ObjectProperty(None, allownone=True)
+    refused = ObjectProperty(None, allownone=True)
     style = ObjectProperty(Style())
     __events__ = ("on_value", "on_empty", "on_wrong", "on_typed", "on_enter", "on_next")
 
@@ -78,13 +77,14 @@ class Entry(Column):
         self.field, self.style, self.label = None, style, field.label
         for widget in (self._keypad, self._choice):
             self.remove_widget(widget)
-        self.wrong, self.sentence, self.text = None, "", typed
+        self.refused, self.sentence, self.text = None, "", typed
         if field.kind == "choice":
             self.options = [(option.key, option.label) for option in field.options]
             self._choice.chosen = "" if value is None else str(value.si)
             self._choice.options = self.options
             self.add_widget(self._choice)
             self.unit = ""
+            self.text = "" if value is None else field.option(str(value.si)).label
         else:
             quantity = quantities()[field.quantity]
             units = [unit.shown for unit in quantity.units if unit.shown]
@@ -105,14 +105,15 @@ class Entry(Column):
         self._say()
 
     def _choose(self, _choice: Choice, key: str) -> None:
-        self.dispatch("on_value", Value(key, on=date.today().isoformat()))  # noqa: DTZ011  (the person's own day)
+        self.text = self.field.option(key).label
+        self.dispatch("on_value", Value(key))
 
     def _read(self, *_: object) -> None:
         if self.field is None:
             return
         self.text, self.unit = self._keypad.text, self._keypad.unit
         self.dispatch("on_typed", self.text)
-        self.wrong, self.sentence = None, ""
+        self.refused, self.sentence = None, ""
         self._tell.cancel()
         if not self.text.strip():
             self.dispatch("on_empty")
@@ -124,18 +125,17 @@ class Entry(Column):
             wrong = InputError(
                 self.field.key, self.text, problem.reason, problem.low, problem.high, problem.quantity
             )
-            self.wrong = wrong
+            self.refused = wrong
             self._tell()
             self.dispatch("on_wrong", wrong)
             return
         if typed.read_back:
             self.sentence = f"Read as {self.style.typed(typed.si, self.field.quantity, typed.unit)}."
-        today = date.today().isoformat()  # noqa: DTZ011  (the person's own day)
-        self.dispatch("on_value", Value(typed.si, "guess", today, typed.unit))
+        self.dispatch("on_value", Value(typed.si, typed_unit=typed.unit))
 
     def _say(self, *_: object) -> None:
-        if self.wrong is not None:
-            self.sentence = refusal(self.wrong, self.style)
+        if self.refused is not None:
+            self.sentence = refusal(self.refused, self.style)
 
     def on_value(self, _value: Value) -> None:
         """A value stands."""

@@ -195,6 +195,7 @@ class Shell(Surface, BoxLayout):
         self.trail: list[tuple[str, dict[str, Any]]] = []
         self._undo: UndoBar | None = None
         super().__init__(**kwargs)
+        self.nav = self.ids.nav.__self__
         state.bind(revision=self._show_board, undo=self._show_undo)
         self.keys = Keys(Window)
         Window.bind(on_keyboard=self._on_keyboard)
@@ -253,7 +254,7 @@ class Shell(Surface, BoxLayout):
         self._remember()
 
     def _dress_page(self) -> None:
-        page, bar, nav = self.page, self.ids.top, self.ids.nav.__self__
+        page, bar, nav = self.page, self.ids.top, self.nav
         bar.title, bar.chip, bar.can_back = page.title, page.chip, len(self.trail) > 1
         nav.here = self.trail[0][0]
         if page.nav and nav.parent is None:

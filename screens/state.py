@@ -109,6 +109,7 @@ class State(EventDispatcher):
 
     def set_value(self, key: str, value: Value | None) -> None:
         """Write one value of the saved board, with undo. On the scratch board it joins the trial."""
+        value = self._dated(value)
         if self.is_scratch:
             self._overlay({**self.trial, key: value} if value else _without(self.trial, key))
             return
@@ -121,11 +122,16 @@ class State(EventDispatcher):
     def try_value(self, key: str, value: Value) -> None:
         """Lay a value over the saved board. Raises InputError outside its limits; nothing changes then."""
         self.board.with_value(key, value)
+        value = self._dated(value)
         same = self.saved.value(key)
         if same is not None and same.si == value.si:
             self._overlay(_without(self.trial, key))
         else:
             self._overlay({**self.trial, key: value})
+
+    def untry(self, key: str) -> None:
+        """Put the saved value of one field back."""
+        self._overlay(_without(self.trial, key))
 
     def note_typed(self, key: str, text: str) -> None:
         """Remember text that is typed but is not a value yet, so that leaving loses nothing."""
@@ -188,6 +194,9 @@ class State(EventDispatcher):
         Board("new", name)
         if name.strip().casefold() in {board.name.casefold() for board in self.store.boards()}:
             raise InputError("name", name, "name taken")
+
+    def _dated(self, value: Value | None) -> Value | None:
+        return value and replace(value, on=value.on or self.clock().date().isoformat())
 
     def _save(self, board: Board) -> None:
         self.store.save_board(board.id, board.name, to_dict(board))

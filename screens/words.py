@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from logic.board import board_fields
 from logic.errors import InputError
-from logic.units import THIN_SPACE, number_text, quantities, show, show_in
+from logic.units import THIN_SPACE, factor, number_text, quantities, show, show_in
 
 KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
 KNOWN_LETTER = {"measured": "M", "label": "L", "guess": "G", "assumed": "A"}
@@ -31,6 +31,15 @@ class Style:
         """Return an entered value in the unit it was typed in, with all its digits."""
         chosen = unit or quantities()[quantity].home(self.system).shown
         return str(show_in(si, quantity, chosen, mark=self.mark, digits=9))
+
+    def in_unit(self, si: float, quantity: str, unit: str, digits: int = 3) -> str:
+        """Return a value in a unit of the person's choice."""
+        return str(show_in(si, quantity, unit, mark=self.mark, digits=digits))
+
+    def scale(self, si: float, quantity: str) -> float:
+        """Return a value as a bare number in the unit this person reads first, for an axis."""
+        kind = quantities()[quantity]
+        return si / factor(kind.home(self.system).pint, kind.si)
 
     def plain(self, number: float, digits: int = 3) -> str:
         """Return a number without a unit."""

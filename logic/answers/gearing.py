@@ -62,6 +62,12 @@ def gearing(board: Board, rider: Value | None, at_speed: float) -> Gearing:
     return Gearing(items, _curves(parts), wrong, printed)
 
 
+def top_speed(board: Board, rider: Value | None) -> Item:
+    """Return the loaded top speed alone, or what stands in its way."""
+    with recording() as recorder:
+        return _top_loaded(recorder, Parts(Reading(board, rider)))
+
+
 def difference(now: Item | None, before: Item | None) -> float | None:
     """Return how much a result differs from that of the saved board, None when either is not given."""
     if isinstance(now, Result) and isinstance(before, Result):

@@ -124,7 +124,10 @@ class BeltParts(Parts):
 
 @dataclass(frozen=True)
 class BeltPlan:
-    """What to set a belt to and what to pull, with what deserves a word. Missing parts say what they lack."""
+    """What to set a belt to and what to pull, with what deserves a word. Missing parts say what they lack.
+
+    `diameters` are the pitch diameters of motor and wheel pulley, 0 where they are not known.
+    """
 
     items: dict[str, Item]
     depth: float | None
@@ -132,6 +135,7 @@ class BeltPlan:
     held_down: bool
     over_working: bool
     few_teeth: bool
+    diameters: tuple[float, float]
     fault: InputError | None
 
 
@@ -151,6 +155,7 @@ def belt_plan(board: Board, depth: float | None = None) -> BeltPlan:
         held_down=aim is not None and aim.held_down,
         over_working=aim is not None and aim.over_working,
         few_teeth=_few_teeth(parts),
+        diameters=_diameters(parts),
         fault=_fault(parts),
     )
 
@@ -211,6 +216,13 @@ def _few_teeth(parts: BeltParts) -> bool:
         return parts.whole_teeth < FEWEST_IN_MESH
     except (Missing, InputError):
         return False
+
+
+def _diameters(parts: BeltParts) -> tuple[float, float]:
+    try:
+        return parts.motor_pulley, parts.wheel_pulley
+    except (Missing, InputError):
+        return 0.0, 0.0
 
 
 def _fault(parts: BeltParts) -> InputError | None:

@@ -1,4 +1,4 @@
-"""Nylon-insert nuts: the torque of the insert alone, what it adds to a setting, and whether it may be used again."""
+"""Nylon-insert nuts: the torque of the insert, what it adds to a setting, whether it may be used again."""
 
 from dataclasses import dataclass
 
@@ -10,7 +10,7 @@ from logic.workings import cited
 
 @dataclass(frozen=True)
 class Reuse:
-    """Verdict on a used insert nut: `drag` measured against the `least` that is asked for; "pass" or "discard"."""
+    """Verdict on a used insert nut, "pass" or "discard": its `drag` against the `least` asked for."""
 
     drag: NewtonMetre
     least: NewtonMetre
@@ -19,9 +19,10 @@ class Reuse:
 
 @cited("seating + running", source="army-tm total torque, seating and running torque added")
 def wrench_torque(*, seating: NewtonMetre, running: NewtonMetre) -> NewtonMetre:
-    """What the wrench shows when the joint has its seating torque and the nut drags.
+    """Torque on the wrench when the joint has its seating torque and the nut drags.
 
-    `running` is measured on the nut as it turns before it touches. Raises InputError unless both are positive.
+    `running` is measured on the nut as it turns before it touches. Raises InputError unless both are
+    positive.
 
     >>> wrench_torque(seating=7.5, running=1.0)
     8.5
@@ -46,7 +47,8 @@ def drag_band(designation: str, *, nut_class: str = "8") -> tuple[NewtonMetre, N
 def least_drag(designation: str, *, nut_class: str = "8") -> NewtonMetre:
     """Return the torque that must still be needed to turn a used nut with no load on it.
 
-    Metric: the fifth taking off. Inch: the higher of two lists that differ. Raises InputError for other sizes.
+    Metric: the fifth taking off. Inch: the higher of two lists that differ. Raises InputError for other
+    sizes.
 
     >>> least_drag("M8"), round(least_drag("5/16-24"), 2)
     (0.6, 0.73)

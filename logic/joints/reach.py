@@ -9,17 +9,15 @@ from logic.si import Metre, One
 from logic.tables import pick
 from logic.workings import cited
 
-CLOSE = 0.0005
-"""Metres of room below which a screw's own length tolerance decides: the screw must be measured."""
-
 
 @dataclass(frozen=True)
 class Reach:
     """How a screw sits in its hole.
 
-    `engaged` is what the threads overlap, `least` and `wanted` what they should, `room` what is left before the end of
-    the hole (negative: past it). `verdict` is "too short", "enough", "close" (less than half a millimetre of room),
-    "reaches the windings" (through hole) or "bottoms" (blind hole); `short` also tells a screw under `wanted`.
+    `engaged` is what the threads overlap, `least` and `wanted` what they should, `room` what is left to the
+    end of the hole (negative: past it). `verdict` is "too short", "enough", "close" (less than half a
+    millimetre of room), "reaches the windings" (through hole) or "bottoms" (blind hole); `short` also tells
+    a screw under `wanted`.
     """
 
     engaged: Metre
@@ -32,7 +30,9 @@ class Reach:
 
 @cited("screw_length - plate - washers", source="derived length below the head", standing="derived")
 def into_hole(*, screw_length: Metre, plate: Metre, washers: Metre) -> Metre:
-    """How far the tip stands past the plate. `screw_length` is from below the head, washers are all of them together.
+    """Length of screw past the plate.
+
+    `screw_length` is from below the head, `washers` are all of them together.
 
     >>> round(into_hole(screw_length=0.012, plate=0.006, washers=0.0008) * 1000, 1)
     5.2
@@ -56,6 +56,17 @@ def engaged_length(*, into_hole: Metre, thread_depth: Metre) -> Metre:
     return min(into_hole, thread_depth)
 
 
+@cited("hole_depth - into_hole", source="derived what is left of the hole", standing="derived")
+def room_left(*, hole_depth: Metre, into_hole: Metre) -> Metre:
+    """Room between the tip and the end of the hole; negative when the screw is past it.
+
+    >>> round(room_left(hole_depth=0.005, into_hole=0.006) * 1000, 1)
+    -1.0
+    """
+    positive(hole_depth=hole_depth, into_hole=into_hole)
+    return hole_depth - into_hole
+
+
 @cited("diameters * nominal_diameter", source="design-news rules of engagement in diameters")
 def engagement_in_diameters(*, diameters: One, nominal_diameter: Metre) -> Metre:
     """Return a rule of engagement as a length.
@@ -68,16 +79,17 @@ def engagement_in_diameters(*, diameters: One, nominal_diameter: Metre) -> Metre
 
 
 def rule_for(material: str) -> One:
-    """Return the wanted engagement in diameters: 1.0 in steel, 1.5 in light alloy and brass, 2.0 in plastics."""
-    family = pick("materials", material=material).text("family")
-    plastic = "plastic" in family
-    return rule(
-        "engagement steel"
-        if family in ("steel", "stainless")
-        else "engagement plastic"
-        if plastic
-        else "engagement light alloy"
-    )
+    """Return the wanted engagement in diameters: 1 in steel, 1.5 in soft metals, 2 in plastics.
+
+    Raises InputError for a soft member, which holds no thread.
+    """
+    line = pick("materials", material=material)
+    if "shear" not in line:
+        raise InputError("material", material, "soft")
+    kind = line.text("family")
+    if kind in ("steel", "stainless"):
+        return rule("engagement steel")
+    return rule("engagement plastic" if "plastic" in kind else "engagement light alloy")
 
 
 def reach(  # noqa: PLR0913  (the six things a person measures)
@@ -93,8 +105,9 @@ def reach(  # noqa: PLR0913  (the six things a person measures)
 ) -> Reach:
     """Return how a screw sits: too short, enough, or too long.
 
-    `hole_depth` is how far a screw may go in, `thread_depth` how much of it is tapped; `through` tells a hole that opens
-    to the windings. Raises InputError when the screw does not reach the hole, or the thread is deeper than the hole.
+    `hole_depth` is how far a screw may go in, `thread_depth` how much of it is tapped; `through` tells a
+    hole that opens to the windings. Raises InputError when the screw does not reach the hole, or the thread
+    is deeper than the hole.
 
     >>> sits = reach("M4", screw_length=0.012, plate=0.006, washers=0.0, thread_depth=0.005, hole_depth=0.005,
     ...              material="6061-T6")
@@ -110,11 +123,11 @@ def reach(  # noqa: PLR0913  (the six things a person measures)
         diameters=rule("engagement least"), nominal_diameter=screw.nominal_diameter
     )
     wanted = engagement_in_diameters(diameters=rule_for(material), nominal_diameter=screw.nominal_diameter)
-    room = hole_depth - depth
+    room = room_left(hole_depth=hole_depth, into_hole=depth)
     if room < 0.0:
         verdict = "reaches the windings" if through else "bottoms"
     elif engaged < least:
         verdict = "too short"
     else:
-        verdict = "close" if room < CLOSE else "enough"
+        verdict = "close" if room < pick("reach_rules", rule="close").number("length") else "enough"
     return Reach(engaged, least, wanted, room, verdict, engaged < wanted)

@@ -1,8 +1,8 @@
 """The rules that turn the weakest limit of a joint into one setting. They stand here and nowhere else.
 
-The ceiling is the torque at which the weakest part reaches what it is allowed, at the lowest friction there could be.
-The setting lies below it by the error of a hand tool, and is rounded down to a mark of the wrench; it is never
-rounded up.
+The ceiling is the torque at which the weakest part reaches what it is allowed, at the lowest friction there
+could be. The setting lies below it by the error of a hand tool, and is rounded down to a mark of the
+wrench; it is never rounded up.
 """
 
 from math import floor
@@ -10,7 +10,7 @@ from math import floor
 from logic.errors import positive
 from logic.si import NewtonMetre, One
 from logic.tables import pick, rows
-from logic.workings import cited
+from logic.workings import Given, cited, fresh, given
 
 
 def rule(name: str) -> One:
@@ -19,7 +19,9 @@ def rule(name: str) -> One:
     >>> rule("yield share")
     0.9
     """
-    return pick("joint_rules", rule=name).number("value")
+    line = pick("joint_rules", rule=name)
+    value = fresh(float(line.cells["value"]))
+    return given(Given(name, value, "1", standing=line.standing, source=line.source, where=line.where))
 
 
 @cited(
@@ -61,7 +63,7 @@ def step_for(torque: NewtonMetre, *, of: str) -> NewtonMetre:
 
 
 def setting_for(ceiling: NewtonMetre) -> NewtonMetre:
-    """Return the torque to set under a ceiling: the tool's error below it, rounded down; 0 = too small for a wrench.
+    """Return the torque to set under a ceiling, rounded down; 0 means too small for a wrench.
 
     >>> round(setting_for(1.64), 6)
     1.5

@@ -1,8 +1,9 @@
-"""Set screws in a pulley: how tight, what they hold on a bare shaft, and the key or the flat that does the work."""
+"""Set screws in a pulley: how tight, what they hold on a bare shaft, and the key or flat that helps."""
 
 from dataclasses import dataclass
 
 from logic.errors import InputError, positive
+from logic.joints.materials import shear_of
 from logic.joints.rules import setting_for, shown_ceiling
 from logic.joints.stripping import effective_engagement, hole_shear_area, strip_force
 from logic.joints.threads import Thread, thread
@@ -13,17 +14,17 @@ from logic.workings import cited
 
 @dataclass(frozen=True)
 class Seating:
-    """How tight a set screw goes: the setting, the ceiling, and the least that still seats it."""
+    """How tight a set screw goes; `floor` is the least a second list asks for, if there is one."""
 
     setting: NewtonMetre
     ceiling: NewtonMetre
     shown_ceiling: NewtonMetre
-    floor: NewtonMetre
+    floor: NewtonMetre | None
 
 
 @dataclass(frozen=True)
 class Holding:
-    """Torque that set screws hold on a bare round shaft, at slip and with the two ends of the dynamic safety factor.
+    """Torque that set screws hold on a bare round shaft: at slip, and with the dynamic safety factors.
 
     `holds` is true only when the drive torque stays under `least`, the one with the larger factor.
     """
@@ -41,9 +42,10 @@ class Holding:
 def holding_torque(
     *, point_factor: One, screws_factor: One, axial_force: Newton, shaft_diameter: Metre
 ) -> NewtonMetre:
-    """Torque at which the pulley slips on a round shaft (0.25 mm of slip in the tests that gave the forces).
+    """Torque at which the pulley slips on a round shaft, by 0.25 mm in the tests behind the forces.
 
-    >>> round(holding_torque(point_factor=1.0, screws_factor=1.0, axial_force=711.7, shaft_diameter=0.00635), 2)
+    >>> one = {"point_factor": 1.0, "screws_factor": 1.0}
+    >>> round(holding_torque(**one, axial_force=711.7, shaft_diameter=0.00635), 2)
     2.26
     """
     positive(point_factor=point_factor, screws_factor=screws_factor)
@@ -74,7 +76,8 @@ def key_shear_torque(
 ) -> NewtonMetre:
     """Torque that shears a parallel key.
 
-    >>> round(key_shear_torque(shear_strength=180e6, key_width=0.003, key_length=0.01, shaft_diameter=0.008), 1)
+    >>> key = {"key_width": 0.003, "key_length": 0.01, "shaft_diameter": 0.008}
+    >>> round(key_shear_torque(shear_strength=180e6, **key), 1)
     21.6
     """
     positive(shear_strength=shear_strength, key_width=key_width)
@@ -92,7 +95,8 @@ def key_bearing_torque(
 ) -> NewtonMetre:
     """Torque at which the side of a key sinks into the softer of pulley and shaft.
 
-    >>> round(key_bearing_torque(pressure=260e6, key_height=0.003, key_length=0.01, shaft_diameter=0.008), 1)
+    >>> key = {"key_height": 0.003, "key_length": 0.01, "shaft_diameter": 0.008}
+    >>> round(key_bearing_torque(pressure=260e6, **key), 1)
     15.6
     """
     positive(pressure=pressure, key_height=key_height, key_length=key_length, shaft_diameter=shaft_diameter)
@@ -107,7 +111,8 @@ def key_bearing_torque(
 def flat_torque(*, strip_force: Newton, cup_diameter: Metre) -> NewtonMetre:
     """Torque at which a flat that tries to turn lifts the screw out of the pulley's thread.
 
-    An estimate: the screw's point bears on one edge only; friction, burrs and the shaft's softness are left out.
+    An estimate: the screw's point bears on one edge only; friction, burrs and the shaft's softness are left
+    out.
 
     >>> round(flat_torque(strip_force=6915.0, cup_diameter=0.002), 2)
     6.92
@@ -119,8 +124,9 @@ def flat_torque(*, strip_force: Newton, cup_diameter: Metre) -> NewtonMetre:
 def seating(designation: str, *, material: str = "alloy") -> Seating:
     """Return how tight a set screw goes. `material` is "alloy" (45H) or "stainless".
 
-    Metric: the lowest of the printed lists and the screw's own test torque is the ceiling. Inch: the higher list is
-    the ceiling and the lower the floor. Raises InputError for a size or a material that is in no list.
+    Metric: the lowest of the printed lists and the screw's own test torque is the ceiling. Inch: the higher
+    list is the ceiling and the lower the floor. Raises InputError for a size or a material that is in no
+    list.
 
     >>> round(seating("M4").setting, 6), seating("M4").ceiling
     (2.0, 2.2)
@@ -129,17 +135,19 @@ def seating(designation: str, *, material: str = "alloy") -> Seating:
     if metric:
         torques = [line.number("torque") for line in metric]
         ceiling = min(torques)
-        return Seating(setting_for(ceiling), ceiling, shown_ceiling(ceiling), setting_for(ceiling))
+        return Seating(setting_for(ceiling), ceiling, shown_ceiling(ceiling), None)
     size = thread(designation).size if material == "alloy" else ""
     inch = [line.number("torque") for line in matching("set_screws_inch", size=size)]
     if not inch:
         raise InputError("thread", designation, "not in the table")
     ceiling = max(inch)
-    return Seating(setting_for(ceiling), ceiling, shown_ceiling(ceiling), min(inch))
+    return Seating(
+        setting_for(ceiling), ceiling, shown_ceiling(ceiling), min(inch) if len(inch) > 1 else None
+    )
 
 
 def axial_force(screw: Thread) -> Newton:
-    """Return the axial holding force of one seated cup-point screw; a metric size takes that of the nearest inch size.
+    """Return the axial holding force of one seated cup-point screw; metric takes the nearest inch size.
 
     Raises InputError for a size with neither.
     """
@@ -185,7 +193,8 @@ def holding(
 def flat_holding(designation: str, *, engagement: Metre, pulley: str) -> NewtonMetre:
     """Return the torque one screw on a flat carries, an estimate with the static safety factor.
 
-    `engagement` is the screw's thread in the pulley, `pulley` its material. Raises InputError for other sizes.
+    `engagement` is the screw's thread in the pulley, `pulley` its material. Raises InputError for other
+    sizes.
 
     >>> round(flat_holding("M4", engagement=0.005, pulley="6061-T6"), 1)
     3.5
@@ -198,7 +207,7 @@ def flat_holding(designation: str, *, engagement: Metre, pulley: str) -> NewtonM
         screw_major_min=screw.limit("screw_major_min"),
         hole_pitch_max=screw.limit("hole_pitch_max"),
     )
-    force = strip_force(shear_area=area, shear_strength=pick("materials", material=pulley).number("shear"))
+    force = strip_force(shear_area=area, shear_strength=shear_of(pulley))
     cup = pick("set_screw_sizes", thread=screw.designation).number("cup_diameter")
     return safe_torque(
         holding_torque=flat_torque(strip_force=force, cup_diameter=cup),
@@ -209,14 +218,14 @@ def flat_holding(designation: str, *, engagement: Metre, pulley: str) -> NewtonM
 def key_holding(
     *, key_width: Metre, key_height: Metre, key_length: Metre, shaft_diameter: Metre, pulley: str
 ) -> NewtonMetre:
-    """Return the torque a mild-steel key carries in a pulley, the weaker of shear and bearing, over the static factor.
+    """Return the torque a mild-steel key carries in a pulley, with the static safety factor.
 
     >>> key = {"key_width": 0.003, "key_height": 0.003, "key_length": 0.01, "shaft_diameter": 0.008}
     >>> round(key_holding(**key, pulley="6061-T6"), 1)
     7.8
     """
     sheared = key_shear_torque(
-        shear_strength=pick("materials", material="steel").number("shear"),
+        shear_strength=shear_of("steel"),
         key_width=key_width,
         key_length=key_length,
         shaft_diameter=shaft_diameter,

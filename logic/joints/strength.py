@@ -40,6 +40,17 @@ def proof_load(*, proof_stress: Pascal, stress_area: SquareMetre) -> Newton:
     return proof_stress * stress_area
 
 
+@cited("tensile_stress * stress_area", source="iso-898-1 minimum ultimate tensile load")
+def tensile_load(*, tensile_stress: Pascal, stress_area: SquareMetre) -> Newton:
+    """Load the screw breaks at, at the least.
+
+    >>> round(tensile_load(tensile_stress=800e6, stress_area=8.78e-6))
+    7024
+    """
+    positive(tensile_stress=tensile_stress, stress_area=stress_area)
+    return tensile_stress * stress_area
+
+
 @cited("share * proof_load", source="shigley-8 preload, 0.75 of proof if reused, 0.90 if permanent")
 def preload_at_share(*, share: One, proof_load: Newton) -> Newton:
     """Preload at a share of the proof load. Raises InputError for a share above 1.
@@ -99,6 +110,17 @@ def assembly_preload(  # noqa: PLR0913  (one number each in the formula)
         raise InputError("yield_share", yield_share, "above yield", low=0.0, high=1.0)
     twist = 1.5 * pitch_diameter / stress_diameter * (pitch / (pi * pitch_diameter) + 1.155 * thread_friction)
     return yield_share * yield_stress * stress_area / sqrt(1.0 + 3.0 * twist**2)
+
+
+@cited("share * tensile_stress", source="design-news shear strength if unknown, IFI bulletin")
+def shear_from_tensile(*, share: One, tensile_stress: Pascal) -> Pascal:
+    """Shear strength of a metal of which only the tensile strength is known.
+
+    >>> shear_from_tensile(share=0.5, tensile_stress=800e6) / 1e6
+    400.0
+    """
+    positive(share=share, tensile_stress=tensile_stress)
+    return share * tensile_stress
 
 
 @cited("twist_ratio * tensile_stress * pi / 16 * core_diameter**3", source="iso-898-7 torsional strength")

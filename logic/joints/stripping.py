@@ -70,6 +70,17 @@ def effective_engagement(*, engagement: Metre, pitch: Metre) -> Metre:
     return engagement - pitch
 
 
+@cited("length + pitch", source="derived one pitch lost to chamfer and run-out", standing="derived")
+def with_lead_in(*, length: Metre, pitch: Metre) -> Metre:
+    """Engagement that leaves a length carrying.
+
+    >>> round(with_lead_in(length=0.0044, pitch=0.0007) * 1000, 1)
+    5.1
+    """
+    positive(length=length, pitch=pitch)
+    return length + pitch
+
+
 @cited("shear_area * shear_strength", source="fed-std-h28 strip load")
 def strip_force(*, shear_area: SquareMetre, shear_strength: Pascal) -> Newton:
     """Tension at which a thread strips.
@@ -141,24 +152,3 @@ def engagement_for_screw_thread(
     )
     sheared = _shares(pitch, screw_pitch_min, hole_minor_max, "screw_pitch_min")
     return 2.0 * stress_area / (pi * hole_minor_max * sheared / pitch)
-
-
-@cited(
-    "screw_shear_area * screw_tensile / (hole_shear_area * hole_tensile)",
-    source="fed-std-h28 factor J",
-)
-def strength_ratio(
-    *,
-    screw_shear_area: SquareMetre,
-    screw_tensile: Pascal,
-    hole_shear_area: SquareMetre,
-    hole_tensile: Pascal,
-) -> One:
-    """Factor J: above 1 the hole is the weaker, and the engagement is to be longer by that factor.
-
-    >>> strength_ratio(screw_shear_area=35e-6, screw_tensile=800e6, hole_shear_area=50e-6, hole_tensile=280e6)
-    2.0
-    """
-    positive(screw_shear_area=screw_shear_area, screw_tensile=screw_tensile)
-    positive(hole_shear_area=hole_shear_area, hole_tensile=hole_tensile)
-    return screw_shear_area * screw_tensile / (hole_shear_area * hole_tensile)

@@ -1,39 +1,34 @@
-"""Which threadlocker, by strength grade, or none: where it must not go, what cures it, and how long that takes."""
+"""Which threadlocker, by strength grade, or none: where it must not go, what cures it, how long."""
 
 from dataclasses import dataclass
 from math import log
 
 from logic.errors import InputError, positive
 from logic.joints.threads import thread
-from logic.si import Kelvin, Metre, NewtonMetre, One, Second
+from logic.si import Kelvin, Metre, NewtonMetre, Second
 from logic.tables import Row, matching, pick, rows
 from logic.workings import cited
-
-WARMEST = 313.15
-"""Kelvin: above 40 degrees Celsius this is an oven cure, which needs its maker's sheet."""
-
-GROWTH = 2.585
-"""Power of the thread diameter that a locking torque grows with: six times for twice the size."""
 
 
 @dataclass(frozen=True)
 class Locker:
     """A grade, or none and the place that forbids it.
 
-    `label` is how the bottle reads; `activator` names the surface that wants one ("" = none); `cautions` are keys:
-    "twists small screws" (locking torque near what the hex stands), "inactive surface".
+    `label` is how the bottle reads; `activator` is wanted when no surface starts the cure; `cautions` are
+    keys: "smaller grade" (the wanted one could twist the screw or round its hex), "inactive surface"
+    (slower, weaker).
     """
 
     grade: str
     label: str
     reason: str
-    activator: str
+    activator: bool
     cautions: tuple[str, ...]
 
 
 @dataclass(frozen=True)
 class Cure:
-    """How long to leave a joint: `time` at the day's temperature, None when it is too cold; `activator` is wanted."""
+    """How long to leave a joint: `time` is None when it is too cold; `activator` tells that one is wanted."""
 
     time: Second | None
     activator: bool
@@ -54,7 +49,7 @@ def locking_torque(
     1.9
     """
     positive(typical=typical, nominal_diameter=nominal_diameter, reference_diameter=reference_diameter)
-    return typical * (nominal_diameter / reference_diameter) ** GROWTH
+    return float(typical * (nominal_diameter / reference_diameter) ** 2.585)
 
 
 @cited(
@@ -67,7 +62,8 @@ def halving_interval(
 ) -> Kelvin:
     """Rise of temperature that halves the cure.
 
-    >>> round(halving_interval(room_temperature=295.0, oven_temperature=393.0, room_time=86400.0, oven_time=1800.0), 1)
+    >>> oven = {"oven_temperature": 393.0, "oven_time": 1800.0}
+    >>> round(halving_interval(room_temperature=295.0, room_time=86400.0, **oven), 1)
     17.5
     """
     positive(room_temperature=room_temperature, room_time=room_time, oven_time=oven_time)
@@ -86,8 +82,8 @@ def cure_time(
 ) -> Second:
     """Time to full cure on active metal.
 
-    >>> hours = cure_time(temperature=283.15, room_temperature=295.15, room_time=86400.0, halving_interval=17.5) / 3600
-    >>> round(hours, 1)
+    >>> room = {"room_temperature": 295.15, "room_time": 86400.0}
+    >>> round(cure_time(temperature=283.15, halving_interval=17.5, **room) / 3600, 1)
     38.6
     """
     positive(temperature=temperature, room_temperature=room_temperature)
@@ -104,7 +100,10 @@ def grades() -> tuple[Row, ...]:
 
 
 def forbidden(place: str) -> Row | None:
-    """Return the row that forbids threadlocker at a place, or None. Places are named in threadlocker_places.toml."""
+    """Return the row that forbids threadlocker at a place, or None.
+
+    Places are named in threadlocker_places.toml.
+    """
     return next(matching("threadlocker_places", place=place), None)
 
 
@@ -114,44 +113,50 @@ def steps(of: str) -> tuple[str, ...]:
 
 
 def choose(
-    designation: str, *, need: str, places: tuple[str, ...] = (), surfaces: tuple[str, ...] = ()
+    designation: str,
+    *,
+    need: str,
+    places: tuple[str, ...] = (),
+    surfaces: tuple[str, ...] = (),
+    set_screw: bool = False,
 ) -> Locker:
     """Return the grade for a thread and a need, or none when a place it would reach forbids it.
 
-    `need` is "comes apart often", "comes apart for service", "never comes apart" or "already together"; `places` and
-    `surfaces` are keys of their tables. Below M4 the grade goes down to low; high is not given to a thread under M6.
-    Raises InputError for an unknown need, place or surface.
+    `need` is "comes apart often", "comes apart for service", "never comes apart" or "already together";
+    `places` and `surfaces` are keys of their tables. A thread too small for the wanted grade gets the
+    strongest that suits it. Raises InputError for an unknown need, place or surface.
 
     >>> choose("M4", need="comes apart for service", surfaces=("steel", "aluminium")).grade
     'medium'
+    >>> choose("M4", need="comes apart for service", set_screw=True).grade
+    'low'
     >>> choose("M8", need="comes apart for service", places=("insert nut",)).grade
     'none'
     """
     wanted = pick("threadlocker_grades", need=need)
+    bans = [pick("threadlocker_places", place=place) for place in places]
+    active = [pick("threadlocker_surfaces", surface=name).text("active") == "yes" for name in surfaces]
+    if bans:
+        return Locker("none", "", bans[0].text("why"), activator=False, cautions=())
+    smallest = "set_screw_low" if set_screw else "size_low"
     diameter = thread(designation).nominal_diameter
-    for place in places:
-        ban = pick("threadlocker_places", place=place)
-        return Locker("none", "", ban.text("why"), "", ())
-    chosen = wanted
-    cautions: list[str] = []
-    if diameter < float(wanted.cells["size_low"]):
-        chosen = max(
-            (
-                line
-                for line in grades()
-                if line.text("grade") != "penetrating" and line.cells["size_low"] <= diameter
-            ),
-            key=lambda line: float(line.cells["size_low"]),
-        )
-        cautions.append("twists small screws")
-    inactive = [
-        name for name in surfaces if pick("threadlocker_surfaces", surface=name).text("active") != "yes"
-    ]
-    active = [name for name in surfaces if name not in inactive]
-    if inactive:
-        cautions.append("inactive surface")
-    activator = inactive[0] if inactive and not active else ""
-    return Locker(chosen.text("grade"), chosen.text("label"), wanted.text("need"), activator, tuple(cautions))
+    # The first two rows are the weaker grades of the same kind, so the walk down ends at low.
+    chosen = next(
+        line
+        for line in (wanted, *reversed(grades()[: grades().index(wanted)]))
+        if line.cells[smallest] <= diameter or line.text("grade") == "low"
+    )
+    cautions = (
+        *(["smaller grade"] if chosen is not wanted else []),
+        *(["inactive surface"] if False in active else []),
+    )
+    return Locker(
+        chosen.text("grade"),
+        chosen.text("label"),
+        chosen.text("need"),
+        activator=bool(active) and not any(active),
+        cautions=cautions,
+    )
 
 
 def cure(*, temperature: Kelvin, surfaces: tuple[str, ...] = ()) -> Cure:
@@ -163,8 +168,9 @@ def cure(*, temperature: Kelvin, surfaces: tuple[str, ...] = ()) -> Cure:
     24.0
     """
     positive(temperature=temperature)
-    if temperature > WARMEST:
-        raise InputError("temperature", temperature, "oven cure", high=WARMEST)
+    hottest = pick("threadlocker_cure", point="hottest day").number("temperature")
+    if temperature > hottest:
+        raise InputError("temperature", temperature, "oven cure", high=hottest)
     active = [pick("threadlocker_surfaces", surface=name).text("active") == "yes" for name in surfaces]
     wants = bool(active) and not any(active)
     if temperature < pick("threadlocker_cure", point="stall").number("temperature"):

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from logic.errors import InputError, positive
 from logic.pack.cells import Chemistry, chemistries, chemistry
 from logic.si import Ampere, Coulomb, Joule, Kelvin, One, PerSecond, Second, Volt
-from logic.tables import Row, pick, rows
+from logic.tables import Row, pick, raw, rows
 from logic.workings import cited, unrecorded
 
 MOST_SERIES = 30
@@ -156,8 +156,7 @@ def taper(*, rate: PerSecond, target: One) -> Band:
     Band(low=1.0, high=1.0)
     """
     positive(rate=rate)
-    constant_until = 0.8
-    if target <= constant_until:
+    if target <= raw("charge_taper")["constant_until"]:
         return Band(1.0, 1.0)
     for row in rows("charge_taper"):
         if rate <= row.cells["up_to"] * (1.0 + ROUNDING):

@@ -20,6 +20,11 @@ class Bar(Tap, BoxLayout):
     tall = BooleanProperty(defaultvalue=False)
     squeezed = BooleanProperty(defaultvalue=False)
 
+    @property
+    def saved(self) -> float:
+        """Return the height that squeezing has saved."""
+        return max(0.0, dp(96) - self.height) if self.tall and self.squeezed else 0.0
+
     def dress(self, *_: object) -> None:
         """Dress for the kind."""
         self.look = self.kind.removesuffix("-outline")

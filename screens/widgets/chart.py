@@ -1,7 +1,8 @@
 """Lines over two axes: each told apart by colour, by dashes and by its name at its end."""
 
 from collections.abc import Callable, Sequence
-from math import ceil, floor, isfinite, log10
+from itertools import pairwise
+from math import ceil, hypot, isfinite
 from typing import NamedTuple
 
 from kivy.graphics import Ellipse, Line
@@ -9,7 +10,10 @@ from kivy.metrics import dp
 from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
 from screens.theme import theme
-from screens.widgets.drawing import Box, Drawing, Point, dashes, pieces
+from screens.widgets.axis import cut, opened, plain_number, reach, round_ticks
+from screens.widgets.drawing import Drawing
+from screens.widgets.labelling import best_place, places
+from screens.widgets.plane import Box, Point, dashes, pieces
 
 STYLES = (("chart_a", ()), ("chart_b", (9, 5)), ("chart_c", (3, 4)), ("text", (12, 4, 3, 4)))
 """Colour token and dashes (ink, gap, in dp; none is a full line) of the first to the fourth line."""
@@ -33,65 +37,6 @@ class Mark(NamedTuple):
     x: float
     y: float
     text: str
-
-
-def plain_number(value: float) -> str:
-    """Return a number as a tick shows it.
-
-    >>> plain_number(-2.5)
-    '−2.5'
-    """
-    return f"{value:g}".replace("-", "−")
-
-
-def round_ticks(low: float, high: float, most: int) -> list[float]:
-    """Return the multiples of 1, 2 or 5 times a power of ten within the range, as many as fit but at most `most`.
-
-    >>> round_ticks(0.0, 38.0, 5)
-    [0.0, 10.0, 20.0, 30.0]
-    """
-    power = floor(log10((high - low) / max(most, 1)))
-    for size, factor in ((power, 1), (power, 2), (power, 5), (power + 1, 1), (power + 1, 2), (power + 1, 5)):
-        step = factor * 10.0**size
-        first, last = ceil(low / step - 1e-9), floor(high / step + 1e-9)
-        if last - first + 1 <= most:
-            return [round(at * step, 12) for at in range(first, last + 1)]
-    return []
-
-
-def reach(values: Sequence[float], *, from_zero: bool) -> tuple[float, float]:
-    """Return the range an axis takes to show the values, with a little air above."""
-    low, high = min(values), max(values)
-    if from_zero:
-        low, high = min(0.0, low), max(0.0, high)
-    if low == high:
-        low, high = low - 1.0, high + 1.0
-    air = 0.06 * (high - low)
-    return (low if from_zero and low == 0.0 else low - air), (
-        high if from_zero and high == 0.0 else high + air
-    )
-
-
-def cut(points: Sequence[Point], right: float, top: float) -> list[list[Point]]:
-    """Return the parts of a polyline within 0 to right and 0 to top."""
-    parts: list[list[Point]] = []
-    for (x0, y0), (x1, y1) in zip(points, points[1:], strict=False):
-        start, end = 0.0, 1.0
-        for room, rate in ((x0, x1 - x0), (right - x0, x0 - x1), (y0, y1 - y0), (top - y0, y0 - y1)):
-            # Inside where room + rate * share >= 0.
-            if rate > 0:
-                start = max(start, -room / rate)
-            elif rate < 0:
-                end = min(end, room / -rate)
-            elif room < 0:
-                end = -1.0
-        if start >= end:
-            continue
-        first = (x0 + start * (x1 - x0), y0 + start * (y1 - y0))
-        if start > 0.0 or not parts or parts[-1][-1] != first:
-            parts.append([first])
-        parts[-1].append((x1, y1) if end == 1.0 else (x0 + end * (x1 - x0), y0 + end * (y1 - y0)))
-    return parts
 
 
 class Chart(Drawing):
@@ -126,7 +71,7 @@ class Chart(Drawing):
 
     def height_wanted(self) -> float:
         """Return room for the titles, the ticks and a plot that holds six labels above each other."""
-        return max(dp(220), dp(60) + 11 * self.measure("0", theme.small)[1])
+        return max(dp(220), dp(60) + 12 * self.measure("0", theme.small)[1])
 
     def draw(self) -> None:
         """Lay out from the outside inwards: titles, ticks, then the plot with what it holds."""
@@ -140,9 +85,7 @@ class Chart(Drawing):
         if not points:
             self.write_empty()
             return
-        self.xs = self.x_range or (min(x for x, _ in points), max(x for x, _ in points))
-        if self.xs[0] == self.xs[1]:
-            self.xs = (self.xs[0] - 1.0, self.xs[1] + 1.0)
+        self.xs = self.x_range or opened(min(x for x, _ in points), max(x for x, _ in points))
         self.ys = self.y_range or reach([y for _, y in points], from_zero=self.from_zero)
         edge = EDGE * dp(1)
         top = self.height - self.draw_head(edge)
@@ -167,7 +110,7 @@ class Chart(Drawing):
         return self.bottom + (y - self.ys[0]) / (self.ys[1] - self.ys[0]) * self.tall
 
     def fitted(self, text: str, *, bold: bool = False) -> tuple[float, float, float]:
-        """Return width, height and the width to wrap at (0 for one line) of a text that may be as wide as the widget."""
+        """Return width, height and the width to wrap at (0 for one line) of a text as wide as the widget."""
         room = self.width - 2 * EDGE * dp(1)
         wide, tall = self.measure(text, theme.small, bold=bold)
         if wide <= room:
@@ -204,7 +147,7 @@ class Chart(Drawing):
         return given[:: ceil(len(given) / most) or 1]
 
     def choose_x(self) -> list[tuple[float, str, float, float]]:
-        """Return value, text, left edge and width of the ticks of the x axis, as many as stand clear (at most six)."""
+        """Return value, text, left edge and width of the x axis's ticks, as many as stand clear."""
         low, high = self.xs
         given = [(value, text) for value, text in self.x_ticks if low <= value <= high]
         for most in range(6, 0, -1):
@@ -217,7 +160,7 @@ class Chart(Drawing):
                 wide = self.measure(text, theme.small)[0]
                 left = min(max(0.0, self.place_x(value) - wide / 2), self.width - wide)
                 placed.append((value, text, left, wide))
-            if all(one[2] + one[3] + dp(8) <= two[2] for one, two in zip(placed, placed[1:], strict=False)):
+            if all(one[2] + one[3] + dp(8) <= two[2] for one, two in pairwise(placed)):
                 return placed
         return []
 
@@ -301,53 +244,27 @@ class Chart(Drawing):
     def write_near(
         self, text: str, colour: list[float], anchors: Sequence[Point], taken: list[Box], ink: Sequence[Box]
     ) -> None:
-        """Write a label beside the first anchor where it touches no label and crosses the fewest lines.
-
-        Left out when the plot has no room for it at all; the ring or the line stays.
-        """
+        """Write a label beside its line or ring; left out when there is no room for it at all."""
         if not text:
             return
         size = self.measure(text, theme.small)
-        best: Box | None = None
-        least = float("inf")
-        for step, box in enumerate(self.candidates(text, *size, anchors)):
-            if any(box.meets(other, dp(2)) for other in taken):
-                continue
-            x, y, right, top = box.x, box.y, box.right, box.top
-            crossed = sum(
-                1
-                for _, left, low, wide, tall in ink
-                if left < right and x < left + wide and low < top and y < low + tall
-            )
-            if step + 12 * crossed < least:
-                best, least = box, step + 12 * crossed
-            if not crossed:
-                break
-        if best is not None:
-            taken.append(best)
-            self.write(text, best.x, best.y, theme.small, colour, plate=True)
+        plot = Box("", self.left, self.bottom, self.wide, self.tall)
+        boxes = (Box(text, x, y, *size) for x, y in places(plot, *size, anchors))
+        best = best_place(boxes, taken, ink)
+        if best is None:
+            return
+        taken.append(best)
+        self.ink(colour)
+        self.draw_leader(anchors, best)
+        self.write(text, best.x, best.y, theme.small, colour, plate=True)
 
-    def candidates(self, text: str, wide: float, tall: float, anchors: Sequence[Point]) -> list[Box]:
-        """Return boxes around the anchors, the best first, then a grid over the plot; all inside the plot."""
-        gap = dp(8)
-        first, low = self.left + dp(2), self.bottom + dp(2)
-        last, high = self.left + self.wide - wide, self.bottom + self.tall - tall
-        if high < low or last < first:
-            return []
-        found = []
-        for x, y in anchors[:: max(1, len(anchors) // 10)]:
-            right, left, over, under = x + gap, x - gap - wide, y + gap, y - gap - tall
-            middle, level = x - wide / 2, y - tall / 2
-            for at in (
-                (right, over), (left, over), (left, under), (right, under),
-                (right, level), (left, level), (middle, over), (middle, under),
-            ):  # fmt: skip
-                found.append((min(max(first, at[0]), last), min(max(low, at[1]), high)))
-        # A line's name may stand anywhere, in the line's colour; a mark's label only beside its ring.
-        rows = int((high - low) / tall) + 1 if len(anchors) > 1 else 0
-        found += [
-            (last - column / 4 * (last - first), high - row * tall)
-            for row in range(rows)
-            for column in range(5)
-        ]
-        return [Box(text, x, y, wide, tall) for x, y in found]
+    def draw_leader(self, anchors: Sequence[Point], box: Box) -> None:
+        """Draw a thin line from a label to the nearest point of its line or ring when they stand apart."""
+        far, x, y, to_x, to_y = min(
+            (hypot(to_x - x, to_y - y), x, y, to_x, to_y)
+            for x, y in anchors
+            for to_x, to_y in [(min(max(x, box.x), box.right), min(max(y, box.y), box.top))]
+        )
+        if far > dp(14):
+            start = dp(6) / far if len(anchors) == 1 else 0.0
+            self.strokes([(x + (to_x - x) * start, y + (to_y - y) * start, to_x, to_y)], dp(0.5))

@@ -53,7 +53,7 @@ class ValueChip(Tap, BoxLayout):
                 self.edge, self.edge_width, self.ink = theme.trial, 3.0 if self.selected else 2.0, "trial"
         self.letter = self.known[:1].upper()
         words = max(
-            longest_word(self.label, "small"),
+            longest_word(self.label, "small") + (theme.small + dp(4) if self.error else 0),
             width_of(self.value, "strong", bold=True),
             width_of(self.known, "small") + theme.small * 1.5 + dp(4) if self.known else 0,
             width_of(self.trial_word, "small") if self.trial else 0,

@@ -1,5 +1,6 @@
 """Plain layouts: a column as high as its children, a pair that stands side by side when there is room, a flow."""
 
+from math import ceil
 from typing import Any
 
 from kivy.metrics import dp
@@ -49,12 +50,14 @@ class Pair(Dressed, Column):
 class Flow(Layout):
     """Equal columns, as many as fit; each row as high as its highest child, each child as high as its row.
 
-    A child says how wide it must be by `least_width` and how high by `least_height`.
+    A child says how wide it must be by `least_width` and how high by `least_height`. With `stretch` the rows are
+    evened out and the last one fills the width too.
     """
 
     spacing = NumericProperty(dp(8))
     most = NumericProperty(99)
     least = NumericProperty(dp(96))
+    stretch = BooleanProperty(defaultvalue=False)
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401 - Kivy passes property values through.
         """Start as high as the rows."""
@@ -80,18 +83,23 @@ class Flow(Layout):
         """Return how many columns fit the widest child."""
         need = max([self.least, *(child.least_width for child in self.children)])
         fit = int((self.width + self.spacing + 0.5) // (need + self.spacing))
-        return max(1, min(fit, int(self.most), len(self.children) or 1))
+        columns = max(1, min(fit, int(self.most), len(self.children) or 1))
+        if self.stretch and self.children:
+            rows = ceil(len(self.children) / columns)
+            columns = ceil(len(self.children) / rows)
+        return columns
 
     def do_layout(self, *_: object) -> None:
         """Place the children row by row from the top."""
         columns = self.columns()
-        wide = (self.width - self.spacing * (columns - 1)) / columns
         shown = self.children[::-1]
         rows = [shown[first : first + columns] for first in range(0, len(shown), columns)]
         heights = [max(child.least_height for child in row) for row in rows]
         self.height = sum(heights) + self.spacing * max(0, len(rows) - 1)
         top = self.y + self.height
         for row, high in zip(rows, heights, strict=True):
+            share = len(row) if self.stretch else columns
+            wide = (self.width - self.spacing * (share - 1)) / share
             for place, child in enumerate(row):
                 child.size = (wide, high)
                 child.pos = (self.x + place * (wide + self.spacing), top - high)

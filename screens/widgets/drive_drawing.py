@@ -1,80 +1,34 @@
-"""The belt drive drawn to scale: two pulleys, the belt, the wheel behind, dimensions and the pull at mid-span."""
+"""The belt drive to scale: two pulleys, the belt, the wheel behind, dimensions and the pull at mid-span."""
 
 from collections.abc import Sequence
+from math import atan2, cos, hypot, pi, sin
 from operator import itemgetter
-from math import asin, atan2, ceil, cos, hypot, pi, sin
-from typing import NamedTuple
 
 from kivy.graphics import Line
 from kivy.metrics import dp
 from kivy.properties import BooleanProperty, NumericProperty, StringProperty
 
 from screens.theme import theme
-from screens.widgets.drawing import Box, Drawing, Point, Segment, pieces
+from screens.widgets.drawing import Drawing
+from screens.widgets.drive_layout import (
+    ARROW,
+    DISTINCT,
+    MARGIN,
+    OFFSET,
+    Drive,
+    Layout,
+    Note,
+    fit,
+    place_notes,
+)
+from screens.widgets.plane import Box, Point, Segment
 
-MARGIN = 8
-ARROW = 34
-"""Length of the pull arrow in dp: it shows a direction, not an amount."""
-OFFSET = 14
-"""Distance of the span's dimension line from the span in dp."""
 TRIES = (1.0, 0.9, 0.8, 0.7, 0.6, 0.5)
 """Shares of the largest drawing that are tried until every label has room."""
 
 
-class Layout(NamedTuple):
-    """Where the drive stands in pixels, wheel at the left: scale, centres, pitch radii and the upper span's normal."""
-
-    scale: float
-    wheel: Point
-    motor: Point
-    wheel_radius: float
-    motor_radius: float
-    wheel_outline: float
-    lean: float
-    """Angle in radians by which the upper span leans from the line of centres; positive when it falls to the motor."""
-
-    def tangents(self, side: int) -> tuple[Point, Point]:
-        """Return where a span leaves the wheel pulley and the motor pulley; side is 1 for the upper, -1 for the lower."""
-        across, up = sin(self.lean), side * cos(self.lean)
-        return (
-            (self.wheel[0] + self.wheel_radius * across, self.wheel[1] + self.wheel_radius * up),
-            (self.motor[0] + self.motor_radius * across, self.motor[1] + self.motor_radius * up),
-        )
-
-    def middle(self, side: int, out: float = 0.0) -> Point:
-        """Return the middle of a span, moved out square to it."""
-        (x0, y0), (x1, y1) = self.tangents(side)
-        return (x0 + x1) / 2 + out * sin(self.lean), (y0 + y1) / 2 + side * out * cos(self.lean)
-
-    def belt(self) -> list[Point]:
-        """Return the belt's pitch line as a closed row of points."""
-        points = []
-        for centre, radius, start, turn in (
-            (self.wheel, self.wheel_radius, pi / 2 - self.lean, pi + 2 * self.lean),
-            (self.motor, self.motor_radius, self.lean - pi / 2, pi - 2 * self.lean),
-        ):
-            steps = max(8, ceil(turn * radius / 4))
-            points += [
-                (
-                    centre[0] + radius * cos(start + turn * step / steps),
-                    centre[1] + radius * sin(start + turn * step / steps),
-                )
-                for step in range(steps + 1)
-            ]
-        return points
-
-
-class Note(NamedTuple):
-    """A label, line by line, what it belongs to, and where it may stand, the best place first."""
-
-    name: str
-    texts: tuple[str, ...]
-    anchor: Point
-    places: tuple[Point, ...]
-
-
 class DriveDrawing(Drawing):
-    """The drive seen from its side, as large as its labels leave room for. Lengths in metres; 0 is not known."""
+    """The drive from its side, as large as its labels leave room for. Lengths in metres; 0 is not known."""
 
     motor_teeth = NumericProperty(0)
     wheel_teeth = NumericProperty(0)
@@ -104,211 +58,75 @@ class DriveDrawing(Drawing):
         known = min(self.motor_teeth, self.wheel_teeth, self.motor_diameter, self.wheel_pulley_diameter) > 0
         return bool(known and self.centre > abs(self.wheel_pulley_diameter - self.motor_diameter) / 2)
 
+    layout: Layout | None = None
+    """The drive as last drawn, before it is mirrored; None while there is none."""
+
     def draw(self) -> None:
         """Find the largest scale at which every label has room, then draw."""
         self.layout = None
-        if not self.complete or min(self.size) < dp(60):
+        if not self.complete:
             self.write_empty()
             return
+        drive = Drive(
+            self.centre, self.wheel_pulley_diameter / 2, self.motor_diameter / 2, self.wheel_diameter / 2
+        )
+        foot = self.level() if self.centre_text else 0.0
         tries = []
         for share in TRIES:
-            layout = self.fit(share)
+            layout = fit(
+                drive, width=self.width, height=self.height, foot=foot, arrow=self.show_pull, share=share
+            )
+            if layout.scale * drive.centre < dp(DISTINCT):
+                break
             notes = self.notes(layout)
-            placed = self.place_notes(layout, notes)
+            placed = place_notes(layout, notes, width=self.width, height=self.height, level=self.level())
             names = {note.name for note, _ in placed}
-            # The drawing shrinks for a dimension or the pull, never for a count of teeth.
+            # The drawing shrinks for the pull or a dimension, never for a count of teeth.
             found = [note.name in names for note in notes if note.name in {"pull", "centre", "span"}]
             tries.append((found, share, layout, placed))
             if all(found):
                 break
-        _, _, layout, placed = max(tries, key=itemgetter(0, 1))
-        shift = self.centring(layout, [box for _, box in placed])
-        self.layout = self.moved(layout, shift)
-        self.paint(self.layout, [(note, box._replace(x=box.x + shift)) for note, box in placed], shift)
-
-    def fit(self, share: float) -> Layout:
-        """Return the layout with the stated share of the largest scale, the wheel against the left margin."""
-        wheel, motor = self.wheel_pulley_diameter / 2, self.motor_diameter / 2
-        outline = self.wheel_diameter / 2
-        margin, belt = dp(MARGIN), dp(3)
-        left, half = max(wheel, outline), max(wheel, motor, outline)
-        across = left + max(self.centre + motor, outline)
-        foot = (
-            margin
-            + belt
-            + (self.measure(self.centre_text, theme.small)[1] + dp(10) if self.centre_text else 0)
-        )
-        lean = asin((wheel - motor) / self.centre)
-        tallest = self.height - foot - margin - belt
-        scale = min((self.width - 2 * (margin + belt)) / across, tallest / (2 * half))
-        if self.show_pull:
-            # The arrow may stand higher than the pulleys.
-            above = (wheel + motor) / 2 * cos(lean)
-            scale = min(scale, (tallest - dp(ARROW) * cos(lean)) / (half + above))
-        scale = max(scale, 1.0) * share
-        level = foot + half * scale
-        level += max(0.0, (tallest - max(2 * half * scale, 0)) / 2)
-        start = margin + belt + left * scale
-        return Layout(
-            scale,
-            (start, level),
-            (start + self.centre * scale, level),
-            wheel * scale,
-            motor * scale,
-            outline * scale,
-            lean,
-        )
+        if tries:
+            _, _, layout, placed = max(tries, key=itemgetter(0, 1))
+            left, right = layout.edges()
+            left, right = (
+                min(left, *(box.x for _, box in placed)),
+                max(right, *(box.right for _, box in placed)),
+            )
+            shift = (self.width - left - right) / 2
+            self.layout = layout.moved(shift)
+            self.paint(self.layout, [(note, box._replace(x=box.x + shift)) for note, box in placed], shift)
 
     def level(self) -> float:
         """Return the height at which the centre distance's dimension line stands."""
         return dp(MARGIN + 5) + self.measure(self.centre_text, theme.small)[1]
 
     def notes(self, layout: Layout) -> list[Note]:
-        """Return the labels that have a text, the most important first, each with the places it may take."""
-        wanted = []
-        gap, small = dp(8), theme.small
-        beyond = layout.motor[0] + layout.motor_radius + gap
-
-        def size(texts: Sequence[str]) -> tuple[float, float]:
-            sizes = [self.measure(text, small, bold=text == texts[0] and len(texts) > 1) for text in texts]
-            return max(wide for wide, _ in sizes), sum(tall for _, tall in sizes)
-
-        if self.show_pull:
-            pull = f"{self.pull_word} {self.pull_text}".strip()
-            texts = (pull, self.depth_text) if self.depth_text else (pull,)
-            wide, tall = size(texts)
-            x, y = layout.middle(1, dp(ARROW))
-            wanted.append(
-                Note(
-                    "pull",
-                    texts,
-                    (x, y),
-                    (
-                        (x + gap, y - tall / 2),
-                        (x + gap, y - tall),
-                        (x + gap, y),
-                        (x - wide / 2, y + gap / 2),
-                        *(
-                            (max(x + gap, beyond - 2 * gap), y - tall / 2 + step * tall / 4)
-                            for step in (0, 1, 2, 3, 4)
-                        ),
-                        *((beyond, y - tall - step * tall / 3) for step in range(6)),
-                        (x - wide - gap, y - tall / 2),
-                        (x - wide - gap, y),
-                    ),
-                )
-            )
-        if self.centre_text:
-            wide, tall = size((self.centre_text,))
-            x = (layout.wheel[0] + layout.motor[0]) / 2 - wide / 2
-            left = min(max(dp(MARGIN), x), self.width - wide - dp(MARGIN))
-            wanted.append(Note("centre", (self.centre_text,), (x + wide / 2, 0), ((left, dp(MARGIN)),)))
-        (x0, y0), (x1, y1) = layout.tangents(-1)
-        if self.span_text and hypot(x1 - x0, y1 - y0) > dp(24):
-            wide, tall = size((self.span_text,))
-            x, y = layout.middle(-1, dp(OFFSET))
-            wanted.append(
-                Note(
-                    "span",
-                    (self.span_text,),
-                    (x, y),
-                    (
-                        (x + gap / 2, y - tall - gap / 4),
-                        (x + gap, y - tall - gap / 2),
-                        *(
-                            (x + gap + step * gap, y - tall / 2 - gap / 2 - step * gap / 2)
-                            for step in (1, 2, 3)
-                        ),
-                        (beyond, y - tall / 2),
-                        (beyond, y - tall),
-                        (beyond, y),
-                        (beyond, y + tall),
-                    ),
-                )
-            )
-        for name, text, (x, y), radius in (
-            ("wheel", self.wheel_text, layout.wheel, layout.wheel_radius),
-            ("motor", self.motor_text, layout.motor, layout.motor_radius),
-        ):
-            if text:
-                wide, tall = size((text,))
-                inside = hypot(wide / 2, tall + dp(5)) < radius - dp(6)
-                outside = (
-                    (x + radius + gap, y - tall / 2),
-                    (x + radius * 0.7 + gap, y - radius * 0.7 - tall),
-                )
-                places = ((x - wide / 2, y + dp(5)),) if inside else outside if name == "motor" else ()
-                wanted.append(Note(name, (text,), (x, y), places))
-        return wanted
-
-    def place_notes(self, layout: Layout, notes: Sequence[Note]) -> list[tuple[Note, Box]]:
-        """Return the labels that found a place inside, clear of the drive and of each other."""
-        (x0, y0), (x1, y1) = layout.tangents(-1)
-        across, up = dp(OFFSET) * sin(layout.lean), -dp(OFFSET) * cos(layout.lean)
-        ink = [
-            *pieces(layout.tangents(1), dp(8)),
-            *pieces(layout.tangents(-1), dp(8)),
-            *pieces([layout.middle(1), layout.middle(1, dp(ARROW))] if self.show_pull else [], dp(8)),
-            *pieces([(x0 + across, y0 + up), (x1 + across, y1 + up)] if self.span_text else [], dp(6)),
+        """Return the labels that have a text, the most important first."""
+        pull = (f"{self.pull_word} {self.pull_text}".strip(), self.depth_text)
+        middle = (layout.wheel[0] + layout.motor[0]) / 2
+        wanted: list[tuple[str, tuple[str, ...], Point]] = [
+            ("pull", pull if self.show_pull else (), layout.middle(1, dp(ARROW))),
+            ("centre", (self.centre_text,), (middle, 0.0)),
+            (
+                "span",
+                (self.span_text,) if layout.span() > dp(DISTINCT) else (),
+                layout.middle(-1, dp(OFFSET)),
+            ),
+            ("wheel", (self.wheel_text,), layout.wheel),
+            ("motor", (self.motor_text,), layout.motor),
         ]
-        if self.centre_text:
-            level = self.level()
-            ink += pieces([(layout.wheel[0], level), (layout.motor[0], level)], dp(8))
-        room = Box("", dp(2), dp(2), self.width - dp(4), self.height - dp(4))
-        placed: list[tuple[Note, Box]] = []
-        for note in notes:
-            sizes = [
-                self.measure(text, theme.small, bold=note.name == "pull" and at == 0 and len(note.texts) > 1)
-                for at, text in enumerate(note.texts)
-            ]
-            wide, tall = max(one for one, _ in sizes), sum(two for _, two in sizes)
-            least: float = 2.0
-            found: Box | None = None
-            for x, y in note.places:
-                box = Box(note.name, x, y, wide, tall)
-                if box.x < room.x or box.y < room.y or box.right > room.right or box.top > room.top:
-                    continue
-                if any(box.meets(other, dp(4)) for _, other in placed):
-                    continue
-                if note.name in {"pull", "span", "motor"} and (
-                    any(box.meets(other, dp(2)) for other in ink)
-                    or touches(box, layout.wheel, layout.wheel_radius + dp(4))
-                    or (
-                        touches(box, layout.motor, layout.motor_radius + dp(4))
-                        and not within(box, layout.motor, layout.motor_radius)
-                    )
-                ):
-                    continue
-                crossed = 1.0 if crosses(box, layout.wheel, layout.wheel_outline) else 0.0
-                if crossed < least:
-                    least, found = crossed, box
-                if not crossed:
-                    break
-            if found is not None:
-                placed.append((note, found))
-        return placed
+        notes = []
+        for name, given, anchor in wanted:
+            texts = tuple(text for text in given if text)
+            if texts:
+                sizes = [self.measure(text, theme.small, bold=text == pull[0]) for text in texts]
+                notes.append(
+                    Note(name, texts, max(wide for wide, _ in sizes), sum(tall for _, tall in sizes), anchor)
+                )
+        return notes
 
-    def centring(self, layout: Layout, boxes: Sequence[Box]) -> float:
-        """Return how far everything moves right to stand in the middle of the width."""
-        left = min(
-            [layout.wheel[0] - max(layout.wheel_radius, layout.wheel_outline), *(box.x for box in boxes)]
-        )
-        right = max(
-            [
-                layout.motor[0] + layout.motor_radius,
-                layout.wheel[0] + layout.wheel_outline,
-                *(box.right for box in boxes),
-            ]
-        )
-        return (self.width - left - right) / 2
-
-    @staticmethod
-    def moved(layout: Layout, shift: float) -> Layout:
-        """Return the layout moved right."""
-        (x0, y0), (x1, y1) = layout.wheel, layout.motor
-        return layout._replace(wheel=(x0 + shift, y0), motor=(x1 + shift, y1))
-
-    # Painting. Everything is worked out with the wheel at the left; a mirrored drawing turns x over at the last moment.
+    # All is worked out with the wheel at the left; a mirrored drawing turns x over as it is painted.
 
     def turned(self, x: float) -> float:
         """Return x as drawn."""
@@ -320,12 +138,8 @@ class DriveDrawing(Drawing):
 
     def circle(self, centre: Point, radius: float, half: float) -> None:
         """Draw a circle."""
-        self.add(
-            Line(
-                circle=(self.turned(centre[0]), centre[1], radius, 0, 360, max(24, min(120, int(radius)))),
-                width=half,
-            )
-        )
+        steps = max(24, min(120, int(radius)))
+        self.add(Line(circle=(self.turned(centre[0]), centre[1], radius, 0, 360, steps), width=half))
 
     def paint(self, layout: Layout, placed: Sequence[tuple[Note, Box]], shift: float) -> None:
         """Draw wheel, pulleys, belt, dimensions, arrow and labels, in that order."""
@@ -355,7 +169,7 @@ class DriveDrawing(Drawing):
             self.paint_span(layout)
         if self.show_pull:
             self.paint_pull(layout)
-        self.paint_notes(layout, placed, shift)
+        self.paint_notes(placed, shift)
 
     def paint_pulley(self, centre: Point, radius: float, teeth: int) -> None:
         """Draw a pulley's outside circle, its teeth as short ticks inwards and its centre as a cross."""
@@ -375,29 +189,17 @@ class DriveDrawing(Drawing):
     def paint_centre(self, layout: Layout) -> None:
         """Draw the centre distance as a dimension line under the drive, with lines down from both centres."""
         level = self.level()
-        (x0, y0), (x1, _) = layout.wheel, layout.motor
+        (x0, y), (x1, _) = layout.wheel, layout.motor
         self.ink(theme.outline)
-        down = [(x, y0 - dp(6), x, level - dp(4)) for x in (x0, x1)]
-        self.strokes(self.segments(*down), dp(0.5))
+        self.strokes(self.segments(*((x, y - dp(6), x, level - dp(4)) for x in (x0, x1))), dp(0.5))
         self.dimension((x0, level), (x1, level))
 
     def paint_span(self, layout: Layout) -> None:
         """Draw the span's dimension line beside the lower span, from tangent point to tangent point."""
-        (x0, y0), (x1, y1) = layout.tangents(-1)
-        near, far = dp(4), dp(OFFSET + 4)
-        lines = [
-            (
-                x + near * sin(layout.lean),
-                y - near * cos(layout.lean),
-                x + far * sin(layout.lean),
-                y - far * cos(layout.lean),
-            )
-            for x, y in ((x0, y0), (x1, y1))
-        ]
+        near, far = layout.beside(-1, dp(4)), layout.beside(-1, dp(OFFSET + 4))
         self.ink(theme.outline)
-        self.strokes(self.segments(*lines), dp(0.5))
-        across, up = dp(OFFSET) * sin(layout.lean), -dp(OFFSET) * cos(layout.lean)
-        self.dimension((x0 + across, y0 + up), (x1 + across, y1 + up))
+        self.strokes(self.segments(*((*one, *two) for one, two in zip(near, far, strict=True))), dp(0.5))
+        self.dimension(*layout.beside(-1, dp(OFFSET)))
 
     def dimension(self, start: Point, end: Point) -> None:
         """Draw a dimension line with an arrow head at each end."""
@@ -430,41 +232,28 @@ class DriveDrawing(Drawing):
         self.strokes(self.segments((*tail, *neck)), dp(1.5))
         self.head(tail, tip, dp(12), dp(6))
 
-    def paint_notes(self, layout: Layout, placed: Sequence[tuple[Note, Box]], shift: float) -> None:
+    def paint_notes(self, placed: Sequence[tuple[Note, Box]], shift: float) -> None:
         """Write the labels, with a thin line to those that stand away from what they name."""
         for note, box in placed:
-            x, y = note.anchor[0] + shift, note.anchor[1]
-            near = (min(max(x, box.x), box.right), min(max(y, box.y), box.top))
-            if note.name in {"pull", "span"} and hypot(near[0] - x, near[1] - y) > dp(18):
-                away = atan2(near[1] - y, near[0] - x)
-                start = (x + dp(5) * cos(away), y + dp(5) * sin(away))
-                end = (near[0] - dp(3) * cos(away), near[1] - dp(3) * sin(away))
-                self.ink(theme.outline)
-                self.strokes(self.segments((*start, *end)), dp(0.5))
+            if note.name in {"pull", "span"}:
+                self.paint_leader((note.anchor[0] + shift, note.anchor[1]), box)
             top = box.top
-            for at, text in enumerate(note.texts):
-                bold = note.name == "pull" and at == 0 and len(note.texts) > 1
+            for text in note.texts:
+                bold = note.name == "pull" and text == note.texts[0]
                 wide, tall = self.measure(text, theme.small, bold=bold)
                 top -= tall
                 left = self.turned(box.x + wide) if self.mirrored else box.x
-                plate = note.name in {"span", "pull"}
-                self.write(text, left, top, theme.small, theme.text, bold=bold, plate=plate)
+                self.write(
+                    text, left, top, theme.small, theme.text, bold=bold, plate=note.name in {"pull", "span"}
+                )
 
-
-def touches(box: Box, centre: Point, radius: float) -> bool:
-    """Return whether a box reaches into a disc."""
-    x = min(max(centre[0], box.x), box.right)
-    y = min(max(centre[1], box.y), box.top)
-    return hypot(x - centre[0], y - centre[1]) < radius
-
-
-def within(box: Box, centre: Point, radius: float) -> bool:
-    """Return whether a box lies wholly within a disc."""
-    across = max(centre[0] - box.x, box.right - centre[0])
-    up = max(centre[1] - box.y, box.top - centre[1])
-    return hypot(across, up) < radius
-
-
-def crosses(box: Box, centre: Point, radius: float) -> bool:
-    """Return whether a circle's line runs through a box."""
-    return radius > 0 and touches(box, centre, radius) and not within(box, centre, radius)
+    def paint_leader(self, anchor: Point, box: Box) -> None:
+        """Draw a thin line to a label that stands away from its anchor."""
+        x, y = anchor
+        end = (min(max(x, box.x), box.right), min(max(y, box.y), box.top))
+        if hypot(end[0] - x, end[1] - y) > dp(18):
+            away = atan2(end[1] - y, end[0] - x)
+            across, up = cos(away), sin(away)
+            line = (x + dp(5) * across, y + dp(5) * up, end[0] - dp(3) * across, end[1] - dp(3) * up)
+            self.ink(theme.outline)
+            self.strokes(self.segments(line), dp(0.5))

@@ -1,4 +1,4 @@
-"""A tension gauge: the window between floor and ceiling, the marks to set to, and the estimate with its error bar."""
+"""A tension gauge: the window from floor to ceiling, the marks to set to, the estimate with its error bar."""
 
 import re
 from collections.abc import Sequence
@@ -8,7 +8,8 @@ from kivy.metrics import dp
 from kivy.properties import NumericProperty, ObjectProperty, StringProperty
 
 from screens.theme import theme
-from screens.widgets.drawing import Drawing, spread
+from screens.widgets.drawing import Drawing
+from screens.widgets.plane import spread
 
 BAND = 32
 """Height of the scale in dp."""
@@ -31,7 +32,7 @@ def short(text: str) -> str:
     >>> short("target 55 N")
     '55 N'
     """
-    found = re.search(r"[−+-]?\d.*", text, flags=re.DOTALL)
+    found = re.search(r"[\N{MINUS SIGN}+-]?\d.*", text, flags=re.DOTALL)
     return found.group() if found else ""
 
 
@@ -96,7 +97,7 @@ class Gauge(Drawing):
         return edge + min(max(share, 0.0), 1.0) * (self.width - 2 * edge)
 
     def draw(self) -> None:
-        """Draw the rows from the foot upwards; a widget that is too low loses the marks, then floor and ceiling."""
+        """Draw the rows from the foot upwards; too low a widget loses the marks, then floor and ceiling."""
         if not self.on_scale:
             self.write_empty()
             return
@@ -106,7 +107,6 @@ class Gauge(Drawing):
         marks = self.has_marks and spare >= 2 * line + dp(8)
         used = dp(BAND + 12) + estimate + line * (1 + numbers) + (line + dp(8) if marks else 0)
         foot = max(0.0, (self.height - used) / 2)
-        numbers_foot = foot
         words_foot = foot + (line if numbers else 0)
         bottom = words_foot + line + dp(4)
         top = bottom + dp(BAND)
@@ -115,7 +115,7 @@ class Gauge(Drawing):
             self.draw_marks(top, top + dp(8) + estimate + dp(4))
         self.draw_words(words_foot, bottom)
         if numbers:
-            self.draw_numbers(numbers_foot, words_foot)
+            self.draw_numbers(foot)
         if self.last is not None:
             self.draw_last(self.place(self.last), bottom)
         if self.estimate is not None:
@@ -134,7 +134,7 @@ class Gauge(Drawing):
         self.frame(floor, bottom, ceiling - floor, dp(BAND), dp(2))
 
     def draw_words(self, foot: float, bottom: float) -> None:
-        """Write slack, in window, tight below their parts of the scale; two rows are never needed at 320 dp."""
+        """Write slack, in window and tight below their parts of the scale."""
         floor, ceiling = self.place(self.floor), self.place(self.ceiling)
         low, high = self.place(self.low), self.place(self.high)
         labels = [
@@ -143,13 +143,13 @@ class Gauge(Drawing):
             Label(self.tight_text, (ceiling + high) / 2),
         ]
         if self.row(labels, foot, bold=True) is None:
-            # Too narrow for three words: the two outer ones are read from their place once the middle one is named.
+            # Too narrow for three words: the outer ones follow from the middle one.
             self.row([labels[1]], foot, bold=True)
         self.ink(theme.text)
         for edge in (floor, ceiling - dp(2)):
             self.bar(edge, bottom - dp(5), dp(2), dp(5))
 
-    def draw_numbers(self, foot: float, top: float) -> None:
+    def draw_numbers(self, foot: float) -> None:
         """Write floor and ceiling below their edges, shortened to the numbers if they do not fit."""
         labels = [
             Label(self.floor_text, self.place(self.floor)),
@@ -159,7 +159,7 @@ class Gauge(Drawing):
             self.row([Label(short(text), x) for text, x in labels], foot)
 
     def draw_marks(self, top: float, foot: float) -> None:
-        """Draw target, run-in and last as ticks up to their labels; run-in goes first, then last, then the words."""
+        """Draw the marks with leaders to their labels; run-in drops out first, then last, then the words."""
         values = {"target": self.target, "run_in": self.run_in, "last": self.last}
         given = {name: value for name, value in values.items() if value is not None}
         labels = {
@@ -225,7 +225,7 @@ class Gauge(Drawing):
     def row(
         self, labels: Sequence[Label], foot: float, *, role: str = "small", bold: bool = False
     ) -> list[float] | None:
-        """Write labels in a row, apart and inside, and return their left edges; None, nothing written, if too wide."""
+        """Write labels in a row and return their left edges; None, and nothing written, if too wide."""
         size = getattr(theme, role)
         widths = [self.measure(label.text, size, bold=bold)[0] for label in labels]
         places = spread(widths, [label.x for label in labels], 0.0, self.width, dp(GAP))

@@ -12,7 +12,6 @@ from kivy.properties import (
     OptionProperty,
     StringProperty,
 )
-from kivy.uix.anchorlayout import AnchorLayout
 from kivy.uix.floatlayout import FloatLayout
 
 from screens.theme import theme
@@ -34,7 +33,7 @@ MINUS_FIRST = "The minus comes first."
 NO_MINUS = "This value has no minus."
 
 
-class Key(Tap, AnchorLayout):
+class Key(Tap, FloatLayout):
     """One key. Its frame is drawn inside its touch area, so that no dead strip is left between two keys."""
 
     text = StringProperty()
@@ -51,9 +50,10 @@ class Key(Tap, AnchorLayout):
     def dress(self, *_: object) -> None:
         """Dress and measure again."""
         super().dress()
-        self.least_width = max(dp(48), width_of(self.text, self.role) + dp(16))
+        beside = theme.strong + dp(4) if self.text and self.icon else 0
+        self.least_width = max(dp(48), width_of(self.text, self.role) + dp(16) + beside)
 
-    on_text = on_role = dress
+    on_text = on_role = on_icon = dress
 
 
 class Refusal(Surface, Column):
@@ -94,7 +94,7 @@ class Keypad(FloatLayout):
         self._last: tuple[str, float] = ("", -1.0)
         super().__init__(**kwargs)
         self._digits = Flow(spacing=0, most=3, least=dp(48))
-        self._others = Flow(spacing=0, least=dp(48))
+        self._others = Flow(spacing=0, least=dp(48), stretch=True)
         self._column = Column(pos_hint={"x": 0, "y": 0})
         self._column.bind(height=self.setter("height"))
         self._refusal = Refusal(pos_hint={"x": 0, "top": 1}, opacity=0)
@@ -110,8 +110,17 @@ class Keypad(FloatLayout):
             self.fbind(name, self._fit)
         self._build()
 
+    @property
+    def _full_height(self) -> float:
+        return dp(80) if self.glove else dp(60)
+
+    @property
+    def saved(self) -> float:
+        """Return the height that squeezing has saved."""
+        return self.height / self.key_height * (self._full_height - self.key_height)
+
     def _fit(self, *_: object) -> None:
-        self.key_height = dp(48) if self.squeezed else dp(80) if self.glove else dp(60)
+        self.key_height = dp(48) if self.squeezed else self._full_height
         for key in (*self._digits.children, *self._others.children):
             key.least_height = self.key_height
 
@@ -140,9 +149,12 @@ class Keypad(FloatLayout):
             self._digits.add_widget(
                 self._key("", lambda: self.press("backspace"), icon="delete", a11y_label="Delete")
             )
-        if self.unit:
-            act = self._toggle if len(self.units) > 1 else lambda: None
-            self._others.add_widget(self._key(self.unit, act, role="body", disabled=len(self.units) < 2))  # noqa: PLR2004
+        if self.unit and self.choosing:
+            self._others.add_widget(self._key("", self._toggle, icon="cross", a11y_label="Keep the unit"))
+        elif self.unit:
+            some = len(self.units) > 1
+            look = {"role": "body", "icon": "open" if some else "", "disabled": not some}
+            self._others.add_widget(self._key(self.unit, self._toggle, **look))
         if self.unit == "in" and not self.choosing:
             self._others.add_widget(self._key("/", lambda: self.feed("/")))
             self._others.add_widget(self._key(self.space_word, lambda: self.feed(" "), role="body"))

@@ -10,7 +10,6 @@ from kivy.uix.scrollview import ScrollView
 
 from screens.theme import theme
 from screens.widgets.column import Column
-from screens.widgets.dress import Dressed
 from screens.widgets.icon import POINTS
 from screens.widgets.load import load_kv
 from screens.widgets.surface import Tap
@@ -29,9 +28,12 @@ class Row(Tap, BoxLayout):
     detail = StringProperty()
     value = StringProperty()
     icon = OptionProperty("", options=("", *POINTS))
+    icon_shown = OptionProperty("", options=("", *POINTS))
     tone = OptionProperty("text", options=TONES)
     value_tone = OptionProperty("text", options=TONES)
     chevron = BooleanProperty(defaultvalue=True)
+    title_tone = OptionProperty("text", options=TONES)
+    answer_tone = OptionProperty("text", options=TONES)
     need = NumericProperty(0)
     value_width = NumericProperty(0)
 
@@ -52,6 +54,8 @@ class Row(Tap, BoxLayout):
     def dress(self, *_: object) -> None:
         """Measure again: the text size may have changed."""
         super().dress()
+        self.title_tone = "second" if self.disabled else self.tone
+        self.answer_tone = "second" if self.disabled else self.value_tone
         self.measure()
         if hasattr(self, "_line_colour"):
             self._line_colour.rgba = theme.outline
@@ -60,9 +64,12 @@ class Row(Tap, BoxLayout):
         """Side by side needs the value on one line and the title on two at most."""
         self.value_width = width_of(self.value, "body", bold=True)
         words = longest_word(f"{self.title} {self.detail}")
-        self.need = self.value_width + dp(12) + max(words, width_of(self.title) / 2) if self.value else 0
+        room = self.width - dp(8) - (theme.title + dp(4 + 8) if self.chevron else 0)
+        self.icon_shown = self.icon if words + theme.title + dp(4 + 12) <= room else ""
+        self.need = self.value_width + dp(12 + 8) + max(words, width_of(self.title) / 2) if self.value else 0
 
-    on_title = on_detail = on_value = measure
+    on_title = on_detail = on_value = on_icon = on_width = on_chevron = measure
+    on_tone = on_value_tone = on_disabled = dress
 
 
 class Section(Column):
@@ -100,11 +107,11 @@ class Foot(Column):
     """What stays at the bottom of a page: bars, a keypad."""
 
 
-class Page(Dressed, BoxLayout):
+class Page(BoxLayout):
     """A scrolling column above a fixed foot.
 
     Children go into the column, a `Foot` among them (or a widget given to `foot`) goes below. When the foot would
-    leave less than 96 dp to the column, its children with a `squeezed` property are squeezed; if that is not enough
+    leave less than 96 dp to the column, its children with a `squeezed` and a `saved` property are squeezed; if that is not enough
     the foot scrolls too, so that nothing is ever out of reach.
     """
 
@@ -118,21 +125,24 @@ class Page(Dressed, BoxLayout):
         """Build the column and an empty foot."""
         self._placed: Any = None
         self._foot_scroll: Any = None
+        self._foot_holder: Any = None
         self._waiting: list[Any] = []
         foot = kwargs.pop("foot", None)
         super().__init__(**kwargs)
         self._foot_scroll = self.ids.foot_scroll.__self__
+        self._foot_holder = self.ids.foot_holder.__self__
         self.scroll = self.ids.scroll.__self__
         self.column = self.ids.column.__self__
         waiting, self._waiting = self._waiting, []
         for widget in waiting:
             self.add_widget(widget)
+        self._foot_holder.fbind("height", self.fit)
         if foot is not None or self.foot is None:
             self.foot = foot or Foot()
         else:
             self.on_foot(self, self.foot)
-        self.fbind("size", self.dress)
-        self.dress()
+        self.fbind("size", self.fit)
+        self.fit()
 
     def add_widget(self, widget: Any, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401 - as Kivy's own.
         """Route a child to the column or to the foot."""
@@ -150,18 +160,10 @@ class Page(Dressed, BoxLayout):
         if self._foot_scroll is None:
             return
         if self._placed is not None:
-            self._placed.funbind("height", self.fit)
-            self._foot_scroll.clear_widgets()
+            self._foot_holder.clear_widgets()
         self._placed = foot
         if foot is not None:
-            foot.fbind("height", self.fit)
-            self._foot_scroll.add_widget(foot)
-        self.fit()
-
-    def dress(self, *_: object) -> None:
-        """Start again from keys of full height: another page or text size may have room for them."""
-        if self._placed is not None:
-            self._squeeze(on=False)
+            self._foot_holder.add_widget(foot)
         self.fit()
 
     def fit(self, *_: object) -> None:
@@ -169,14 +171,17 @@ class Page(Dressed, BoxLayout):
         if self._foot_scroll is None or self.height <= 1:
             return
         self.margin = dp(12) if self.width < dp(360) else dp(16)
-        high = self._placed.height if self._placed is not None else 0
+        high = self._foot_holder.height if self._placed is not None and self._placed.height > 0 else 0
         self.aside = bool(high) and self.width >= dp(WIDE) and self.height < dp(LOW)
         room = self.height if self.aside else max(self.height - dp(LEAST_CONTENT), dp(48))
-        if high > room:
-            self._squeeze(on=True)
+        if self._placed is not None:
+            self._squeeze(on=high + self._saved() > room)
         self._foot_scroll.height = min(high, room)
         # While the foot fits there is nothing to scroll, and a key must feel the touch at once.
         self._foot_scroll.do_scroll_y = high > room + 1
+
+    def _saved(self) -> float:
+        return sum(getattr(widget, "saved", 0.0) for widget in self._placed.walk(restrict=True))
 
     def _squeeze(self, *, on: bool) -> None:
         for widget in self._placed.walk(restrict=True):

@@ -58,7 +58,8 @@ class Surface(Dressed):
             self._dashes.vertices, self._dashes.indices = dashes(x, y, width, height, thick)
         else:
             self._dashes.vertices, self._dashes.indices = [], []
-        self._frame.width = thick / 2
+        # A width of exactly 1 makes Kivy draw a hairline of one pixel.
+        self._frame.width = thick / 2 if thick <= 1 else max(thick / 2, 1.01)
         if drawn and not self.dashed:
             self._frame.rounded_rectangle = (x, y, width, height, dp(RADIUS))
         else:

@@ -5,7 +5,7 @@ from typing import Any
 
 from kivy.core.text import Label as Ruler
 from kivy.metrics import dp
-from kivy.properties import OptionProperty
+from kivy.properties import BooleanProperty, OptionProperty
 from kivy.uix.label import Label
 
 from screens.theme import theme
@@ -13,6 +13,8 @@ from screens.widgets.dress import SIZES, Dressed
 
 TONES = ("text", "second", "main", "good", "bad", "trial", "on_main")
 LINE_HEIGHT = 1.12
+ABOVE = 0.14
+"""Share of the font size put above the first line: Kivy adds a line's extra height under it, off centre in a button."""
 
 
 def tone_colour(tone: str) -> list[float]:
@@ -26,21 +28,24 @@ class Text(Dressed, Label):
 
     role = OptionProperty("body", options=SIZES)
     tone = OptionProperty("text", options=TONES)
+    close = BooleanProperty(defaultvalue=False)
+    """No extra height between and above lines: for one word on a key."""
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401 - Kivy passes property values through.
         """Start left-aligned, full width, as high as the words."""
         kwargs.setdefault("halign", "left")
         kwargs.setdefault("size_hint_y", None)
         kwargs.setdefault("height", 0)
-        kwargs.setdefault("line_height", LINE_HEIGHT)
         super().__init__(**kwargs)
 
     def dress(self, *_: object) -> None:
         """Take size and colour from the theme; a disabled text stays as readable as any other."""
         self.font_size = getattr(theme, self.role)
+        self.line_height = 1.0 if self.close else LINE_HEIGHT
+        self.padding = (0, 0 if self.close else self.font_size * ABOVE, 0, 0)
         self.color = self.disabled_color = tone_colour(self.tone)
 
-    on_role = on_tone = dress
+    on_role = on_tone = on_close = dress
 
     def on_width(self, _label: Label, width: float) -> None:
         """Wrap to the width."""

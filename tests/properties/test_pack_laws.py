@@ -1,4 +1,4 @@
-"""Laws of packs: scaling, balance, bounds and round trips, and scipy as the second reader of the joining transient."""
+"""Laws of packs: scaling, balance, bounds, round trips, and scipy as the second reader of the transients."""
 
 from math import exp
 from statistics import mean
@@ -77,7 +77,6 @@ def test_braking_there_and_back(
 ) -> None:
     board = {"voltage": voltage, "mass": mass, "speed": speed}
     slowing = limits.braking_deceleration(current=current, efficiency=efficiency, **board)
-    # What the chain loses brakes too, so the way back has the efficiency on the other side.
     assert limits.braking_current(deceleration=slowing, efficiency=efficiency, **board) == near(current)
 
 
@@ -266,7 +265,7 @@ def test_a_fuse_that_fits_clears_the_ride_and_guards_the_wire(
 @settings(max_examples=25)
 @given(st.floats(0.5e-6, 8e-6), st.floats(50.0, 2000.0), st.floats(0.0, 80.0), st.floats(1.0, 200.0))
 def test_time_to_heat_against_integration(area: float, current: float, start: float, rise: float) -> None:
-    """The logarithm against adding up heat: rho (T - zero) J^2 dt = c dT, in the form constant^2 = c / rho'."""
+    """The logarithm against adding up heat: current**2 (T - zero) dt = (constant area)**2 dT."""
     zero = 38.65
     begin, end = start + ICE, start + rise + ICE
     closed = fuse.time_to_heat(constant=226e6, area=area, current=current, start=begin, end=end, zero=zero)

@@ -1,0 +1,59 @@
+"""What a screw goes into or clamps: metals and plastics with their strength, and soft members set by feel."""
+
+from logic.errors import InputError
+from logic.joints.bearing import sinking_force
+from logic.joints.threads import thread
+from logic.joints.torque import torque_short
+from logic.si import Newton, NewtonMetre, Pascal
+from logic.tables import pick, rows
+
+
+def materials() -> tuple[tuple[str, str], ...]:
+    """Return key and name of every material."""
+    return tuple((line.text("material"), line.text("name")) for line in rows("materials"))
+
+
+def family(material: str) -> str:
+    """Return "light alloy", "steel", "stainless", "brass", "plastic", "cracking plastic" or "soft".
+
+    Raises InputError for an unknown material.
+    """
+    return pick("materials", material=material).text("family")
+
+
+def shear_of(material: str) -> Pascal:
+    """Return the shear strength of a material. Raises InputError for a soft one, which has no such figure."""
+    line = pick("materials", material=material)
+    if "shear" not in line:
+        raise InputError("material", material, "soft")
+    return line.number("shear")
+
+
+def feel_reason(material: str) -> str:
+    """Return why a material gets no torque figure ("wood", "soft hub"), or "" when it gets one.
+
+    >>> feel_reason("wood"), feel_reason("6061-T6")
+    ('wood', '')
+    """
+    line = pick("materials", material=material)
+    return line.text("feel") if "feel" in line else ""
+
+
+def crushing(
+    designation: str, *, wood: str = "birch", condition: str = "zinc dry"
+) -> tuple[Newton, NewtonMetre]:
+    """Return clamp force and torque at which a washer sinks into wood: an estimate, not a setting.
+
+    `wood` is "birch", "maple dry" or "maple green". The nut's running torque comes on top. Raises
+    InputError for a thread whose washer is not in the tables.
+
+    >>> force, torque = crushing("10-32")
+    >>> round(force), round(torque, 2)
+    (684, 0.66)
+    """
+    screw = thread(designation)
+    force = sinking_force(screw, head="washer", member=wood)
+    if force is None:
+        raise InputError("thread", designation, "not in the table")
+    factor = pick("friction", condition=condition).number("nut_factor")
+    return force, torque_short(nut_factor=factor, nominal_diameter=screw.nominal_diameter, preload=force)

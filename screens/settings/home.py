@@ -1,0 +1,50 @@
+"""Settings: the rider, the tools in the hand, units, and how the app is read."""
+
+from typing import Any
+
+from kivy.properties import ListProperty, ObjectProperty, StringProperty
+
+from logic.person import TEXT_SCALES
+from logic.tables import rows
+from logic.units import quantities
+from screens.page import AppPage
+from screens.widgets.choice import Choice  # noqa: F401  (used in the kv file)
+from screens.widgets.load import load_kv
+from screens.widgets.row import Row, Section  # noqa: F401  (used in the kv file)
+
+
+class SettingsHome(AppPage):
+    """Every choice acts at once."""
+
+    person = ObjectProperty(rebind=False)
+    rider = StringProperty()
+    rider_known = StringProperty()
+    scales = ListProperty()
+    depth_tools = ListProperty()
+    scale_units = ListProperty()
+    text_sizes = ListProperty()
+    text_size = StringProperty()
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
+        """Fill the choices from the tables."""
+        super().__init__(*args, title="Settings", nav=False, chip=False, **kwargs)
+        tools = rows("measuring_tools")
+        self.scales = [(row.text("name"), row.text("label")) for row in tools if "scale_error" in row]
+        self.depth_tools = [(row.text("name"), row.text("label")) for row in tools if "depth_error" in row]
+        self.scale_units = [unit.shown for unit in quantities()["force"].units]
+        self.text_sizes = [(str(scale), f"{scale:.0%}".replace("%", "\u202f%")) for scale in TEXT_SCALES]
+
+    def refresh(self) -> None:
+        """Show the settings in force."""
+        self.person = person = self.state.person
+        self.text_size = str(person.text)
+        rider = person.rider
+        self.rider = "not set" if rider is None else self.style.typed(float(rider.si), "mass", rider.typed_unit)
+        self.rider_known = "" if rider is None else rider.known
+
+    def change(self, name: str, value: str) -> None:
+        """Take up a choice."""
+        self.state.set_person(**{name: float(value) if name == "text" else value})
+
+
+load_kv(__file__)

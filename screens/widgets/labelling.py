@@ -1,0 +1,72 @@
+"""Where a chart's labels stand: beside what they name, clear of each other, over as few lines as can be."""
+
+from collections.abc import Iterable, Iterator, Sequence
+
+from kivy.metrics import dp
+
+from screens.widgets.plane import Box, Point
+
+NEAR = 3
+"""A line nearer to a label than this, in dp, counts as crossed."""
+APART = 8
+"""Least distance between two labels in dp."""
+CROSSING = 12
+"""How many places further down the list a label goes rather than cross a line."""
+
+
+def best_place(boxes: Iterable[Box], taken: Sequence[Box], ink: Sequence[Box]) -> Box | None:
+    """Return the first box that touches nothing taken and crosses the fewest lines; None when all touch."""
+    near = dp(NEAR)
+    best: Box | None = None
+    least = float("inf")
+    for step, box in enumerate(boxes):
+        if step > least:
+            break
+        if any(box.meets(other, dp(APART) if other.text else near) for other in taken):
+            continue
+        x, y, right, top = box.x - near, box.y - near, box.right + near, box.top + near
+        crossed = sum(
+            1
+            for _, left, low, wide, tall in ink
+            if left < right and x < left + wide and low < top and y < low + tall
+        )
+        if step + CROSSING * crossed < least:
+            best, least = box, step + CROSSING * crossed
+    return best
+
+
+def places(plot: Box, wide: float, tall: float, anchors: Sequence[Point]) -> Iterator[Point]:
+    """Yield lower left corners around the anchors, the best first, then a grid over the plot; all inside it.
+
+    One anchor is a ring: its label stands around it or further out. Several are a line's points from its end
+    backwards: the name may stand anywhere, in the line's colour.
+    """
+    first, low = plot.x + dp(2), plot.y + dp(2)
+    last, high = plot.right - wide, plot.top - tall
+    if high < low or last < first:
+        return
+    ring = len(anchors) == 1
+    for gap in (8, 16, 28, 40) if ring else (8,):
+        for x, y in anchors[:: max(1, len(anchors) // 10)]:
+            for left, foot in around(x, y, wide, tall, gap * dp(1)):
+                yield min(max(first, left), last), min(max(low, foot), high)
+    rows = 0 if ring else int((high - low) / tall) + 1
+    for row in range(rows):
+        for column in range(5):
+            yield last - column / 4 * (last - first), high - row * tall
+
+
+def around(x: float, y: float, wide: float, tall: float, gap: float) -> tuple[Point, ...]:
+    """Return the lower left corners of a box at eight places around a point."""
+    right, left, over, under = x + gap, x - gap - wide, y + gap, y - gap - tall
+    middle, level = x - wide / 2, y - tall / 2
+    return (
+        (right, over),
+        (left, over),
+        (left, under),
+        (right, under),
+        (right, level),
+        (left, level),
+        (middle, over),
+        (middle, under),
+    )

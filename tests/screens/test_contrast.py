@@ -1,0 +1,58 @@
+"""Contrast of the palettes: text at least 7 to 1, marks and outlines at least 3 to 1, as computed by WCAG 2.2."""
+
+import tomllib
+from itertools import product
+from pathlib import Path
+
+import pytest
+
+COLOURS = tomllib.loads((Path(__file__).parents[2] / "assets" / "colours.toml").read_text("utf-8"))
+THEMES = ("day", "sun", "night")
+PAPERS = ("ground", "panel", "key")
+INKS = ("text", "second", "main", "good", "bad", "trial")
+MARKS = ("outline", "main", "bad", "trial", "chart_a", "chart_b", "chart_c")
+
+
+def luminance(colour: str) -> float:
+    """Return the relative luminance of an sRGB colour, 0 to 1."""
+    parts = [int(colour[place : place + 2], 16) / 255 for place in (1, 3, 5)]
+    red, green, blue = (part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts)
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
+
+
+def contrast(one: str, two: str) -> float:
+    """Return the contrast ratio of two colours, 1 to 21."""
+    dark, light = sorted((luminance(one), luminance(two)))
+    return (light + 0.05) / (dark + 0.05)
+
+
+@pytest.mark.parametrize(
+    ("one", "two", "ratio"),
+    [
+        pytest.param("#000000", "#FFFFFF", 21.0, id="WCAG 2.2 definition of contrast ratio: black on white"),
+        pytest.param("#777777", "#FFFFFF", 4.48, id="W3C, Understanding SC 1.4.3: #777777 on white"),
+    ],
+)
+def test_the_measure(one: str, two: str, ratio: float) -> None:
+    assert contrast(one, two) == pytest.approx(ratio, abs=0.005)
+
+
+@pytest.mark.parametrize(("theme", "ink", "paper"), product(THEMES, INKS, PAPERS))
+def test_text(theme: str, ink: str, paper: str) -> None:
+    assert contrast(COLOURS[theme][ink], COLOURS[theme][paper]) >= 7
+
+
+@pytest.mark.parametrize("theme", THEMES)
+def test_text_on_the_main_colour(theme: str) -> None:
+    assert contrast(COLOURS[theme]["over_main"], COLOURS[theme]["main"]) >= 7
+
+
+@pytest.mark.parametrize(("theme", "mark"), product(THEMES, MARKS))
+def test_marks(theme: str, mark: str) -> None:
+    assert contrast(COLOURS[theme][mark], COLOURS[theme]["ground"]) >= 3
+
+
+@pytest.mark.parametrize(("word", "least"), [("danger", 7), ("warning", 4.5), ("caution", 7), ("notice", 7)])
+def test_signal_words(word: str, least: float) -> None:
+    """Black on the standard's orange gives 5.3 at most; the word there is large and bold, for which 4.5 is the bar."""
+    assert contrast(COLOURS["signal"][f"on_{word}"], COLOURS["signal"][word]) >= least

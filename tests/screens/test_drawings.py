@@ -1,0 +1,539 @@
+"""The drawn widgets: labels stay apart and inside, drawings keep their scale, redraws are few and cheap."""
+
+from collections.abc import Iterator
+from itertools import combinations
+from math import atan2, cos, dist, hypot, pi, sin
+from time import perf_counter
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from kivy.clock import Clock
+from kivy.core.window import Window
+from kivy.graphics import Color, Line, Mesh, Rectangle
+
+from screens.theme import NAMES, theme
+from screens.widgets.axis import cut, plain_number, round_ticks
+from screens.widgets.chart import Chart, Curve, Mark
+from screens.widgets.drawing import Drawing
+from screens.widgets.drive_drawing import DriveDrawing
+from screens.widgets.gauge import Gauge
+from screens.widgets.plane import Box, dashes, spread
+
+assert Window is not None  # Graphics instructions need the window's context, mocked or not.
+
+WIDTHS = (296, 320, 412, 800)
+SCALES = (1.0, 1.3, 1.6, 2.0)
+LOOKS = [pytest.param(width, scale, id=f"{width} dp, text {scale}") for width in WIDTHS for scale in SCALES]
+PITCH = 0.005
+
+few = settings(max_examples=10, derandomize=True, deadline=None)
+
+
+@pytest.fixture(autouse=True)
+def _plain_theme() -> Iterator[None]:
+    theme.apply(name="day", scale=1.0)
+    yield
+    theme.apply(name="day", scale=1.0)
+
+
+def push(speed: float) -> float:
+    """Example of our own: flat to 26 km/h, nothing at 38."""
+    return 95.0 if speed <= 26 else 95.0 * (38.0 - speed) / 12.0
+
+
+def example_chart(**more: Any) -> Chart:
+    speeds = [at * 38 / 59 for at in range(60)]
+    return Chart(
+        lines=(
+            Curve("push", [(v, push(v)) for v in speeds]),
+            Curve("road load", [(v, 14 + 0.0283 * v * v) for v in speeds]),
+            Curve("5 % up", [(v, 58 + 0.0283 * v * v) for v in speeds]),
+        ),
+        **{
+            "marks": (Mark(32.5, push(32.5), "32.5 km/h"),),
+            "x_title": "Speed, km/h",
+            "y_title": "Push, N",
+            "cursor": 20.0,
+            "cursor_text": "20 km/h: push 95 N, road 25 N",
+            **more,
+        },
+    )
+
+
+def example_drive(motor: int = 16, wheel: int = 40, centre: float = 0.06727, **more: Any) -> DriveDrawing:
+    return DriveDrawing(
+        motor_teeth=motor,
+        wheel_teeth=wheel,
+        centre=centre,
+        motor_diameter=motor * PITCH / pi,
+        wheel_pulley_diameter=wheel * PITCH / pi,
+        **{
+            "wheel_diameter": 0.1,
+            "motor_text": f"{motor}",
+            "wheel_text": f"{wheel}",
+            "centre_text": "centre 67.3 mm",
+            "span_text": "span 64.5 mm",
+            "pull_text": "14.5 N",
+            "depth_text": "1.0 mm deep",
+            **more,
+        },
+    )
+
+
+def example_gauge(**more: Any) -> Gauge:
+    return Gauge(
+        **{
+            "low": 20.0,
+            "high": 90.0,
+            "floor": 45.0,
+            "ceiling": 70.0,
+            "floor_text": "floor 45 N",
+            "ceiling_text": "ceiling 70 N",
+            "target": 64.0,
+            "target_text": "target 64 N",
+            "run_in": 51.0,
+            "run_in_text": "run-in 51 N",
+            "last": 58.0,
+            "last_text": "last 58 N",
+            "estimate": 52.0,
+            "estimate_low": 41.0,
+            "estimate_high": 63.0,
+            "estimate_text": "52 ± 11 N",
+            **more,
+        },
+    )
+
+
+def drawn(widget: Drawing, width: float, height: float | None = None) -> Drawing:
+    """Return the widget drawn at a size, or at the height it wants."""
+    widget.width = width
+    widget.height = height or widget.height_wanted()
+    widget.drawn_boxes()
+    return widget
+
+
+def instructions(widget: Drawing) -> list[Any]:
+    """Return everything the widget put on its canvas."""
+    group = next(item for item in widget.canvas.children if type(item).__name__ == "InstructionGroup")
+    return list(group.children)
+
+
+def inked_points(widget: Drawing) -> list[tuple[float, float]]:
+    """Return the corners of everything drawn."""
+    points: list[tuple[float, float]] = []
+    for item in instructions(widget):
+        if isinstance(item, Mesh):
+            points += list(zip(item.vertices[::4], item.vertices[1::4], strict=True))
+        elif isinstance(item, Line):
+            points += list(zip(item.points[::2], item.points[1::2], strict=True))
+        elif isinstance(item, Rectangle):
+            (x, y), (wide, tall) = item.pos, item.size
+            points += [(x, y), (x + wide, y + tall)]
+    return points
+
+
+def check(widget: Drawing) -> None:
+    """Labels lie inside and apart, and nothing else leaves the widget."""
+    width, height = widget.size
+    boxes = widget.drawn_boxes()
+    for box in boxes:
+        assert box.x >= 0, box
+        assert box.y >= 0, box
+        assert box.right <= width, (box, width)
+        assert box.top <= height, (box, height)
+    for one, two in combinations(boxes, 2):
+        assert not one.meets(two, -1.0), (one, two)
+    for x, y in inked_points(widget):
+        assert -1.5 <= x <= width + 1.5, (x, width)
+        assert -1.5 <= y <= height + 1.5, (y, height)
+
+
+def texts(widget: Drawing) -> list[str]:
+    return [box.text for box in widget.drawn_boxes()]
+
+
+number = st.floats(-1e3, 1e3)
+positive = st.floats(0.01, 1.0)
+
+
+@pytest.mark.parametrize(("width", "scale"), LOOKS)
+class TestRoom:
+    @few
+    @given(
+        lines=st.lists(st.lists(st.tuples(number, number), min_size=1, max_size=30), min_size=1, max_size=4),
+        marks=st.lists(st.tuples(number, number), max_size=3),
+        share=st.floats(0.0, 1.0),
+        stretch=st.just(1e-4) | st.just(1.0) | st.just(1e5),
+    )
+    def test_chart(
+        self, width: int, scale: float, lines: Any, marks: Any, share: float, stretch: float
+    ) -> None:
+        curves = tuple(
+            Curve(f"line {at}", [(x, y * stretch) for x, y in points]) for at, points in enumerate(lines)
+        )
+        xs = [x for points in lines for x, _ in points] + [x for x, _ in marks]
+        for name in NAMES:
+            theme.apply(name=name, scale=scale)
+            chart = Chart(
+                lines=curves,
+                marks=tuple(Mark(x, y * stretch, f"mark {at}") for at, (x, y) in enumerate(marks)),
+                x_title="Distance since fitted, km",
+                y_title="Tension of each span, N",
+                cursor=min(xs) + share * (max(xs) - min(xs)),
+                cursor_text="at 123 km: left 48 N, right 52 N",
+            )
+            check(drawn(chart, width))
+
+    @few
+    @given(
+        motor=st.integers(8, 40),
+        wheel=st.integers(8, 90),
+        extra=positive,
+        outline=st.just(0.0) | st.just(0.09) | st.just(0.2),
+        height=st.just(140) | st.just(200) | st.just(400),
+        mirrored=st.booleans(),
+        inward=st.booleans(),
+        show_pull=st.booleans(),
+    )
+    def test_drive(
+        self,
+        width: int,
+        scale: float,
+        motor: int,
+        wheel: int,
+        extra: float,
+        height: int,
+        outline: float,
+        **more: bool,
+    ) -> None:
+        centre = (motor + wheel) * PITCH / (2 * pi) + 0.1 * extra
+        for name in NAMES:
+            theme.apply(name=name, scale=scale)
+            drive = example_drive(motor, wheel, centre, wheel_diameter=outline, **more)
+            check(drawn(drive, width, height))
+
+    @few
+    @given(
+        cuts=st.lists(st.floats(1.0, 200.0), min_size=3, max_size=3, unique=True),
+        values=st.lists(st.one_of(st.none(), st.floats(0.0, 400.0)), min_size=4, max_size=4),
+        error=st.floats(0.0, 100.0),
+    )
+    def test_gauge(self, width: int, scale: float, cuts: Any, values: Any, error: float) -> None:
+        floor, ceiling, high = sorted(cuts)
+        target, run_in, last, estimate = values
+        for name in NAMES:
+            theme.apply(name=name, scale=scale)
+            gauge = example_gauge(
+                low=0.0,
+                high=high,
+                floor=floor,
+                ceiling=ceiling,
+                target=target,
+                run_in=run_in,
+                last=last,
+                estimate=estimate,
+                estimate_low=None if estimate is None else estimate - error,
+                estimate_high=None if estimate is None else estimate + error,
+            )
+            check(drawn(gauge, width))
+
+    def test_examples_say_all_that_matters(self, width: int, scale: float) -> None:
+        for name in NAMES:
+            theme.apply(name=name, scale=scale)
+            chart = drawn(example_chart(), width)
+            check(chart)
+            assert {"push", "road load", "5 % up", "32.5 km/h", "Speed, km/h", "Push, N"} <= set(texts(chart))
+            gauge = drawn(example_gauge(), width)
+            check(gauge)
+            assert {"slack", "in window", "tight", "52 ± 11 N"} <= set(texts(gauge))
+            for height in (200, 300):
+                drive = drawn(example_drive(), width, height)
+                check(drive)
+                assert {"pull 14.5 N", "1.0 mm deep", "centre 67.3 mm", "span 64.5 mm"} <= set(texts(drive))
+
+    def test_empty_text(self, width: int, scale: float) -> None:
+        theme.apply(scale=scale)
+        for kind in (Chart, DriveDrawing, Gauge):
+            widget = drawn(kind(empty_text="Wheel pulley teeth are missing."), width)
+            check(widget)
+            assert texts(widget) == ["Wheel pulley teeth are missing."]
+            assert not [item for item in instructions(widget) if isinstance(item, Line | Mesh)]
+
+
+class TestChart:
+    @pytest.mark.parametrize(
+        ("low", "high", "most", "ticks"),
+        [
+            (0.0, 38.0, 5, [0, 10, 20, 30]),
+            (0.0, 38.0, 8, [0, 5, 10, 15, 20, 25, 30, 35]),
+            (-0.3, 0.3, 4, [-0.2, 0.0, 0.2]),
+            (0.0, 1.0, 3, [0.0, 0.5, 1.0]),
+            (1200.0, 5100.0, 5, [2000, 3000, 4000, 5000]),
+        ],
+    )
+    def test_round_ticks(self, low: float, high: float, most: int, ticks: list[float]) -> None:
+        assert round_ticks(low, high, most) == pytest.approx(ticks)
+
+    def test_ticks_have_a_real_minus_and_no_tail(self) -> None:
+        assert plain_number(-2.50) == "\N{MINUS SIGN}2.5"
+        assert plain_number(20.0) == "20"
+
+    def test_a_line_is_cut_at_the_edges_of_its_plot(self) -> None:
+        assert cut([(-10.0, 5.0), (20.0, 5.0)], 10.0, 10.0) == [[(0.0, 5.0), (10.0, 5.0)]]
+        over = cut([(0.0, 0.0), (5.0, 20.0), (10.0, 0.0)], 10.0, 10.0)
+        assert over == [[(0.0, 0.0), (2.5, 10.0)], [(7.5, 10.0), (10.0, 0.0)]]
+        assert cut([(0.0, 11.0), (10.0, 11.0)], 10.0, 10.0) == []
+
+    def test_points_lie_where_the_axes_say(self) -> None:
+        chart = drawn(example_chart(x_range=(0.0, 40.0), y_range=(0.0, 100.0)), 412)
+        full = next(item for item in instructions(chart) if isinstance(item, Line) and len(item.points) > 100)
+        low = (chart.place_x(0.0), chart.place_y(0.0))
+        high = (chart.place_x(40.0), chart.place_y(100.0))
+        # 95 N at 0 km/h, and 0 N at 38 km/h.
+        assert full.points[:2] == pytest.approx([low[0], low[1] + 0.95 * (high[1] - low[1])], abs=1e-3)
+        assert full.points[-2:] == pytest.approx([low[0] + 0.95 * (high[0] - low[0]), low[1]], abs=1e-3)
+
+    def test_lines_differ_by_dashes_in_every_theme(self) -> None:
+        for name in NAMES:
+            theme.apply(name=name)
+            chart = drawn(example_chart(marks=(), cursor=None), 412)
+            strokes = [len(item.vertices) for item in instructions(chart) if isinstance(item, Mesh)]
+            # One full line, two of dashes that differ in length.
+            assert len([item for item in instructions(chart) if isinstance(item, Line)]) == 1
+            assert len(set(strokes)) == 2
+
+    def test_dashes_keep_ink_and_gap_across_corners(self) -> None:
+        found = list(dashes([(0.0, 0.0), (10.0, 0.0), (10.0, 10.0)], (6.0, 3.0)))
+        assert found == [(0, 0, 6, 0), (9, 0, 10, 0), (10, 0, 10, 5), (10, 8, 10, 10)]
+
+    def test_a_gap_of_unknown_values_is_not_bridged_by_nonsense(self) -> None:
+        check(drawn(Chart(lines=(Curve("a", [(0.0, 1.0), (1.0, float("nan")), (2.0, 3.0)]),)), 320))
+
+    def test_a_fifth_line_is_refused(self) -> None:
+        with pytest.raises(ValueError, match="at most 4 lines"):
+            Chart(lines=tuple(Curve(f"{at}", [(0.0, 0.0)]) for at in range(5)))
+
+    def test_given_ticks_are_thinned_until_they_stand_apart(self) -> None:
+        days = tuple((float(day), f"{day} November") for day in range(1, 31))
+        chart = drawn(Chart(lines=(Curve("left", [(1.0, 50.0), (30.0, 45.0)]),), x_ticks=days), 320)
+        check(chart)
+        shown = [text for text in texts(chart) if text.endswith("November")]
+        assert 2 <= len(shown) <= 4
+
+    def test_new_data_costs_under_three_milliseconds(self) -> None:
+        chart = drawn(example_chart(), 412)
+        costs = []
+        for _ in range(40):
+            moved = tuple(Curve(name, [(x, y + 0.01) for x, y in points]) for name, points in chart.lines)
+            start = perf_counter()
+            chart.lines = moved
+            chart.draw_now()
+            costs.append(perf_counter() - start)
+        # The best of many: the machine's other work is not the chart's.
+        assert min(costs) < 0.003
+
+
+class TestDrive:
+    @pytest.mark.parametrize("mirrored", [False, True])
+    @pytest.mark.parametrize("size", [(280, 140), (320, 200), (800, 400)])
+    @pytest.mark.parametrize(
+        ("motor", "wheel", "centre"), [(16, 40, 0.06727), (18, 44, 0.06939), (36, 12, 0.08)]
+    )
+    def test_to_scale(
+        self, motor: int, wheel: int, centre: float, size: tuple[int, int], mirrored: bool
+    ) -> None:  # noqa: FBT001
+        drive = drawn(example_drive(motor, wheel, centre, mirrored=mirrored), *size)
+        check(drive)
+        belt = next(item for item in instructions(drive) if isinstance(item, Line) and item.close)
+        points = list(zip(belt.points[::2], belt.points[1::2], strict=True))
+        half = len(points)
+        gaps = sorted(range(half), key=lambda at: -dist(points[at], points[(at + 1) % half]))[:2]
+        spans = [(points[at], points[(at + 1) % half]) for at in gaps]
+        # The two longest strokes are the spans: as long as the triangle of centres and radii says.
+        radii = wheel * PITCH / (2 * pi), motor * PITCH / (2 * pi)
+        scale = drive.layout.scale
+        for start, end in spans:
+            assert dist(start, end) == pytest.approx(
+                (centre**2 - (radii[0] - radii[1]) ** 2) ** 0.5 * scale, abs=1.0
+            )
+        # Their ends lie on both pitch circles, and the radii there stand square to the span.
+        y = drive.layout.wheel[1]
+        centres = [(drive.turned(at[0]), at[1]) for at in (drive.layout.wheel, drive.layout.motor)]
+        assert abs(centres[1][0] - centres[0][0]) == pytest.approx(centre * scale, abs=1.0)
+        assert centres[1][1] == y
+        assert (centres[1][0] < centres[0][0]) == mirrored
+        for span in spans:
+            along = (span[1][0] - span[0][0], span[1][1] - span[0][1])
+            ends = sorted(span, key=lambda point: dist(point, centres[0]) - dist(point, centres[1]))
+            for end, middle, radius in zip(ends, centres, radii, strict=True):
+                spoke = (end[0] - middle[0], end[1] - middle[1])
+                assert hypot(*spoke) == pytest.approx(radius * scale, abs=1.0)
+                across = (spoke[0] * along[0] + spoke[1] * along[1]) / hypot(*along)
+                assert abs(across) < 1.0
+
+    def test_pulleys_and_wheel_have_the_ratio_of_their_diameters(self) -> None:
+        drive = drawn(example_drive(), 400, 300)
+        circles = [item for item in instructions(drive) if isinstance(item, Line) and not item.close]
+        widths = [max(item.points[::2]) - min(item.points[::2]) for item in circles]
+        outline, wheel, motor = widths
+        # Ours: 40 teeth of 5 mm are 63.66 mm, 16 are 25.46 mm, the wheel is 100 mm.
+        assert wheel / motor == pytest.approx(2.5, rel=0.01)
+        assert outline / wheel == pytest.approx(100 / 63.66, rel=0.01)
+
+    @pytest.mark.parametrize("inward", [False, True])
+    def test_the_arrow_stands_on_mid_span_square_to_it(self, inward: bool) -> None:  # noqa: FBT001
+        drive = drawn(example_drive(inward=inward), 400, 300)
+        (x0, y0), (x1, y1) = drive.layout.tangents(1)
+        heads = [
+            item for item in instructions(drive) if isinstance(item, Mesh) and item.mode == "triangle_fan"
+        ]
+        corners = heads[-1].vertices
+        tip, left, right = ((corners[at], corners[at + 1]) for at in (0, 4, 8))
+        base = ((left[0] + right[0]) / 2, (left[1] + right[1]) / 2)
+        way = atan2(tip[1] - base[1], tip[0] - base[0])
+        square = atan2(y1 - y0, x1 - x0) + (-pi / 2 if inward else pi / 2)
+        assert (cos(way), sin(way)) == pytest.approx((cos(square), sin(square)), abs=0.01)
+        # The line through the arrow meets the span in its middle.
+        middle = ((x0 + x1) / 2, (y0 + y1) / 2)
+        assert abs((tip[0] - middle[0]) * sin(way) - (tip[1] - middle[1]) * cos(way)) < 1.0
+
+    @pytest.mark.parametrize(
+        "name", ["motor_teeth", "wheel_teeth", "centre", "motor_diameter", "wheel_pulley_diameter"]
+    )
+    def test_a_missing_value_leaves_the_empty_text(self, name: str) -> None:
+        drive = example_drive(empty_text="Add the pulleys to see the drive.")
+        setattr(drive, name, 0)
+        assert texts(drawn(drive, 320, 200)) == ["Add the pulleys to see the drive."]
+
+
+class TestGauge:
+    @pytest.mark.parametrize("width", WIDTHS)
+    def test_the_needle_is_linear(self, width: int) -> None:
+        places = []
+        for tension in (20.0, 37.5, 55.0, 72.5, 90.0):
+            gauge = drawn(example_gauge(estimate=tension), width)
+            heads = [
+                item for item in instructions(gauge) if isinstance(item, Mesh) and item.mode == "triangle_fan"
+            ]
+            places.append(heads[-1].vertices[8])
+        edge = places[0]
+        assert 0 < edge < 12
+        assert places == pytest.approx([edge + at * (width - 2 * edge) / 4 for at in range(5)], abs=0.1)
+
+    def test_the_error_bar_reaches_from_end_to_end(self) -> None:
+        gauge = drawn(example_gauge(), 412)
+        bars = [
+            item.size[0]
+            for item in instructions(gauge)
+            if isinstance(item, Rectangle) and item.size[1] == 4 and item.texture is None
+        ]
+        # 22 of the 70 N on the scale.
+        assert bars == [pytest.approx(22 / 70 * (412 - 16), abs=1.0)]
+
+    def test_without_an_estimate_only_the_window_shows(self) -> None:
+        gauge = drawn(example_gauge(estimate=None, last=None), 320)
+        assert texts(gauge).count("52 ± 11 N") == 0
+        assert {"floor 45 N", "ceiling 70 N", "in window"} <= set(texts(gauge))
+        assert not [
+            item for item in instructions(gauge) if isinstance(item, Mesh) and item.mode == "triangle_fan"
+        ]
+
+    def test_labels_drop_in_order_of_importance(self) -> None:
+        theme.apply(scale=2.0)
+        shown = []
+        for width in range(700, 120, -4):
+            found = set(texts(drawn(example_gauge(), width)))
+            shown.append([text in found for text in ("run-in 51 N", "last 58 N", "target 64 N", "64 N")])
+        # Once gone, gone at every smaller width; run-in before last before the target's word.
+        gone = [next((at for at, row in enumerate(shown) if not row[column]), None) for column in range(3)]
+        assert None not in gone
+        assert gone == sorted(gone)
+        assert len(set(gone)) == 3
+        assert shown[-1][3]
+
+    def test_a_scale_without_room_shows_nothing(self) -> None:
+        assert texts(drawn(Gauge(low=5.0, high=5.0), 320)) == []
+
+
+class TestRedraw:
+    def test_many_changes_are_one_redraw_in_the_next_frame(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        drawings = []
+        plain = Gauge.draw
+        monkeypatch.setattr(Gauge, "draw", lambda self: (drawings.append(1), plain(self)))
+        gauge = example_gauge()
+        Clock.tick_draw()
+        drawings.clear()
+        gauge.estimate, gauge.last, gauge.size = 60.0, 50.0, (500, 240)
+        theme.apply(name="night", scale=1.6)
+        assert drawings == []
+        Clock.tick_draw()
+        assert drawings == [1]
+        gauge.pos = (40, 60)
+        Clock.tick_draw()
+        assert drawings == [1]
+
+    def test_every_property_asks_for_a_redraw(self) -> None:
+        for widget in (example_chart(), example_drive(), example_gauge()):
+            for name, value in vars(type(widget)).items():
+                if hasattr(value, "defaultvalue"):
+                    drawn(widget, 320)
+                    widget.property(name).dispatch(widget)
+                    assert widget._ask.is_triggered, name  # noqa: SLF001 - whether one is due shows nowhere else.
+
+    def test_the_theme_reaches_the_ink(self) -> None:
+        gauge = example_gauge()
+        drawn(gauge, 320)
+        theme.apply(name="night")
+        Clock.tick_draw()
+        colours = [tuple(item.rgb) for item in instructions(gauge) if isinstance(item, Color)]
+        assert tuple(theme.main[:3]) in colours
+
+    def test_moving_moves_the_drawing_only(self) -> None:
+        gauge = example_gauge()
+        before = drawn(gauge, 320).drawn_boxes()
+        gauge.pos = (40, 60)
+        assert gauge.drawn_boxes() == before
+
+
+class TestSpread:
+    @few
+    @given(
+        labels=st.lists(st.tuples(st.floats(1.0, 90.0), st.floats(0.0, 400.0)), min_size=1, max_size=6),
+        room=st.floats(50.0, 500.0),
+    )
+    def test_labels_of_a_row_stay_apart_and_inside(
+        self, labels: list[tuple[float, float]], room: float
+    ) -> None:
+        labels.sort(key=lambda label: label[1])
+        widths = [width for width, _ in labels]
+        lefts = spread(widths, [centre for _, centre in labels], 0.0, room, 8.0)
+        if lefts is None:
+            assert sum(widths) + 8.0 * (len(widths) - 1) > room
+            return
+        boxes = [Box("", left, 0, width, 1) for left, width in zip(lefts, widths, strict=True)]
+        assert boxes[0].x >= -1e-6
+        assert boxes[-1].right <= room + 1e-6
+        for one, two in zip(boxes, boxes[1:], strict=False):
+            assert two.x - one.right >= 8.0 - 1e-6
+
+    def test_two_that_crowd_share_the_shift(self) -> None:
+        assert spread([20.0, 20.0], [100.0, 110.0], 0.0, 300.0, 4.0) == pytest.approx([83.0, 107.0])
+
+    def test_one_with_room_stays_where_it_belongs(self) -> None:
+        assert spread([20.0], [100.0], 0.0, 300.0, 4.0) == pytest.approx([90.0])
+
+
+@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("token", ["chart_a", "chart_b", "chart_c", "main"])
+def test_colours_that_letter_a_line_are_as_readable_as_text(name: str, token: str) -> None:
+    theme.apply(name=name)
+
+    def light(colour: list[float]) -> float:
+        parts = [part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in colour[:3]]
+        return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2]
+
+    for ground in (theme.ground, theme.panel):
+        high, low = sorted((light(getattr(theme, token)), light(ground)), reverse=True)
+        assert (high + 0.05) / (low + 0.05) >= 7.0
