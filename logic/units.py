@@ -16,6 +16,11 @@ if TYPE_CHECKING:
 ASSETS = Path(__file__).resolve().parent.parent / "assets"
 
 THIN_SPACE = "\u202f"
+"""Between groups of three digits."""
+
+GAP = "\u00a0"
+"""Between a number and its unit; a line never breaks there."""
+
 MINUS = "\u2212"
 LONGEST = 24
 """Characters that a typed number may have; more is a slip of the hand, not a number."""
@@ -72,9 +77,9 @@ class Shown:
     unit: str
 
     def __str__(self) -> str:
-        """Return number and unit with a thin space between them."""
-        joint = "" if self.unit in ("°", "") else THIN_SPACE
-        return f"{self.number}{joint}{self.unit}"
+        """Return number and unit with a gap between them."""
+        gap = "" if self.unit in ("°", "") else GAP
+        return f"{self.number}{gap}{self.unit}"
 
 
 @cache
@@ -200,9 +205,9 @@ def show(si: float, quantity: str, system: str = "metric", *, mark: str = ".", d
     """Return an SI value as text in the unit a system shows first, rounded to `digits` significant figures.
 
     >>> str(show(0.0652, "length"))
-    '65.2\\u202fmm'
+    '65.2\\xa0mm'
     >>> str(show(12.34, "speed"))
-    '44.4\\u202fkm/h'
+    '44.4\\xa0km/h'
     """
     return show_in(si, quantity, quantities()[quantity].home(system).shown, mark=mark, digits=digits)
 

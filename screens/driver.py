@@ -1,7 +1,7 @@
 """Runs the app without a screen, frame by frame, on a clock of its own: for pictures and for tests.
 
-Set the environment (`prepare`) and, where there is no graphics at all, the window without pixels (`install_mock`)
-before anything imports `kivy.core.window`.
+Set the environment (`prepare`) and, where there is no graphics at all, the window without pixels
+(`install_mock`) before anything imports `kivy.core.window`.
 """
 
 import os
@@ -12,8 +12,13 @@ from typing import Any
 TICK = 1 / 60
 PATIENCE = 6.0
 """Seconds of the driver's clock after which something that still moves is a fault."""
+
+
 def prepare(home: Path, *, width: int = 800, height: int = 1280, mock: bool = False) -> None:
-    """Set Kivy up for a run without a screen, in a folder of its own. The largest window of the run goes first."""
+    """Set Kivy up for a run without a screen, in a folder of its own.
+
+    The largest window of the run goes first.
+    """
     from screens import environment  # noqa: PLC0415 - Kivy reads its environment when it is imported.
 
     environment.prepare(home)

@@ -25,13 +25,24 @@ class TypedLine(Pair):
     label = StringProperty()
     typed = StringProperty()
     unit = StringProperty()
+    shown = StringProperty()
     wrong = BooleanProperty(defaultvalue=False)
+
+    def on_typed(self, *_: object) -> None:
+        """Add the unit, unless one is typed with the number."""
+        ends_in_digit = not self.typed or self.typed.strip()[-1:] in "0123456789.,"
+        self.shown = f"{self.typed or '–'} {self.unit if ends_in_digit else ''}".strip()
 
     def measure(self, *_: object) -> None:
         """Side by side needs the label on one line and eight digits."""
         self.need = width_of(self.label) + width_of("00000000 " + self.unit, "title", bold=True)
 
-    on_label = on_unit = measure
+    def on_unit(self, *_: object) -> None:
+        """Show and measure again."""
+        self.on_typed()
+        self.measure()
+
+    on_label = measure
 
 
 class Entry(Column):

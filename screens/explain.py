@@ -4,7 +4,7 @@ import re
 
 from logic.answers.reading import Result
 from logic.tables import sources
-from logic.units import show_in
+from logic.units import GAP, show_in
 from logic.workings import Call, Given
 from screens.widgets.working import Step
 from screens.words import KNOWN, STANDING, Style
@@ -59,7 +59,7 @@ def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit
         str(show_in(value, kind, typed_unit, mark=style.mark, digits=9)) if typed_unit else style.number(value, kind, 4)
     )
     si = f"{style.plain(value, 4)} {SI_SHOWN.get(unit, unit)}".removesuffix(" 1")
-    return shown if shown.replace("\u202f", " ") == si else f"{shown} ({si})"
+    return shown if shown.replace(GAP, " ") == si else f"{shown} ({si})"
 
 
 def source_text(key: str, where: str) -> str:

@@ -5,6 +5,7 @@ from importlib import import_module
 from typing import Any
 
 from kivy.core.window import Window
+from kivy.metrics import dp
 from kivy.properties import BooleanProperty, ListProperty, NumericProperty, ObjectProperty, StringProperty
 from kivy.uix.boxlayout import BoxLayout
 from kivy.uix.layout import Layout
@@ -24,6 +25,7 @@ from screens.widgets.undo import UndoBar
 PAGES = {
     "ride": "screens.ride.home.RideHome",
     "ride.tension": "screens.ride.tension.TensionCheck",
+    "ride.tension_saved": "screens.ride.tension_saved.TensionSaved",
     "bench": "screens.bench.home.BenchHome",
     "numbers": "screens.numbers.home.NumbersHome",
     "numbers.gearing": "screens.numbers.gearing.GearingPage",
@@ -61,9 +63,8 @@ class Heading(Pair):
     chip = BooleanProperty(defaultvalue=True)
     __events__ = ("on_board",)
 
-    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
-        """Build the chip."""
-        super().__init__(**kwargs)
+    def on_kv_post(self, _base: object) -> None:
+        """Put the chip after the title."""
         self._chip = BoardChip(name=self.name, note=self.note)
         self._chip.bind(on_release=lambda *_: self.dispatch("on_board"))
         self.bind(name=self._chip.setter("name"), note=self._chip.setter("note"), chip=self._show_chip)
@@ -77,7 +78,8 @@ class Heading(Pair):
 
     def measure(self, *_: object) -> None:
         """Side by side needs both on one line."""
-        chip = width_of(self.name, "body", bold=True) + width_of(self.note, "small") + theme.strong + 60
+        words = max(width_of(self.name, "body", bold=True), width_of(self.note, "small", bold=True))
+        chip = words + theme.strong + dp(48)
         self.need = width_of(self.title, "strong", bold=True) + (chip if self.chip else 0)
 
     on_title = on_name = on_note = on_chip = measure
@@ -128,7 +130,7 @@ class PlaceButton(Tap, Column):
         """Mark the place one is in by fill and ink, not by colour alone: its label is bold as well."""
         self.look = "main" if self.here else "bare"
         super().dress()
-        self.least_width = width_of(self.text, "small", bold=True) + 8
+        self.least_width = width_of(self.text, "small", bold=True) + dp(8)
 
     on_here = on_text = dress
 

@@ -17,6 +17,9 @@ from logic.store import Clock, Record, Store
 SCRATCH = "scratch"
 """Id of the board that stands in while none is saved; its values live in a trial only."""
 
+EXAMPLE_RIDER = Value(80.0, "guess", typed_unit="kg", note="example")
+"""Rider of the example boards, until the person gives a mass of their own."""
+
 
 @dataclass(frozen=True)
 class Undo:
@@ -75,6 +78,8 @@ class State(EventDispatcher):
         boards = demo_boards()
         for board in boards:
             self.store.save_board(board.id, board.name, to_dict(board))
+        if self.person.rider is None:
+            self.set_person(rider=EXAMPLE_RIDER)
         self.choose(boards[0].id)
 
     def copy_board(self, name: str) -> None:

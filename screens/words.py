@@ -2,9 +2,10 @@
 
 from dataclasses import dataclass
 
+from logic.answers.reading import Result
 from logic.board import board_fields
 from logic.errors import InputError
-from logic.units import THIN_SPACE, factor, number_text, quantities, show, show_in
+from logic.units import MINUS, Shown, factor, number_text, quantities, show, show_in
 
 KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
 KNOWN_LETTER = {"measured": "M", "label": "L", "guess": "G", "assumed": "A"}
@@ -23,6 +24,22 @@ class Style:
     system: str = "metric"
     mark: str = "."
 
+    def shown(self, si: float, quantity: str, digits: int = 3, unit: str = "") -> Shown:
+        """Return a value as number and unit apart, in a unit given or the one this person reads first."""
+        if unit:
+            return show_in(si, quantity, unit, mark=self.mark, digits=digits)
+        return show(si, quantity, self.system, mark=self.mark, digits=digits)
+
+    def change(self, now: float, before: float, quantity: str) -> str:
+        """Return how far a value moved, with its sign, no finer than the value itself is shown."""
+        shown = self.shown(now, quantity)
+        decimals = len(shown.number.partition(self.mark)[2])
+        moved = round(self.scale(now, quantity) - self.scale(before, quantity), decimals)
+        if not moved:
+            return "no change"
+        text = f"{abs(moved):.{decimals}f}".replace(".", self.mark)
+        return str(Shown(("+" if moved > 0 else MINUS) + text, shown.unit))
+
     def number(self, si: float, quantity: str, digits: int = 3) -> str:
         """Return a value with its unit, in the unit this person reads first."""
         return str(show(si, quantity, self.system, mark=self.mark, digits=digits))
@@ -31,10 +48,6 @@ class Style:
         """Return an entered value in the unit it was typed in, with all its digits."""
         chosen = unit or quantities()[quantity].home(self.system).shown
         return str(show_in(si, quantity, chosen, mark=self.mark, digits=9))
-
-    def in_unit(self, si: float, quantity: str, unit: str, digits: int = 3) -> str:
-        """Return a value in a unit of the person's choice."""
-        return str(show_in(si, quantity, unit, mark=self.mark, digits=digits))
 
     def scale(self, si: float, quantity: str) -> float:
         """Return a value as a bare number in the unit this person reads first, for an axis."""
@@ -112,11 +125,6 @@ def offer(fields: tuple[str, ...]) -> str:
     return f"{listed} {are} missing. Add it." if len(names) == 1 else f"{listed} {are} missing. Add them."
 
 
-def unit_gap(number: str, unit: str) -> str:
-    """Join a number and its unit."""
-    return f"{number}{THIN_SPACE}{unit}" if unit else number
-
-
 ITEMS = {
     "top_loaded": "Top speed, loaded",
     "top_full": "Unloaded, full pack",
@@ -178,12 +186,12 @@ MOVES = {
 }
 
 
-def rough_line(known: set[str], standing: str) -> str:
-    """Return the line that says how sure a result is."""
-    if "guess" in known:
-        return "Rough: rests on a guess"
-    if "assumed" in known:
-        return "Rough: rests on an assumed value"
-    if standing == "estimate":
+def sureness(result: Result) -> str:
+    """Return the line that says how sure a result is: its standing, or what makes it rough."""
+    for known, words in (("guess", "a guess"), ("assumed", "assumed")):
+        names = [entry.name.lower() for entry in result.inputs if entry.known == known]
+        if names:
+            return f"Rough: {names[0]}{f' and {len(names) - 1} more' if len(names) > 1 else ''} {words}"
+    if result.standing == "estimate":
         return "Rough: an estimate is in it"
-    return {"published": "Published", "derived": "Worked out", "practice": "Common practice"}[standing]
+    return {"published": "Published", "derived": "Worked out", "practice": "Common practice"}[result.standing]

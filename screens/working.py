@@ -8,10 +8,7 @@ from logic.answers.reading import Result
 from screens.explain import steps
 from screens.page import AppPage
 from screens.widgets.load import load_kv
-from screens.widgets.row import Section  # noqa: F401  (used in the kv file)
-from screens.widgets.text import Text  # noqa: F401  (used in the kv file)
-from screens.widgets.working import Working  # noqa: F401  (used in the kv file)
-from screens.words import rough_line
+from screens.words import sureness
 
 
 class WorkingPage(AppPage):
@@ -32,8 +29,7 @@ class WorkingPage(AppPage):
         style = self.style
         self.label = self.args["label"]
         self.answer = style.number(item.value, item.quantity)
-        known = {entry.known for entry in item.inputs}
-        self.sureness = rough_line(known, item.standing)
+        self.sureness = sureness(item)
         self.lines = steps(item, style)
 
 

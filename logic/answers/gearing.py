@@ -68,13 +68,6 @@ def top_speed(board: Board, rider: Value | None) -> Item:
         return _top_loaded(recorder, Parts(Reading(board, rider)))
 
 
-def difference(now: Item | None, before: Item | None) -> float | None:
-    """Return how much a result differs from that of the saved board, None when either is not given."""
-    if isinstance(now, Result) and isinstance(before, Result):
-        return now.value - before.value
-    return None
-
-
 def _unloaded(charge: str, parts: Parts, _: float) -> float:
     return unloaded_speed(
         voltage=parts.voltage(charge),

@@ -4,7 +4,6 @@ from typing import Any
 
 from screens.page import AppPage
 from screens.widgets.load import load_kv
-from screens.widgets.row import Row, Section  # noqa: F401  (used in the kv file)
 
 
 class BenchHome(AppPage):

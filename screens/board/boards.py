@@ -7,7 +7,6 @@ from kivy.properties import ObjectProperty
 
 from logic.board import Board
 from screens.page import AppPage
-from screens.widgets.bar import Bar  # noqa: F401  (used in the kv file)
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
 

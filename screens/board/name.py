@@ -8,7 +8,6 @@ from kivy.uix.textinput import TextInput
 from logic.errors import InputError
 from screens.page import AppPage
 from screens.theme import theme
-from screens.widgets.bar import Bar  # noqa: F401  (used in the kv file)
 from screens.widgets.dress import Dressed
 from screens.widgets.load import load_kv
 from screens.words import refusal

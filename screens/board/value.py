@@ -3,14 +3,13 @@
 from dataclasses import replace
 from typing import Any
 
-from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
+from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
 from logic.answers.reading import RIDER
 from logic.board import Board, Field, Value, board_fields
 from logic.errors import InputError
 from screens.entry import Entry
 from screens.page import AppPage
-from screens.widgets.bar import Bar  # noqa: F401  (used in the kv file)
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.words import KNOWN, refusal
@@ -21,6 +20,7 @@ HOW_KNOWN = (("measured", "Measured"), ("label", "On a label"), ("guess", "A gue
 class ValuePage(AppPage):
     """Asks for `key`. When `guided`, saving or skipping goes on to the next gap."""
 
+    ways = ListProperty(HOW_KNOWN)
     help = StringProperty()
     now = StringProperty()
     known = StringProperty("measured")

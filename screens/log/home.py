@@ -8,7 +8,7 @@ from logic.store import Record
 from screens.page import AppPage
 from screens.tension_words import tension_text
 from screens.widgets.load import load_kv
-from screens.widgets.row import Row, Section  # noqa: F401  (used in the kv file)
+from screens.widgets.row import Row
 from screens.words import label_of
 
 SHOWN = 30

@@ -5,11 +5,11 @@ from typing import Any
 
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
-from logic.answers.gearing import Gearing, difference, gearing
+from logic.answers.gearing import Gearing, gearing
 from logic.answers.reading import RIDER, Item, Open, Result
 from logic.board import Field, Value, board_fields
 from logic.errors import InputError
-from logic.units import MINUS, quantities
+from logic.units import quantities
 from screens.entry import Entry
 from screens.page import AppPage
 from screens.widgets.bar import Bar
@@ -17,11 +17,9 @@ from screens.widgets.chart import Curve, Mark
 from screens.widgets.chip import ValueChip
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
-from screens.widgets.notice import Notice  # noqa: F401  (used in the kv file)
 from screens.widgets.result import Result as ResultCard
 from screens.widgets.row import Foot
-from screens.widgets.stepper import Stepper  # noqa: F401  (used in the kv file)
-from screens.words import ITEMS, OUTCOMES, label_of, offer, refusal, rough_line
+from screens.words import ITEMS, OUTCOMES, label_of, offer, refusal, sureness
 
 AT_SPEED = Field("at_speed", "Ask at a speed of", "number", 0, "", quantity="speed", low=0.0, high=30.0)
 CHOSEN_SPEED = 20 / 3.6
@@ -150,20 +148,20 @@ class GearingPage(AppPage):
                 or (refusal(item.problem, style) if item.problem else "")
             )
             return
-        card.value, _, card.unit = style.number(item.value, item.quantity).partition("\u202f")
+        shown = style.shown(item.value, item.quantity)
+        card.value, card.unit = shown.number, shown.unit
         card.has_working = True
-        card.standing = rough_line({entry.known for entry in item.inputs}, item.standing)
+        card.standing = sureness(item)
         details = [DETAILS.get(item.name, "")]
         if item.band:
             low, high = (style.number(end, item.quantity) for end in item.band)
             details.append(f"{low} to {high} until the motor constant is measured.")
         card.detail = " ".join(filter(None, details))
-        change = difference(item, before)
-        card.difference = "" if not change else self._signed(change, item.quantity) + " against the saved board"
-
-    def _signed(self, change: float, quantity: str) -> str:
-        text = self.style.number(change, quantity)
-        return text if text.startswith(MINUS) else f"+{text}"
+        card.difference = (
+            f"{style.change(item.value, before.value, item.quantity)} against the saved board"
+            if isinstance(before, Result)
+            else ""
+        )
 
     def _show_inputs(self) -> None:
         for key, chip in self._chip_of.items():

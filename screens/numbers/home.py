@@ -8,7 +8,6 @@ from logic.answers.gearing import top_speed
 from logic.answers.reading import Result
 from screens.page import AppPage
 from screens.widgets.load import load_kv
-from screens.widgets.row import Row, Section  # noqa: F401  (used in the kv file)
 
 
 class NumbersHome(AppPage):

@@ -6,10 +6,8 @@ from kivy.properties import BooleanProperty, StringProperty
 
 from screens.page import AppPage
 from screens.tension_words import ago, tension_text
-from screens.widgets.bar import Bar  # noqa: F401  (used in the kv file)
 from screens.widgets.load import load_kv
-from screens.widgets.notice import Notice  # noqa: F401  (used in the kv file)
-from screens.widgets.row import Foot, Row  # noqa: F401  (used in the kv file)
+from screens.widgets.row import Foot
 
 
 class RideHome(AppPage):

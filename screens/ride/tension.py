@@ -1,27 +1,22 @@
 """Tension check by spring scale: one belt after the other, one number each, a verdict at once."""
 
+from functools import partial
 from typing import Any
 
-from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
+from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan, BeltReading, belt_plan, belt_reading
 from logic.board import Field, Value
 from logic.errors import InputError
 from logic.store import Record
-from logic.units import MINUS
 from screens.entry import Entry
 from screens.page import AppPage
 from screens.tension_words import ago, tension_text
-from screens.widgets.bar import Bar  # noqa: F401  (used in the kv file)
-from screens.widgets.drive_drawing import DriveDrawing  # noqa: F401  (used in the kv file)
-from screens.widgets.gauge import Gauge  # noqa: F401  (used in the kv file)
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
-from screens.widgets.notice import Notice  # noqa: F401  (used in the kv file)
-from screens.widgets.result import ResultFlow  # noqa: F401  (used in the kv file)
 from screens.widgets.result import Result as ResultCard
-from screens.words import CERTAINTY, ITEMS, MOVES, WORDS, offer, refusal, rough_line
+from screens.words import CERTAINTY, ITEMS, MOVES, WORDS, offer, refusal, sureness
 
 PULL = Field("pull", "Scale reads", "number", 0, "", quantity="force", low=0.05, high=500.0)
 DEPTH_STEP = 0.0005
@@ -51,7 +46,7 @@ CARDS = (
 
 
 class TensionCheck(AppPage):
-    """Asks for the pull of each belt. `done` shows what was saved."""
+    """Asks for the pull of each belt, then shows what was saved on a page of its own."""
 
     method = StringProperty()
     heading = StringProperty()
@@ -70,8 +65,6 @@ class TensionCheck(AppPage):
     save_text = StringProperty()
     can_save = BooleanProperty(defaultvalue=False)
     has_verdict = BooleanProperty(defaultvalue=False)
-    done = BooleanProperty(defaultvalue=False)
-    summary = ListProperty()
     side = StringProperty("left")
     entry = ObjectProperty()
     gauge = ObjectProperty()
@@ -97,8 +90,8 @@ class TensionCheck(AppPage):
 
     @property
     def keypad(self) -> Keypad | None:
-        """Return the keypad until all belts are saved."""
-        return None if self.done else self.entry.keypad
+        """Return the keypad: it is always there."""
+        return self.entry.keypad
 
     @property
     def _typed_key(self) -> str:
@@ -106,7 +99,7 @@ class TensionCheck(AppPage):
 
     def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Begin with the first belt."""
-        self.done, self._saved_ids = False, []
+        self._saved_ids = []
         self._depth = None
         self.side = self.state.saved.sides[0]
         super().open(**args)
@@ -149,7 +142,10 @@ class TensionCheck(AppPage):
             if self.state.trial and not self.state.is_scratch
             else ""
         )
-        self.method = f"Turn the wheel a few turns to seat the belt. Pull the middle of the free span {self.depth_text} aside. Read the scale."
+        self.method = (
+            "Power off, pack unplugged. Turn the wheel a few turns to seat the belt. Pull the middle of the free"
+            f" span {self.depth_text} aside. Read the scale."
+        )
         if isinstance(pull, Result):
             self.heading = f"Set to {self._item('target')}: the scale then reads {self._pull_text(pull.value)}."
         else:
@@ -178,7 +174,7 @@ class TensionCheck(AppPage):
         return self.style.number(item.value, item.quantity) if isinstance(item, Result) else "–"
 
     def _pull_text(self, force: float) -> str:
-        return self.style.in_unit(force, "force", self.entry.unit or self.state.person.scale_unit)
+        return str(self.style.shown(force, "force", unit=self.entry.unit))
 
     def _show_gauge(self) -> None:
         gauge, window, style = self.gauge, self._plan.window, self.style
@@ -232,9 +228,8 @@ class TensionCheck(AppPage):
         error = style.number(reading.error.value, "force") if isinstance(reading.error, Result) else ""
         self.tension = f"Belt tension {style.number(reading.tension.value, 'force')} ± {error}"
         if last is not None and last.body.get("tension") is not None:
-            change = reading.tension.value - last.body["tension"]
-            text = style.number(change, "force")
-            self.change = f"{text if text.startswith(MINUS) else '+' + text} since last time."
+            change = style.change(reading.tension.value, last.body["tension"], "force")
+            self.change = f"{change} since last time.".capitalize()
         if reading.verdict is not None:
             self.has_verdict = True
             self.verdict = WORDS[reading.verdict.word]
@@ -271,20 +266,26 @@ class TensionCheck(AppPage):
         for name in CARDS:
             if name not in self._cards:
                 card = ResultCard(compact=True)
-                card.bind(on_open=lambda _, name=name: self._open_working(name))
+                card.bind(on_open=partial(self._on_card, name))
                 self._cards[name] = card
                 self.flow.add_widget(card)
             card, item = self._cards[name], self._plan.items[name]
             card.label = ITEMS[name]
             card.has_working = isinstance(item, Result)
             if isinstance(item, Result):
-                text = self._pull_text(item.value) if name.startswith("pull") else self._item(name)
-                card.value, _, card.unit = text.partition("\u202f")
-                card.standing = rough_line({entry.known for entry in item.inputs}, item.standing)
+                unit = self.entry.unit if name.startswith("pull") else ""
+                shown = self.style.shown(item.value, item.quantity, unit=unit)
+                card.value, card.unit = shown.number, shown.unit
+                card.standing = sureness(item)
                 card.detail = ""
             else:
                 card.value, card.unit, card.standing = "–", "", ""
                 card.detail = offer(item.missing) if item.missing else refusal(item.problem, self.style)
+
+    def _on_card(self, name: str, *_: object) -> None:
+        item = self._plan.items[name]
+        if isinstance(item, Result):
+            self.shell.go("working", item=item, label=ITEMS[name])
 
     def _show_save(self) -> None:
         sides = self.state.saved.sides
@@ -296,15 +297,11 @@ class TensionCheck(AppPage):
         else:
             self.save_text = f"SAVE {self.side.upper()}"
 
-    def open_reading(self) -> None:
-        """Open the working of the tension that was just read."""
-        if self._reading is not None and isinstance(self._reading.tension, Result):
-            self.shell.go("working", item=self._reading.tension, label=ITEMS["tension"])
-
-    def _open_working(self, name: str) -> None:
-        item = self._plan.items[name]
+    def open_working(self) -> None:
+        """Open the working of the reading, or of the target before there is one."""
+        item = self._plan.items["target"] if self._reading is None else self._reading.tension
         if isinstance(item, Result):
-            self.shell.go("working", item=item, label=ITEMS[name])
+            self.shell.go("working", item=item, label=ITEMS[item.name])
 
     # Entering and saving
 
@@ -342,7 +339,7 @@ class TensionCheck(AppPage):
             self.side = sides[position]
             self._ask()
         else:
-            self._finish()
+            self.shell.replace("ride.tension_saved", ids=self._saved_ids)
 
     def _body(self) -> dict[str, Any]:
         plan, reading = self._plan, self._reading
@@ -365,23 +362,10 @@ class TensionCheck(AppPage):
             "depth_tool": self.state.person.depth_tool,
         }
 
-    def _finish(self) -> None:
-        self.done = True
-        lines = []
-        for number in self._saved_ids:
-            record = self.state.store.entry(number)
-            name = "Belt" if len(self._saved_ids) == 1 else f"{record.body['belt'].capitalize()} belt"
-            lines.append((f"{name}: {tension_text(record, self.style)}", MOVES.get(record.body["word"], "")))
-        self.summary = lines
-
-    def again(self) -> None:
-        """Measure both belts again."""
-        self.open()
-
     def back(self) -> bool:
         """Go from the second belt back to the first; what is typed stays typed."""
         sides = self.state.saved.sides
-        if self.done or self.side == sides[0]:
+        if self.side == sides[0]:
             return False
         self.side = sides[sides.index(self.side) - 1]
         self._ask()

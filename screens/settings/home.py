@@ -8,9 +8,7 @@ from logic.person import TEXT_SCALES
 from logic.tables import rows
 from logic.units import quantities
 from screens.page import AppPage
-from screens.widgets.choice import Choice  # noqa: F401  (used in the kv file)
 from screens.widgets.load import load_kv
-from screens.widgets.row import Row, Section  # noqa: F401  (used in the kv file)
 
 
 class SettingsHome(AppPage):

@@ -1,6 +1,6 @@
 """Ranges, round ticks and the cutting of lines: the arithmetic of a chart's axes."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from itertools import pairwise
 from math import ceil, floor, log10
 
@@ -27,6 +27,16 @@ def round_ticks(low: float, high: float, most: int) -> list[float]:
         if last - first + 1 <= most:
             return [round(at * step, 12) for at in range(first, last + 1)]
     return []
+
+
+def ticks(
+    given: Sequence[tuple[float, str]], ends: tuple[float, float], most: int, text: Callable[[float], str]
+) -> list[tuple[float, str]]:
+    """Return at most so many ticks of an axis with their texts: some of those given, or round ones."""
+    if not given:
+        return [(value, text(value)) for value in round_ticks(*ends, most)]
+    within = [tick for tick in given if ends[0] <= tick[0] <= ends[1]]
+    return within[:: ceil(len(within) / most) or 1]
 
 
 def opened(low: float, high: float) -> tuple[float, float]:

@@ -11,7 +11,10 @@ from screens.widgets.surface import Tap
 
 
 class Bar(Tap, BoxLayout):
-    """A full-width button. `on_release` is its event. `kind`: main is filled, plain is a key, bad-outline refuses."""
+    """A full-width button; `on_release` is its event.
+
+    `kind`: main is filled, plain looks like a key, bad-outline is for refusing.
+    """
 
     text = StringProperty()
     detail = StringProperty()

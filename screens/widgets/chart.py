@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from itertools import pairwise
-from math import ceil, hypot, isfinite
+from math import isfinite
 from typing import NamedTuple
 
 from kivy.graphics import Ellipse, Line
@@ -10,9 +10,9 @@ from kivy.metrics import dp
 from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
 from screens.theme import theme
-from screens.widgets.axis import cut, opened, plain_number, reach, round_ticks
+from screens.widgets.axis import cut, opened, plain_number, reach, ticks
 from screens.widgets.drawing import Drawing
-from screens.widgets.labelling import best_place, places
+from screens.widgets.labelling import best_place, leader, places
 from screens.widgets.plane import Box, Point, dashes, pieces
 
 STYLES = (("chart_a", ()), ("chart_b", (9, 5)), ("chart_c", (3, 4)), ("text", (12, 4, 3, 4)))
@@ -95,7 +95,7 @@ class Chart(Drawing):
         if self.tall < line or self.width < dp(80):
             return
         y_ticks = self.choose_y(line)
-        gutter = max((self.measure(text, theme.small)[0] for _, text in y_ticks), default=0)
+        gutter = max((self.measure(text, theme.small)[0] for _, text, _ in y_ticks), default=0)
         self.left = edge + gutter + dp(6)
         self.wide = self.width - self.left - dp(10)
         self.draw_axes(y_ticks, edge)
@@ -137,34 +137,32 @@ class Chart(Drawing):
         )
         return edge + dp(6) + (max(title_tall, tall) if beside else title_tall + tall)
 
-    def choose_y(self, line: float) -> list[tuple[float, str]]:
-        """Return the ticks of the y axis: few enough to stand clear of each other."""
-        low, high = self.ys
-        most = max(2, min(6, int(self.tall / (1.7 * line)) + 1))
-        if not self.y_ticks:
-            return [(value, self.y_text(value)) for value in round_ticks(low, high, most)]
-        given = [(value, text) for value, text in self.y_ticks if low <= value <= high]
-        return given[:: ceil(len(given) / most) or 1]
-
-    def choose_x(self) -> list[tuple[float, str, float, float]]:
-        """Return value, text, left edge and width of the x axis's ticks, as many as stand clear."""
-        low, high = self.xs
-        given = [(value, text) for value, text in self.x_ticks if low <= value <= high]
+    def choose_y(self, line: float) -> list[tuple[float, str, float]]:
+        """Return value, text and foot of the y axis's ticks, as many as stand clear of each other."""
         for most in range(6, 0, -1):
-            if self.x_ticks:
-                ticks = given[:: ceil(len(given) / most) or 1]
-            else:
-                ticks = [(value, self.x_text(value)) for value in round_ticks(low, high, most)]
             placed = []
-            for value, text in ticks:
-                wide = self.measure(text, theme.small)[0]
-                left = min(max(0.0, self.place_x(value) - wide / 2), self.width - wide)
-                placed.append((value, text, left, wide))
-            if all(one[2] + one[3] + dp(8) <= two[2] for one, two in pairwise(placed)):
+            for value, text in ticks(self.y_ticks, self.ys, most, self.y_text):
+                # The lowest stands above the texts of the x axis, the highest below the title.
+                foot = max(self.bottom - dp(6), self.place_y(value) - line / 2)
+                placed.append((value, text, min(foot, self.bottom + self.tall + dp(6) - line)))
+            if all(one[2] + 1.2 * line <= two[2] for one, two in pairwise(placed)):
                 return placed
         return []
 
-    def draw_axes(self, y_ticks: Sequence[tuple[float, str]], edge: float) -> None:
+    def choose_x(self) -> list[tuple[float, str, float]]:
+        """Return value, text and left edge of the x axis's ticks, as many as stand clear of each other."""
+        for most in range(6, 0, -1):
+            placed = []
+            ends = []
+            for value, text in ticks(self.x_ticks, self.xs, most, self.x_text):
+                wide = self.measure(text, theme.small)[0]
+                placed.append((value, text, min(max(0.0, self.place_x(value) - wide / 2), self.width - wide)))
+                ends.append(placed[-1][2] + wide)
+            if all(end + dp(8) <= two[2] for end, two in zip(ends, placed[1:], strict=False)):
+                return placed
+        return []
+
+    def draw_axes(self, y_ticks: Sequence[tuple[float, str, float]], edge: float) -> None:
         """Draw both axes with ticks, their texts and the x title."""
         line = self.measure("0", theme.small)[1]
         hair, tick = dp(1), dp(4)
@@ -172,23 +170,20 @@ class Chart(Drawing):
         if theme.name != "sun":
             # Black on white shows no tints, and black rules would be taken for lines.
             self.ink(theme.outline, 0.25)
-            for value, _ in y_ticks:
+            for value, *_ in y_ticks:
                 self.bar(self.left, self.place_y(value), self.wide, hair)
         self.ink(theme.outline)
         self.bar(self.left, self.bottom, self.wide, hair)
         self.bar(self.left, self.bottom, hair, self.tall)
-        for value, _ in y_ticks:
+        for value, *_ in y_ticks:
             self.bar(self.left - tick, self.place_y(value), tick, hair)
         for value, *_ in x_ticks:
             self.bar(self.place_x(value), self.bottom - tick, hair, tick)
-        lowest, highest = self.bottom - line / 2, self.bottom + self.tall + dp(6) - line
-        for value, text in y_ticks:
-            wide, tall = self.measure(text, theme.small)
-            low = min(max(lowest, self.place_y(value) - tall / 2), highest)
-            self.write(text, self.left - dp(6) - wide, low, theme.small, theme.second)
-        below = self.bottom - dp(6) - line
-        for _, text, left, _ in x_ticks:
-            self.write(text, left, below, theme.small, theme.second)
+        for _, text, foot in y_ticks:
+            wide = self.measure(text, theme.small)[0]
+            self.write(text, self.left - dp(6) - wide, foot, theme.small, theme.second)
+        for _, text, left in x_ticks:
+            self.write(text, left, self.bottom - dp(6) - line, theme.small, theme.second)
         wide, _, wrap = self.fitted(self.x_title)
         self.write(self.x_title, self.width - edge - wide, edge, theme.small, theme.second, width=wrap)
 
@@ -238,7 +233,7 @@ class Chart(Drawing):
         self.ink(self.ground)
         self.add(Ellipse(pos=(x - radius, y - radius), size=(2 * radius, 2 * radius), segments=24))
         self.ink(theme.text)
-        self.add(Line(circle=(x, y, radius, 0, 360, 24), width=dp(1.2)))
+        self.ring(x, y, radius, dp(1.2))
         return Box("", x - radius, y - radius, 2 * radius, 2 * radius)
 
     def write_near(
@@ -255,16 +250,5 @@ class Chart(Drawing):
             return
         taken.append(best)
         self.ink(colour)
-        self.draw_leader(anchors, best)
+        self.strokes(leader(anchors, best), dp(0.5))
         self.write(text, best.x, best.y, theme.small, colour, plate=True)
-
-    def draw_leader(self, anchors: Sequence[Point], box: Box) -> None:
-        """Draw a thin line from a label to the nearest point of its line or ring when they stand apart."""
-        far, x, y, to_x, to_y = min(
-            (hypot(to_x - x, to_y - y), x, y, to_x, to_y)
-            for x, y in anchors
-            for to_x, to_y in [(min(max(x, box.x), box.right), min(max(y, box.y), box.top))]
-        )
-        if far > dp(14):
-            start = dp(6) / far if len(anchors) == 1 else 0.0
-            self.strokes([(x + (to_x - x) * start, y + (to_y - y) * start, to_x, to_y)], dp(0.5))

@@ -28,8 +28,8 @@ class Mark(Surface, BoxLayout):
 class ValueChip(Tap, BoxLayout):
     """Label, value and how it is known. Tapping selects it (`on_release`).
 
-    `known` is the word (measured, label, guess ...); its first letter stands framed before it. A trial has a dashed
-    frame and its word, an error the tone and frame of an error and a cross.
+    `known` is the word (measured, label, guess ...); its first letter stands framed before it. A trial has
+    a dashed frame and its word, an error the tone and frame of an error and a cross.
     """
 
     label = StringProperty()

@@ -33,8 +33,9 @@ class ChoiceButton(Tap, BoxLayout):
 class Choice(Pair):
     """Two to four options side by side, or one under the other when their words do not fit.
 
-    `options` holds texts, or pairs of a key and a text; `chosen` is the key (the text itself without one), "" for
-    none. Event: `on_choose(key)` when a person taps an option that is not the chosen one; the tap sets `chosen`.
+    `options` holds texts, or pairs of a key and a text; `chosen` is the key (the text itself without one),
+    "" for none. Event: `on_choose(key)` when a person taps an option that is not the chosen one; the tap
+    sets `chosen`.
     """
 
     options = ListProperty()

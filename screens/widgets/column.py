@@ -1,4 +1,4 @@
-"""Plain layouts: a column as high as its children, a pair that stands side by side when there is room, a flow."""
+"""Plain layouts: a column as high as its children, a pair side by side when there is room, a flow."""
 
 from math import ceil
 from typing import Any
@@ -50,8 +50,8 @@ class Pair(Dressed, Column):
 class Flow(Layout):
     """Equal columns, as many as fit; each row as high as its highest child, each child as high as its row.
 
-    A child says how wide it must be by `least_width` and how high by `least_height`. With `stretch` the rows are
-    evened out and the last one fills the width too.
+    A child says how wide it must be by `least_width` and how high by `least_height`. With `stretch` the
+    rows are evened out and the last one fills the width too.
     """
 
     spacing = NumericProperty(dp(8))

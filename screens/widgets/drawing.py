@@ -1,25 +1,24 @@
 """The ground the drawn widgets stand on: one canvas group, one redraw a frame, labels open to audit."""
 
 from collections.abc import Iterable, Sequence
-from math import hypot
+from math import cos, hypot, pi, sin
 from typing import Any, ClassVar
 
 from kivy.clock import Clock
 from kivy.core.text import Label as Lettering
-from kivy.graphics import Color, InstructionGroup, Mesh, PopMatrix, PushMatrix, Rectangle, Translate
+from kivy.graphics import Color, InstructionGroup, Line, Mesh, PopMatrix, PushMatrix, Rectangle, Translate
 from kivy.metrics import dp
 from kivy.properties import BooleanProperty, NumericProperty, Property, StringProperty
 from kivy.uix.widget import Widget
 
 from screens.theme import theme
-from screens.widgets.dress import Dressed
 from screens.widgets.plane import Box, Point, Segment
 
 Cut = tuple[str, float, bool, float]
 """What a lettering is made from: text, size, bold, width to wrap at."""
 
 
-class Drawing(Dressed, Widget):
+class Drawing(Widget):
     """A widget that draws itself anew, at most once a frame, when its properties, size or theme change.
 
     A subclass writes `draw` in coordinates that start at its own lower left corner. Moving redraws nothing.
@@ -56,11 +55,10 @@ class Drawing(Dressed, Widget):
         for name in (*own, *self.also):
             self.fbind(name, self._ask)
         self.fbind("pos", self._move)
+        # Held weakly by the theme. The redraw comes when the theme has set everything that goes with the two.
+        theme.bind(name=self._due, scale=self._due)
         self._move()
-
-    def dress(self, *_: object) -> None:
-        """Ask for a redraw before the next frame."""
-        self._ask()
+        self._due()
 
     def height_wanted(self) -> float:
         """Return the height at which everything has room."""
@@ -80,6 +78,9 @@ class Drawing(Dressed, Widget):
     def draw(self) -> None:
         """Draw everything; the subclass's part."""
         raise NotImplementedError
+
+    def _due(self, *_: object) -> None:
+        self._ask()
 
     def _move(self, *_: object) -> None:
         self._shift.xy = (round(self.x), round(self.y))
@@ -137,6 +138,13 @@ class Drawing(Dressed, Widget):
         indices = [at + step for at in corners for step in (0, 1, 2, 0, 2, 3)]
         if indices:
             self._group.add(Mesh(vertices=vertices, indices=indices, mode="triangles"))
+
+    def ring(self, x: float, y: float, radius: float, half: float) -> None:
+        """Draw a circle; half is half its line's thickness."""
+        count = max(24, min(120, int(radius)))
+        turns = [2 * pi * step / count for step in range(count)]
+        points = [part for turn in turns for part in (x + radius * cos(turn), y + radius * sin(turn))]
+        self._group.add(Line(points=points, width=half, close=True, joint="none"))
 
     def polygon(self, *points: Point) -> None:
         """Fill a convex polygon."""

@@ -1,4 +1,4 @@
-"""The thread between the theme and what it colours: each living widget is dressed again when the theme changes."""
+"""The thread between theme and widgets: each living one is dressed again when the theme changes."""
 
 from typing import Any
 from weakref import WeakSet
@@ -14,7 +14,8 @@ SIZES = ("small", "body", "strong", "title", "value", "big")
 class Dressed:
     """A widget whose colours and sizes follow the theme: `dress` sets them, at birth and after each change.
 
-    One weak set serves all widgets. A binding for each widget and each token would cost more than the label itself.
+    One weak set serves all widgets. A binding for each widget and each token would cost more than the label
+    itself.
     """
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401 - Kivy passes property values through.

@@ -23,8 +23,8 @@ from screens.widgets.drive_layout import (
 )
 from screens.widgets.plane import Box, Point, Segment
 
-TRIES = (1.0, 0.9, 0.8, 0.7, 0.6, 0.5)
-"""Shares of the largest drawing that are tried until every label has room."""
+TRIES = ((1.0, 0.5), (0.9, 0.5), (0.8, 0.5), (0.8, 0.0), (0.65, 0.5), (0.65, 0.0), (0.5, 0.5), (0.5, 0.0))
+"""Shares of the largest drawing, and of the height left over under it, tried until every label has room."""
 
 
 class DriveDrawing(Drawing):
@@ -72,9 +72,15 @@ class DriveDrawing(Drawing):
         )
         foot = self.level() if self.centre_text else 0.0
         tries = []
-        for share in TRIES:
+        for share, under in TRIES:
             layout = fit(
-                drive, width=self.width, height=self.height, foot=foot, arrow=self.show_pull, share=share
+                drive,
+                width=self.width,
+                height=self.height,
+                foot=foot,
+                arrow=self.show_pull,
+                share=share,
+                under=under,
             )
             if layout.scale * drive.centre < dp(DISTINCT):
                 break
@@ -136,17 +142,12 @@ class DriveDrawing(Drawing):
         """Return strokes as drawn."""
         return [(self.turned(x0), y0, self.turned(x1), y1) for x0, y0, x1, y1 in segments]
 
-    def circle(self, centre: Point, radius: float, half: float) -> None:
-        """Draw a circle."""
-        steps = max(24, min(120, int(radius)))
-        self.add(Line(circle=(self.turned(centre[0]), centre[1], radius, 0, 360, steps), width=half))
-
     def paint(self, layout: Layout, placed: Sequence[tuple[Note, Box]], shift: float) -> None:
         """Draw wheel, pulleys, belt, dimensions, arrow and labels, in that order."""
         names = {note.name for note, _ in placed}
         if layout.wheel_outline > 0:
             self.ink(theme.outline)
-            self.circle(layout.wheel, layout.wheel_outline, dp(0.6))
+            self.ring(self.turned(layout.wheel[0]), layout.wheel[1], layout.wheel_outline, dp(0.6))
         offset = self.line_offset * layout.scale
         for centre, radius, teeth in (
             (layout.wheel, layout.wheel_radius, self.wheel_teeth),
@@ -175,7 +176,7 @@ class DriveDrawing(Drawing):
         """Draw a pulley's outside circle, its teeth as short ticks inwards and its centre as a cross."""
         x, y = centre
         self.ink(theme.text)
-        self.circle(centre, radius, dp(0.6))
+        self.ring(self.turned(x), y, radius, dp(0.6))
         pitch = 2 * pi * radius / teeth
         cross = dp(4)
         strokes: list[Segment] = [(x - cross, y, x + cross, y), (x, y - cross, x, y + cross)]

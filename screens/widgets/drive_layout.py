@@ -93,9 +93,12 @@ class Layout(NamedTuple):
 
 
 def fit(  # noqa: PLR0913 - the room has that many sides
-    drive: Drive, *, width: float, height: float, foot: float, arrow: bool, share: float
+    drive: Drive, *, width: float, height: float, foot: float, arrow: bool, share: float, under: float
 ) -> Layout:
-    """Return the layout at a share of the largest scale above the foot, the wheel at the left margin."""
+    """Return the layout at a share of the largest scale, the wheel at the left margin, above the foot.
+
+    Under is the share of the height left over that goes under the drive.
+    """
     edge = dp(MARGIN + BELT)
     left, half = (
         max(drive.wheel_pulley, drive.wheel),
@@ -107,7 +110,7 @@ def fit(  # noqa: PLR0913 - the room has that many sides
     reach = dp(ARROW) * cos(drive.lean) if arrow else 0.0
     scale = share * min((width - 2 * edge) / across, tall / (2 * half), (tall - reach) / (half + rise))
     top = max(half * scale, rise * scale + reach)
-    level = low + half * scale + (tall - half * scale - top) / 2
+    level = low + half * scale + (tall - half * scale - top) * under
     start = edge + left * scale
     return Layout(
         scale=scale,
@@ -147,6 +150,7 @@ def places(note: Note, layout: Layout, width: float) -> Iterator[Point]:
         yield from ((x + gap / 2, y - tall - gap / 4), (x + gap, y - tall - gap / 2))
         yield from ((x + gap + step * gap, y - (tall + gap + step * gap) / 2) for step in (1, 2, 3))
         yield from ((beyond, y + step * tall / 2) for step in (-1, -2, 0, 2))
+        yield from ((x - wide / 2, y - tall - step * gap) for step in range(1, 9))
     else:
         radius = layout.wheel_radius if note.name == "wheel" else layout.motor_radius
         if hypot(wide / 2, tall + dp(5)) < radius - dp(6):
@@ -175,8 +179,10 @@ def place_notes(
     for note in notes:
         found: Box | None = None
         for x, y in places(note, layout, width):
-            box = Box(note.name, x, y, note.wide, note.tall)
-            inside = min(x, y) >= dp(2) and box.right <= width - dp(2) and box.top <= height - dp(2)
+            left = max(dp(2), min(x, width - dp(2) - note.wide))
+            foot = max(dp(2), min(y, height - dp(2) - note.tall))
+            box = Box(note.name, left, foot, note.wide, note.tall)
+            inside = box.right <= width and box.top <= height
             if not inside or any(box.meets(other, dp(4)) for _, other in placed) or hits(box, layout, ink):
                 continue
             found = found or box

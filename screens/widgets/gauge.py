@@ -86,14 +86,21 @@ class Gauge(Drawing):
             else 0.0
         )
 
+    def word_rows(self) -> int:
+        """Return how many rows slack, in window and tight need: one if they fit side by side, else two."""
+        words = (self.slack_text, self.window_text, self.tight_text)
+        wide = sum(self.measure(word, theme.small, bold=True)[0] for word in words)
+        return 1 if wide + 2 * dp(GAP) <= self.width else 2
+
     def height_wanted(self) -> float:
         """Return the height of all rows that have something to show."""
-        return dp(BAND + 20) + (3 if self.has_marks else 2) * self.line() + self.estimate_line()
+        rows = self.word_rows() + (2 if self.has_marks else 1)
+        return dp(BAND + 20) + rows * self.line() + self.estimate_line()
 
     def place(self, value: float) -> float:
         """Return where a value is drawn, in pixels from the widget's left; linear, and held at the ends."""
         edge = dp(EDGE)
-        share = (value - self.low) / (self.high - self.low)
+        share = 0.97 * (value - self.low) / (self.high - self.low)
         return edge + min(max(share, 0.0), 1.0) * (self.width - 2 * edge)
 
     def draw(self) -> None:
@@ -102,13 +109,13 @@ class Gauge(Drawing):
             self.write_empty()
             return
         line, estimate = self.line(), self.estimate_line()
-        spare = self.height - dp(BAND + 12) - estimate - line
+        words = self.word_rows() * line
+        spare = self.height - dp(BAND + 12) - estimate - words
         numbers = spare >= line
         marks = self.has_marks and spare >= 2 * line + dp(8)
-        used = dp(BAND + 12) + estimate + line * (1 + numbers) + (line + dp(8) if marks else 0)
-        foot = max(0.0, (self.height - used) / 2)
-        words_foot = foot + (line if numbers else 0)
-        bottom = words_foot + line + dp(4)
+        foot = max(0.0, (spare - line * numbers - (line + dp(8)) * marks) / 2)
+        words_foot = foot + line * numbers
+        bottom = words_foot + words + dp(4)
         top = bottom + dp(BAND)
         self.draw_scale(bottom)
         if marks:
@@ -137,14 +144,14 @@ class Gauge(Drawing):
         """Write slack, in window and tight below their parts of the scale."""
         floor, ceiling = self.place(self.floor), self.place(self.ceiling)
         low, high = self.place(self.low), self.place(self.high)
-        labels = [
-            Label(self.slack_text, (low + floor) / 2),
-            Label(self.window_text, (floor + ceiling) / 2),
-            Label(self.tight_text, (ceiling + high) / 2),
-        ]
-        if self.row(labels, foot, bold=True) is None:
-            # Too narrow for three words: the outer ones follow from the middle one.
-            self.row([labels[1]], foot, bold=True)
+        slack = Label(self.slack_text, (low + floor) / 2)
+        window = Label(self.window_text, (floor + ceiling) / 2)
+        tight = Label(self.tight_text, (ceiling + high) / 2)
+        if self.word_rows() == 1:
+            self.row([slack, window, tight], foot, bold=True)
+        else:
+            self.row([window], foot + self.line(), bold=True)
+            self.row([slack, tight], foot, bold=True)
         self.ink(theme.text)
         for edge in (floor, ceiling - dp(2)):
             self.bar(edge, bottom - dp(5), dp(2), dp(5))

@@ -1,6 +1,7 @@
 """Our own number pad: phones' pads drop the decimal mark, and gloves need big keys."""
 
 from collections.abc import Callable
+from functools import partial
 from typing import Any
 
 from kivy.clock import Clock
@@ -26,7 +27,7 @@ BOUNCE = 0.08
 """The same key within so many seconds counts once: a gloved finger trembles."""
 SHOWN = 0.5
 """Seconds a refusal stays over the keys."""
-MARKS, MINUS = ".,", "−-"
+MARKS, MINUS = ".,", "\N{MINUS SIGN}-"
 SECOND_MARK = "There is already a decimal mark."
 TOO_LONG = f"At most {LONGEST} characters."
 MINUS_FIRST = "The minus comes first."
@@ -69,8 +70,9 @@ class Refusal(Surface, Column):
 class Keypad(FloatLayout):
     """Digits with 7-8-9 on top, a decimal mark, delete; unit, minus, fraction and clear below.
 
-    `text` is what was typed, letter by letter; it is never rewritten. Events: `on_text` and `on_unit` (the properties
-    changed), `on_enter()`, `on_next(+1 or -1)` for the next or the last field, `on_refused(sentence)`.
+    `text` is what was typed, letter by letter; it is never rewritten. Events: `on_text` and `on_unit` (the
+    properties changed), `on_enter()`, `on_next(+1 or -1)` for the next or the last field,
+    `on_refused(sentence)`.
     """
 
     text = StringProperty()
@@ -103,21 +105,23 @@ class Keypad(FloatLayout):
         self.add_widget(self._column)
         self.add_widget(self._refusal)
         self._hide = Clock.create_trigger(self._hide_refusal, SHOWN)
-        for name in ("mark", "units", "signed", "choosing", "clear_word", "space_word"):
-            self.fbind(name, self._build)
-        self.fbind("unit", self._build)
+        # A page sets several of these one after the other: the keys are laid out once for all of them.
+        soon = Clock.create_trigger(self._build, -1)
+        for name in ("mark", "unit", "units", "signed", "choosing", "clear_word", "space_word"):
+            self.fbind(name, soon)
         for name in ("glove", "squeezed"):
             self.fbind(name, self._fit)
-        self._build()
+        self._clear = self._key(self.clear_word, self.clear, role="body")
+        soon()
 
     @property
     def _full_height(self) -> float:
-        return dp(80) if self.glove else dp(60)
+        return float(dp(80) if self.glove else dp(60))
 
     @property
     def saved(self) -> float:
         """Return the height that squeezing has saved."""
-        return self.height / self.key_height * (self._full_height - self.key_height)
+        return float(self.height / self.key_height * (self._full_height - self.key_height))
 
     def _fit(self, *_: object) -> None:
         self.key_height = dp(48) if self.squeezed else self._full_height
@@ -141,11 +145,11 @@ class Keypad(FloatLayout):
         self._others.clear_widgets()
         if self.choosing:
             for unit in self.units:
-                key = self._key(unit, lambda unit=unit: self._choose(unit), role="body", selected=unit == self.unit)
+                key = self._key(unit, partial(self._choose, unit), role="body", selected=unit == self.unit)
                 self._digits.add_widget(key)
         else:
             for character in (*"789456123", self.mark, "0"):
-                self._digits.add_widget(self._key(character, lambda typed=character: self.feed(typed)))
+                self._digits.add_widget(self._key(character, partial(self.feed, character)))
             self._digits.add_widget(
                 self._key("", lambda: self.press("backspace"), icon="delete", a11y_label="Delete")
             )
@@ -159,9 +163,9 @@ class Keypad(FloatLayout):
             self._others.add_widget(self._key("/", lambda: self.feed("/")))
             self._others.add_widget(self._key(self.space_word, lambda: self.feed(" "), role="body"))
         if self.signed and not self.choosing:
-            self._others.add_widget(self._key("−", lambda: self.feed("−")))
+            self._others.add_widget(self._key(MINUS[0], lambda: self.feed(MINUS[0])))
         if not self.choosing:
-            self._clear = self._key(self.clear_word, self.clear, role="body")
+            self._clear.text = self.undo_word if self._cleared else self.clear_word
             self._others.add_widget(self._clear)
         self._fit()
 
@@ -174,7 +178,8 @@ class Keypad(FloatLayout):
 
     def feed(self, characters: str) -> bool:
         """Type characters, from a key of ours or of a hardware keyboard. Returns whether all were taken."""
-        return all([self._take(character) for character in characters])
+        taken = [self._take(character) for character in characters]
+        return all(taken)
 
     def _take(self, character: str) -> bool:
         if not character.isprintable():
@@ -191,7 +196,7 @@ class Keypad(FloatLayout):
         return True
 
     def press(self, name: str) -> bool:
-        """Obey a named key: backspace, enter, next, previous or escape. Returns whether it meant anything here."""
+        """Obey backspace, enter, next, previous or escape. Returns whether it meant anything here."""
         if name == "backspace":
             self.text = self.text[:-1]
         elif name == "enter":
@@ -228,10 +233,10 @@ class Keypad(FloatLayout):
         """Enter was pressed."""
 
     def on_next(self, _step: int) -> None:
-        """The next field was asked for, or the last one."""
+        """Say that the next field was asked for, or the last one."""
 
     def on_refused(self, _sentence: str) -> None:
-        """A key was not taken; the sentence says why."""
+        """Say why a key was not taken."""
 
 
 load_kv(__file__)

@@ -20,16 +20,24 @@ class TakesKeys(Protocol):
 
 
 class Keys:
-    """Passes on what is typed. The shell makes one, the page in front sets `front` and clears it when it leaves."""
+    """Passes on what is typed.
+
+    The shell makes one; the page in front sets `front` and clears it when it leaves.
+    """
 
     def __init__(self, window: Any) -> None:  # noqa: ANN401 - Kivy's window has no public type.
         """Listen to the window."""
+        self._window = window
         self.front: TakesKeys | None = None
         self._waiting = ""
         self._later = Clock.create_trigger(self._flush, 0)
         window.bind(on_key_down=self._down, on_textinput=self._typed)
 
-    def _down(  # noqa: PLR0913 - Kivy's event has these arguments.
+    def stop(self) -> None:
+        """Listen no longer."""
+        self._window.unbind(on_key_down=self._down, on_textinput=self._typed)
+
+    def _down(
         self, _window: object, code: int, _scan: int, character: str | None, modifiers: list[str], *_: object
     ) -> bool:
         if self.front is None or {"ctrl", "alt", "meta"} & set(modifiers):
@@ -39,8 +47,10 @@ class Keys:
             name = "previous"
         if name:
             return self.front.press(name)
-        # Where text input is on, the window also says what was typed, in the person's layout: that one counts.
-        # Where it is off (phones with a keyboard plugged in) nothing more comes, and the key's own sign must do.
+        # Where text input is on, the window also says what was typed, in the person's layout: that one
+        # counts.
+        # Where it is off (phones with a keyboard plugged in) nothing more comes, and the key's own sign
+        # must do.
         typed = NUMBER_PAD.get(code) or character or ""
         if typed.isprintable():
             self._waiting += typed

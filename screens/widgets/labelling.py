@@ -1,10 +1,11 @@
 """Where a chart's labels stand: beside what they name, clear of each other, over as few lines as can be."""
 
 from collections.abc import Iterable, Iterator, Sequence
+from math import hypot
 
 from kivy.metrics import dp
 
-from screens.widgets.plane import Box, Point
+from screens.widgets.plane import Box, Point, Segment
 
 NEAR = 3
 """A line nearer to a label than this, in dp, counts as crossed."""
@@ -54,6 +55,19 @@ def places(plot: Box, wide: float, tall: float, anchors: Sequence[Point]) -> Ite
     for row in range(rows):
         for column in range(5):
             yield last - column / 4 * (last - first), high - row * tall
+
+
+def leader(anchors: Sequence[Point], box: Box) -> list[Segment]:
+    """Return a stroke from the nearest point of a line, or from a ring's rim, to its label, unless close."""
+    far, x, y, to_x, to_y = min(
+        (hypot(to_x - x, to_y - y), x, y, to_x, to_y)
+        for x, y in anchors
+        for to_x, to_y in [(min(max(x, box.x), box.right), min(max(y, box.y), box.top))]
+    )
+    if far <= dp(14):
+        return []
+    start = dp(6) / far if len(anchors) == 1 else 0.0
+    return [(x + (to_x - x) * start, y + (to_y - y) * start, to_x, to_y)]
 
 
 def around(x: float, y: float, wide: float, tall: float, gap: float) -> tuple[Point, ...]:

@@ -17,8 +17,8 @@ from screens.widgets.text import longest_word, width_of
 class Result(Tap, BoxLayout):
     """Label, value, unit; under it the difference to the saved board, a detail and how sure it is.
 
-    Event: `on_open()`. `compact` has a smaller value, for two columns in a `ResultFlow`. `greyed` marks the last good
-    result while an input is refused: second tone and the word old.
+    Event: `on_open()`. `compact` has a smaller value, for two columns in a `ResultFlow`. `greyed` marks the
+    last good result while an input is refused: second tone and the word old.
     """
 
     label = StringProperty()
@@ -63,14 +63,14 @@ class Result(Tap, BoxLayout):
             self.dispatch("on_open")
 
     def on_open(self) -> None:
-        """The working was asked for."""
+        """Say that the working was asked for."""
 
 
 class ResultFlow(Flow):
     """Results in two columns from 400 dp of page width, else one under the other."""
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401 - Kivy passes property values through.
-        """A page of 400 dp leaves 368 to its column."""
+        """Allow for margins: a page of 400 dp leaves 368 to its column."""
         kwargs.setdefault("least", dp(180))
         kwargs.setdefault("most", 2)
         super().__init__(**kwargs)

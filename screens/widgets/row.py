@@ -18,11 +18,11 @@ from screens.widgets.text import TONES, longest_word, width_of
 LEAST_CONTENT = 96
 """Height in dp that a foot must leave to what stands above it."""
 WIDE, LOW = 600, 500
-"""A page at least so wide and lower than this (dp), a phone lying on its side, puts its foot beside the column."""
+"""A page as wide as the first and lower than the second (dp) puts its foot beside the column."""
 
 
 class Row(Tap, BoxLayout):
-    """A line of a list: title, detail under it, value at the right or under the title when it is too narrow."""
+    """A line of a list: title, detail under it, value at the right or, when narrow, under the title."""
 
     title = StringProperty()
     detail = StringProperty()
@@ -110,9 +110,9 @@ class Foot(Column):
 class Page(BoxLayout):
     """A scrolling column above a fixed foot.
 
-    Children go into the column, a `Foot` among them (or a widget given to `foot`) goes below. When the foot would
-    leave less than 96 dp to the column, its children with a `squeezed` and a `saved` property are squeezed; if that is not enough
-    the foot scrolls too, so that nothing is ever out of reach.
+    Children go into the column, a `Foot` among them (or a widget given to `foot`) goes below. When the foot
+    would leave less than 96 dp to the column, its children with a `squeezed` and a `saved` property are
+    squeezed; if that is not enough the foot scrolls too, so that nothing is ever out of reach.
     """
 
     foot = ObjectProperty(None, allownone=True)

@@ -41,7 +41,7 @@ class StepButton(Tap, AnchorLayout):
             self._event = Clock.schedule_once(self._repeat, PACE)
 
     def on_state(self, *_: object) -> None:
-        """A release or a slide off ends the hold."""
+        """End the hold on a release or a slide off."""
         self.dress()
         if self.state == "normal" and self._event is not None:
             self._event.cancel()
@@ -86,7 +86,7 @@ class Stepper(Pair):
         """One step up or down was asked for."""
 
     def on_edit(self) -> None:
-        """The value was tapped."""
+        """Say that the value was tapped."""
 
 
 load_kv(__file__)

@@ -24,6 +24,15 @@ NOTHING = [0.0, 0.0, 0.0, 0.0]
 class Surface(Dressed):
     """A filled frame behind a layout. To be mixed in before the layout class."""
 
+    canvas: Any
+    fbind: Any
+    pos: list[float]
+    size: list[float]
+    x: float
+    y: float
+    width: float
+    height: float
+
     fill = ColorProperty(NOTHING)
     edge = ColorProperty(NOTHING)
     edge_width = NumericProperty(1.0)
@@ -92,7 +101,10 @@ def dashes(x: float, y: float, width: float, height: float, thick: float) -> tup
 
 
 class Tap(ButtonBehavior, Surface):
-    """A surface to tap. It acts on release; sliding off cancels. `ink` is the tone for words and pictures on it."""
+    """A surface to tap. It acts on release; sliding off cancels.
+
+    `ink` is the tone for words and pictures on it.
+    """
 
     look = OptionProperty("plain", options=("plain", "main", "bad", "bare"))
     selected = BooleanProperty(defaultvalue=False)

@@ -14,11 +14,17 @@ from screens.widgets.dress import SIZES, Dressed
 TONES = ("text", "second", "main", "good", "bad", "trial", "on_main")
 LINE_HEIGHT = 1.12
 ABOVE = 0.14
-"""Share of the font size put above the first line: Kivy adds a line's extra height under it, off centre in a button."""
+"""Share of the font size put above the first line.
+
+Kivy adds a line's extra height under it, which looks off centre in a button.
+"""
 
 
 def tone_colour(tone: str) -> list[float]:
-    """Return the theme's colour of a tone. Kivy would take a property `on_main` for a handler: hence `over_main`."""
+    """Return the theme's colour of a tone.
+
+    Kivy would take a property `on_main` for a handler of `main`: hence `over_main`.
+    """
     colour: list[float] = getattr(theme, "over_main" if tone == "on_main" else tone)
     return colour
 

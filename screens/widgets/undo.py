@@ -32,8 +32,8 @@ class WordButton(Tap, BoxLayout):
 class UndoBar(Surface, Pair):
     """A text, the word Undo and a cross. Events: `on_undo()`, `on_dismiss()`.
 
-    It stays until the cross is tapped, or `stay` seconds of the clock given to it; none by default below ten. Nobody
-    loses the way back by reading slowly: put `stay` to 0 and it stays until it is dismissed.
+    It stays until the cross is tapped, or `stay` seconds of the clock given to it; none by default below
+    ten. Nobody loses the way back by reading slowly: put `stay` to 0 and it stays until it is dismissed.
     """
 
     text = StringProperty()
@@ -75,11 +75,11 @@ class UndoBar(Surface, Pair):
         self.measure()
 
     def on_undo(self) -> None:
-        """The way back was taken."""
+        """Stop counting: the way back was taken."""
         self.stop()
 
     def on_dismiss(self) -> None:
-        """The bar is to go."""
+        """Stop counting: the bar is to go."""
         self.stop()
 
 

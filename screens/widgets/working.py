@@ -1,4 +1,4 @@
-"""The working of a result: each step with its formula, the numbers put in, what comes out and where it is from."""
+"""The working of a result: for each step the formula, the numbers put in, the result, the source."""
 
 from dataclasses import dataclass
 from typing import Any

@@ -111,6 +111,6 @@ def test_numbers_as_text(number: float, digits: int, text: str) -> None:
 
 
 def test_shown_with_the_persons_mark_and_system() -> None:
-    assert str(show(0.0652, "length", mark=",")) == "65,2\u202fmm"
-    assert str(show(0.0254, "length", "inch")) == "1\u202fin"
-    assert str(show_in(14.709975, "force", "kg")) == "1.5\u202fkg"
+    assert str(show(0.0652, "length", mark=",")) == "65,2\u00a0mm"
+    assert str(show(0.0254, "length", "inch")) == "1\u00a0in"
+    assert str(show_in(14.709975, "force", "kg")) == "1.5\u00a0kg"

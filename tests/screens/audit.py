@@ -1,4 +1,4 @@
-"""Looks over what is on the screen for text that is cut, off the edge or overlapped, and for small touch areas."""
+"""Finds text that is cut, off the edge or overlapped, and touch areas that are too small."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -72,12 +72,12 @@ def _window_box() -> Box:
     return Box(0, 0, *Window.size)
 
 
-def _box(widget: Any) -> Box:  # noqa: ANN401 - any widget.
+def _box(widget: Any) -> Box:
     left, bottom = widget.to_window(*widget.pos)
     return Box(left, bottom, left + widget.width, bottom + widget.height)
 
 
-def _walk(widget: Any, clip: Box, *, scrolled: bool, above: tuple[Any, ...]) -> Iterator[Seen]:  # noqa: ANN401
+def _walk(widget: Any, clip: Box, *, scrolled: bool, above: tuple[Any, ...]) -> Iterator[Seen]:
     if widget.opacity <= 0 or widget.width < 1 or widget.height < 1:
         return
     box = _box(widget)
@@ -88,9 +88,16 @@ def _walk(widget: Any, clip: Box, *, scrolled: bool, above: tuple[Any, ...]) -> 
         yield from _walk(child, clip, scrolled=scrolled, above=(*above, widget))
 
 
-def name(widget: Any) -> str:  # noqa: ANN401 - any widget.
+def name(widget: Any) -> str:
     """Return a widget's class and what it shows."""
-    said = next((getattr(widget, key) for key in ("text", "title", "label", "a11y_label") if getattr(widget, key, "")), "")
+    said = next(
+        (
+            getattr(widget, key)
+            for key in ("text", "title", "label", "a11y_label")
+            if getattr(widget, key, "")
+        ),
+        "",
+    )
     return f"{type(widget).__name__} {said!r}"
 
 

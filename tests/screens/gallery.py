@@ -11,7 +11,7 @@ from screens.widgets.bar import Bar, IconButton
 from screens.widgets.chip import ChipFlow, ValueChip
 from screens.widgets.choice import Choice
 from screens.widgets.column import Flow
-from screens.widgets.icon import POINTS, Icon
+from screens.widgets.icon import POINTS
 from screens.widgets.keypad import Keypad
 from screens.widgets.notice import Notice
 from screens.widgets.result import Result, ResultFlow
@@ -24,7 +24,11 @@ from screens.widgets.working import Step, Working
 STEP = Step(
     title="Road speed",
     formula="pi * wheel diameter * motor speed / ratio",
-    lines=("wheel diameter = 100 mm = 0.1 m, measured", "motor speed = 6120 rpm = 640.9 rad/s", "ratio = 2.5"),
+    lines=(
+        "wheel diameter = 100 mm = 0.1 m, measured",
+        "motor speed = 6120 rpm = 640.9 rad/s",
+        "ratio = 2.5",
+    ),
     result="46.1 km/h",
     source="Own derivation from the geometry of the drive",
     standing="derived",
@@ -35,9 +39,15 @@ def texts() -> list[Widget]:
     """Roles, tones, rows."""
     return [
         Section(title="Gearing and speed"),
-        *(Text(text=f"Role {role}: 14.5 N", role=role) for role in ("small", "body", "strong", "title", "value")),
+        *(
+            Text(text=f"Role {role}: 14.5 N", role=role)
+            for role in ("small", "body", "strong", "title", "value")
+        ),
         Text(text="57", role="big", bold=True),
-        *(Text(text=f"Tone {tone}", tone=tone) for tone in ("text", "second", "main", "good", "bad", "trial")),
+        *(
+            Text(text=f"Tone {tone}", tone=tone)
+            for tone in ("text", "second", "main", "good", "bad", "trial")
+        ),
         Row(title="Motor pulley", value="16 teeth", detail="Measured on 12 November"),
         Row(title="Tension, threadlocker and torque", value="2 rides late", icon="due", value_tone="bad"),
         Row(title="Save a copy of the log"),
@@ -79,7 +89,13 @@ def results() -> list[Widget]:
         Result(label="Top speed", value="37.4", unit="km/h", difference="+4.6 km/h", compact=True),
         Result(label="Steepest climb", value="18", unit="%", detail="At 10 km/h", compact=True),
         Result(label="Range", value="14.2", unit="km", greyed=True, compact=True),
-        Result(label="Stop from top speed", value="21 to 26", unit="m", standing="Rough: an estimate", compact=True),
+        Result(
+            label="Stop from top speed",
+            value="21 to 26",
+            unit="m",
+            standing="Rough: an estimate",
+            compact=True,
+        ),
     ):
         flow.add_widget(result)
     return [
@@ -88,7 +104,7 @@ def results() -> list[Widget]:
             value="103 to 118",
             unit="N",
             detail="Full pack, level road, no wind.",
-            difference="−11 % push",
+            difference="\N{MINUS SIGN}11 % push",
             standing="Published",
         ),
         flow,
@@ -101,14 +117,14 @@ def notices() -> list[Widget]:
     """Notices and pictures."""
     pictures = Flow(least=64)
     for name in POINTS:
-        icon = Icon(icon=name)
-        icon.least_width = icon.least_height = 64
         icon = IconButton(icon=name, a11y_label=name)
         icon.create_property("least_width", 64)
         icon.create_property("least_height", 64)
         pictures.add_widget(icon)
     return [
-        Notice(word="danger", text="Swollen or smoking pack. It can burn at any moment. Leave it, move away."),
+        Notice(
+            word="danger", text="Swollen or smoking pack. It can burn at any moment. Leave it, move away."
+        ),
         Notice(word="warning", text="Belt drives the brake. With missing teeth it can slip. Do not ride."),
         Notice(word="caution", text="Motor may be hot after a ride. Let it cool before you touch it."),
         Notice(word="notice", text="More than this can strip the thread in the motor."),
@@ -130,7 +146,7 @@ def bars() -> Foot:
     return foot
 
 
-def pad(**more: Any) -> Foot:  # noqa: ANN401 - properties of the keypad.
+def pad(**more: Any) -> Foot:
     """A keypad over a bar."""
     foot = Foot()
     foot.add_widget(Keypad(**more))
@@ -143,8 +159,14 @@ PAGES: dict[str, tuple[Any, Any]] = {
     "chips": (chips, lambda: pad(unit="mm", units=["mm", "cm", "m", "in"])),
     "results": (results, bars),
     "notices": (notices, lambda: Bar(text="Show the drive", tall=True)),
-    "inches": (lambda: [Text(text="1 1/4 in", role="big")], lambda: pad(unit="in", units=["mm", "in"], signed=True)),
-    "glove": (lambda: [Text(text="14.5 N", role="big")], lambda: pad(glove=True, unit="N", units=["N", "kg"], mark=",")),
+    "inches": (
+        lambda: [Text(text="1 1/4 in", role="big")],
+        lambda: pad(unit="in", units=["mm", "in"], signed=True),
+    ),
+    "glove": (
+        lambda: [Text(text="14.5 N", role="big")],
+        lambda: pad(glove=True, unit="N", units=["N", "kg"], mark=","),
+    ),
     "units": (
         lambda: [Text(text="Torque", role="title")],
         lambda: pad(unit="N·m", units=["N·m", "kg·cm", "in·lb", "ft·lb", "N·mm"], choosing=True),

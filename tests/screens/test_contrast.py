@@ -1,4 +1,4 @@
-"""Contrast of the palettes: text at least 7 to 1, marks and outlines at least 3 to 1, as computed by WCAG 2.2."""
+"""Contrast of the palettes, as WCAG 2.2 computes it: text at least 7 to 1, marks at least 3 to 1."""
 
 import tomllib
 from itertools import product
@@ -16,7 +16,9 @@ MARKS = ("outline", "main", "bad", "trial", "chart_a", "chart_b", "chart_c")
 def luminance(colour: str) -> float:
     """Return the relative luminance of an sRGB colour, 0 to 1."""
     parts = [int(colour[place : place + 2], 16) / 255 for place in (1, 3, 5)]
-    red, green, blue = (part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts)
+    red, green, blue = (
+        part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts
+    )
     return 0.2126 * red + 0.7152 * green + 0.0722 * blue
 
 
@@ -54,5 +56,5 @@ def test_marks(theme: str, mark: str) -> None:
 
 @pytest.mark.parametrize(("word", "least"), [("danger", 7), ("warning", 4.5), ("caution", 7), ("notice", 7)])
 def test_signal_words(word: str, least: float) -> None:
-    """Black on the standard's orange gives 5.3 at most; the word there is large and bold, for which 4.5 is the bar."""
+    """Large bold words need 4.5; black on the standard's orange gives 5.3, the most there is."""
     assert contrast(COLOURS["signal"][f"on_{word}"], COLOURS["signal"][word]) >= least

@@ -1,4 +1,4 @@
-"""Every widget in every state, at each size and text scale: nothing cut, nothing overlapped, nothing too small."""
+"""Every widget in every state, at each size and text scale: nothing cut, overlapped or too small."""
 
 from collections.abc import Iterator
 from typing import Any
@@ -41,19 +41,24 @@ def test_no_widget_has_a_fault(gallery: Driver, size: tuple[int, int], scale: fl
     assert found == []
 
 
+def places(page: Any) -> list[tuple[float, ...]]:
+    """Return where every widget of a page is."""
+    return [(*widget.size, *widget.pos) for widget in page.walk(restrict=True)]
+
+
 def test_sizes_follow_a_change_of_text_scale_and_come_back(gallery: Driver) -> None:
     gallery.resize(320, 568)
     theme.apply("day", 1.0)
     page = gallery.app.show("glove")
     gallery.settle()
-    before = [(widget.size, widget.pos) for widget in page.walk(restrict=True)]
+    before = places(page)
     theme.apply("night", 2.0)
     gallery.settle()
     assert faults() == []
-    assert [(widget.size, widget.pos) for widget in page.walk(restrict=True)] != before
+    assert places(page) != before
     theme.apply("day", 1.0)
     gallery.settle()
-    assert [(widget.size, widget.pos) for widget in page.walk(restrict=True)] == before
+    assert places(page) == before
 
 
 def bad_label() -> Label:
@@ -65,14 +70,20 @@ def bad_label() -> Label:
     ("word", "widgets"),
     [
         ("cut", lambda: [bad_label()]),
-        ("off the side", lambda: [Label(text="tension", size_hint=(None, None), size=(100, 30), pos=(-60, 0))]),
-        ("off the screen", lambda: [Label(text="tension", size_hint=(None, None), size=(100, 30), pos=(0, -20))]),
+        (
+            "off the side",
+            lambda: [Label(text="tension", size_hint=(None, None), size=(100, 30), pos=(-60, 0))],
+        ),
+        (
+            "off the screen",
+            lambda: [Label(text="tension", size_hint=(None, None), size=(100, 30), pos=(0, -20))],
+        ),
         ("small", lambda: [Button(text="a", size_hint=(None, None), size=(47, 48), pos=(9, 9))]),
         ("overlap", lambda: [Label(text="one"), Label(text="two")]),
         ("shortened", lambda: [Label(text="long " * 40, shorten=True, text_size=(80, 30))]),
     ],
 )
-def test_the_audit_sees_a_fault(gallery: Driver, word: str, widgets: Any) -> None:  # noqa: ANN401 - a maker of widgets.
+def test_the_audit_sees_a_fault(gallery: Driver, word: str, widgets: Any) -> None:
     gallery.resize(320, 568)
     gallery.app.show("texts")
     Window.remove_widget(gallery.app.root)

@@ -20,6 +20,8 @@ from screens.widgets.text import Text
 from screens.widgets.undo import UndoBar
 from tests.screens.gallery import Gallery
 
+MINUS = "\N{MINUS SIGN}"
+
 
 @pytest.fixture(scope="module")
 def driver() -> Iterator[Driver]:
@@ -35,7 +37,7 @@ def driver() -> Iterator[Driver]:
 def show(driver: Driver) -> Callable[..., Page]:
     """Give a function that puts widgets, and a foot, on a fresh page."""
 
-    def put(*widgets: Any, foot: Any = None) -> Page:  # noqa: ANN401 - any widgets.
+    def put(*widgets: Any, foot: Any = None) -> Page:
         for child in Window.children[:]:
             Window.remove_widget(child)
         page = Page(foot=foot or Foot())
@@ -48,7 +50,7 @@ def show(driver: Driver) -> Callable[..., Page]:
     return put
 
 
-def heard(widget: Any, *events: str) -> list[tuple[Any, ...]]:  # noqa: ANN401 - any widget.
+def heard(widget: Any, *events: str) -> list[tuple[Any, ...]]:
     """Return a list that fills with the events a widget sends."""
     log: list[tuple[Any, ...]] = []
     for event in events:
@@ -202,7 +204,7 @@ def test_undo_takes_back(driver: Driver, show: Callable[..., Page]) -> None:
 # The keypad.
 
 
-def keypad(show: Callable[..., Page], **more: Any) -> Keypad:  # noqa: ANN401 - properties of the keypad.
+def keypad(show: Callable[..., Page], **more: Any) -> Keypad:
     """Put a keypad on a page."""
     pad = Keypad(**more)
     show(Text(text="Pull"), foot=pad)
@@ -230,7 +232,9 @@ def test_glove_keys_are_higher(driver: Driver, show: Callable[..., Page]) -> Non
     assert driver.find("7").height == 80
 
 
-def test_a_second_mark_is_refused_and_said_for_half_a_second(driver: Driver, show: Callable[..., Page]) -> None:
+def test_a_second_mark_is_refused_and_said_for_half_a_second(
+    driver: Driver, show: Callable[..., Page]
+) -> None:
     pad = keypad(show)
     log = heard(pad, "on_refused")
     for key in ("1", ".", "5"):
@@ -254,7 +258,9 @@ def test_the_same_key_within_80_ms_counts_once(driver: Driver, show: Callable[..
     assert pad.text == "55"
 
 
-def test_delete_takes_one_character_however_long_it_is_held(driver: Driver, show: Callable[..., Page]) -> None:
+def test_delete_takes_one_character_however_long_it_is_held(
+    driver: Driver, show: Callable[..., Page]
+) -> None:
     pad = keypad(show, text="14.5")
     touch = driver.touch("Delete")
     driver.frame(180)
@@ -275,16 +281,18 @@ def test_clear_has_an_undo(driver: Driver, show: Callable[..., Page]) -> None:
     assert not driver.shows("Undo")
 
 
-def test_minus_and_fractions_only_where_they_mean_something(driver: Driver, show: Callable[..., Page]) -> None:
+def test_minus_and_fractions_only_where_they_mean_something(
+    driver: Driver, show: Callable[..., Page]
+) -> None:
     keypad(show, unit="mm", units=["mm", "in"])
     assert not driver.shows("Space")
-    assert not driver.shows("−")
+    assert not driver.shows(MINUS)
     pad = keypad(show, unit="in", units=["mm", "in"], signed=True)
-    for key in ("−", "1", "Space", "1", "/", "4"):
+    for key in (MINUS, "1", "Space", "1", "/", "4"):
         driver.tap(key)
-    assert pad.text == "−1 1/4"
-    driver.tap("−")
-    assert pad.text == "−1 1/4"
+    assert pad.text == f"{MINUS}1 1/4"
+    driver.tap(MINUS)
+    assert pad.text == f"{MINUS}1 1/4"
 
 
 def test_the_unit_key_opens_the_units_in_place(driver: Driver, show: Callable[..., Page]) -> None:
@@ -310,7 +318,7 @@ def keys() -> Iterator[Keys]:
     """Give a router that lets go of the window afterwards."""
     keys = Keys(Window)
     yield keys
-    Window.unbind(on_key_down=keys._down, on_textinput=keys._typed)
+    keys.stop()
 
 
 def test_a_hardware_keyboard_types_either_mark_and_unit_words(

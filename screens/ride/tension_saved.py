@@ -1,0 +1,38 @@
+"""What a tension check found: each belt with its verdict and what to do."""
+
+from typing import Any
+
+from kivy.properties import ObjectProperty
+
+from screens.page import AppPage
+from screens.tension_words import tension_text
+from screens.widgets.load import load_kv
+from screens.widgets.row import Row
+from screens.words import MOVES
+
+
+class TensionSaved(AppPage):
+    """Shows the log entries `ids`."""
+
+    belts = ObjectProperty()
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
+        """Build without the four places."""
+        super().__init__(*args, title="Tension saved", nav=False, chip=False, **kwargs)
+
+    def refresh(self) -> None:
+        """Show the entries."""
+        self.belts.clear_widgets()
+        for number in self.args["ids"]:
+            record = self.state.store.entry(number)
+            name = "Belt" if len(self.args["ids"]) == 1 else f"{record.body['belt'].capitalize()} belt"
+            row = Row(
+                title=f"{name}: {tension_text(record, self.style)}",
+                detail=MOVES.get(record.body["word"], ""),
+                icon="tick" if record.body["word"] == "in window" else "cross" if record.body["word"] else "",
+                chevron=False,
+            )
+            self.belts.add_widget(row)
+
+
+load_kv(__file__)

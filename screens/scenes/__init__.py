@@ -1,0 +1,78 @@
+"""Named walks to each screen and each important state, for the pictures, the audit and the README."""
+
+import tempfile
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from importlib import import_module
+from pathlib import Path
+from typing import Any
+
+from screens.driver import Driver
+
+PLACES = ("ride", "bench", "numbers", "board", "log", "settings")
+"""One module of scenes for each place, in the order of the pictures."""
+
+FIXED = datetime(2026, 11, 25, 10, 0, tzinfo=UTC)
+"""The time of every picture, so that two runs show the same."""
+
+
+@dataclass(frozen=True)
+class Scene:
+    """A name, and how to walk there from the first screen with the example boards loaded."""
+
+    name: str
+    walk: Callable[[Driver], None]
+
+
+def scenes() -> Iterator[Scene]:
+    """Yield the scenes of every place in order."""
+    for place in PLACES:
+        yield from import_module(f"screens.scenes.{place}").SCENES
+
+
+def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State; importing it would open Kivy's window)
+    """Yield the main results of the board in use as lines of text."""
+    for place in PLACES:
+        module = import_module(f"screens.scenes.{place}")
+        if hasattr(module, "results"):
+            yield from module.results(state)
+
+
+def start(folder: Path) -> Driver:
+    """Start the app on the example boards in a folder, on a fixed clock."""
+    from screens.app import DeckhandApp  # noqa: PLC0415  (after Kivy's environment is set)
+
+    driver = Driver(DeckhandApp(folder, lambda: FIXED, demo=True))
+    driver.settle()
+    return driver
+
+
+def reset(driver: Driver, theme: str = "day", text: float = 1.0) -> None:
+    """Go back to the first screen: no trial, nothing typed, the theme and text size of the run."""
+    state, shell = driver.app.state, driver.app.shell
+    state.choose(next(board.id for board in state.boards() if board.name == "Towpath 36"))
+    state.drop()
+    state.undo = None
+    state.set_person(theme=theme, text=text)
+    shell.place("ride")
+    driver.settle()
+
+
+def write_pictures(folder: Path, size: tuple[int, int], text: float, theme: str) -> int:
+    """Write a PNG of each scene and print the main results. Returns the exit status."""
+    folder.mkdir(parents=True, exist_ok=True)
+    with tempfile.TemporaryDirectory() as data:
+        driver = start(Path(data))
+        driver.resize(*size)
+        for number, scene in enumerate(scenes(), start=1):
+            reset(driver, theme, text)
+            scene.walk(driver)
+            driver.settle()
+            driver.shot(folder / f"{number:02d}-{scene.name}.png")
+        reset(driver, theme, text)
+        for line in results(driver.app.state):
+            print(line)
+        driver.stop()
+    print(f"{number} pictures in {folder}")
+    return 0

@@ -1,0 +1,73 @@
+"""Walks through the board's pages."""
+
+from screens.driver import Driver
+from screens.scenes import Scene
+
+
+def home(driver: Driver) -> None:
+    """Open the board by its chip."""
+    driver.tap("Board Towpath 36")
+
+
+def value(driver: Driver) -> None:
+    """Open one value."""
+    home(driver)
+    driver.tap("Wheel diameter")
+
+
+def guided(driver: Driver) -> None:
+    """Begin the guided entry of a new board."""
+    boards(driver)
+    driver.app.state.choose("none")
+    driver.app.shell.place("ride")
+    driver.app.shell.go("board")
+    driver.frame(2)
+    driver.tap("Add the next missing value")
+    driver.type("16")
+
+
+def choice(driver: Driver) -> None:
+    """Open a choice of the board."""
+    home(driver)
+    driver.tap("Belt profile")
+
+
+def boards(driver: Driver) -> None:
+    """Open the list of boards."""
+    home(driver)
+    driver.tap("Boards")
+
+
+def name(driver: Driver) -> None:
+    """Ask for a name that is taken."""
+    boards(driver)
+    driver.tap("New board")
+    driver.app.shell.page.name_input.text = "Weir"
+    driver.tap("Save")
+
+
+def binned(driver: Driver) -> None:
+    """Put a board in the bin; the way back stays on the screen."""
+    state = driver.app.state
+    state.choose(next(board.id for board in state.boards() if board.name == "Ferry"))
+    driver.app.shell.go("board")
+    driver.frame(2)
+    driver.tap("Put in the bin")
+    driver.settle()
+
+
+def binned_list(driver: Driver) -> None:
+    """Show the bin, then bring everything back."""
+    boards(driver)
+
+
+SCENES = (
+    Scene("board", home),
+    Scene("board-value", value),
+    Scene("board-choice", choice),
+    Scene("board-guided", guided),
+    Scene("boards", boards),
+    Scene("board-name", name),
+    Scene("board-binned", binned),
+    Scene("boards-bin", binned_list),
+)

@@ -1,0 +1,102 @@
+"""Walks through Numbers."""
+
+from collections.abc import Iterator
+from typing import Any
+
+from logic.answers.gearing import gearing
+from logic.answers.reading import Result
+from screens.driver import Driver
+from screens.scenes import Scene
+from screens.words import ITEMS, Style
+
+
+def home(driver: Driver) -> None:
+    """Open Numbers."""
+    driver.tap("Numbers")
+
+
+def gears(driver: Driver) -> None:
+    """Open gearing and speed."""
+    home(driver)
+    driver.tap("Gearing and speed")
+
+
+def trial(driver: Driver) -> None:
+    """Try two more teeth on the motor."""
+    gears(driver)
+    driver.tap("Motor pulley, one more")
+    driver.tap("Motor pulley, one more")
+
+
+def typing(driver: Driver) -> None:
+    """Type another wheel."""
+    trial(driver)
+    driver.tap("Wheel diameter")
+    driver.type("97mm")
+
+
+def refused(driver: Driver) -> None:
+    """Type a wheel no board has, and wait for its sentence."""
+    gears(driver)
+    driver.tap("Wheel diameter")
+    driver.type("9,7,")
+    driver.type("5 in")
+    driver.settle()
+
+
+def choosing(driver: Driver) -> None:
+    """Open a choice."""
+    gears(driver)
+    driver.tap("What the motor amps mean")
+
+
+def chips(driver: Driver) -> None:
+    """Scroll to the values of the board."""
+    gears(driver)
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.chips, animate=False)
+
+
+def band(driver: Driver) -> None:
+    """Show a board whose motor constant is only printed."""
+    state = driver.app.state
+    state.choose(next(board.id for board in state.boards() if board.name == "Weir"))
+    gears(driver)
+
+
+def working(driver: Driver) -> None:
+    """Open the working of the top speed."""
+    gears(driver)
+    driver.tap("Top speed, loaded")
+
+
+def comes_short(driver: Driver) -> None:
+    """Show what a gap in the board leaves open."""
+    driver.app.state.choose("none")
+    gears(driver)
+
+
+SCENES = (
+    Scene("numbers", home),
+    Scene("gearing", gears),
+    Scene("gearing-trial", trial),
+    Scene("gearing-typing", typing),
+    Scene("gearing-refused", refused),
+    Scene("gearing-choice", choosing),
+    Scene("gearing-chips", chips),
+    Scene("gearing-band", band),
+    Scene("gearing-working", working),
+    Scene("gearing-scratch", comes_short),
+)
+
+
+def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
+    """Yield ratio and speeds."""
+    style = Style()
+    answer = gearing(state.saved, state.person.rider, 20 / 3.6)
+    yield f"Board: {state.saved.name}"
+    for name in ("ratio", "top_nominal", "top_loaded", "push_start", "climb_at"):
+        item = answer.items[name]
+        if isinstance(item, Result):
+            label = ITEMS[name].format(speed=style.number(20 / 3.6, "speed"))
+            yield f"{label}: {style.number(item.value, item.quantity)}"

@@ -1,0 +1,208 @@
+"""Laws of screwed joints that hold whatever the numbers."""
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from logic.errors import InputError
+from logic.joints.advice import advise
+from logic.joints.insert_nut import reuse
+from logic.joints.limits import Joint, limits_of
+from logic.joints.materials import feel_reason, materials
+from logic.joints.reach import reach
+from logic.joints.rules import setting_for, shown_ceiling
+from logic.joints.set_screw import arrangements, holding
+from logic.joints.strength import strength, strengths
+from logic.joints.threadlocker import cure
+from logic.joints.threads import candidates, thread, threads
+from logic.joints.torque import (
+    friction_from_nut_factor,
+    nut_factor_from_friction,
+    preload_from_torque,
+    torque_short,
+)
+from logic.tables import rows
+
+laws = settings(max_examples=150, derandomize=True, deadline=None)
+
+names = st.sampled_from([screw.designation for screw in threads()])
+metals = st.sampled_from(strengths())
+conditions = st.sampled_from([row.text("condition") for row in rows("friction")])
+tapped = st.sampled_from([key for key, _ in materials() if not feel_reason(key)])
+lengths = st.floats(0.002, 0.03)
+
+
+@st.composite
+def joints(draw: st.DrawFn) -> Joint:
+    """Draw a screw in a tapped hole with more than one thread in it."""
+    return Joint(
+        thread=draw(names),
+        strength=draw(metals),
+        condition=draw(conditions),
+        into=draw(tapped),
+        engagement=draw(lengths),
+        member=draw(st.none() | tapped),
+        head=draw(st.sampled_from(["socket", "hexagon"])),
+        washer=draw(st.booleans()),
+    )
+
+
+@given(st.floats(0.02, 900.0))
+@laws
+def test_setting_stays_below_its_ceiling_with_a_tool_that_errs(ceiling: float) -> None:
+    setting, shown = setting_for(ceiling), shown_ceiling(ceiling)
+    assert setting * 1.06 <= ceiling * (1.0 + 1e-9)
+    assert setting <= shown + 1e-9
+    assert shown <= ceiling * (1.0 + 1e-9)
+
+
+@given(st.floats(0.02, 900.0), st.floats(1.0, 3.0))
+@laws
+def test_setting_never_falls_when_the_ceiling_rises(ceiling: float, times: float) -> None:
+    assert setting_for(ceiling * times) >= setting_for(ceiling) - 1e-9 or ceiling < 5.5 < ceiling * times
+
+
+@given(joints())
+@laws
+def test_advice_is_the_weakest_limit(joint: Joint) -> None:
+    told = advise(joint)
+    assert told.limits == limits_of(joint)
+    weakest = min(told.limits, key=lambda limit: limit.torque)
+    if told.feel:
+        assert told.feel == "too small for a wrench"
+        assert setting_for(weakest.torque) == 0.0
+        return
+    assert told.limit == weakest.name
+    assert told.ceiling == weakest.torque
+    assert told.lower_preload is not None
+    assert told.upper_preload is not None
+    assert told.lower_preload < told.upper_preload
+    for limit in told.limits:
+        assert limit.preload is None or told.upper_preload <= limit.preload / 1.06 * (1 + 1e-9)
+
+
+@given(joints(), st.floats(1.01, 3.0))
+@laws
+def test_deeper_thread_never_lowers_the_ceiling(joint: Joint, times: float) -> None:
+    assert joint.engagement is not None
+    deeper = replace(joint, engagement=joint.engagement * times)
+    before = {limit.name: limit.torque for limit in limits_of(joint)}
+    after = {limit.name: limit.torque for limit in limits_of(deeper)}
+    assert after["hole strips"] > before["hole strips"]
+    assert min(after.values()) >= min(before.values())
+
+
+@given(joints())
+@laws
+def test_more_slippery_threads_lower_every_limit_of_preload(joint: Joint) -> None:
+    dry, oiled = replace(joint, condition="stainless dry"), replace(joint, condition="anti-seize")
+    for hard, slippery in zip(limits_of(dry), limits_of(oiled), strict=True):
+        assert hard.name == slippery.name
+        assert slippery.torque < hard.torque or hard.preload is None
+
+
+@given(names, metals, conditions)
+@laws
+def test_stronger_screw_bears_more(name: str, metal: str, condition: str) -> None:
+    def bears(grade: str) -> float:
+        return limits_of(Joint(thread=name, strength=grade, condition=condition))[0].torque
+
+    stronger = [
+        grade for grade in strengths() if strength(grade).number("yield") > strength(metal).number("yield")
+    ]
+    for grade in stronger:
+        assert bears(grade) > bears(metal)
+
+
+@given(st.floats(0.05, 0.6), st.floats(0.001, 0.02), st.floats(10.0, 1e5))
+@laws
+def test_torque_and_preload_are_a_round_trip(nut_factor: float, diameter: float, preload: float) -> None:
+    torque = torque_short(nut_factor=nut_factor, nominal_diameter=diameter, preload=preload)
+    back = preload_from_torque(torque=torque, nut_factor=nut_factor, nominal_diameter=diameter)
+    assert back == pytest.approx(preload, rel=1e-12)
+    friction = friction_from_nut_factor(nut_factor=nut_factor)
+    assert nut_factor_from_friction(friction=friction) == pytest.approx(nut_factor, rel=1e-12)
+
+
+@given(names, st.sampled_from(["", " ", "#"]), st.sampled_from(["", " UNF", " unc "]))
+@laws
+def test_a_thread_is_found_however_it_is_typed(name: str, before: str, after: str) -> None:
+    if not name.startswith("M"):
+        assert thread(before + name + after).designation == name
+    assert thread(name.lower().replace("x", " × ").replace(".", ",")).designation == name  # noqa: RUF001  (typed so)
+
+
+@given(st.text(max_size=8))
+@laws
+def test_any_text_is_found_or_refused(text: str) -> None:
+    found = candidates(text)
+    if len(found) == 1:
+        assert thread(text) == found[0]
+    else:
+        with pytest.raises(InputError):
+            thread(text)
+
+
+@given(
+    st.floats(0.004, 0.03),
+    st.floats(0.001, 0.01),
+    st.floats(0.0, 0.003),
+    st.floats(0.002, 0.01),
+    st.floats(1.0, 2.0),
+)
+@laws
+def test_a_screw_that_is_enough_is_neither_short_nor_long(
+    screw_length: float, plate: float, washers: float, thread_depth: float, deeper: float
+) -> None:
+    hole_depth = thread_depth * deeper
+    try:
+        told = reach(
+            "M4",
+            screw_length=screw_length,
+            plate=plate,
+            washers=washers,
+            thread_depth=thread_depth,
+            hole_depth=hole_depth,
+            material="6061-T6",
+        )
+    except InputError as problem:
+        assert problem.reason == "does not reach"  # noqa: PT017  (the only refusal there is)
+        assert screw_length <= plate + washers
+        return
+    past = screw_length - plate - washers > hole_depth
+    assert (told.verdict == "reaches the windings") == past
+    if not past:
+        assert (told.verdict == "too short") == (told.engaged < told.least)
+    assert told.engaged <= thread_depth
+
+
+@given(st.sampled_from(["M3", "M4", "M5", "M6"]), st.floats(0.003, 0.02), st.floats(0.01, 10.0))
+@laws
+def test_two_set_screws_hold_more_than_one_and_less_than_three(
+    name: str, shaft: float, torque: float
+) -> None:
+    one = holding(name, shaft_diameter=shaft, screws="one", drive_torque=torque)
+    assert one.holds == (torque <= one.slip / 8.0)
+    for screws in arrangements():
+        told = holding(name, shaft_diameter=shaft, screws=screws, drive_torque=torque)
+        assert one.slip <= told.slip <= 2.0 * one.slip
+        assert told.least < told.most < told.slip
+        assert not one.holds or told.holds
+
+
+@given(st.sampled_from(["M3", "M5", "M8", "5/16-24", "3/8-24"]), st.floats(0.0, 3.0), st.floats(0.0, 3.0))
+@laws
+def test_a_nut_that_drags_more_is_never_worse(name: str, drag: float, more: float) -> None:
+    if reuse(name, drag=drag).verdict == "pass":
+        assert reuse(name, drag=drag + more).verdict == "pass"
+
+
+@given(st.floats(278.15, 313.15), st.floats(0.0, 10.0))
+@laws
+def test_cold_never_cures_faster(temperature: float, colder: float) -> None:
+    warm, cold = cure(temperature=temperature).time, cure(temperature=max(temperature - colder, 278.15)).time
+    assert warm is not None
+    assert cold is not None
+    assert cold >= warm >= 86400.0 * (1 - 1e-12)

@@ -1,0 +1,151 @@
+"""Set screws and insert nuts against printed tables."""
+
+import pytest
+
+from logic.joints.insert_nut import drag_band, least_drag, wrench_torque
+from logic.joints.set_screw import axial_force, factor, holding, holding_torque, seating
+from logic.joints.threads import thread
+from logic.tables import pick
+from tests.printed import agrees
+
+INCH, LBF = 0.0254, 4.4482216152605
+LBF_IN = LBF * INCH
+
+
+@pytest.mark.parametrize(
+    ("name", "force", "torque"),
+    [
+        pytest.param("4-40", "0.71", ("20", "2.26"), id="Shigley table 7-4: #4, 160 lbf on a 1/4 in shaft"),
+        pytest.param("8-32", "1.71", ("48.1", "5.44"), id="Shigley table 7-4: #8, 385 lbf on a 1/4 in shaft"),
+    ],
+)
+def test_holding_on_a_quarter_inch_shaft(name: str, force: str, torque: tuple[str, str]) -> None:
+    assert agrees(axial_force(thread(name)) / 1000, force)
+    slip = holding(name, shaft_diameter=0.25 * INCH, screws="one").slip
+    assert agrees(slip / LBF_IN, torque[0])
+    assert agrees(slip, torque[1])
+
+
+@pytest.mark.parametrize(
+    ("size", "torque", "force"),
+    [
+        pytest.param("2", "0.203", "0.38", id="Shigley table 7-4: #2"),
+        pytest.param("4", "0.565", "0.71", id="Shigley table 7-4: #4"),
+        pytest.param("5", "1.13", "0.89", id="Shigley table 7-4, from memory: #5"),
+        pytest.param("6", "1.13", "1.11", id="Shigley table 7-4, from memory: #6"),
+        pytest.param("8", "2.26", "1.71", id="Shigley table 7-4: #8"),
+        pytest.param("10", "4.07", "2.40", id="Shigley table 7-4, from memory: #10"),
+        pytest.param("1/4", "9.83", "4.45", id="Shigley table 7-4, from memory: 1/4"),
+        pytest.param("5/16", "18.6", "6.67", id="Shigley table 7-4, from memory: 5/16"),
+        pytest.param("3/8", "32.8", "8.90", id="Shigley table 7-4, from memory: 3/8"),
+    ],
+)
+def test_seating_in_newton_metres(size: str, torque: str, force: str) -> None:
+    """The handbook's conversions of the table: arithmetic where the cell is from memory."""
+    row = pick("set_screws_inch", size=size, part="seat")
+    assert agrees(row.number("torque"), torque)
+    assert agrees(row.number("holding_force") / 1000, force)
+
+
+@pytest.mark.parametrize(
+    ("name", "printed"),
+    [
+        pytest.param("M3", ("2.85", "0.71", "0.36"), id="handbook section 4, computed: M3 on 8 mm"),
+        pytest.param("M4", ("6.85", "1.71", "0.86"), id="handbook section 4, computed: M4 on 8 mm"),
+        pytest.param("M5", ("9.6", "2.40", "1.20"), id="handbook section 4, computed: M5 on 8 mm"),
+        pytest.param("M6", ("17.8", "4.45", "2.22"), id="handbook section 4, computed: M6 on 8 mm"),
+    ],
+)
+def test_capacity_on_an_eight_millimetre_shaft(name: str, printed: tuple[str, str, str]) -> None:
+    """One screw: at slip, over 4, over 8. Metric sizes take the nearest inch size, an assumption of the handbook."""
+    told = holding(name, shaft_diameter=0.008, screws="one")
+    for torque, text in zip((told.slip, told.most, told.least), printed, strict=True):
+        assert agrees(torque, text)
+
+
+@pytest.mark.parametrize(
+    ("name", "ceiling"),
+    [
+        pytest.param("M2", 0.21, id="shaft-collar chart: M2"),
+        pytest.param("M2.5", 0.57, id="shaft-collar chart: M2.5"),
+        pytest.param(
+            "M3", 0.8, id="stockist list, below the collar chart (.92) and the ISO 898-5 test (.9): M3"
+        ),
+        pytest.param("M4", 2.2, id="shaft-collar chart and stockist list: M4"),
+        pytest.param("M5", 4.0, id="shaft-collar chart, below the stockist list (4.6): M5"),
+        pytest.param("M6", 7.2, id="shaft-collar chart, below the stockist list (7.8): M6"),
+        pytest.param("M8", 17.0, id="shaft-collar chart, below the ISO 898-5 test (20): M8"),
+        pytest.param("M10", 33.0, id="shaft-collar chart, below the ISO 898-5 test (40): M10"),
+    ],
+)
+def test_metric_seating_torque_is_the_lowest_of_the_lists(name: str, ceiling: float) -> None:
+    assert seating(name).ceiling == ceiling
+
+
+@pytest.mark.parametrize(
+    ("name", "floor", "ceiling"),
+    [
+        pytest.param("8-32", "15", "20", id="shaft-collar chart against Shigley table 7-4: #8"),
+        pytest.param("10-32", "25", "36", id="shaft-collar chart against Shigley table 7-4: #10"),
+    ],
+)
+def test_lists_that_differ_are_floor_and_ceiling(name: str, floor: str, ceiling: str) -> None:
+    told = seating(name)
+    assert told.floor is not None
+    assert agrees(told.floor / LBF_IN, floor)
+    assert agrees(told.ceiling / LBF_IN, ceiling)
+    assert told.floor < told.setting < told.ceiling
+
+
+@pytest.mark.parametrize(
+    ("point", "printed"),
+    [
+        pytest.param("cone", 1.07, id="SPS engineering pages: cone"),
+        pytest.param("flat", 0.92, id="SPS engineering pages: flat"),
+        pytest.param("dog", 0.92, id="SPS engineering pages: dog"),
+        pytest.param("oval", 0.90, id="SPS engineering pages: oval"),
+    ],
+)
+def test_points_against_the_cup(point: str, printed: float) -> None:
+    common = {"screws_factor": 1.0, "axial_force": 1000.0, "shaft_diameter": 0.008}
+    cup = holding_torque(point_factor=factor("point", "cup"), **common)
+    assert holding_torque(point_factor=factor("point", point), **common) / cup == pytest.approx(printed)
+
+
+# ISO 2320, class 04 table by a reprint, N m: most on, least on the first and on the fifth taking off.
+ISO_2320 = {
+    "M3": (0.43, 0.12, 0.08),
+    "M4": (0.9, 0.18, 0.12),
+    "M5": (1.6, 0.29, 0.20),
+    "M6": (3.0, 0.45, 0.30),
+    "M8": (6.0, 0.85, 0.60),
+    "M10": (10.5, 1.5, 1.0),
+}
+
+
+@pytest.mark.parametrize(
+    ("name", "printed"),
+    [pytest.param(name, row, id=f"ISO 2320 class 04 table: {name}") for name, row in ISO_2320.items()],
+)
+def test_prevailing_torque(name: str, printed: tuple[float, float, float]) -> None:
+    assert drag_band(name) == (printed[2], printed[0])
+    assert pick("insert_nuts", thread=name).number("first_off_min") == printed[1]
+    assert least_drag(name) == printed[2]
+
+
+@pytest.mark.parametrize(
+    ("name", "printed"),
+    [
+        pytest.param("10-32", "0.23", id="US Army TM, self-locking nuts: 10-32, 2.0 lbf in"),
+        pytest.param("1/4-28", "0.45", id="US Army, second list: 1/4, 4.0 lbf in, the higher"),
+        pytest.param("5/16-24", "0.73", id="US Army TM, self-locking nuts: 5/16-24, 6.5 lbf in, the higher"),
+        pytest.param("3/8-24", "1.07", id="US Army TM, self-locking nuts: 3/8-24, 9.5 lbf in, the higher"),
+    ],
+)
+def test_least_drag_of_a_used_inch_nut(name: str, printed: str) -> None:
+    assert agrees(least_drag(name), printed)
+
+
+def test_torque_of_a_self_locking_nut() -> None:
+    """TM 1-1500-204-23: seating plus running torque; an engine maker prints M6 as 7.5 + 1 N m."""
+    assert wrench_torque(seating=7.5, running=1.0) == 8.5
