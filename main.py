@@ -11,13 +11,19 @@ from screens import environment
 
 def options(arguments: list[str]) -> argparse.Namespace:
     """Return what was asked for on the command line."""
-    parser = argparse.ArgumentParser(prog="main.py", description="Deckhand, for small belt-driven electric boards.")
+    parser = argparse.ArgumentParser(
+        prog="main.py", description="Deckhand, for small belt-driven electric boards."
+    )
     parser.add_argument("--data", type=Path, metavar="DIR", help="keep the data in this folder")
     parser.add_argument("--demo", action="store_true", help="start with the example boards")
-    parser.add_argument("--pictures", type=Path, metavar="DIR", help="write a picture of every screen and leave")
+    parser.add_argument(
+        "--pictures", type=Path, metavar="DIR", help="write a picture of every screen and leave"
+    )
     parser.add_argument("--size", default="412x915", metavar="WxH", help="size of the pictures in dp")
     parser.add_argument("--text", type=float, default=1.0, metavar="SCALE", help="text scale of the pictures")
-    parser.add_argument("--theme", choices=("day", "night", "sun"), default="day", help="theme of the pictures")
+    parser.add_argument(
+        "--theme", choices=("day", "night", "sun"), default="day", help="theme of the pictures"
+    )
     return parser.parse_args(arguments)
 
 

@@ -59,7 +59,9 @@ class Field:
             raise InputError(self.key, given, "not a number", self.low, self.high, self.quantity)
         if self.kind == "count" and given != int(given):
             raise InputError(self.key, given, "whole", self.low, self.high, self.quantity)
-        if (self.low is not None and not self.low <= given) or (self.high is not None and not given <= self.high):
+        if (self.low is not None and not self.low <= given) or (
+            self.high is not None and not given <= self.high
+        ):
             raise InputError(self.key, given, "range", self.low, self.high, self.quantity)
 
 
@@ -238,12 +240,16 @@ def faults(board: Board) -> tuple[InputError, ...]:
     worn, new = board.drive.wheel_diameter, board.drive.wheel_diameter_new
     if worn is not None and new is not None and float(worn.si) > float(new.si):
         found.append(
-            InputError("drive.wheel_diameter", worn.si, "worn above new", high=float(new.si), quantity="length")
+            InputError(
+                "drive.wheel_diameter", worn.si, "worn above new", high=float(new.si), quantity="length"
+            )
         )
     motor, wheel = board.drive.motor_teeth, board.drive.wheel_teeth
     if motor is not None and wheel is not None and float(motor.si) > float(wheel.si):
         found.append(
-            InputError("drive.motor_teeth", motor.si, "motor above wheel", high=float(wheel.si), quantity="teeth")
+            InputError(
+                "drive.motor_teeth", motor.si, "motor above wheel", high=float(wheel.si), quantity="teeth"
+            )
         )
     return tuple(found)
 

@@ -25,7 +25,9 @@ MINUS = "\u2212"
 LONGEST = 24
 """Characters that a typed number may have; more is a slip of the hand, not a number."""
 
-COHERENT = frozenset({"1", "N", "V", "A", "W", "m/s", "Hz", "kg", "N*m", "N*m/A", "m**2", "kg/m**3", "m/s**2"})
+COHERENT = frozenset(
+    {"1", "N", "V", "A", "W", "m/s", "Hz", "kg", "N*m", "N*m/A", "m**2", "kg/m**3", "m/s**2"}
+)
 """Units that are SI already: their factor is 1, so that the first screen does not wait for Pint."""
 
 
@@ -147,7 +149,9 @@ def read(text: str, quantity: str, unit: str | None = None) -> Typed:
         raise refuse("empty")
     if len(body) > LONGEST:
         raise refuse("too long")
-    if any(character.isnumeric() and not "0" <= character <= "9" and character not in "²³" for character in body):
+    if any(
+        character.isnumeric() and not "0" <= character <= "9" and character not in "²³" for character in body
+    ):
         raise refuse("digits")
     fraction = _FRACTION.match(body)
     if fraction and body[fraction.end() : fraction.end() + 1] not in (".", ",", "/"):
@@ -158,7 +162,9 @@ def read(text: str, quantity: str, unit: str | None = None) -> Typed:
     rest = body[match.end() :]
     _refuse_malformed(whole, mark, decimals, rest, refuse)
     word = rest.strip()
-    chosen = _unit(word, kind, refuse) if word else kind.unit(unit) if unit is not None else kind.home("metric")
+    chosen = (
+        _unit(word, kind, refuse) if word else kind.unit(unit) if unit is not None else kind.home("metric")
+    )
     number = float(f"{whole or '0'}.{decimals or '0'}")
     value = number * factor(chosen.pint, kind.si)
     # A comma before exactly three digits could be a thousands mark elsewhere: it is read as a decimal and read back.
@@ -180,7 +186,9 @@ def _refuse_malformed(whole: str, mark: str | None, decimals: str | None, rest: 
 
 def _fraction(match: re.Match[str], word: str, kind: Quantity, unit: str | None, refuse: Any) -> Typed:  # noqa: ANN401
     whole, top, bottom = (int(part) if part else 0 for part in match.groups())
-    chosen = _unit(word, kind, refuse) if word else kind.unit(unit) if unit is not None else kind.home("metric")
+    chosen = (
+        _unit(word, kind, refuse) if word else kind.unit(unit) if unit is not None else kind.home("metric")
+    )
     if chosen.shown != "in":
         raise refuse("fraction")
     if bottom == 0:

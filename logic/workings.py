@@ -150,8 +150,6 @@ def fresh(value: float) -> float:
     return value + 0.0
 
 
-
-
 def _register(function: Any, mark: str, text: str, source: str, standing: str) -> Formula:  # noqa: ANN401
     if standing not in STANDINGS:
         raise ValueError(f"{function.__name__}: unknown standing {standing!r}")
@@ -217,7 +215,8 @@ def solved(
                 return root.value
             value = fresh(root.value)
             at_root = {
-                name: argument(value) if callable(argument) else argument for name, argument in numbers.items()
+                name: argument(value) if callable(argument) else argument
+                for name, argument in numbers.items()
             }
             recorder.entries.append(Call(formula, at_root, value, (root.low, root.high)))  # type: ignore[arg-type]
             return value

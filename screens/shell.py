@@ -10,6 +10,7 @@ from kivy.properties import BooleanProperty, ListProperty, NumericProperty, Obje
 from kivy.uix.boxlayout import BoxLayout
 from kivy.uix.layout import Layout
 
+from screens import bench, board, log, numbers, ride, settings
 from screens.page import AppPage
 from screens.state import State
 from screens.theme import theme
@@ -23,21 +24,14 @@ from screens.widgets.text import width_of
 from screens.widgets.undo import UndoBar
 
 PAGES = {
-    "ride": "screens.ride.home.RideHome",
-    "ride.tension": "screens.ride.tension.TensionCheck",
-    "ride.tension_saved": "screens.ride.tension_saved.TensionSaved",
-    "bench": "screens.bench.home.BenchHome",
-    "numbers": "screens.numbers.home.NumbersHome",
-    "numbers.gearing": "screens.numbers.gearing.GearingPage",
-    "log": "screens.log.home.LogHome",
-    "board": "screens.board.home.BoardHome",
-    "board.value": "screens.board.value.ValuePage",
-    "board.boards": "screens.board.boards.BoardsPage",
-    "board.name": "screens.board.name.NamePage",
-    "settings": "screens.settings.home.SettingsHome",
+    **ride.PAGES,
+    **bench.PAGES,
+    **numbers.PAGES,
+    **log.PAGES,
+    **board.PAGES,
+    **settings.PAGES,
     "working": "screens.working.WorkingPage",
 }
-"""Where the class of each page is; it is imported at the first visit."""
 
 PLACES = (("ride", "Ride"), ("bench", "Bench"), ("numbers", "Numbers"), ("log", "Log"))
 

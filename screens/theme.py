@@ -77,7 +77,14 @@ class Theme(EventDispatcher):
             setattr(self, token, get_color_from_hex(colour))
         # Light text on a dark ground reads worse: Night adds two points.
         more = 2 if self.dark else 0
-        for role, size in (("small", 14), ("body", 18), ("strong", 20), ("title", 24), ("value", 36), ("big", 57)):
+        for role, size in (
+            ("small", 14),
+            ("body", 18),
+            ("strong", 20),
+            ("title", 24),
+            ("value", 36),
+            ("big", 57),
+        ):
             setattr(self, role, scaled(size + more, self.scale))
 
     def signal(self, word: str) -> tuple[list[float], list[float]]:

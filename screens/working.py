@@ -5,7 +5,7 @@ from typing import Any
 from kivy.properties import ListProperty, StringProperty
 
 from logic.answers.reading import Result
-from screens.explain import steps
+from screens.words.workings import steps
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.words import sureness

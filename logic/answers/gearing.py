@@ -102,7 +102,10 @@ RESULTS: dict[str, tuple[str, Compute]] = {
     "top_empty": ("speed", partial(_unloaded, "empty")),
     "push_start": ("force", lambda parts, _: push_curve(parts.drive("nominal"))(chosen_standstill())),
     "push_at": ("force", lambda parts, speed: push_curve(parts.drive("nominal"))(speed)),
-    "climb_start": ("share", lambda parts, _: climb_at(parts.drive("nominal"), parts.road, chosen_standstill())),
+    "climb_start": (
+        "share",
+        lambda parts, _: climb_at(parts.drive("nominal"), parts.road, chosen_standstill()),
+    ),
     "climb_at": ("share", lambda parts, speed: climb_at(parts.drive("nominal"), parts.road, speed)),
     "ratio": ("ratio", lambda parts, _: parts.ratio),
     "circumference": ("length", lambda parts, _: parts.circumference),

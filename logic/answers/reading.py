@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from logic.board import Board, Field, Value, board_fields
 from logic.errors import InputError, Missing
-from logic.tables import rows
+from logic.tables import Row, rows
 from logic.units import quantities
 from logic.workings import Call, Entry, Given, Recorder, fresh, given, rough, standing_of
 
@@ -22,6 +22,11 @@ RIDER = Field(
 """The rider is a setting, not part of the board, and is read like a field of it."""
 
 
+def stand_in(field: Field) -> Row:
+    """Return the table row whose figure is assumed while a field is not set."""
+    return next(row for row in rows("road") if field.stand_in in row)
+
+
 class Reading:
     """Reads values of a board; each read is recorded as a number put in. Raises Missing for what is not set."""
 
@@ -36,7 +41,7 @@ class Reading:
         value = self.rider if key == RIDER.key else self.board.value(key)
         unit = quantities()[field.quantity].si if field.quantity else "1"
         if value is None and field.stand_in:
-            row = next(row for row in rows("road") if field.stand_in in row)
+            row = stand_in(field)
             return given(
                 Given(
                     field.label,

@@ -117,9 +117,7 @@ class BeltParts(Parts):
     @cached_property
     def whole_teeth(self) -> float:
         """Whole teeth in mesh on the small pulley."""
-        return whole_teeth_in_mesh(
-            centre=self.centre, teeth=self.small_teeth, **self.pulleys
-        )
+        return whole_teeth_in_mesh(centre=self.centre, teeth=self.small_teeth, **self.pulleys)
 
 
 @dataclass(frozen=True)
@@ -254,15 +252,11 @@ def belt_reading(board: Board, person: Person, pull: float, depth: float | None 
         except (Missing, InputError):
             return BeltReading(tension, error, None)
     band = (tension.value - error.value, tension.value + error.value)
-    verdict = judge(
-        reading=Measured(tension.value, error.value), floor=edges.floor, ceiling=edges.ceiling
-    )
+    verdict = judge(reading=Measured(tension.value, error.value), floor=edges.floor, ceiling=edges.ceiling)
     return BeltReading(Result("tension", tension.value, "force", tension.working, band), error, verdict)
 
 
-def _measured(
-    recorder: Recorder, parts: BeltParts, person: Person, force: float
-) -> tuple[Item, Item]:
+def _measured(recorder: Recorder, parts: BeltParts, person: Person, force: float) -> tuple[Item, Item]:
     found: list[Measured] = []
 
     def tension() -> float:

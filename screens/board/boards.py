@@ -25,7 +25,9 @@ class BoardsPage(AppPage):
         self.boards.clear_widgets()
         boards, binned = self.state.boards(), self.state.binned()
         for board in boards:
-            self._add(board, self._detail(board), "tick" if board.id == self.state.saved.id else "", self.choose)
+            self._add(
+                board, self._detail(board), "tick" if board.id == self.state.saved.id else "", self.choose
+            )
         if binned:
             self.boards.add_widget(Section(title="In the bin"))
         for board in binned:

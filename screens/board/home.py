@@ -35,9 +35,11 @@ class BoardHome(AppPage):
         done, asked = board.filled()
         gaps = board.missing()
         self.complete = not gaps
-        self.filled = f'{done} of {asked} filled.' + ("" if self.complete else ' The rest show "not set".')
+        self.filled = f"{done} of {asked} filled." + ("" if self.complete else ' The rest show "not set".')
         self.trial_note = (
-            "A trial is open. This page shows the saved board." if self.state.trial and not self.scratch else ""
+            "A trial is open. This page shows the saved board."
+            if self.state.trial and not self.scratch
+            else ""
         )
         for key, row in self._rows.items():
             row.value, row.detail = self._words(board_fields()[key])

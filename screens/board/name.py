@@ -12,7 +12,12 @@ from screens.widgets.dress import Dressed
 from screens.widgets.load import load_kv
 from screens.words import refusal
 
-TITLES = {"new": "New board", "copy": "Copy of the board", "keep": "Save as a board", "rename": "Rename the board"}
+TITLES = {
+    "new": "New board",
+    "copy": "Copy of the board",
+    "keep": "Save as a board",
+    "rename": "Rename the board",
+}
 
 
 class NameInput(Dressed, TextInput):

@@ -1,5 +1,6 @@
 """One value of the board: what to measure and where, the number, and how it is known."""
 
+from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
@@ -10,6 +11,7 @@ from logic.board import Board, Field, Value, board_fields
 from logic.errors import InputError
 from screens.entry import Entry
 from screens.page import AppPage
+from screens.widgets.bar import Bar
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.words import KNOWN, refusal
@@ -26,7 +28,6 @@ class ValuePage(AppPage):
     known = StringProperty("measured")
     guided = BooleanProperty(defaultvalue=False)
     can_save = BooleanProperty(defaultvalue=False)
-    can_clear = BooleanProperty(defaultvalue=False)
     entry = ObjectProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
@@ -69,12 +70,22 @@ class ValuePage(AppPage):
         self.help = self.field.help
         self.known = value.known if value is not None and value.known in KNOWN else "measured"
         self.now = "Now: not set." if value is None else f"Now: {self._text(value)}, {KNOWN[value.known]}."
-        self.can_clear = value is not None
+        self._offer("clear_slot", "Take this value out", self.clear, shown=value is not None)
+        self._offer("skip_slot", "Skip, add it later", self.skip, shown=self.guided)
         self._hold(None)
         typed = self.state.typed.get(self._typed_key, "")
         self.entry.ask(self.field, value, self.style, typed)
         if self.field.kind == "choice" and value is not None:
             self._hold(value)
+
+    def _offer(self, slot: str, text: str, act: Callable[[], None], *, shown: bool) -> None:
+        """Show a second way on only where it leads somewhere."""
+        column = self.ids[slot]
+        column.clear_widgets()
+        if shown:
+            bar = Bar(text=text, kind="plain")
+            bar.bind(on_release=lambda *_: act())
+            column.add_widget(bar)
 
     @property
     def _typed_key(self) -> str:

@@ -1,1 +1,6 @@
 """What was measured, done and ridden."""
+
+PAGES = {
+    "log": "screens.log.home.LogHome",
+}
+"""Class of each page by its name; it is imported at the first visit."""

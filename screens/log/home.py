@@ -6,7 +6,7 @@ from kivy.properties import ListProperty, ObjectProperty
 
 from logic.store import Record
 from screens.page import AppPage
-from screens.tension_words import tension_text
+from screens.words.tension import tension_text
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words import label_of

@@ -6,7 +6,7 @@ from typing import Any
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
 from logic.answers.gearing import Gearing, gearing
-from logic.answers.reading import RIDER, Item, Open, Result
+from logic.answers.reading import RIDER, Item, Open, Result, stand_in
 from logic.board import Field, Value, board_fields
 from logic.errors import InputError
 from logic.units import quantities
@@ -19,7 +19,8 @@ from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.widgets.result import Result as ResultCard
 from screens.widgets.row import Foot
-from screens.words import ITEMS, OUTCOMES, label_of, offer, refusal, sureness
+from screens.words import label_of, offer, refusal, sureness
+from screens.words.gearing import ITEMS, OUTCOMES
 
 AT_SPEED = Field("at_speed", "Ask at a speed of", "number", 0, "", quantity="speed", low=0.0, high=30.0)
 CHOSEN_SPEED = 20 / 3.6
@@ -95,6 +96,7 @@ class GearingPage(AppPage):
 
     def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Be shown; with `field`, ask for that one at once."""
+        self._leave_field()
         super().open(**args)
         if "field" in args:
             self.edit(args["field"])
@@ -152,11 +154,11 @@ class GearingPage(AppPage):
         card.value, card.unit = shown.number, shown.unit
         card.has_working = True
         card.standing = sureness(item)
-        details = [DETAILS.get(item.name, "")]
+        card.detail = DETAILS.get(item.name, "")
         if item.band:
-            low, high = (style.number(end, item.quantity) for end in item.band)
-            details.append(f"{low} to {high} until the motor constant is measured.")
-        card.detail = " ".join(filter(None, details))
+            low, high = (style.shown(end, item.quantity).number for end in item.band)
+            card.value = f"{low} to {high}"
+            card.detail = f"{shown} if the printed motor constant is right. {card.detail}".strip()
         card.difference = (
             f"{style.change(item.value, before.value, item.quantity)} against the saved board"
             if isinstance(before, Result)
@@ -183,8 +185,11 @@ class GearingPage(AppPage):
         return self.state.person.rider if key == RIDER.key else self.state.board.value(key)
 
     def _value_text(self, field: Field, value: Value | None) -> tuple[str, str]:
+        if value is None and field.stand_in:
+            assumed = float(stand_in(field).cells[field.stand_in])
+            return self.style.typed(assumed, field.quantity), "assumed"
         if value is None:
-            return ("not set", "assumed" if field.stand_in else "")
+            return "not set", ""
         if field.kind == "choice":
             return field.option(str(value.si)).label, value.known
         return self.style.typed(float(value.si), field.quantity, value.typed_unit), value.known

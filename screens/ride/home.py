@@ -5,7 +5,7 @@ from typing import Any
 from kivy.properties import BooleanProperty, StringProperty
 
 from screens.page import AppPage
-from screens.tension_words import ago, tension_text
+from screens.words.tension import ago, tension_text
 from screens.widgets.load import load_kv
 from screens.widgets.row import Foot
 

@@ -12,11 +12,11 @@ from logic.errors import InputError
 from logic.store import Record
 from screens.entry import Entry
 from screens.page import AppPage
-from screens.tension_words import ago, tension_text
+from screens.words.tension import CERTAINTY, ITEMS, MOVES, WORDS, ago, tension_text
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.widgets.result import Result as ResultCard
-from screens.words import CERTAINTY, ITEMS, MOVES, WORDS, offer, refusal, sureness
+from screens.words import offer, refusal, sureness
 
 PULL = Field("pull", "Scale reads", "number", 0, "", quantity="force", low=0.05, high=500.0)
 DEPTH_STEP = 0.0005
@@ -147,7 +147,9 @@ class TensionCheck(AppPage):
             f" span {self.depth_text} aside. Read the scale."
         )
         if isinstance(pull, Result):
-            self.heading = f"Set to {self._item('target')}: the scale then reads {self._pull_text(pull.value)}."
+            self.heading = (
+                f"Set to {self._item('target')}: the scale then reads {self._pull_text(pull.value)}."
+            )
         else:
             self.heading = "No window for this belt yet: the pull is saved for comparing."
         misread = plan.items["misread"]

@@ -7,7 +7,8 @@ from logic.answers.gearing import gearing
 from logic.answers.reading import Result
 from screens.driver import Driver
 from screens.scenes import Scene
-from screens.words import ITEMS, Style
+from screens.words import Style
+from screens.words.gearing import ITEMS
 
 
 def home(driver: Driver) -> None:

@@ -7,7 +7,8 @@ from logic.answers.reading import Result
 from logic.answers.tension import belt_plan
 from screens.driver import Driver
 from screens.scenes import Scene
-from screens.words import ITEMS, Style
+from screens.words import Style
+from screens.words.tension import ITEMS
 
 
 def home(_driver: Driver) -> None:
@@ -67,8 +68,6 @@ def saved(driver: Driver) -> None:
     driver.tap("SAVE LEFT, GO TO RIGHT")
     driver.type("1.1")
     driver.tap("SAVE RIGHT")
-
-
 
 
 SCENES = (

@@ -37,7 +37,9 @@ class SettingsHome(AppPage):
         self.person = person = self.state.person
         self.text_size = str(person.text)
         rider = person.rider
-        self.rider = "not set" if rider is None else self.style.typed(float(rider.si), "mass", rider.typed_unit)
+        self.rider = (
+            "not set" if rider is None else self.style.typed(float(rider.si), "mass", rider.typed_unit)
+        )
         self.rider_known = "" if rider is None else rider.known
 
     def change(self, name: str, value: str) -> None:

@@ -100,7 +100,7 @@ class Gauge(Drawing):
     def place(self, value: float) -> float:
         """Return where a value is drawn, in pixels from the widget's left; linear, and held at the ends."""
         edge = dp(EDGE)
-        share = 0.97 * (value - self.low) / (self.high - self.low)
+        share = (value - self.low) / (self.high - self.low)
         return edge + min(max(share, 0.0), 1.0) * (self.width - 2 * edge)
 
     def draw(self) -> None:

@@ -48,11 +48,14 @@ def is_curve(formula: Formula, name: str) -> bool:
 
 def arguments(formula: Formula, dice: random.Random) -> dict[str, Any]:
     return {
-        name: curve(unit, dice) if is_curve(formula, name) else draw(unit, dice) for name, unit in formula.units.items()
+        name: curve(unit, dice) if is_curve(formula, name) else draw(unit, dice)
+        for name, unit in formula.units.items()
     }
 
 
-def disagreement(formula: Formula, function: Callable[..., float], text: str, dice: random.Random) -> tuple[int, float]:
+def disagreement(
+    formula: Formula, function: Callable[..., float], text: str, dice: random.Random
+) -> tuple[int, float]:
     """Return how many random draws were valid and the largest relative difference between text and code."""
     valid, worst = 0, 0.0
     for _ in range(DRAWS):
@@ -82,7 +85,11 @@ def _terms(text: str, known: dict[str, float]) -> list[float]:
     return [abs(value) for name, value in known.items() if name in text] or [1.0]
 
 
-@pytest.mark.parametrize(("key", "formula"), [item for item in FORMULAS if item[1].mark != "method"], ids=lambda x: x if isinstance(x, str) else "")
+@pytest.mark.parametrize(
+    ("key", "formula"),
+    [item for item in FORMULAS if item[1].mark != "method"],
+    ids=lambda x: x if isinstance(x, str) else "",
+)
 def test_text_is_the_code(key: str, formula: Formula) -> None:
     module, _, name = key.rpartition(".")
     function = getattr(importlib.import_module(module), name)
@@ -99,7 +106,11 @@ def test_an_altered_constant_is_seen() -> None:
     assert worst > 1e-9
 
 
-@pytest.mark.parametrize(("key", "formula"), [item for item in FORMULAS if item[1].mark != "method"], ids=lambda x: x if isinstance(x, str) else "")
+@pytest.mark.parametrize(
+    ("key", "formula"),
+    [item for item in FORMULAS if item[1].mark != "method"],
+    ids=lambda x: x if isinstance(x, str) else "",
+)
 def test_dimension(key: str, formula: Formula) -> None:
     unit = registry()
     dice = random.Random(key)
@@ -115,7 +126,9 @@ def test_dimension(key: str, formula: Formula) -> None:
         call = recorder.entries[-1]
         shown = {**formula.units, formula.name: formula.unit}
         known = {**call.arguments, formula.name: value}
-        quantities = {name: unit.Quantity(number, shown[name]) for name, number in known.items() if name in shown}
+        quantities = {
+            name: unit.Quantity(number, shown[name]) for name, number in known.items() if name in shown
+        }
         result = evaluate(formula.text, quantities, QUANTITIES)
         result = result if hasattr(result, "dimensionality") else unit.Quantity(result, "")
         if formula.mark == "cited":

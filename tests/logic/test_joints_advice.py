@@ -60,7 +60,8 @@ def test_m4_with_five_millimetres_in_6061() -> None:
 def test_m4_with_six_millimetres_in_6061() -> None:
     """Worked example of our own (the demo boards Towpath 36 and Ferry).
 
-    Hole: carrying length 5.3 mm x 7.769 = 41.17 mm2 x 207 MPa = 8523 N / 2.025 = 4209 N -> 2.020 N m. Screw 2.23 and
+    Hole: carrying length 5.3 mm x 7.769 = 41.17 mm2 x 207 MPa = 8523 N / 2.025 = 4209 N -> 2.020 N m.
+    Screw 2.23 and
     head 2.19 N m as with 5 mm. The hole is the weakest: 2.020 / 1.06 = 1.906 -> set 1.9, never above 2.0.
     """
     told = advise(motor_screw("M4", 0.006))
@@ -73,9 +74,11 @@ def test_m4_with_six_millimetres_in_6061() -> None:
 def test_m5_of_class_12_9_with_eight_millimetres_in_6061() -> None:
     """Worked example of our own (the demo board Weir).
 
-    Hole: share 0.4 + 0.57735 (4.826 - 4.605) = 0.52759 mm; pi x 4.826 / 0.8 x 0.52759 = 9.999 mm2 a millimetre;
+    Hole: share 0.4 + 0.57735 (4.826 - 4.605) = 0.52759 mm; pi x 4.826 / 0.8 x 0.52759 = 9.999 mm2 a
+    millimetre;
       x (8 - 0.8) = 71.99 mm2 x 207 MPa = 14 902 N / 2.025 = 7359 N x 0.12 x 0.005 = 4.415 N m.
-    Head: pi / 4 (8.03^2 - 5.5^2) = 26.88 mm2 x 260 = 6990 N -> 4.194 N m: the head sinks in before the thread strips.
+    Head: pi / 4 (8.03^2 - 5.5^2) = 26.88 mm2 x 260 = 6990 N -> 4.194 N m: the head sinks in before the
+    thread strips.
     Screw 12.9: 0.9 x 1100 x 14.2 / 1.08 = 13.0 kN -> 7.8 N m, far above.
     Setting 4.194 / 1.06 = 3.957 -> 3.9, shown ceiling 4.15. A hard washer (10 mm over 5.3 mm) leaves the hole
     to govern: 4.415 / 1.06 = 4.165 -> 4.1, ceiling 4.4.
@@ -121,7 +124,8 @@ def test_mount_clamp_m6_ten_millimetres_dry() -> None:
 def test_wheel_pulley_bolt_through_polycarbonate_into_an_insert_nut() -> None:
     """Worked example of our own: M5 through a PC hub with a washer, nut running torque measured 0.8 N m.
 
-    Washer: pi / 4 (10^2 - 5.3^2) = 56.48 mm2 x 20 MPa = 1130 N x 0.18 x 0.005 = 1.017 N m. 1.017 / 1.06 = 0.959
+    Washer: pi / 4 (10^2 - 5.3^2) = 56.48 mm2 x 20 MPa = 1130 N x 0.18 x 0.005 = 1.017 N m. 1.017 /
+    1.06 = 0.959
     -> 0.9; on the wrench 0.9 + 0.8 = 1.7, never above 1.017 + 0.8 = 1.817.
     """
     told = advise(
@@ -133,7 +137,7 @@ def test_wheel_pulley_bolt_through_polycarbonate_into_an_insert_nut() -> None:
             running=0.8,
             condition="steel dry",
             kind="wheel pulley",
-        )  # fmt: skip
+        )
     )
     assert told.limit == "head sinks in"
     assert told.setting == pytest.approx(0.9)
@@ -182,7 +186,8 @@ def test_crushing_of_the_deck_stays_in_the_working_as_an_estimate() -> None:
 
 
 def test_axle_nut_on_a_solid_stack() -> None:
-    """AC 43.13-1B: 5/16-24 100 to 140 lbf in = 11.3 to 15.8 N m. Set the low end rounded down, plus the nut's drag."""
+    """AC 43.13-1B: 5/16-24 100 to 140 lbf in = 11.3 to 15.8 N m. Set the low end rounded down, plus
+    the nut's drag."""
     told = advise(Joint(thread="5/16-24", into="insert nut", kind="axle nut", solid_stack=True, running=1.5))
     assert told.setting == pytest.approx(11.0)
     assert told.shown_ceiling == pytest.approx(15.8)
@@ -202,7 +207,8 @@ def test_axle_nut_on_a_solid_stack() -> None:
     ],
 )
 def test_setting_and_shown_ceiling(ceiling: float, setting: float, shown: float) -> None:
-    """By hand: ceiling / 1.06, down to 0.1 below 5 N m and to 0.5 above; ceiling down to 0.05, above 5 to 0.1."""
+    """By hand: ceiling / 1.06, down to 0.1 below 5 N m and to 0.5 above; ceiling down to 0.05, above 5
+    to 0.1."""
     assert setting_for(ceiling) == pytest.approx(setting)
     assert shown_ceiling(ceiling) == pytest.approx(shown)
 
@@ -219,9 +225,14 @@ def test_the_working_of_a_setting_leads_back_to_the_tables() -> None:
     entries = recorder.trace(told.setting)
     formulas = [entry.formula.name for entry in entries if isinstance(entry, Call)]
     assert formulas == [
-        "effective_engagement", "hole_shear_area", "strip_force", "allowed_preload", "torque_short", "setting_below",
+        "effective_engagement",
+        "hole_shear_area",
+        "strip_force",
+        "allowed_preload",
+        "torque_short",
+        "setting_below",
         "rounded_down",
-    ]  # fmt: skip
+    ]
     given = {entry.name for entry in entries if not isinstance(entry, Call)}
     assert {"nut_factor_low", "shear", "pitch", "strip safety", "strip scatter", "tool error"} <= given
     # Friction of wet threadlocker is from memory, and the setting says so.

@@ -57,7 +57,8 @@ def test_seating_in_newton_metres(size: str, torque: str, force: str) -> None:
     ],
 )
 def test_capacity_on_an_eight_millimetre_shaft(name: str, printed: tuple[str, str, str]) -> None:
-    """One screw: at slip, over 4, over 8. Metric sizes take the nearest inch size, an assumption of the handbook."""
+    """One screw: at slip, over 4, over 8. Metric sizes take the nearest inch size, an assumption of
+    the handbook."""
     told = holding(name, shaft_diameter=0.008, screws="one")
     for torque, text in zip((told.slip, told.most, told.least), printed, strict=True):
         assert agrees(torque, text)

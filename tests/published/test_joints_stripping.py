@@ -92,8 +92,10 @@ def test_inch_shear_area_of_an_inch(name: str, printed: str) -> None:
 def test_worked_example_of_the_bolt_handbook() -> None:
     """Bickford & Nassar, abstract of the chapter on stripping: M10 10.9 in 310 aluminium wants 21.6 mm.
 
-    69 600 N (1200 MPa on 58 mm2) and 130 MPa. The example puts in 9.968 mm for the least major diameter; that is the
-    largest of 6g, the least is 9.732, which would give 24.9 mm. It stands here as printed, for its arithmetic.
+    69 600 N (1200 MPa on 58 mm2) and 130 MPa. The example puts in 9.968 mm for the least major
+    diameter; that is the
+    largest of 6g, the least is 9.732, which would give 24.9 mm. It stands here as printed, for its
+    arithmetic.
     """
     for major, wanted in ((9.968, "21.6"), (9.732, "24.9")):
         per_length = hole_shear_area(
@@ -105,7 +107,8 @@ def test_worked_example_of_the_bolt_handbook() -> None:
         assert agrees(length / MM, wanted)
 
 
-# M4 in 6061-T6 (207 MPa): strip force, allowance and torque at K 0.12; the handbook computed them. The strip force of
+# M4 in 6061-T6 (207 MPa): strip force, allowance and torque at K 0.12; the handbook computed them. The
+# strip force of
 # one millimetre is 1608 N.
 M4_IN_6061 = {
     4: (5307, 2621, "1.26"),
@@ -207,7 +210,8 @@ def test_engagement_rules(material: str, diameters: float) -> None:
 
 
 def test_coarse_internal_area_by_hand() -> None:
-    """Ours: a thread that fits without any clearance shears over half its pitch plus the flank, 7/8 of the cylinder.
+    """Ours: a thread that fits without any clearance shears over half its pitch plus the flank, 7/8 of
+    the cylinder.
 
     With the screw's major at the nominal diameter and the hole's pitch diameter basic, (d - d2) x 0.57735 is
     0.649519 x 0.57735 = 3/8 of a pitch; with the half it is 7/8.

@@ -17,18 +17,40 @@ from tests.printed import agrees
 
 MM, INCH = 1e-3, 0.0254
 
-# Printed areas, typed here a second time and not read from the app's table. ISO 898-1 by reprints for M3 to M12,
+# Printed areas, typed here a second time and not read from the app's table. ISO 898-1 by reprints for M3
+# to M12,
 # GB/T 16823.1 for M2 and M2.5; fine threads are from memory and stand here for their arithmetic only.
 COARSE = {
-    "M2": 2.07, "M2.5": 3.39, "M3": 5.03, "M3.5": 6.78, "M4": 8.78, "M5": 14.2, "M6": 20.1, "M8": 36.6, "M10": 58.0,
+    "M2": 2.07,
+    "M2.5": 3.39,
+    "M3": 5.03,
+    "M3.5": 6.78,
+    "M4": 8.78,
+    "M5": 14.2,
+    "M6": 20.1,
+    "M8": 36.6,
+    "M10": 58.0,
     "M12": 84.3,
-}  # fmt: skip
+}
 FINE = {"M8x1": 39.2, "M10x1": 64.5, "M10x1.25": 61.2, "M12x1.25": 92.1, "M12x1.5": 88.1}
 INCHES = {
-    "4-40": 0.00604, "5-40": 0.00796, "6-32": 0.00909, "8-32": 0.0140, "10-24": 0.0175, "1/4-20": 0.0318,
-    "5/16-18": 0.0524, "3/8-16": 0.0775, "4-48": 0.00661, "5-44": 0.0083, "6-40": 0.01015, "8-36": 0.01474,
-    "10-32": 0.0200, "1/4-28": 0.0364, "5/16-24": 0.0580, "3/8-24": 0.0878,
-}  # fmt: skip
+    "4-40": 0.00604,
+    "5-40": 0.00796,
+    "6-32": 0.00909,
+    "8-32": 0.0140,
+    "10-24": 0.0175,
+    "1/4-20": 0.0318,
+    "5/16-18": 0.0524,
+    "3/8-16": 0.0775,
+    "4-48": 0.00661,
+    "5-44": 0.0083,
+    "6-40": 0.01015,
+    "8-36": 0.01474,
+    "10-32": 0.0200,
+    "1/4-28": 0.0364,
+    "5/16-24": 0.0580,
+    "3/8-24": 0.0878,
+}
 
 
 def area_of(screw: Thread) -> float:
@@ -78,7 +100,8 @@ def test_pitch_and_minor_diameter(name: str, pitch_printed: str, minor_printed: 
 
 
 def metric_limits(diameter: float, pitch: float) -> dict[str, float]:
-    """ISO 965-1 tolerance formulas for 6g and 6H, in millimetres; the standard then rounds to preferred numbers."""
+    """ISO 965-1 tolerance formulas for 6g and 6H, in millimetres; the standard then rounds to
+    preferred numbers."""
     bounds = next(
         (low, high) for low, high in ((1.4, 2.8), (2.8, 5.6), (5.6, 11.2), (11.2, 22.4)) if diameter <= high
     )

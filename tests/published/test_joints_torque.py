@@ -20,7 +20,8 @@ from tests.printed import agrees
 
 LBF_IN = 0.1129848290276167
 
-# 75 % of proof, nut factors 0.12, 0.15, 0.20: the band of wet threadlocker. In N m; the handbook computed them.
+# 75 % of proof, nut factors 0.12, 0.15, 0.20: the band of wet threadlocker. In N m; the handbook
+# computed them.
 CHECK = {
     ("M3", "8.8"): ("0.79", "0.98", "1.31"),
     ("M4", "8.8"): ("1.83", "2.29", "3.06"),
@@ -61,7 +62,8 @@ def test_short_form(name: str, grade: str, texts: tuple[str, str, str], unit: fl
 
 
 def test_short_form_of_the_cell_from_the_unrounded_area() -> None:
-    """3/8-24 grade 8 at K 0.15: the handbook's 445 is 444.63 from the formula's area; the printed area gives 444.49."""
+    """3/8-24 grade 8 at K 0.15: the handbook's 445 is 444.63 from the formula's area; the printed area
+    gives 444.49."""
     screw = thread("3/8-24")
     area = inch_stress_area(nominal_diameter=screw.nominal_diameter, pitch=screw.pitch)
     preload = 0.75 * strength("grade 8").number("proof") * area
@@ -133,7 +135,8 @@ def test_nut_factor_fits_the_long_form(name: str, friction: float) -> None:
 
 
 def test_where_the_torque_goes() -> None:
-    """Handbook section 3: at mu 0.12 about 15 % stretch the screw, 38 % rub in the thread, 47 % below the head."""
+    """Handbook section 3: at mu 0.12 about 15 % stretch the screw, 38 % rub in the thread, 47 % below
+    the head."""
     common = {
         "preload": 1000.0,
         "pitch": 0.00125,

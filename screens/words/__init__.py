@@ -125,73 +125,17 @@ def offer(fields: tuple[str, ...]) -> str:
     return f"{listed} {are} missing. Add it." if len(names) == 1 else f"{listed} {are} missing. Add them."
 
 
-ITEMS = {
-    "top_loaded": "Top speed, loaded",
-    "top_full": "Unloaded, full pack",
-    "top_nominal": "Unloaded, nominal pack",
-    "top_empty": "Unloaded, empty pack",
-    "push_start": "Push from standstill",
-    "push_at": "Push at {speed}",
-    "climb_start": "Steepest climb, from standstill",
-    "climb_at": "Steepest climb at {speed}",
-    "ratio": "Gear ratio",
-    "circumference": "Way of one wheel turn",
-    "rotation_at": "Motor at {speed}",
-    "electrical_at": "Electrical speed at {speed}",
-    "belt_speed_at": "Belt at {speed}",
-    "torque_constant": "Torque constant",
-    "target": "Belt tension to set",
-    "floor": "Window from",
-    "ceiling": "Window to",
-    "run_in": "Mark for a run-in belt",
-    "depth": "Pull depth",
-    "pull_target": "Pull for the target",
-    "pull_floor": "Pull at the floor",
-    "pull_ceiling": "Pull at the ceiling",
-    "pull_locked": "Pull if both pulleys were held",
-    "misread": "It would be read as",
-    "span": "Free span",
-    "centre": "Centre distance",
-    "wrap": "Wrap on the small pulley",
-    "teeth_in_mesh": "Teeth in mesh",
-    "mesh_factor": "Rating left by the teeth in mesh",
-    "slack_torque": "Slack span hangs loose from",
-    "shaft_pull": "Pull on the shaft",
-    "least_of_manuals": "Least of the manuals",
-    "most_of_manuals": "Most of the manuals",
-    "tension": "Belt tension, each span",
-    "error": "Known to within",
-}
-"""Label of each result; {speed} is the chosen speed."""
-
-OUTCOMES = {
-    "cannot start": "Cannot start: the road asks for more than the motors push.",
-    "runs past": "Runs past: on this slope gravity drives it faster than the motors can.",
-}
-
-WORDS = {"slack": "SLACK", "in window": "IN WINDOW", "tight": "TIGHT"}
-
-CERTAINTY = {
-    "surely": "Surely: the whole band lies outside the window.",
-    "inside": "The whole band lies inside the window.",
-    "may be slack": "It may be slack: the band reaches below the window.",
-    "may be tight": "It may be tight: the band reaches above the window.",
-    "cannot tell": "Cannot tell yet: the band reaches past both edges. Pull deeper, or read the depth with a finer tool.",
-}
-
-MOVES = {
-    "slack": "Move the motor a little away from the wheel, turn, measure again.",
-    "in window": "",
-    "tight": "Move the motor a little towards the wheel, turn, measure again.",
-}
-
-
 def sureness(result: Result) -> str:
     """Return the line that says how sure a result is: its standing, or what makes it rough."""
-    for known, words in (("guess", "a guess"), ("assumed", "assumed")):
+    for known, one, more in (
+        ("guess", "is a guess", "are guesses"),
+        ("assumed", "is assumed", "are assumed"),
+    ):
         names = [entry.name.lower() for entry in result.inputs if entry.known == known]
+        if len(names) == 1:
+            return f"Rough: {names[0]} {one}"
         if names:
-            return f"Rough: {names[0]}{f' and {len(names) - 1} more' if len(names) > 1 else ''} {words}"
+            return f"Rough: {names[0]} and {len(names) - 1} more {more}"
     if result.standing == "estimate":
         return "Rough: an estimate is in it"
     return {"published": "Published", "derived": "Worked out", "practice": "Common practice"}[result.standing]

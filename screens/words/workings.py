@@ -33,7 +33,15 @@ QUANTITY_OF = {
 }
 """The quantity in which a number of a working is shown, by its SI unit; a number without one is shown plain."""
 
-SI_SHOWN = {"rad/(s*V)": "rad/s/V", "kg/m**3": "kg/m³", "m/s**2": "m/s²", "m**2": "m²", "N*m": "N·m", "N*m/A": "N·m/A", "ohm": "Ω"}
+SI_SHOWN = {
+    "rad/(s*V)": "rad/s/V",
+    "kg/m**3": "kg/m³",
+    "m/s**2": "m/s²",
+    "m**2": "m²",
+    "N*m": "N·m",
+    "N*m/A": "N·m/A",
+    "ohm": "Ω",
+}
 
 SIGNS = (("**2", "²"), ("**3", "³"), (" * ", " × "), ("sqrt", "√"), (" - ", " − "), ("pi", "π"))
 
@@ -56,7 +64,9 @@ def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit
     if not kind or unit == "1" and kind in ("ratio", "count", "teeth"):
         return f"{style.plain(value, 6)}{' teeth' if kind == 'teeth' else ''}"
     shown = (
-        str(show_in(value, kind, typed_unit, mark=style.mark, digits=9)) if typed_unit else style.number(value, kind, 4)
+        str(show_in(value, kind, typed_unit, mark=style.mark, digits=9))
+        if typed_unit
+        else style.number(value, kind, 4)
     )
     si = f"{style.plain(value, 4)} {SI_SHOWN.get(unit, unit)}".removesuffix(" 1")
     return shown if shown.replace(GAP, " ") == si else f"{shown} ({si})"

@@ -1,0 +1,24 @@
+"""Words of the gearing answers."""
+
+ITEMS = {
+    "top_loaded": "Top speed, loaded",
+    "top_full": "Unloaded, full pack",
+    "top_nominal": "Unloaded, nominal pack",
+    "top_empty": "Unloaded, empty pack",
+    "push_start": "Push from standstill",
+    "push_at": "Push at {speed}",
+    "climb_start": "Steepest climb, from standstill",
+    "climb_at": "Steepest climb at {speed}",
+    "ratio": "Gear ratio",
+    "circumference": "Way of one wheel turn",
+    "rotation_at": "Motor at {speed}",
+    "electrical_at": "Electrical speed at {speed}",
+    "belt_speed_at": "Belt at {speed}",
+    "torque_constant": "Torque constant",
+}
+"""Label of each result; {speed} is the chosen speed."""
+
+OUTCOMES = {
+    "cannot start": "Cannot start: the road asks for more than the motors push.",
+    "runs past": "Runs past: on this slope gravity drives it faster than the motors can.",
+}
