@@ -94,7 +94,7 @@ def strip_force(*, shear_area: SquareMetre, shear_strength: Pascal) -> Newton:
 
 @cited(
     "strip_force / (safety * (1 + scatter))",
-    source="derived handbook allowance, 1.5 and 35 %",
+    source="derived safety 1.5 over the scatter of 35 %",
     standing="derived",
 )
 def allowed_preload(*, strip_force: Newton, safety: One, scatter: One) -> Newton:

@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import dataclass
+from functools import cache
 
 from logic.errors import InputError, positive
 from logic.si import Metre, PerMetre, SquareMetre
@@ -120,6 +121,7 @@ def hole_minor_diameter(*, nominal_diameter: Metre, pitch: Metre) -> Metre:
     return nominal_diameter - 1.082532 * pitch
 
 
+@cache
 def threads() -> tuple[Thread, ...]:
     """Return every thread of the tables, metric first."""
     return tuple(

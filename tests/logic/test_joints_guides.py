@@ -188,16 +188,16 @@ def test_activator_is_wanted_when_no_surface_is_active() -> None:
 @pytest.mark.parametrize(
     ("grade", "name", "printed"),
     [
-        pytest.param("medium", "M3", "0.9", id="handbook section 6, computed: medium M3"),
-        pytest.param("medium", "M4", "1.9", id="handbook section 6, computed: medium M4"),
-        pytest.param("medium", "M5", "3.3", id="handbook section 6, computed: medium M5"),
-        pytest.param("medium", "M6", "5.3", id="handbook section 6, computed: medium M6"),
-        pytest.param("medium", "M8", "11", id="handbook section 6, computed: medium M8"),
-        pytest.param("high", "M3", "1.6", id="handbook section 6, computed: high M3"),
-        pytest.param("high", "M4", "3.3", id="handbook section 6, computed: high M4"),
-        pytest.param("high", "M5", "5.8", id="handbook section 6, computed: high M5"),
-        # The handbook has 9.4 here: 35 x 0.6^2.585 is 9.345, its own law rounds to 9.3.
-        pytest.param("high", "M6", "9.3", id="handbook section 6, computed again: high M6"),
+        pytest.param("medium", "M3", "0.9", id="second calculation: medium M3"),
+        pytest.param("medium", "M4", "1.9", id="second calculation: medium M4"),
+        pytest.param("medium", "M5", "3.3", id="second calculation: medium M5"),
+        pytest.param("medium", "M6", "5.3", id="second calculation: medium M6"),
+        pytest.param("medium", "M8", "11", id="second calculation: medium M8"),
+        pytest.param("high", "M3", "1.6", id="second calculation: high M3"),
+        pytest.param("high", "M4", "3.3", id="second calculation: high M4"),
+        pytest.param("high", "M5", "5.8", id="second calculation: high M5"),
+        # The second calculation had 9.4 here: 35 x 0.6^2.585 is 9.345, which rounds to 9.3.
+        pytest.param("high", "M6", "9.3", id="second calculation again: high M6"),
     ],
 )
 def test_locking_torque(grade: str, name: str, printed: str) -> None:

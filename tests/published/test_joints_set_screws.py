@@ -41,7 +41,7 @@ def test_holding_on_a_quarter_inch_shaft(name: str, force: str, torque: tuple[st
     ],
 )
 def test_seating_in_newton_metres(size: str, torque: str, force: str) -> None:
-    """The handbook's conversions of the table: arithmetic where the cell is from memory."""
+    """Conversions of the table: arithmetic where the cell is from memory."""
     row = pick("set_screws_inch", size=size, part="seat")
     assert agrees(row.number("torque"), torque)
     assert agrees(row.number("holding_force") / 1000, force)
@@ -50,15 +50,14 @@ def test_seating_in_newton_metres(size: str, torque: str, force: str) -> None:
 @pytest.mark.parametrize(
     ("name", "printed"),
     [
-        pytest.param("M3", ("2.85", "0.71", "0.36"), id="handbook section 4, computed: M3 on 8 mm"),
-        pytest.param("M4", ("6.85", "1.71", "0.86"), id="handbook section 4, computed: M4 on 8 mm"),
-        pytest.param("M5", ("9.6", "2.40", "1.20"), id="handbook section 4, computed: M5 on 8 mm"),
-        pytest.param("M6", ("17.8", "4.45", "2.22"), id="handbook section 4, computed: M6 on 8 mm"),
+        pytest.param("M3", ("2.85", "0.71", "0.36"), id="second calculation: M3 on 8 mm"),
+        pytest.param("M4", ("6.85", "1.71", "0.86"), id="second calculation: M4 on 8 mm"),
+        pytest.param("M5", ("9.6", "2.40", "1.20"), id="second calculation: M5 on 8 mm"),
+        pytest.param("M6", ("17.8", "4.45", "2.22"), id="second calculation: M6 on 8 mm"),
     ],
 )
 def test_capacity_on_an_eight_millimetre_shaft(name: str, printed: tuple[str, str, str]) -> None:
-    """One screw: at slip, over 4, over 8. Metric sizes take the nearest inch size, an assumption of
-    the handbook."""
+    """One screw: at slip, over 4, over 8. Metric sizes take the nearest inch size, an assumption."""
     told = holding(name, shaft_diameter=0.008, screws="one")
     for torque, text in zip((told.slip, told.most, told.least), printed, strict=True):
         assert agrees(torque, text)

@@ -81,9 +81,8 @@ def test_inch_grades_in_megapascals(grade: str, printed: tuple[str, str, str]) -
         assert agrees(strength(grade).number(column) / 1e6, text)
 
 
-# VDI 2230 torques for a friction of 0.14 of thread and head, hexagon heads, in N m. The M3 row of that
-# page (1.51,
-# 1.98, 2.37) does not follow VDI 2230 and is left out.
+# VDI 2230 torques for a friction of 0.14 of thread and head, hexagon heads, in N m. The M3 row of that page
+# (1.51, 1.98, 2.37) does not follow VDI 2230 and is left out.
 VDI = {
     "M4": (3.3, 4.8, 5.6),
     "M5": (6.5, 9.5, 11.2),
@@ -146,8 +145,7 @@ def test_stainless_preload(name: str, friction: float, printed: float) -> None:
     )
 
 
-# Columns that the handbook computed and did not see printed (0.08, 0.10, 0.12): arithmetic, in kN and N
-# m for 8.8.
+# Columns that were computed and not seen printed (0.08, 0.10, 0.12): in kN and N m for 8.8.
 COMPUTED = {
     ("M3", 0.08): ("2.67", "0.97"),
     ("M4", 0.08): ("4.65", "2.25"),
@@ -162,13 +160,10 @@ COMPUTED = {
 
 @pytest.mark.parametrize(
     ("name", "friction", "force", "torque"),
-    [
-        pytest.param(*key, *value, id=f"handbook section 3, computed: {key}")
-        for key, value in COMPUTED.items()
-    ],
+    [pytest.param(*key, *value, id=f"second calculation: {key}") for key, value in COMPUTED.items()],
 )
 def test_computed_columns(name: str, friction: float, force: str, torque: str) -> None:
-    """The handbook took unrounded stress areas and VDI's rounded factors 0.16 and 0.58.
+    """The second calculation took unrounded stress areas and VDI's rounded factors 0.16 and 0.58.
 
     With those both figures come out to the last digit. Ours has the factors of ISO 16047, 1 / (2 pi)
     and 0.577: the
@@ -205,8 +200,7 @@ def test_computed_columns(name: str, friction: float, force: str, torque: str) -
 
 
 def test_zinc_plated_screw_of_the_tightening_factor_example() -> None:
-    """Technical pages on the tightening factor: M12, 8.8, mu 0.14 prints 41.9 kN; the handbook
-    computes 42.0."""
+    """Pages on the tightening factor: M12 8.8, mu 0.14 prints 41.9 kN; the formula gives 42.0."""
     assert book("M12", strength_name="8.8", friction=0.14).preload == pytest.approx(41.9e3, rel=0.005)
 
 

@@ -17,9 +17,8 @@ from tests.printed import agrees
 
 MM, INCH = 1e-3, 0.0254
 
-# Printed areas, typed here a second time and not read from the app's table. ISO 898-1 by reprints for M3
-# to M12,
-# GB/T 16823.1 for M2 and M2.5; fine threads are from memory and stand here for their arithmetic only.
+# Printed areas, typed here a second time and not read from the app's table. ISO 898-1 by reprints for M3 to
+# M12, GB/T 16823.1 for M2 and M2.5; fine threads are from memory: arithmetic only.
 COARSE = {
     "M2": 2.07,
     "M2.5": 3.39,
@@ -143,13 +142,17 @@ def test_limits_of_size_agree_with_the_tolerance_formulas(screw: Thread) -> None
     ("one", "other", "diameters", "pitches"),
     [
         pytest.param(
-            "M8", "5/16-24", ("8.000", "7.938"), ("1.250", "1.058"), id="handbook section 1: M8 and 5/16-24"
+            "M8", "5/16-24", ("8.000", "7.938"), ("1.250", "1.058"), id="computed look-alikes: M8 and 5/16-24"
         ),
         pytest.param(
-            "M5", "10-32", ("5.000", "4.826"), ("0.800", "0.794"), id="handbook section 1: M5 and 10-32"
+            "M5", "10-32", ("5.000", "4.826"), ("0.800", "0.794"), id="computed look-alikes: M5 and 10-32"
         ),
         pytest.param(
-            "M10", "3/8-24", ("10.000", "9.525"), ("1.500", "1.058"), id="handbook section 1: M10 and 3/8-24"
+            "M10",
+            "3/8-24",
+            ("10.000", "9.525"),
+            ("1.500", "1.058"),
+            id="computed look-alikes: M10 and 3/8-24",
         ),
     ],
 )

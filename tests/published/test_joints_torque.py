@@ -20,8 +20,7 @@ from tests.printed import agrees
 
 LBF_IN = 0.1129848290276167
 
-# 75 % of proof, nut factors 0.12, 0.15, 0.20: the band of wet threadlocker. In N m; the handbook
-# computed them.
+# 75 % of proof, nut factors 0.12, 0.15, 0.20 (the band of wet threadlocker), in N m: a second calculation.
 CHECK = {
     ("M3", "8.8"): ("0.79", "0.98", "1.31"),
     ("M4", "8.8"): ("1.83", "2.29", "3.06"),
@@ -46,11 +45,11 @@ CHECK_INCH = {
     ("name", "grade", "texts", "unit"),
     [
         *(
-            pytest.param(*key, texts, 1.0, id=f"handbook section 3, 75 % of proof: {key}")
+            pytest.param(*key, texts, 1.0, id=f"second calculation, 75 % of proof: {key}")
             for key, texts in CHECK.items()
         ),
         *(
-            pytest.param(*key, texts, LBF_IN, id=f"handbook section 3, 75 % of proof: {key}")
+            pytest.param(*key, texts, LBF_IN, id=f"second calculation, 75 % of proof: {key}")
             for key, texts in CHECK_INCH.items()
         ),
     ],
@@ -62,8 +61,7 @@ def test_short_form(name: str, grade: str, texts: tuple[str, str, str], unit: fl
 
 
 def test_short_form_of_the_cell_from_the_unrounded_area() -> None:
-    """3/8-24 grade 8 at K 0.15: the handbook's 445 is 444.63 from the formula's area; the printed area
-    gives 444.49."""
+    """3/8-24 grade 8, K 0.15: 445 is 444.63 from the formula's area; the printed one gives 444.49."""
     screw = thread("3/8-24")
     area = inch_stress_area(nominal_diameter=screw.nominal_diameter, pitch=screw.pitch)
     preload = 0.75 * strength("grade 8").number("proof") * area
@@ -82,7 +80,7 @@ def test_short_form_of_the_cell_from_the_unrounded_area() -> None:
         pytest.param("lbf*foot", "1.355818", id="NIST SP 811: lbf ft, from memory"),
         pytest.param("kgf*cm", "0.0980665", id="exact: kgf cm"),
         pytest.param("kgf*m", "9.80665", id="exact: kgf m"),
-        pytest.param("ozf*inch", "0.007061552", id="handbook section 9: ozf in"),
+        pytest.param("ozf*inch", "0.007061552", id="second calculation: ozf in"),
     ],
 )
 def test_torque_units(unit: str, printed: str) -> None:
@@ -93,10 +91,10 @@ def test_torque_units(unit: str, printed: str) -> None:
     ("unit", "si", "printed"),
     [
         pytest.param("lbf", "N", "4.4482216152605", id="exact: lbf"),
-        pytest.param("ksi", "MPa", "6.894757", id="handbook section 9: ksi"),
-        pytest.param("N*m", "lbf*inch", "8.850745791", id="handbook section 9: N m in lbf in"),
-        pytest.param("N*m", "lbf*foot", "0.737562149", id="handbook section 9: N m in lbf ft"),
-        pytest.param("N*m", "kgf*cm", "10.19716213", id="handbook section 9: N m in kgf cm"),
+        pytest.param("ksi", "MPa", "6.894757", id="second calculation: ksi"),
+        pytest.param("N*m", "lbf*inch", "8.850745791", id="second calculation: N m in lbf in"),
+        pytest.param("N*m", "lbf*foot", "0.737562149", id="second calculation: N m in lbf ft"),
+        pytest.param("N*m", "kgf*cm", "10.19716213", id="second calculation: N m in kgf cm"),
     ],
 )
 def test_other_units(unit: str, si: str, printed: str) -> None:
@@ -109,8 +107,8 @@ def test_other_units(unit: str, si: str, printed: str) -> None:
         pytest.param(1.6, "23", id="tightening factor pages: 1.6"),
         pytest.param(1.8, "29", id="tightening factor pages: 1.8"),
         pytest.param(2.0, "33", id="tightening factor pages: 2.0"),
-        pytest.param(2.5, "43", id="handbook section 3: 2.5"),
-        pytest.param(4.0, "60", id="handbook section 3: 4"),
+        pytest.param(2.5, "43", id="second calculation: 2.5"),
+        pytest.param(4.0, "60", id="second calculation: 4"),
     ],
 )
 def test_scatter(ratio: float, printed: str) -> None:
@@ -135,7 +133,7 @@ def test_nut_factor_fits_the_long_form(name: str, friction: float) -> None:
 
 
 def test_where_the_torque_goes() -> None:
-    """Handbook section 3: at mu 0.12 about 15 % stretch the screw, 38 % rub in the thread, 47 % below
+    """Second calculation: at mu 0.12 about 15 % stretch the screw, 38 % rub in the thread, 47 % below
     the head."""
     common = {
         "preload": 1000.0,
@@ -159,7 +157,7 @@ def test_upper_and_lower_preload_by_hand() -> None:
 
 
 def test_pull_on_a_hex_key() -> None:
-    """decisions.md, Joints: 2.0 N m = 25 N at 80 mm."""
+    """Worked by hand: 2.0 N m = 25 N at 80 mm."""
     assert agrees(pull_on_arm(torque=2.0, arm=0.08), "25")
 
 
