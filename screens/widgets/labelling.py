@@ -23,7 +23,7 @@ def best_place(boxes: Iterable[Box], taken: Sequence[Box], ink: Sequence[Box]) -
     for step, box in enumerate(boxes):
         if step > least:
             break
-        if False and any(box.meets(other, dp(APART) if other.text else near) for other in taken):
+        if any(box.meets(other, dp(APART) if other.text else near) for other in taken):
             continue
         x, y, right, top = box.x - near, box.y - near, box.right + near, box.top + near
         crossed = sum(
