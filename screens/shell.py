@@ -42,26 +42,36 @@ BACK = 27
 
 
 class BoardChip(Tap, BoxLayout):
-    """The board in use; a tap opens its page."""
+    """The board in use; a tap opens its page. `slim` is one line of small text, where height is scarce."""
 
     name = StringProperty()
     note = StringProperty()
+    slim = BooleanProperty(defaultvalue=False)
 
 
 class Heading(Pair):
-    """Title and board chip, side by side when both fit on a line."""
+    """Title and board chip, side by side when both fit on a line.
+
+    Where they do not, the chip is slim, and a page that the four places name already goes without its title.
+    """
 
     title = StringProperty()
     name = StringProperty()
     note = StringProperty()
     chip = BooleanProperty(defaultvalue=True)
+    named_below = BooleanProperty(defaultvalue=False)
     __events__ = ("on_board",)
 
     def on_kv_post(self, _base: object) -> None:
         """Put the chip after the title."""
-        self._chip = BoardChip(name=self.name, note=self.note)
+        self._chip = BoardChip(name=self.name, note=self.note, slim=not self.beside)
         self._chip.bind(on_release=lambda *_: self.dispatch("on_board"))
-        self.bind(name=self._chip.setter("name"), note=self._chip.setter("note"), chip=self._show_chip)
+        self.bind(
+            name=self._chip.setter("name"),
+            note=self._chip.setter("note"),
+            chip=self._show_chip,
+            beside=lambda _, beside: setattr(self._chip, "slim", not beside),
+        )
         self._show_chip()
 
     def _show_chip(self, *_: object) -> None:
@@ -108,11 +118,12 @@ class TopBar(BoxLayout):
 
 
 class PlaceButton(Tap, Column):
-    """One of the four places."""
+    """One of the four places; without its picture where height is scarce."""
 
     icon = StringProperty("ride")
     text = StringProperty()
     here = BooleanProperty(defaultvalue=False)
+    pictured = BooleanProperty(defaultvalue=True)
     least_width = NumericProperty(0)
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
@@ -168,6 +179,8 @@ class NavBar(Dressed, Layout):
             rows, widths = [buttons], [wide + gap for wide in least]
         else:
             rows, widths = [buttons[:2], buttons[2:]], [self.width / 2] * 2
+        for button in buttons:
+            button.pictured = len(rows) == 1
         tall = max(button.minimum_height for button in buttons)
         self.height = tall * len(rows)
         top = self.top
@@ -259,11 +272,16 @@ class Shell(Surface, BoxLayout):
             self.remove_widget(nav)
         self._show_board()
 
+    def _page_changed(self, page: AppPage, *_: object) -> None:
+        if self.page is page:
+            self._dress_page()
+
     def _page(self, name: str) -> AppPage:
         if name not in self.pages:
             module, _, class_name = PAGES[name].rpartition(".")
             page = getattr(import_module(module), class_name)(self.state, self)
-            page.bind(title=lambda *_: self._dress_page() if self.page is page else None)
+            for name_of in ("title", "nav", "chip"):
+                page.fbind(name_of, self._page_changed, page)
             self.pages[name] = page
         return self.pages[name]
 

@@ -82,6 +82,7 @@ class GearingPage(AppPage):
         self.entry: Entry | None = None
         self.answer: Gearing | None = None
         self._refused: InputError | None = None
+        self._foot_shows: list[str] | None = None
         super().__init__(*args, title="Gearing and speed", **kwargs)
         self._cards: dict[str, ResultCard] = {}
         self._chip_of: dict[str, ValueChip] = {}
@@ -292,13 +293,15 @@ class GearingPage(AppPage):
     # The foot
 
     def _show_foot(self) -> None:
-        wanted: list[Any] = []
+        wanted: list[str] = []
         if self.field is not None:
             wanted = ["entry"]
         elif self.state.trial:
             wanted = ["keep"]
-        if getattr(self, "_foot_shows", None) == wanted:
+        if self._foot_shows == wanted:
             return
+        # The keypad needs the height that the four places take.
+        self.nav = self.field is None
         self._foot_shows = wanted
         foot = Foot()
         if wanted == ["entry"]:

@@ -40,8 +40,7 @@ def refused(driver: Driver) -> None:
     """Type a wheel no board has, and wait for its sentence."""
     gears(driver)
     driver.tap("Wheel diameter")
-    driver.type("9,7,")
-    driver.type("5 in")
+    driver.type("97 yards")
     driver.settle()
 
 

@@ -96,8 +96,8 @@ class DriveDrawing(Drawing):
             _, _, layout, placed = max(tries, key=itemgetter(0, 1))
             left, right = layout.edges()
             left, right = (
-                min(left, *(box.x for _, box in placed)),
-                max(right, *(box.right for _, box in placed)),
+                min((left, *(box.x for _, box in placed))),
+                max((right, *(box.right for _, box in placed))),
             )
             shift = (self.width - left - right) / 2
             self.layout = layout.moved(shift)
