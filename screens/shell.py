@@ -60,6 +60,7 @@ class Heading(Pair):
     note = StringProperty()
     chip = BooleanProperty(defaultvalue=True)
     named_below = BooleanProperty(defaultvalue=False)
+    title_width = NumericProperty(0)
     __events__ = ("on_board",)
 
     def on_kv_post(self, _base: object) -> None:
@@ -84,7 +85,8 @@ class Heading(Pair):
         """Side by side needs both on one line."""
         words = max(width_of(self.name, "body", bold=True), width_of(self.note, "small", bold=True))
         chip = words + theme.strong + dp(48)
-        self.need = width_of(self.title, "strong", bold=True) + (chip if self.chip else 0)
+        self.title_width = width_of(self.title, "strong", bold=True)
+        self.need = self.title_width + (chip if self.chip else 0)
 
     on_title = on_name = on_note = on_chip = measure
 

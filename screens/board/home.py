@@ -57,6 +57,8 @@ class BoardHome(AppPage):
     def _words(self, field: Field) -> tuple[str, str]:
         board = self.state.board if self.state.is_scratch else self.state.saved
         value = board.value(field.key)
+        if value is None and not board.applies(field):
+            return "–", "for a board with one motor"
         if value is None:
             stands_in = "a usual value is assumed" if field.stand_in else ""
             return "not set", "" if field.need else stands_in or "optional"
