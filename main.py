@@ -56,6 +56,7 @@ def main(arguments: list[str]) -> int:
     if window is None:
         print(f"Deckhand needs a window with OpenGL: install {environment.PACKAGES}.", file=sys.stderr)
         return environment.NO_WINDOW
+    environment.phone_metrics()
     pictures = wanted.pictures
     if pictures is None and not environment.has_screen(window):
         pictures = Path(tempfile.mkdtemp(prefix="deckhand-pictures-"))
@@ -65,8 +66,12 @@ def main(arguments: list[str]) -> int:
 
         return write_pictures(pictures, size, wanted.text, wanted.theme)
     from screens.app import DeckhandApp  # noqa: PLC0415  (after Kivy's environment is set)
+    from screens.trouble import CANNOT_OPEN, TroubleApp  # noqa: PLC0415  (the same)
 
-    DeckhandApp(data_folder(wanted.data), demo=wanted.demo).run()
+    try:
+        DeckhandApp(data_folder(wanted.data), demo=wanted.demo).run()
+    except CANNOT_OPEN as problem:
+        TroubleApp(problem).run()
     return 0
 
 

@@ -4,6 +4,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
+from kivy.base import ExceptionManager
 from kivy.clock import Clock
 from kivy.core.window import Window
 from kivymd.app import MDApp
@@ -14,6 +15,7 @@ from logic.store import Store
 from screens.shell import Shell
 from screens.state import State
 from screens.theme import theme
+from screens.trouble import TellsNotSaved
 
 
 def _own_colours(manager: ThemeManager, *_: object) -> None:
@@ -51,11 +53,17 @@ class DeckhandApp(MDApp):
         theme.apply(self.state.person.theme, self.state.person.text)
 
     def build(self) -> Shell:
-        """Return the shell; Pint is brought in once the first frame stands."""
+        """Return the shell. What the first screen does not need is loaded once its frame stands."""
         Window.clearcolor = theme.ground
         self.shell = Shell(self.state)
-        Clock.schedule_once(lambda *_: _warm_up(), 0.2)
+        self._tells = TellsNotSaved(self.shell)
+        ExceptionManager.add_handler(self._tells)
+        Window.bind(on_flip=self._first_frame_stands)
         return self.shell
+
+    def _first_frame_stands(self, *_: object) -> None:
+        Window.unbind(on_flip=self._first_frame_stands)
+        Clock.schedule_once(lambda *_: _warm_up(), 0.1)
 
     def open_settings(self, *_: object) -> bool:
         """Keep Kivy's own settings panel shut: ours is a page."""
@@ -66,7 +74,9 @@ class DeckhandApp(MDApp):
         return True
 
     def on_stop(self) -> None:
-        """Close the file."""
+        """Close the file and let go of the window."""
+        ExceptionManager.remove_handler(self._tells)
+        self.shell.release()
         self.store.close()
 
 

@@ -64,6 +64,18 @@ def open_window() -> object | None:
     return Window
 
 
+def phone_metrics() -> None:
+    """Set a phone's own density: Kivy would multiply it by the phone's text size, and text size is a setting here."""
+    if "ANDROID_ARGUMENT" not in os.environ:
+        return
+    from jnius import autoclass  # noqa: PLC0415  (there is none off the phone)
+    from kivy.metrics import Metrics  # noqa: PLC0415  (Kivy may be imported only after `prepare`)
+
+    activity = autoclass("org.kivy.android.PythonActivity").mActivity
+    Metrics.density = activity.getResources().getDisplayMetrics().density
+    Metrics.fontscale = 1.0
+
+
 def has_screen(window: object) -> bool:
     """Tell whether a person can see the window: Linux without a display gives an off-screen one."""
     if sys.platform != "linux" or "ANDROID_ARGUMENT" in os.environ:

@@ -12,7 +12,7 @@ from kivy.uix.layout import Layout
 
 from screens import bench, board, log, numbers, ride, settings
 from screens.page import AppPage
-from screens.state import State
+from screens.state import State, Undo
 from screens.theme import theme
 from screens.widgets.bar import IconButton
 from screens.widgets.column import Column, Pair
@@ -315,7 +315,7 @@ class Shell(Surface, BoxLayout):
             self._undo = None
         step = self.state.undo
         if step is not None:
-            self._undo = UndoBar(text=step.text)
+            self._undo = UndoBar(text=step.text, action=step.word)
             self._undo.bind(on_undo=self._take_back, on_dismiss=self._forget_undo)
             self.ids.slot.add_widget(self._undo)
 
@@ -331,6 +331,15 @@ class Shell(Surface, BoxLayout):
 
     def _on_keyboard(self, _window: object, code: int, *_: object) -> bool:
         return code == BACK and self.back()
+
+    def tell(self, text: str) -> None:
+        """Say something over the places; it stays until it is closed."""
+        self.state.undo = Undo(text, lambda: None, "Close")
+
+    def release(self) -> None:
+        """Let go of the window, for an app that ends inside a running process."""
+        self.keys.stop()
+        Window.unbind(on_keyboard=self._on_keyboard)
 
 
 load_kv(__file__)

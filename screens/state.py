@@ -23,10 +23,11 @@ EXAMPLE_RIDER = Value(80.0, "guess", typed_unit="kg", note="example")
 
 @dataclass(frozen=True)
 class Undo:
-    """One step that can be taken back: what was done, and how."""
+    """One step that can be taken back: what was done, and how. `word` names the way back."""
 
     text: str
     act: Callable[[], None]
+    word: str = "Undo"
 
 
 class State(EventDispatcher):
