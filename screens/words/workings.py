@@ -43,6 +43,9 @@ SI_SHOWN = {
     "ohm": "Ω",
 }
 
+SHORT_WORDS = re.compile(r"\b(dc|emf|awg|lfp)\b")
+"""Abbreviations that are written in capitals."""
+
 SIGNS = (("**2", "²"), ("**3", "³"), (" * ", " × "), ("sqrt", "√"), (" - ", " − "), ("pi", "π"))
 
 
@@ -72,8 +75,15 @@ def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit
     return shown if shown.replace(GAP, " ") == si else f"{shown} ({si})"
 
 
+OURS = {"derived": "", "practice": "Common practice, no source: ", "memory": "From memory, not confirmed: "}
+"""What stands in place of a title where nothing printed is cited."""
+
+
 def source_text(key: str, where: str) -> str:
-    """Return a source as title and place."""
+    """Return a source as title and place, or what stands in its place."""
+    if key in OURS and where:
+        text = OURS[key] + where
+        return text[0].upper() + text[1:]
     return ", ".join(part for part in (sources()[key].title, where) if part)
 
 
@@ -88,9 +98,9 @@ def _given_line(entry: Given, style: Style, shown_as: str) -> str:
 
 
 def steps(result: Result, style: Style) -> tuple[Step, ...]:
-    """Return the working of a result, one step for each formula, in the order they were used."""
+    """Return the working of a result, one step for each formula, in the order they were used, none twice."""
     made = {id(entry.value): entry for entry in result.working}
-    return tuple(_step(call, made, style) for call in result.calls)
+    return tuple(dict.fromkeys(_step(call, made, style) for call in result.calls))
 
 
 def _step(call: Call, made: dict[int, Call | Given], style: Style) -> Step:
@@ -103,7 +113,8 @@ def _step(call: Call, made: dict[int, Call | Given], style: Style) -> Step:
             lines.append(_given_line(entry, style, shown_as))
         else:
             lines.append(f"{shown_as} = {number(value, formula.units.get(name, '1'), style)}")
-    title = formula.name.replace("_", " ").capitalize()
+    title = SHORT_WORDS.sub(lambda word: word[0].upper(), formula.name.replace("_", " "))
+    title = title[0].upper() + title[1:]
     text = formula_text(formula.text)
     if formula.mark == "solved":
         low, high = call.bracket or (0.0, 0.0)
