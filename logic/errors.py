@@ -7,7 +7,7 @@ class InputError(ValueError):
     `reason` is a short key of the sentence ("range", "ambiguous", ...). `low` and `high` are SI, None where open.
     """
 
-    def __init__(
+    def __init__(  # noqa: PLR0913  (the parts of one sentence)
         self,
         field: str,
         given: object,

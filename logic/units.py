@@ -122,7 +122,7 @@ def factor(unit: str, si: str) -> float:
     return float(registry().Quantity(1.0, unit).to(si).magnitude)
 
 
-_NUMBER = re.compile(r"([+\-−]?)\s*(\d*)(?:([.,])(\d*))?")  # noqa: RUF001  (the minus sign is meant)
+_NUMBER = re.compile(r"([+\-−]?)\s*(\d*)(?:([.,])(\d*))?")
 _FRACTION = re.compile(r"(?:(\d+)[ \u00a0\u202f-])?(\d+)/(\d+)")
 
 
@@ -210,12 +210,12 @@ def _unit(word: str, kind: Quantity, refuse: Any) -> Unit:  # noqa: ANN401
 
 
 def show(si: float, quantity: str, system: str = "metric", *, mark: str = ".", digits: int = 3) -> Shown:
-    """Return an SI value as text in the unit a system shows first, rounded to `digits` significant figures.
+    r"""Return an SI value as text in the unit a system shows first, rounded to `digits` significant figures.
 
     >>> str(show(0.0652, "length"))
-    '65.2\\xa0mm'
+    '65.2\xa0mm'
     >>> str(show(12.34, "speed"))
-    '44.4\\xa0km/h'
+    '44.4\xa0km/h'
     """
     return show_in(si, quantity, quantities()[quantity].home(system).shown, mark=mark, digits=digits)
 
@@ -228,12 +228,12 @@ def show_in(si: float, quantity: str, unit: str, *, mark: str = ".", digits: int
 
 
 def number_text(number: float, *, mark: str = ".", digits: int = 3) -> str:
-    """Return a number rounded to significant figures: no trailing zeros, groups of three from 10 000.
+    r"""Return a number rounded to significant figures: no trailing zeros, groups of three from 10 000.
 
     >>> number_text(-0.04567)
     '−0.0457'
     >>> number_text(12345.6)
-    '12\\u202f300'
+    '12\u202f300'
     """
     if not math.isfinite(number):
         raise ValueError("only finite numbers are shown")

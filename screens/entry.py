@@ -149,22 +149,22 @@ class Entry(Column):
             self.sentence = refusal(self.refused, self.style)
 
     def on_value(self, _value: Value) -> None:
-        """A value stands."""
+        """Say that a value stands."""
 
     def on_empty(self) -> None:
         """Nothing is typed."""
 
     def on_wrong(self, _problem: InputError) -> None:
-        """What is typed cannot be used."""
+        """Say that what is typed cannot be used."""
 
     def on_typed(self, _text: str) -> None:
-        """A key changed the text."""
+        """Say that a key changed the text."""
 
     def on_enter(self) -> None:
         """Enter was pressed."""
 
     def on_next(self, _step: int) -> None:
-        """The next field was asked for, or the last one."""
+        """Say that the next field was asked for, or the last one."""
 
 
 load_kv(__file__)

@@ -91,7 +91,7 @@ class Heading(Pair):
     on_title = on_name = on_note = on_chip = measure
 
     def on_board(self) -> None:
-        """The board was asked for."""
+        """Say that the board was asked for."""
 
 
 class TopBar(BoxLayout):
@@ -113,10 +113,10 @@ class TopBar(BoxLayout):
             self.ids.back_slot.add_widget(button)
 
     def on_back(self) -> None:
-        """The step back was asked for."""
+        """Say that the step back was asked for."""
 
     def on_board(self) -> None:
-        """The board was asked for."""
+        """Say that the board was asked for."""
 
 
 class PlaceButton(Tap, Column):
@@ -168,7 +168,7 @@ class NavBar(Dressed, Layout):
             button.here = button.name == self.here
 
     def on_place(self, _name: str) -> None:
-        """A place was asked for."""
+        """Say that a place was asked for."""
 
     def do_layout(self, *_: object) -> None:
         """Share the width out."""

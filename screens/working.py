@@ -1,14 +1,16 @@
 """The working of one result: what it is, what it rests on, each step with its source."""
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from kivy.properties import ListProperty, StringProperty
 
-from logic.answers.reading import Result
-from screens.words.workings import steps
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.words import sureness
+from screens.words.workings import steps
+
+if TYPE_CHECKING:
+    from logic.answers.reading import Result
 
 
 class WorkingPage(AppPage):

@@ -29,7 +29,7 @@ def _angle(function: Callable[[float], float]) -> Callable[[Any], Any]:
 
 
 QUANTITIES: dict[str, Any] = {
-    **{name: _angle(function) for name, function in NUMBERS.items() if name in ("sin", "cos", "tan", "asin", "acos", "atan", "exp", "log")},
+    **{name: _angle(NUMBERS[name]) for name in ("sin", "cos", "tan", "asin", "acos", "atan", "exp", "log")},
     "pi": math.pi, "sqrt": lambda x: x**0.5, "abs": abs, "floor": lambda x: x, "min": min, "max": max,
 }  # fmt: skip
 

@@ -9,7 +9,7 @@ from logic.answers.reading import Item, Reading, Result, attempt
 from logic.belt.catalogue import depth_step, stiffness_error, stiffness_fraction
 from logic.belt.geometry import mesh_factor, teeth_in_mesh, whole_teeth_in_mesh
 from logic.belt.pull_reading import read_pull
-from logic.belt.running import most_of_manuals, least_of_manuals, shaft_pull, slack_torque
+from logic.belt.running import least_of_manuals, most_of_manuals, shaft_pull, slack_torque
 from logic.belt.scale import misread_tension, pull_depth, pull_force, pull_force_locked
 from logic.belt.tension import Target, Window, effective_pull, target, window
 from logic.belt.verdict import Reading as Measured

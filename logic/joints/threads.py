@@ -137,8 +137,8 @@ def typed_form(text: str) -> str:
 
     >>> typed_form("m8 × 1,25"), typed_form("#10-32 UNF")
     ('M8x1.25', '10-32')
-    """  # noqa: RUF002  (the multiplication sign is what people type)
-    body = text.strip().lower().replace(",", ".").replace("×", "x").replace("*", "x")  # noqa: RUF001  (same)
+    """
+    body = text.strip().lower().replace(",", ".").replace("×", "x").replace("*", "x")
     body = re.sub(r"unc|unf|no\.|#|\"|″|\bin\b|\s", "", body)
     return "M" + body[1:] if body.startswith("m") else body
 

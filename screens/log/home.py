@@ -6,10 +6,10 @@ from kivy.properties import ListProperty, ObjectProperty
 
 from logic.store import Record
 from screens.page import AppPage
-from screens.words.tension import tension_text
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words import label_of
+from screens.words.tension import tension_text
 
 SHOWN = 30
 """Entries on the page; the pages of a long log come with later work."""

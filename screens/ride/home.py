@@ -5,9 +5,9 @@ from typing import Any
 from kivy.properties import BooleanProperty, StringProperty
 
 from screens.page import AppPage
-from screens.words.tension import ago, tension_text
 from screens.widgets.load import load_kv
 from screens.widgets.row import Foot
+from screens.words.tension import ago, tension_text
 
 
 class RideHome(AppPage):

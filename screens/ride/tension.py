@@ -8,15 +8,14 @@ from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan, BeltReading, belt_plan, belt_reading
 from logic.board import Field, Value
-from logic.errors import InputError
 from logic.store import Record
 from screens.entry import Entry
 from screens.page import AppPage
-from screens.words.tension import CERTAINTY, ITEMS, MOVES, WORDS, ago, tension_text
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.widgets.result import Result as ResultCard
 from screens.words import offer, refusal, sureness
+from screens.words.tension import CERTAINTY, ITEMS, MOVES, WORDS, ago, tension_text
 
 PULL = Field("pull", "Scale reads", "number", 0, "", quantity="force", low=0.05, high=500.0)
 DEPTH_STEP = 0.0005

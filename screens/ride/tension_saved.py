@@ -5,9 +5,9 @@ from typing import Any
 from kivy.properties import ObjectProperty
 
 from screens.page import AppPage
-from screens.words.tension import MOVES, tension_text
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
+from screens.words.tension import MOVES, tension_text
 
 
 class TensionSaved(AppPage):

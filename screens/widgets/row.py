@@ -17,8 +17,6 @@ from screens.widgets.text import TONES, longest_word, width_of
 
 LEAST_CONTENT = 96
 """Height in dp that a foot must leave to what stands above it."""
-NARROW = 12
-"""A row less than so many letters wide shows no picture."""
 WIDE, LOW = 600, 500
 """A page as wide as the first and lower than the second (dp) puts its foot beside the column."""
 
@@ -38,7 +36,6 @@ class Row(Tap, BoxLayout):
     answer_tone = OptionProperty("text", options=TONES)
     need = NumericProperty(0)
     value_width = NumericProperty(0)
-    pictured = BooleanProperty(defaultvalue=True)
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401 - Kivy passes property values through.
         """Start without a frame, over a thin line."""
@@ -50,10 +47,6 @@ class Row(Tap, BoxLayout):
         self.fbind("pos", self._underline)
         self.fbind("size", self._underline)
         self.dress()
-
-    def on_width(self, *_: object) -> None:
-        """Leave the picture out where large words need its room."""
-        self.pictured = self.width >= NARROW * theme.body
 
     def _underline(self, *_: object) -> None:
         self._line.points = (self.x, self.y, self.right, self.y)

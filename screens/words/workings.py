@@ -64,7 +64,7 @@ def formula_text(text: str) -> str:
 def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit: str = "") -> str:
     """Return a number of a working: as it is read, then in SI when that differs."""
     kind = quantity or QUANTITY_OF.get(unit, "")
-    if not kind or unit == "1" and kind in ("ratio", "count", "teeth"):
+    if not kind or (unit == "1" and kind in ("ratio", "count", "teeth")):
         return f"{style.plain(value, 6)}{' teeth' if kind == 'teeth' else ''}"
     shown = (
         str(show_in(value, kind, typed_unit, mark=style.mark, digits=9))

@@ -39,7 +39,7 @@ def test_reads(text: str, quantity: str, unit: str | None, si: float) -> None:
     ("1.5.", "two marks"), ("1 234", "spaces"), ("1.5 5", "spaces"), ("1e3", "not a plain number"),
     ("9**9**9", "not a plain number"), ("2^3", "not a plain number"), ("", "empty"), ("   ", "empty"), ("abc", "no number"),
     (".", "no number"), ("-", "no number"), ("--3", "no number"), ("12 furlong", "unknown unit"), ("12 mm mm", "unknown unit"),
-    ("١٢", "digits"), ("１２", "digits"), ("½ in", "digits"), ("3/8", "fraction"), ("3/8 mm", "fraction"),
+    ("١٢", "digits"), ("\uff11\uff12", "digits"), ("½ in", "digits"), ("3/8", "fraction"), ("3/8 mm", "fraction"),
     ("1/0 in", "fraction of zero"), ("1" * 30, "too long"), ("nan", "no number"), ("inf", "no number"),
 ])  # fmt: skip
 def test_refuses_with_the_reason(text: str, reason: str) -> None:

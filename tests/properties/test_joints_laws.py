@@ -131,7 +131,7 @@ def test_torque_and_preload_are_a_round_trip(nut_factor: float, diameter: float,
 def test_a_thread_is_found_however_it_is_typed(name: str, before: str, after: str) -> None:
     if not name.startswith("M"):
         assert thread(before + name + after).designation == name
-    assert thread(name.lower().replace("x", " × ").replace(".", ",")).designation == name  # noqa: RUF001  (typed so)
+    assert thread(name.lower().replace("x", " × ").replace(".", ",")).designation == name
 
 
 @given(st.text(max_size=8))

@@ -3,7 +3,11 @@
 import atexit
 import sys
 import tempfile
+from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import Any
+
+import pytest
 
 from screens.driver import prepare
 
@@ -16,3 +20,25 @@ prepare(Path(HOME.name) / "kivy", mock=True)
 # The app does without numpy and says so to Pint; scipy, which only tests use, needs it.
 if sys.modules.get("numpy", sys) is None:
     del sys.modules["numpy"]
+
+from tests.screens.session import Session  # noqa: E402  (Kivy is set up above)
+
+
+@pytest.fixture
+def begin(tmp_path: Path) -> Iterator[Callable[..., Session]]:
+    """Give a function that starts the real app in an empty folder, with or without the example boards."""
+    opened: list[Session] = []
+
+    def start(**options: Any) -> Session:
+        opened.append(Session(tmp_path / "data", **options))
+        return opened[-1]
+
+    yield start
+    for session in opened:
+        session.stop()
+
+
+@pytest.fixture
+def app(begin: Callable[..., Session]) -> Session:
+    """Give the real app on the example boards, Towpath 36 in use."""
+    return begin(demo=True)

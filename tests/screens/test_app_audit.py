@@ -1,0 +1,36 @@
+"""Every screen of the app in each of its states, at each size and text scale: nothing cut, covered or too small."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from screens.driver import Driver
+from screens.scenes import Scene, reset, scenes, start
+from screens.theme import theme
+from tests.screens.audit import faults
+
+SIZES = ((320, 568), (412, 915), (800, 1280))
+SCALES = (1.0, 1.3, 1.6, 2.0)
+
+
+@pytest.fixture(scope="module")
+def driver(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Driver]:
+    """Keep one app for the module."""
+    driver = start(Path(tmp_path_factory.mktemp("data")))
+    yield driver
+    driver.stop()
+    theme.apply("day", 1.0)
+
+
+@pytest.mark.parametrize("scene", scenes(), ids=lambda scene: scene.name)
+def test_no_screen_has_a_fault(driver: Driver, scene: Scene) -> None:
+    found = []
+    for size in SIZES:
+        driver.resize(*size)
+        for scale in SCALES:
+            reset(driver, "day", scale)
+            scene.walk(driver)
+            driver.settle()
+            found += [f"{size} at {scale}: {fault}" for fault in faults()]
+    assert found == []
