@@ -49,8 +49,10 @@ def start(folder: Path) -> Driver:
 
 
 def reset(driver: Driver, theme: str = "day", text: float = 1.0) -> None:
-    """Go back to the first screen: no trial, nothing typed, the theme and text size of the run."""
+    """Go back to the first screen: no trial, nothing typed, no bin, the theme and text size of the run."""
     state, shell = driver.app.state, driver.app.shell
+    for board in state.binned():
+        state.restore_board(board.id)
     state.choose(next(board.id for board in state.boards() if board.name == "Towpath 36"))
     state.drop()
     state.undo = None

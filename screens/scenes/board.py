@@ -57,8 +57,9 @@ def binned(driver: Driver) -> None:
 
 
 def binned_list(driver: Driver) -> None:
-    """Show the bin, then bring everything back."""
-    boards(driver)
+    """Show the bin under the boards."""
+    binned(driver)
+    driver.tap("Boards")
 
 
 SCENES = (

@@ -143,9 +143,16 @@ def _overlaps(seen: list[Seen]) -> list[str]:
             leaves.append((one, one.shown))
         elif isinstance(one.widget, Label) and one.widget.text.strip():
             leaves.append((one, _glyphs(one).meet(one.shown)))
-    return [
-        f"overlap: {name(one.widget)} and {name(other.widget)}"
-        for place, (one, box) in enumerate(leaves)
-        for other, second in leaves[:place]
-        if other.widget not in one.above and one.widget not in other.above and box.meet(second).over(SLACK)
-    ]
+    return [f"overlap: {name(one.widget)} and {name(other.widget)}" for one, other in _meeting(leaves)]
+
+
+def _meeting(leaves: list[tuple[Seen, Box]]) -> Iterator[tuple[Seen, Seen]]:
+    """Give each two that cover a common part and do not stand in one another; sorted, so that few are compared."""
+    rising = sorted((leaf for leaf in leaves if leaf[1].over(0)), key=lambda leaf: leaf[1].bottom)
+    for place, (one, box) in enumerate(rising):
+        for other, second in rising[place + 1 :]:
+            if second.bottom >= box.top:
+                break
+            apart = other.widget not in one.above and one.widget not in other.above
+            if apart and box.meet(second).over(SLACK):
+                yield one, other
