@@ -78,7 +78,8 @@ class Driver:
         self.app, self.window, self.clock, self.loop = app, Window, Clock, EventLoop
         self._animations = Animation._instances  # noqa: SLF001 - Kivy does not say otherwise whether one runs.
         self._real_time, self._real_rate = Clock.time, Clock._max_fps  # noqa: SLF001 - no public switch.
-        self.now = Clock.time()
+        # A driver before this one may have run ahead of the real time; Kivy's events would wait until it has passed.
+        self.now = max(Clock.time(), Clock.get_time())
         Clock.time = lambda: self.now
         Clock._max_fps = 0  # noqa: SLF001 - without it each frame sleeps.
         self.mock = os.environ.get("KIVY_GL_BACKEND") == "mock"

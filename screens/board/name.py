@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from kivy.clock import Clock
 from kivy.properties import ObjectProperty, StringProperty
 from kivy.uix.textinput import TextInput
 
@@ -41,6 +42,8 @@ class NamePage(AppPage):
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Build without the four places."""
         super().__init__(*args, nav=False, chip=False, **kwargs)
+        # Not at once: the touch that opened the page is still on its way up and would take the keyboard away again.
+        self._focus = Clock.create_trigger(lambda *_: setattr(self.name_input, "focus", self.in_front))
         self.name_input.bind(text=self._on_text, on_text_validate=lambda *_: self.save())
 
     @property
@@ -56,7 +59,7 @@ class NamePage(AppPage):
         offered = {"rename": name, "copy": f"{name} copy"[:40]}.get(self.purpose, "")
         self.name_input.text = self.state.typed.get(f"name/{self.purpose}", offered)
         self.sentence = ""
-        self.name_input.focus = True
+        self._focus()
 
     def _on_text(self, _input: TextInput, text: str) -> None:
         self.sentence = ""
