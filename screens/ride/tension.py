@@ -230,7 +230,7 @@ class TensionCheck(AppPage):
         self.tension = f"Belt tension {style.number(reading.tension.value, 'force')} ± {error}"
         if last is not None and last.body.get("tension") is not None:
             change = style.change(reading.tension.value, last.body["tension"], "force")
-            self.change = f"{change} since last time.".capitalize()
+            self.change = f"{change[0].upper()}{change[1:]} since last time."
         if reading.verdict is not None:
             self.has_verdict = True
             self.verdict = WORDS[reading.verdict.word]

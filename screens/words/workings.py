@@ -100,7 +100,22 @@ def _given_line(entry: Given, style: Style, shown_as: str) -> str:
 def steps(result: Result, style: Style) -> tuple[Step, ...]:
     """Return the working of a result, one step for each formula, in the order they were used, none twice."""
     made = {id(entry.value): entry for entry in result.working}
+    if not result.calls:
+        return tuple(_number_put_in(entry, style) for entry in result.inputs)
     return tuple(dict.fromkeys(_step(call, made, style) for call in result.calls))
+
+
+def _number_put_in(entry: Given, style: Style) -> Step:
+    """Return the one step of a result that is no more than a number put in: a row of a table, or a value of the board."""
+    name = entry.name.replace("_", " ")
+    return Step(
+        name[0].upper() + name[1:],
+        "as printed in the table" if entry.source else "as entered",
+        (_given_line(entry, style, name),),
+        f"= {number(entry.value, entry.unit, style, entry.quantity, entry.typed_unit)}",
+        source_text(entry.source, entry.where) if entry.source else "Not worked out: a value of the board",
+        STANDING[entry.standing] if entry.standing else KNOWN.get(entry.known, entry.known),
+    )
 
 
 def _step(call: Call, made: dict[int, Call | Given], style: Style) -> Step:

@@ -68,3 +68,18 @@ class Session(Driver):
             if hasattr(widget, "value")
             and title in (getattr(widget, "title", ""), getattr(widget, "label", ""))
         )
+
+
+def gaps(page: Any) -> list[str]:
+    """What a working page leaves out: no step, or a step without formula, numbers, result, source or standing."""
+    found = [] if page.lines else ["no step"]
+    for step in page.lines:
+        shown = (step.title, step.formula, step.source, step.standing, step.result.removeprefix("= "))
+        if not all(shown):
+            found.append(f"empty: {step}")
+        found += [
+            f"no number: {line}"
+            for line in step.lines
+            if " = " not in line and not line.startswith("solved between")
+        ]
+    return found
