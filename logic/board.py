@@ -57,7 +57,7 @@ class Field:
             return
         if not isinstance(given, float):
             raise InputError(self.key, given, "not a number", self.low, self.high, self.quantity)
-        if self.kind == "count" and given != int(given):
+        if self.kind == "count" and not given.is_integer():
             raise InputError(self.key, given, "whole", self.low, self.high, self.quantity)
         if (self.low is not None and not self.low <= given) or (
             self.high is not None and not given <= self.high
