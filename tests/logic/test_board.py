@@ -5,50 +5,16 @@ from dataclasses import replace
 
 import pytest
 from hypothesis import given
-from hypothesis import strategies as st
 
 from logic import board as boards
 from logic.board import Board, Drive, Field, Value, board_fields, faults, from_dict, to_dict, value_from
 from logic.errors import InputError
 from logic.exchange import demo_boards
-
-EMPTY = Board("b1", "Mooring")
-
-
-def values_of(field: Field) -> st.SearchStrategy[Value]:
-    """Return values that a field can hold."""
-    if field.kind == "choice":
-        numbers = st.sampled_from([option.key for option in field.options])
-    elif field.kind == "count":
-        numbers = st.integers(int(field.low), int(field.high)).map(float)
-    else:
-        numbers = st.floats(field.low, field.high, allow_nan=False)
-    return st.builds(
-        Value,
-        numbers,
-        st.sampled_from(["measured", "label", "guess"]),
-        on=st.sampled_from(["", "2026-11-25"]),
-        typed_unit=st.sampled_from(["", "mm"]),
-        note=st.sampled_from(["", "nameplate"]),
-    )
+from tests.random_boards import EMPTY, SPARSE, with_values
 
 
-ANY_VALUES = st.fixed_dictionaries(
-    {}, optional={key: values_of(field) for key, field in board_fields().items()}
-)
-
-
-def board_of(values: dict[str, Value]) -> Board:
-    """Return a board with these values."""
-    board = EMPTY
-    for key, value in values.items():
-        board = board.with_value(key, value)
-    return board
-
-
-@given(ANY_VALUES)
-def test_a_board_comes_back_from_its_plain_data(values: dict[str, Value]) -> None:
-    board = board_of(values)
+@given(SPARSE)
+def test_a_board_comes_back_from_its_plain_data(board: Board) -> None:
     assert from_dict(json.loads(json.dumps(to_dict(board)))) == board
 
 
@@ -116,14 +82,14 @@ def test_a_name_that_cannot_be_shown_is_refused(name: str) -> None:
     ],
 )
 def test_what_does_not_fit_together_is_named_and_not_refused(values: dict[str, float], reason: str) -> None:
-    board = board_of({key: Value(si) for key, si in values.items()})
+    board = with_values(EMPTY, {key: Value(si) for key, si in values.items()})
     assert [fault.reason for fault in faults(board)] == [reason]
 
 
 def test_equal_pulleys_and_an_unworn_wheel_fit() -> None:
     values = {"drive.motor_teeth": 20.0, "drive.wheel_teeth": 20.0}
     values |= {"drive.wheel_diameter": 0.1, "drive.wheel_diameter_new": 0.1}
-    assert faults(board_of({key: Value(si) for key, si in values.items()})) == ()
+    assert faults(with_values(EMPTY, {key: Value(si) for key, si in values.items()})) == ()
 
 
 def test_a_newer_version_is_refused_untouched() -> None:
