@@ -8,6 +8,11 @@ from pathlib import Path
 
 from screens import environment
 
+SIDES = range(200, 4001)
+"""What the side of a picture may measure in dp."""
+TEXT = (1.0, 2.0)
+"""The smallest and the largest text scale of a picture."""
+
 
 def options(arguments: list[str]) -> argparse.Namespace:
     """Return what was asked for on the command line."""
@@ -20,7 +25,7 @@ def options(arguments: list[str]) -> argparse.Namespace:
         "--pictures", type=Path, metavar="DIR", help="write a picture of every screen and leave"
     )
     parser.add_argument("--size", default="412x915", metavar="WxH", help="size of the pictures in dp")
-    parser.add_argument("--text", type=float, default=1.0, metavar="SCALE", help="text scale of the pictures")
+    parser.add_argument("--text", default="1.0", metavar="SCALE", help="text scale of the pictures")
     parser.add_argument(
         "--theme", choices=("day", "night", "sun"), default="day", help="theme of the pictures"
     )
@@ -28,11 +33,25 @@ def options(arguments: list[str]) -> argparse.Namespace:
 
 
 def size_of(text: str) -> tuple[int, int]:
-    """Return width and height of a size such as 412x915."""
+    """Return width and height of a size such as 412x915. Leaves with a sentence for one that no screen has."""
     width, _, height = text.partition("x")
-    if not (width.isdigit() and height.isdigit()):
-        sys.exit(f"--size {text}: write it as width x height in dp, such as 412x915")
+    if not all(side.isdecimal() and int(side) in SIDES for side in (width, height)):
+        sys.exit(
+            f"--size {text}: write it as width x height in dp, such as 412x915,"
+            f" each from {SIDES[0]} to {SIDES[-1]}"
+        )
     return int(width), int(height)
+
+
+def scale_of(text: str) -> float:
+    """Return a text scale such as 1.3. Leaves with a sentence for one outside what the app offers."""
+    try:
+        scale = float(text)
+    except ValueError:
+        scale = 0.0
+    if not TEXT[0] <= scale <= TEXT[1]:
+        sys.exit(f"--text {text}: write a number from {TEXT[0]} to {TEXT[1]}")
+    return scale
 
 
 def data_folder(chosen: Path | None) -> Path:
@@ -49,7 +68,7 @@ def data_folder(chosen: Path | None) -> Path:
 def main(arguments: list[str]) -> int:
     """Open the app, or write its pictures. Returns the exit status."""
     wanted = options(arguments)
-    size = size_of(wanted.size)
+    size, text = size_of(wanted.size), scale_of(wanted.text)
     environment.prepare(Path(tempfile.gettempdir()) / "deckhand-kivy")
     environment.configure(size)
     window = environment.open_window()
@@ -64,7 +83,7 @@ def main(arguments: list[str]) -> int:
     if pictures is not None:
         from screens.scenes import write_pictures  # noqa: PLC0415  (after Kivy's environment is set)
 
-        return write_pictures(pictures, size, wanted.text, wanted.theme)
+        return write_pictures(pictures, size, text, wanted.theme)
     from screens.app import DeckhandApp  # noqa: PLC0415  (after Kivy's environment is set)
     from screens.trouble import CANNOT_OPEN, TroubleApp  # noqa: PLC0415  (the same)
 

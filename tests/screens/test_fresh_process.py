@@ -1,0 +1,112 @@
+"""`main.py` as a person starts it: pictures off the screen, and one sentence where it cannot go on."""
+
+import ctypes.util
+import os
+import re
+import struct
+import subprocess
+import sys
+import zlib
+from pathlib import Path
+
+import pytest
+
+from screens.scenes import scenes
+
+ROOT = Path(__file__).parents[2]
+GRAPHICS = ctypes.util.find_library("GL") and ctypes.util.find_library("EGL")
+NEEDS_GRAPHICS = pytest.mark.skipif(not GRAPHICS, reason="libgl1 and libegl1 are not installed")
+
+NO_NUMPY = """
+import runpy, sys
+sys.modules["numpy"] = None
+sys.argv = ["main.py", *sys.argv[1:]]
+runpy.run_path("main.py", run_name="__main__")
+"""
+
+
+def run(folder: Path, *arguments: str, **changes: str) -> subprocess.CompletedProcess[str]:
+    """Run main.py in a process of its own, as from a terminal with an empty home."""
+    clean = {
+        name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_", "DISPLAY"))
+    }
+    return subprocess.run(  # noqa: S603  (our own interpreter and program)
+        [sys.executable, "-c", NO_NUMPY, *arguments],
+        cwd=ROOT,
+        env={**clean, "HOME": str(folder), "TMPDIR": str(folder), **changes},
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=300,
+    )
+
+
+def picture(path: Path) -> tuple[tuple[int, int], int]:
+    """Return the size of a PNG and how many different rows it has, read from its bytes alone."""
+    data = path.read_bytes()
+    assert data[:8] == b"\x89PNG\r\n\x1a\n"
+    width, height, depth, kind = struct.unpack(">IIBB", data[16:26])
+    assert depth == 8
+    body, place = b"", 8
+    while place < len(data):
+        length, name = struct.unpack(">I4s", data[place : place + 8])
+        if name == b"IDAT":
+            body += data[place + 8 : place + 8 + length]
+        place += length + 12
+    row = 1 + width * {2: 3, 6: 4}[kind]
+    raw = zlib.decompress(body)
+    assert len(raw) == row * height
+    return (width, height), len({raw[start : start + row] for start in range(0, len(raw), row)})
+
+
+@NEEDS_GRAPHICS
+def test_pictures_of_every_screen_and_the_main_results(tmp_path: Path) -> None:
+    folder = tmp_path / "pictures"
+    done = run(tmp_path, "--pictures", str(folder), "--size", "320x568", "--text", "1.3", "--theme", "night")
+    assert (done.returncode, done.stderr) == (0, "")
+    names = [scene.name for scene in scenes()]
+    assert sorted(path.name.partition("-")[2] for path in folder.iterdir()) == sorted(
+        f"{name}.png" for name in names
+    )
+    for path in folder.iterdir():
+        size, rows = picture(path)
+        assert size == (320, 568), path.name
+        # A blank picture has one row, or two where one line shows.
+        assert rows > 20, path.name
+    said = done.stdout.replace("\u00a0", " ").splitlines()
+    for line in (
+        "Board: Towpath 36",
+        "Gear ratio: 2.5",
+        "Unloaded, nominal pack: 43.8 km/h",
+        "Belt tension to set: 108 N",
+        "Pull depth: 1.5 mm",
+        "Pull for the target: 15.2 N",
+        "Scale reading for the target: 1.55 kg",
+    ):
+        assert line in said
+    assert any(re.fullmatch(r"Top speed, loaded: 3\d(\.\d)? km/h", line) for line in said)
+    assert said[-1] == f"{len(names)} pictures in {folder}"
+
+
+@pytest.mark.parametrize("driver", ["x11", "dummy"])
+def test_without_a_window_it_names_what_to_install(tmp_path: Path, driver: str) -> None:
+    done = run(tmp_path, SDL_VIDEODRIVER=driver)
+    assert done.returncode == 3
+    assert done.stdout == ""
+    assert done.stderr == "Deckhand needs a window with OpenGL: install libgl1 libegl1.\n"
+
+
+@pytest.mark.parametrize("size", ["412", "412x", "x915", "big", "412x915x3", "0x0", "-1x5", "99999x99999"])
+def test_a_size_that_is_none_is_told_in_a_sentence(tmp_path: Path, size: str) -> None:
+    done = run(tmp_path, f"--size={size}", "--pictures", str(tmp_path / "pictures"))
+    assert done.returncode == 1
+    assert done.stderr == (
+        f"--size {size}: write it as width x height in dp, such as 412x915, each from 200 to 4000\n"
+    )
+    assert not (tmp_path / "pictures").exists()
+
+
+@pytest.mark.parametrize("scale", ["big", "0", "nan", "-1", "3"])
+def test_a_text_scale_that_is_none_is_told_in_a_sentence(tmp_path: Path, scale: str) -> None:
+    done = run(tmp_path, f"--text={scale}", "--pictures", str(tmp_path / "pictures"))
+    assert (done.returncode, done.stderr) == (1, f"--text {scale}: write a number from 1.0 to 2.0\n")
