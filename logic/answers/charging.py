@@ -74,8 +74,11 @@ class ChargeParts(PackParts):
 
     @cached_property
     def target(self) -> float:
-        """Share of a full charge to stop at."""
-        return self.asked("ask.target")
+        """Share of a full charge to stop at. Raises InputError when the charge is above it already."""
+        target = self.asked("ask.target")
+        if target < self.charge:
+            raise InputError("ask.target", target, "target below charge", low=self.charge, high=1.0)
+        return target
 
     @cached_property
     def rate(self) -> float:
@@ -98,8 +101,6 @@ class ChargeParts(PackParts):
     @cached_property
     def refill(self) -> float:
         """Energy to put back."""
-        with unrecorded():
-            missing_charge(capacity=1.0, charge=self.charge, target=self.target)
         return energy_to_refill(energy=self.energy(self.joined), charge=self.charge, target=self.target)
 
     def wall(self) -> tuple[float, float]:

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
-from logic.answers.energy import limit_faults, weakest_current
+from logic.answers.energy import hazards_of_limits, weakest_current
 from logic.answers.pack_braking import BrakeParts
 from logic.answers.pack_parts import BRAKE, BURST, DRIVE, FIELDS
 from logic.answers.questions import Hazard, by_severity
@@ -39,68 +39,38 @@ def held_down(*, stated: Ampere, allowed: Ampere) -> Ampere:
 
 
 @dataclass(frozen=True)
-class Setting:
-    """One line of the card: the whole board, each controller, and the part that would be overloaded first."""
-
-    name: str
-    whole: Item
-    each: Item
-    held_by: str
-
-
-@dataclass(frozen=True)
 class ControllerCard:
-    """The card: battery amps by way, single figures by name, temperatures, and the settings in words."""
+    """The card: figures by name, the part that holds a current down, temperatures, settings in words, hazards.
 
-    settings: tuple[Setting, ...]
+    "battery" and "regen" are of the whole board, with "_each" of one controller.
+    """
+
     items: dict[str, Item]
+    held_by: dict[str, str]
     temperatures: tuple[Row, ...]
     words: tuple[Row, ...]
-    controllers: int | None
     hazards: tuple[Hazard, ...]
 
 
 def controller_card(board: Board, rider: Value | None) -> ControllerCard:
     """Return what to set in the controller or controllers of a board."""
+    brake = _brake_way(board)
     with recording() as recorder:
         parts = BrakeParts(Reading(board, rider))
-        settings = tuple(
-            Setting(
-                name,
-                attempt(recorder, name, "current", partial(_set, parts, way)),
-                attempt(recorder, f"{name}_each", "current", partial(_each, parts, way)),
-                "",
-            )
-            for name, way in (("battery", DRIVE), ("regen", _brake_way(board)))
-        )
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-        }
+        items = {}
+        for name, way in (("battery", DRIVE), ("regen", brake)):
+            items[name] = attempt(recorder, name, "current", partial(_set, parts, way))
+            items[f"{name}_each"] = attempt(recorder, f"{name}_each", "current", partial(_each, parts, way))
+        for name, (quantity, compute) in RESULTS.items():
+            items[name] = attempt(recorder, name, quantity, partial(compute, parts))
     with unrecorded():
-        settings = tuple(
-            Setting(line.name, line.whole, line.each, _held_by(parts, way))
-            for line, way in zip(settings, (DRIVE, _brake_way(board)), strict=True)
-        )
-        hazards = [
-            Hazard(
-                fault.signal,
-                fault.key,
-                (("asked", fault.asked, "current"), ("allowed", fault.allowed, "current")),
-            )
-            for fault in limit_faults(parts)
-        ]
-    motors = board.drive.motors
-    count = None if motors is None else int(str(motors.si))
-    words = tuple(row for row in rows("controller_card") if "text" in row)
-    return ControllerCard(
-        settings,
-        items,
-        tuple(row for row in rows("controller_card") if "start" in row),
-        words if count != 1 else tuple(row for row in words if row.text("name") != "each controller"),
-        count,
-        by_severity(hazards),
-    )
+        held_by = {"battery": _held_by(parts, DRIVE), "regen": _held_by(parts, brake)}
+        hazards = by_severity(hazards_of_limits(parts))
+    texts = tuple(row for row in rows("controller_card") if "text" in row)
+    if board.drive.motors is not None and board.drive.motors.si == "1":
+        texts = tuple(row for row in texts if row.text("name") != "each controller")
+    temperatures = tuple(row for row in rows("controller_card") if "start" in row)
+    return ControllerCard(items, held_by, temperatures, texts, hazards)
 
 
 def _brake_way(board: Board) -> str:

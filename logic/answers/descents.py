@@ -32,11 +32,11 @@ def rest_voltage(*, empty_voltage: Volt, full_voltage: Volt, charge: One) -> Vol
 
 @dataclass(frozen=True)
 class Descent:
-    """Results by name, the outcome ("" while a value is missing), and its hazard if it is one."""
+    """Results by name, the outcome ("" while a value is missing), and its hazard, if it is one."""
 
     items: dict[str, Item]
     outcome: str
-    hazard: Hazard | None
+    hazards: tuple[Hazard, ...]
 
 
 class DescentParts(BrakeParts):
@@ -147,6 +147,6 @@ def descent(board: Board, rider: Value | None, asked: Asked) -> Descent:
         try:
             outcome = parts.outcome()
         except (Missing, InputError):
-            return Descent(items, "", None)
+            return Descent(items, "", ())
     word = SIGNALS[outcome]
-    return Descent(items, outcome, None if word is None else Hazard(word, outcome))
+    return Descent(items, outcome, () if word is None else (Hazard(word, outcome),))

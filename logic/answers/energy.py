@@ -186,8 +186,9 @@ def limit_faults(parts: BrakeParts) -> list[Fault]:
     return found
 
 
-def _hazards(parts: BrakeParts) -> list[Hazard]:
-    found = [
+def hazards_of_limits(parts: BrakeParts) -> list[Hazard]:
+    """Return the faults as hazards with both currents."""
+    return [
         Hazard(
             fault.signal,
             fault.key,
@@ -195,6 +196,10 @@ def _hazards(parts: BrakeParts) -> list[Hazard]:
         )
         for fault in limit_faults(parts)
     ]
+
+
+def _hazards(parts: BrakeParts) -> list[Hazard]:
+    found = hazards_of_limits(parts)
     try:
         cuts_out = may_cut_out(
             rest_voltage=parts.voltage("full"),

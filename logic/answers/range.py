@@ -64,6 +64,7 @@ class RangeAnswer:
     """
 
     items: dict[str, Item]
+    modelled: Item
     learnt: bool
     counted: int
     left_out: int
@@ -121,9 +122,12 @@ class RangeParts(PackParts):
 
 
 def range_answer(
-    board: Board, rider: Value | None, asked: Asked, rides: Sequence[LoggedRide] = ()
+    board: Board, rider: Value | None, asked: Asked, rides: Sequence[LoggedRide] = (), *, drawn: bool = True
 ) -> RangeAnswer:
-    """Return the range of a board: learnt when three rides or more tell it, modelled besides."""
+    """Return the range of a board: learnt when three rides or more tell it, modelled besides.
+
+    The curves are left out unless they are to be `drawn`.
+    """
     with recording() as recorder:
         parts = RangeParts(Reading(board, rider), asked)
         usable = attempt(recorder, "usable", "energy", lambda: parts.usable_now)
@@ -150,17 +154,17 @@ def range_answer(
         "range": replace(taught_range if is_learnt else modelled, name="range"),
         "usable": usable,
         "per_distance": per_distance,
-        "modelled": modelled,
         "cold": cold,
         "per_distance_learnt": taught,
-        "learnt": taught_range,
     }
-    return RangeAnswer(items, is_learnt, len(known), left_out, _curves(parts))
+    if is_learnt:
+        items["modelled"] = modelled
+    return RangeAnswer(items, modelled, is_learnt, len(known), left_out, _curves(parts) if drawn else ())
 
 
 def range_alone(board: Board, rider: Value | None, asked: Asked, rides: Sequence[LoggedRide] = ()) -> Item:
     """Return the range only: the learnt one where there is one."""
-    return range_answer(board, rider, asked, rides).items["range"]
+    return range_answer(board, rider, asked, rides, drawn=False).items["range"]
 
 
 def _learnt(recorder: Recorder, parts: RangeParts, rides: list[Ride]) -> tuple[Item, Item]:

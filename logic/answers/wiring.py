@@ -139,7 +139,12 @@ class WireParts(PackParts):
 
     def carries(self) -> Ampacity:
         """Return what the wire carries."""
-        return ampacity(area=self.area)
+        try:
+            return ampacity(area=self.area)
+        except InputError as problem:
+            raise InputError(
+                "pack.lead_area", self.area, "range", problem.low, problem.high, "section"
+            ) from problem
 
     def fuse(self) -> FuseChoice:
         """Return the range of fuse ratings."""
