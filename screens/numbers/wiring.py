@@ -2,8 +2,8 @@
 
 from typing import Any
 
-from logic.answers.wiring import LEAD, INRUSH, Wiring, wiring
 from logic.answers.reading import Item
+from logic.answers.wiring import INRUSH, LEAD, Wiring, wiring
 from logic.board import Board, Value
 from logic.errors import InputError
 from logic.tables import rows

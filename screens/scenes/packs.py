@@ -145,13 +145,11 @@ def below_full(driver: Driver) -> None:
 
 def pack_out(driver: Driver) -> None:
     """Charge a pack that was taken out of use."""
+    board(driver, "Lock-keeper")
     clean(driver)
     take_out(driver.app.state, "swollen")
     driver.tap("Numbers")
     driver.tap("Charging")
-    driver.settle()
-    state = driver.app.state
-    state.store.put(f"pack_out/{state.saved.id}", None)
 
 
 def flight_no(driver: Driver) -> None:
@@ -182,7 +180,10 @@ def card(driver: Driver) -> None:
 
 
 def signs(driver: Driver) -> None:
-    """Open the stop signs."""
+    """Open the stop signs of a board that no other scene rides."""
+    board(driver, "Lock-keeper")
+    driver.app.shell.place("ride")
+    driver.frame(2)
     clean(driver)
     driver.tap("Swollen or hot pack?")
 
