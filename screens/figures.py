@@ -224,7 +224,10 @@ class FiguresPage(AppPage):
             control.refresh()
         changed = [label_of(key) for key in self.state.trial] if self.TRIES else []
         self.trying = "" if self.state.is_scratch or not changed else "Trying: " + ", ".join(changed)
-        if not self.TRIES and self.state.trial and not self.state.is_scratch:
+        if self.stopped:
+            # The chip of the board says that a trial is open; nothing stands beside a DANGER.
+            self.trying = ""
+        elif not self.TRIES and self.state.trial and not self.state.is_scratch:
             self.trying = "A trial is open: this page uses the saved board."
 
     # Trying values

@@ -16,6 +16,7 @@ class RideHome(AppPage):
 
     begun = BooleanProperty(defaultvalue=False)
     belts = StringProperty()
+    notice = ObjectProperty()
     packs = ObjectProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
@@ -27,6 +28,7 @@ class RideHome(AppPage):
         """Show what is known of the belts."""
         self.begun = not self.state.is_scratch
         self.belts = "\n".join(self._belt_line(side) for side in self.state.saved.sides) if self.begun else ""
+        self.notice.refresh()
         self.packs.refresh()
         if self._shows != self.begun:
             self._shows = self.begun
