@@ -150,11 +150,13 @@ class Controller(_Part):
     regen_current: Value | None = None
     duty: Value | None = None
     erpm_limit: Value | None = None
+    capacitance: Value | None = None
+    voltage_limit: Value | None = None
 
 
 @dataclass(frozen=True)
 class Pack(_Part):
-    """Cells per pack and the number of packs joined in parallel."""
+    """Cells per pack, packs joined in parallel, and what stands between them and the controller."""
 
     packs: Value | None = None
     series: Value | None = None
@@ -166,6 +168,19 @@ class Pack(_Part):
     cell_charge_current: Value | None = None
     marked_energy: Value | None = None
     tested: Value | None = None
+    marked: Value | None = None
+    cell_brake_current: Value | None = None
+    cell_mass: Value | None = None
+    window: Value | None = None
+    charger_voltage: Value | None = None
+    charger_current: Value | None = None
+    bms_discharge_current: Value | None = None
+    bms_charge_current: Value | None = None
+    fuse: Value | None = None
+    connector_current: Value | None = None
+    lead_area: Value | None = None
+    lead_length: Value | None = None
+    lead_insulation: Value | None = None
 
 
 @dataclass(frozen=True)

@@ -101,6 +101,7 @@ class Entry(Column):
             units = [unit.shown for unit in quantity.units if unit.shown]
             home = quantity.home(style.system).shown
             self._keypad.units = units
+            self._keypad.signed = field.quantity == "temperature" or (field.low or 0.0) < 0.0
             self._keypad.unit = value.typed_unit if value is not None and value.typed_unit in units else home
             self._keypad.mark = style.mark
             self._keypad.text = typed

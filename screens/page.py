@@ -32,7 +32,8 @@ class AppPage(Page):
         self.args: dict[str, Any] = {}
         self.soon = Clock.create_trigger(self._refresh, -1)
         super().__init__(**kwargs)
-        state.bind(revision=lambda *_: self.soon())
+        # A bound method is held weakly: a page that the shell lets go of is gone.
+        state.bind(revision=self._changed)
 
     @property
     def style(self) -> Style:
@@ -43,6 +44,9 @@ class AppPage(Page):
     def in_front(self) -> bool:
         """Tell whether this is the page that is seen."""
         return self.parent is not None
+
+    def _changed(self, *_: object) -> None:
+        self.soon()
 
     def _refresh(self, *_: object) -> None:
         if self.in_front:

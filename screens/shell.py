@@ -247,6 +247,10 @@ class Shell(Surface, BoxLayout):
         self._show()
         return True
 
+    def forget(self) -> None:
+        """Let go of every page but the one in front; each is built anew when it is asked for."""
+        self.pages = {name: page for name, page in self.pages.items() if page is self.page}
+
     def open_board(self) -> None:
         """Open the page of the board in use, from anywhere."""
         if self.trail[-1][0] != "board":

@@ -4,5 +4,8 @@ PAGES = {
     "ride": "screens.ride.home.RideHome",
     "ride.tension": "screens.ride.tension.TensionCheck",
     "ride.tension_saved": "screens.ride.tension_saved.TensionSaved",
+    "ride.flight": "screens.ride.flight.FlightPage",
+    "ride.flight_card": "screens.ride.flight_card.FlightCard",
+    "ride.pack_signs": "screens.ride.pack_signs.PackSigns",
 }
 """Class of each page by its name; it is imported at the first visit."""

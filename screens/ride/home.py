@@ -2,9 +2,10 @@
 
 from typing import Any
 
-from kivy.properties import BooleanProperty, StringProperty
+from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
 from screens.page import AppPage
+from screens.ride import pack_state  # noqa: F401  (home.kv names its class)
 from screens.widgets.load import load_kv
 from screens.widgets.row import Foot
 from screens.words.tension import ago, tension_text
@@ -15,6 +16,8 @@ class RideHome(AppPage):
 
     begun = BooleanProperty(defaultvalue=False)
     belts = StringProperty()
+    notice = ObjectProperty()
+    packs = ObjectProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Name the place."""
@@ -25,6 +28,8 @@ class RideHome(AppPage):
         """Show what is known of the belts."""
         self.begun = not self.state.is_scratch
         self.belts = "\n".join(self._belt_line(side) for side in self.state.saved.sides) if self.begun else ""
+        self.notice.refresh()
+        self.packs.refresh()
         if self._shows != self.begun:
             self._shows = self.begun
             self.foot = TaskFoot(page=self) if self.begun else BeginFoot(page=self)

@@ -1,5 +1,6 @@
 """Named walks to each screen and each important state, for the pictures, the audit and the README."""
 
+import gc
 import tempfile
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
@@ -56,8 +57,11 @@ def reset(driver: Driver, theme: str = "day", text: float = 1.0) -> None:
     state.choose(next(board.id for board in state.boards() if board.name == "Towpath 36"))
     state.drop()
     state.undo = None
-    state.set_person(theme=theme, text=text)
     shell.place("ride")
+    # A change of text size lays out every page that was ever built: only the first screen is kept.
+    shell.forget()
+    gc.collect()
+    state.set_person(theme=theme, text=text)
     driver.settle()
 
 

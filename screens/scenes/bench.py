@@ -2,6 +2,7 @@
 
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.scenes.packs import BENCH
 
 
 def home(driver: Driver) -> None:
@@ -9,4 +10,4 @@ def home(driver: Driver) -> None:
     driver.tap("Bench")
 
 
-SCENES = (Scene("bench", home),)
+SCENES = (Scene("bench", home), *BENCH)

@@ -7,6 +7,7 @@ from logic.answers.gearing import gearing
 from logic.answers.reading import Result
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.scenes.packs import NUMBERS
 from screens.words import Style
 from screens.words.gearing import ITEMS
 
@@ -87,6 +88,7 @@ SCENES = (
     Scene("gearing-band", band),
     Scene("gearing-working", working),
     Scene("gearing-scratch", comes_short),
+    *NUMBERS,
 )
 
 

@@ -7,6 +7,7 @@ from logic.answers.reading import Result
 from logic.answers.tension import belt_plan
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.scenes.packs import RIDE
 from screens.words import Style
 from screens.words.tension import ITEMS
 
@@ -81,6 +82,7 @@ SCENES = (
     Scene("tension-working", working),
     Scene("tension-drawing", drawing),
     Scene("tension-saved", saved),
+    *RIDE,
 )
 
 

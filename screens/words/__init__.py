@@ -2,10 +2,11 @@
 
 from dataclasses import dataclass
 
+from logic.answers.questions import questions
 from logic.answers.reading import Result
 from logic.board import board_fields
 from logic.errors import InputError
-from logic.units import MINUS, Shown, factor, number_text, quantities, show, show_in
+from logic.units import MINUS, Shown, number_text, quantities, show, show_in
 
 KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
 KNOWN_LETTER = {"measured": "M", "label": "L", "guess": "G", "assumed": "A"}
@@ -52,7 +53,7 @@ class Style:
     def scale(self, si: float, quantity: str) -> float:
         """Return a value as a bare number in the unit this person reads first, for an axis."""
         kind = quantities()[quantity]
-        return si / factor(kind.home(self.system).pint, kind.si)
+        return kind.home(self.system).of_si(si, kind.si)
 
     def plain(self, number: float, digits: int = 3) -> str:
         """Return a number without a unit."""
@@ -64,6 +65,8 @@ def label_of(key: str) -> str:
     if key == "rider.mass":
         return "Rider"
     field = board_fields().get(key)
+    if field is None and key in questions():
+        field = questions()[key].field
     return field.label if field is not None else key
 
 
@@ -101,6 +104,11 @@ SENTENCES = {
     ),
     "name length": "A name has 1 to 40 letters.",
     "name taken": "Another board has this name.",
+    "no braking": "No current may go back into the pack: the motors do not brake.",
+    "above 1 C": "Above 1 C no time is given: allow up to 3 h and read the cell's sheet.",
+    "not reached": "The drive does not reach this speed here.",
+    "needs the brake": "On this slope it must be braked.",
+    "target below charge": "The charge is above what it is to be charged to.",
 }
 """Sentence of each reason for refusing a value."""
 

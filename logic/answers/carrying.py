@@ -1,0 +1,127 @@
+"""Carrying packs by air: what may fly, and the card to show at a counter. The rules are dated data."""
+
+from dataclasses import dataclass
+from functools import cached_property
+
+from logic.answers.pack_parts import PackParts
+from logic.answers.questions import Asked
+from logic.answers.reading import Item, Reading, Result, attempt
+from logic.board import Board
+from logic.errors import InputError, Missing
+from logic.pack.travel import Edition, Verdict, edition, rules, verdict
+from logic.tables import Row, pick
+from logic.workings import recording, unrecorded
+
+UNKNOWN = "not known"
+
+
+@dataclass(frozen=True)
+class PackCard:
+    """One pack of the counter card, SI: its energy, its arithmetic, and whether the case says it."""
+
+    number: int
+    energy: float
+    voltage: float
+    capacity: float
+    marked: bool
+
+
+@dataclass(frozen=True)
+class Flight:
+    """What may fly. `verdict` is None while a value is missing; `differs` tells that case and cells disagree.
+
+    `cards` is empty unless there is something to show at a counter.
+    """
+
+    energy: Item
+    all_joined: Item
+    verdict: Verdict | None
+    problem: InputError | None
+    marked: str
+    tested: str
+    packs: int | None
+    loose: int
+    joined: bool
+    differs: bool
+    cards: tuple[PackCard, ...]
+    edition: Edition
+    rules: tuple[Row, ...]
+
+
+class FlightParts(PackParts):
+    """The packs as an airline looks at them."""
+
+    @cached_property
+    def each(self) -> float:
+        """Energy of one pack: what its case says, else volts times amp-hours."""
+        if self.read.board.pack.marked_energy is not None:
+            return self.read("pack.marked_energy")
+        return self.energy(self.one)
+
+    @property
+    def marked(self) -> str:
+        """Whether the figure is on the case: answered, or plain from the figure itself."""
+        otherwise = "yes" if self.read.board.pack.marked_energy is not None else UNKNOWN
+        return self.read.choice("pack.marked", otherwise)
+
+
+def flight(board: Board, asked: Asked, *, damaged: bool = False) -> Flight:
+    """Return what may fly of the packs of a board. `damaged` is a pack that was taken out of use."""
+    with recording() as recorder:
+        parts = FlightParts(Reading(board), asked)
+        each = attempt(recorder, "each", "energy", lambda: parts.each)
+        joined_energy = attempt(recorder, "all_joined", "energy", lambda: parts.energy_all)
+    marked, tested = parts.marked, parts.read.choice("pack.tested", UNKNOWN)
+    packs = None if board.pack.packs is None else int(float(board.pack.packs.si))
+    joined = asked.choice("ask.carried") == "joined" and packs is not None and packs > 1
+    with unrecorded():
+        loose = int(asked("ask.loose"))
+        found, problem = None, None
+        if isinstance(each, Result) and packs is not None:
+            try:
+                found = verdict(
+                    energies=(each.value,) * packs,
+                    joined=joined,
+                    marked=marked,
+                    tested=tested,
+                    spares=min(loose, packs),
+                    damaged=damaged,
+                )
+            except InputError as refused:
+                problem = refused
+        cards = _cards(parts, packs or 0) if found is not None and found.card else ()
+        differs = _differs(parts)
+    return Flight(
+        each,
+        joined_energy,
+        found,
+        problem,
+        marked,
+        tested,
+        packs,
+        loose,
+        joined,
+        differs,
+        cards,
+        edition(),
+        rules(),
+    )
+
+
+def _cards(parts: FlightParts, packs: int) -> tuple[PackCard, ...]:
+    try:
+        voltage, capacity = parts.voltage("nominal"), parts.capacity(parts.one)
+    except (Missing, InputError):
+        voltage = capacity = 0.0
+    marked = parts.read.board.pack.marked_energy is not None
+    return tuple(PackCard(number + 1, parts.each, voltage, capacity, marked) for number in range(packs))
+
+
+def _differs(parts: FlightParts) -> bool:
+    """Tell whether the watt-hours on the case and those of the cells are apart."""
+    try:
+        computed = parts.energy(parts.one)
+    except (Missing, InputError):
+        return False
+    share = pick("pack_practice", name="marked apart").number("share")
+    return abs(parts.each - computed) > share * computed

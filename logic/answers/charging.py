@@ -1,0 +1,211 @@
+"""Charging: what a charger does to these cells, how long it takes, and at what temperature."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property, partial
+
+from logic.answers.pack_parts import PackParts
+from logic.answers.questions import Asked, Hazard, banded, by_severity
+from logic.answers.reading import Item, Reading, attempt
+from logic.board import Board
+from logic.errors import InputError, Missing
+from logic.pack import cells
+from logic.pack.charging import (
+    ChargerCheck,
+    charge_rate,
+    charge_time,
+    charger_check,
+    current_outcome,
+    missing_charge,
+    taper,
+    temperature_row,
+    wall_energy_band,
+)
+from logic.si import Joule, One
+from logic.workings import cited, recording, unrecorded
+
+
+@cited("energy * (target - charge)", source="derived charge counted in watt-hours", standing="derived")
+def energy_to_refill(*, energy: Joule, charge: One, target: One) -> Joule:
+    """Return the energy to put back, from one share of charge to another.
+
+    >>> energy_to_refill(energy=1000.0, charge=0.25, target=1.0)
+    750.0
+    """
+    return energy * (target - charge)
+
+
+@dataclass(frozen=True)
+class Charging:
+    """Results by name; the charger against the pack, None while a value is missing; hazards, the worst first.
+
+    `amps` is "within limit", "look at the cell sheet", "over cell limit" or "" while a value is missing.
+    """
+
+    items: dict[str, Item]
+    check: ChargerCheck | None
+    amps: str
+    temperature: str
+    hazards: tuple[Hazard, ...]
+
+
+class ChargeParts(PackParts):
+    """What stands on the charger: one pack, or all of them joined."""
+
+    @cached_property
+    def joined(self) -> float:
+        """Packs on the charger together."""
+        return self.packs if self.asked.choice("ask.charged") == "joined" else self.one
+
+    @cached_property
+    def amps(self) -> float:
+        """Current of the charger."""
+        return self.read("pack.charger_current")
+
+    @cached_property
+    def cell_amps(self) -> float:
+        """Current into each cell."""
+        return cells.cell_current(current=self.amps, parallel=self.parallel, packs=self.joined)
+
+    @cached_property
+    def charge(self) -> float:
+        """Share of a full charge that is left."""
+        return self.asked("ask.charge")
+
+    @cached_property
+    def target(self) -> float:
+        """Share of a full charge to stop at. Raises InputError when the charge is above it already."""
+        target = self.asked("ask.target")
+        if target < self.charge:
+            raise InputError("ask.target", target, "target below charge", low=self.charge, high=1.0)
+        return target
+
+    @cached_property
+    def rate(self) -> float:
+        """Charge rate of the cells."""
+        return charge_rate(current=self.cell_amps, capacity=self.capacity_cell)
+
+    @cached_property
+    def missing(self) -> float:
+        """Amp-hours to put in."""
+        return missing_charge(capacity=self.capacity(self.joined), charge=self.charge, target=self.target)
+
+    def time(self) -> tuple[float, float]:
+        """Return the shortest and the longest likely time."""
+        factor = taper(rate=self.rate, target=self.target)
+        return (
+            charge_time(taper=factor.low, missing=self.missing, current=self.amps),
+            charge_time(taper=factor.high, missing=self.missing, current=self.amps),
+        )
+
+    @cached_property
+    def refill(self) -> float:
+        """Energy to put back."""
+        return energy_to_refill(energy=self.energy(self.joined), charge=self.charge, target=self.target)
+
+    def wall(self) -> tuple[float, float]:
+        """Return the band of the energy from the wall."""
+        band = wall_energy_band(energy=self.refill)
+        return band.low, band.high
+
+    def check(self) -> ChargerCheck:
+        """Return whether the charger's volts are right."""
+        return charger_check(
+            charger_voltage=self.read("pack.charger_voltage"),
+            series=int(self.series),
+            cells=self.chemistry,
+        )
+
+
+RESULTS: dict[str, tuple[str, Callable[[ChargeParts], float]]] = {
+    "cell_amps": ("current", lambda parts: parts.cell_amps),
+    "rate": ("charge_rate", lambda parts: parts.rate),
+    "full": ("voltage", lambda parts: parts.voltage("full")),
+    "missing": ("charge", lambda parts: parts.missing),
+    "refill": ("energy", lambda parts: parts.refill),
+    "heat": (
+        "power",
+        lambda parts: cells.heat(current=parts.amps, resistance=parts.resistance(parts.joined)),
+    ),
+}
+
+
+def charging(board: Board, asked: Asked) -> Charging:
+    """Return everything the charging page shows."""
+    with recording() as recorder:
+        parts = ChargeParts(Reading(board), asked)
+        items = {
+            name: attempt(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in RESULTS.items()
+        }
+        items["time"] = banded(recorder, "time", "long_time", parts.time)
+        items["wall"] = banded(recorder, "wall", "energy", parts.wall)
+    with unrecorded():
+        check = _check(parts)
+        amps = _amps(parts)
+        row = temperature_row(temperature=asked("ask.cells_at"))
+        hazards = [*_charger_hazards(check), *_amps_hazards(parts, amps)]
+        if row.text("signal"):
+            hazards.append(Hazard(row.text("signal"), f"charging {row.text('key')}"))
+    return Charging(items, check, amps, row.text("key"), by_severity(hazards))
+
+
+def wrong_charger(board: Board) -> bool:
+    """Tell whether the charger of a board is wrong for its packs: DANGER. False while a value is missing."""
+    with unrecorded():
+        check = _check(ChargeParts(Reading(board)))
+    return check is not None and check.danger
+
+
+def _check(parts: ChargeParts) -> ChargerCheck | None:
+    try:
+        return parts.check()
+    except (Missing, InputError):
+        return None
+
+
+def _charger_hazards(check: ChargerCheck | None) -> list[Hazard]:
+    if check is None or not check.danger:
+        return []
+    return [
+        Hazard(
+            "DANGER",
+            f"charger {check.outcome}",
+            (("low", check.low, "voltage"), ("high", check.high, "voltage")),
+        )
+    ]
+
+
+def _limit(parts: ChargeParts) -> float | None:
+    return parts.read("pack.cell_charge_current") if parts.read.board.pack.cell_charge_current else None
+
+
+def _amps(parts: ChargeParts) -> str:
+    try:
+        return current_outcome(
+            cell_current=parts.cell_amps, cell_limit=_limit(parts), cell_capacity=parts.capacity_cell
+        )
+    except (Missing, InputError):
+        return ""
+
+
+def _amps_hazards(parts: ChargeParts, amps: str) -> list[Hazard]:
+    found = []
+    if amps == "over cell limit":
+        limit = _limit(parts) or 0.0
+        found.append(
+            Hazard(
+                "WARNING",
+                "charging over cell limit",
+                (("asked", parts.cell_amps, "current"), ("allowed", limit, "current")),
+            )
+        )
+    elif amps == "look at the cell sheet":
+        found.append(Hazard("", "look at the cell sheet", (("asked", parts.cell_amps, "current"),)))
+    bms = parts.read.board.pack.bms_charge_current
+    try:
+        if bms is not None and parts.amps > float(bms.si) * parts.joined:
+            found.append(Hazard("", "charger over BMS"))
+    except Missing:
+        return found
+    return found

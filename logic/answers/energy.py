@@ -1,0 +1,212 @@
+"""Packs: energy, volts, sag and heat, and which part limits the current first, in drive and in braking."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import partial
+
+from logic.answers.pack_braking import BrakeParts
+from logic.answers.pack_parts import BRAKE, BURST, DRIVE
+from logic.answers.questions import Asked, Hazard, banded, by_severity
+from logic.answers.reading import Item, Reading, attempt
+from logic.board import Board, Value
+from logic.errors import InputError, Missing
+from logic.pack import cells
+from logic.pack.limits import Fault, faults, may_cut_out, weakest
+from logic.si import Kilogram, One
+from logic.tables import pick
+from logic.workings import cited, recording, unrecorded
+
+
+@cited("share * cells_mass", source="derived cells with case, leads and BMS", standing="derived")
+def finished_mass(*, share: One, cells_mass: Kilogram) -> Kilogram:
+    """Return the mass of a finished pack.
+
+    >>> finished_mass(share=1.5, cells_mass=2.0)
+    3.0
+    """
+    return share * cells_mass
+
+
+@dataclass(frozen=True)
+class PackFigures:
+    """Results by name, the part that limits first in each way, and what deserves a word, the worst first."""
+
+    items: dict[str, Item]
+    weakest: dict[str, str]
+    hazards: tuple[Hazard, ...]
+
+
+def pack_figures(board: Board, rider: Value | None, asked: Asked) -> PackFigures:
+    """Return everything the page of a pack's energy and limits shows."""
+    with recording() as recorder:
+        parts = BrakeParts(Reading(board, rider), asked)
+        items = {
+            name: attempt(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in RESULTS.items()
+        }
+        items["mass"] = banded(recorder, "mass", "mass", partial(_mass, parts))
+        if board.pack.cell_resistance is None:
+            for kind in ("power", "energy"):
+                name = f"resistance_{kind}"
+                items[name] = banded(recorder, name, "resistance", partial(_usual, parts, kind))
+    with unrecorded():
+        return PackFigures(items, _weakest(parts), by_severity(_hazards(parts)))
+
+
+def pack_energy(board: Board) -> Item:
+    """Return the energy of all packs alone, or what stands in its way."""
+    with recording() as recorder:
+        parts = BrakeParts(Reading(board))
+        return attempt(recorder, "energy", "energy", lambda: parts.energy_all)
+
+
+def _loaded(parts: BrakeParts) -> float:
+    return cells.terminal_voltage(
+        open_circuit_voltage=parts.voltage("nominal"),
+        current=parts.battery_current,
+        resistance=parts.pack_resistance,
+    )
+
+
+def _regen(parts: BrakeParts) -> float:
+    current = parts.read("controller.regen_current")
+    if current <= 0.0:
+        raise InputError("controller.regen_current", current, "no braking")
+    return current
+
+
+def _cell_current(parts: BrakeParts) -> float:
+    return cells.cell_current(current=parts.battery_current, parallel=parts.parallel, packs=parts.packs)
+
+
+def _limit(way: str, parts: BrakeParts) -> float:
+    return weakest_current(parts.limits(way))
+
+
+def weakest_current(limits: dict[str, float]) -> float:
+    """Return the current of the part that limits first, the recorded number itself."""
+    return limits[weakest(limits).part]
+
+
+def _cells_mass(parts: BrakeParts) -> float:
+    return cells.cells_mass(
+        cell_mass=parts.read("pack.cell_mass"),
+        series=parts.series,
+        parallel=parts.parallel,
+        packs=parts.packs,
+    )
+
+
+def _mass(parts: BrakeParts) -> tuple[float, float]:
+    bare = _cells_mass(parts)
+    shares = [
+        pick("pack_practice", name=f"finished pack, {end}").number("share") for end in ("light", "heavy")
+    ]
+    return (
+        finished_mass(share=shares[0], cells_mass=bare),
+        finished_mass(share=shares[1], cells_mass=bare),
+    )
+
+
+def _usual(parts: BrakeParts, kind: str) -> tuple[float, float]:
+    row = pick("cell_kinds", kind=kind)
+    low, high = (
+        cells.pack_resistance(
+            cell_resistance=row.number(f"resistance_{end}"),
+            series=parts.series,
+            parallel=parts.parallel,
+            packs=parts.packs,
+        )
+        for end in ("low", "high")
+    )
+    return low, high
+
+
+RESULTS: dict[str, tuple[str, Callable[[BrakeParts], float]]] = {
+    "energy": ("energy", lambda parts: parts.energy_all),
+    "energy_each": ("energy", lambda parts: parts.energy(parts.one)),
+    "full": ("voltage", lambda parts: parts.voltage("full")),
+    "nominal": ("voltage", lambda parts: parts.voltage("nominal")),
+    "empty": ("voltage", lambda parts: parts.voltage("empty")),
+    "capacity": ("charge", lambda parts: parts.capacity(parts.packs)),
+    "resistance": ("resistance", lambda parts: parts.pack_resistance),
+    "limit_drive": ("current", partial(_limit, DRIVE)),
+    "limit_brake": ("current", partial(_limit, BRAKE)),
+    "limit_burst": ("current", partial(_limit, BURST)),
+    "slows_set": ("acceleration", lambda parts: parts.slows(_regen(parts))),
+    "stops_set": ("way", lambda parts: parts.stops(_regen(parts))),
+    "slows_brake": ("acceleration", lambda parts: parts.slows(_limit(BRAKE, parts))),
+    "stops_brake": ("way", lambda parts: parts.stops(_limit(BRAKE, parts))),
+    "slows_burst": ("acceleration", lambda parts: parts.slows(_limit(BURST, parts))),
+    "stops_burst": ("way", lambda parts: parts.stops(_limit(BURST, parts))),
+    "full_braking": ("voltage", lambda parts: parts.volts_with(_regen(parts), "full")),
+    "sag": (
+        "voltage",
+        lambda parts: cells.sag(current=parts.battery_current, resistance=parts.pack_resistance),
+    ),
+    "loaded": ("voltage", _loaded),
+    "heat": (
+        "power",
+        lambda parts: cells.heat(current=parts.battery_current, resistance=parts.pack_resistance),
+    ),
+    "cell_current": ("current", _cell_current),
+    "short": (
+        "current",
+        lambda parts: cells.short_circuit_current(
+            voltage=parts.voltage("full"), resistance=parts.pack_resistance
+        ),
+    ),
+    "cells_mass": ("mass", _cells_mass),
+}
+"""Quantity and computation of each result, in the order shown."""
+
+
+def _weakest(parts: BrakeParts) -> dict[str, str]:
+    found = {}
+    for way in (DRIVE, BRAKE, BURST):
+        try:
+            found[way] = weakest(parts.limits(way)).part
+        except (Missing, InputError):
+            continue
+    return found
+
+
+def limit_faults(parts: BrakeParts) -> list[Fault]:
+    """Return what is wrong between the controller's limits and the parts in their path, drive first."""
+    found: list[Fault] = []
+    # A stop lasts seconds: the cells' 10 s limit counts where it is known, else the one for charging.
+    brake_way = BURST if parts.read.board.pack.cell_brake_current is not None else BRAKE
+    for way in (DRIVE, brake_way):
+        try:
+            limits = parts.limits(way)
+        except (Missing, InputError):
+            continue
+        if "controller" in limits:
+            found += faults(controller=limits["controller"], limits=limits, braking=way != DRIVE)
+    return found
+
+
+def hazards_of_limits(parts: BrakeParts) -> list[Hazard]:
+    """Return the faults as hazards with both currents."""
+    return [
+        Hazard(
+            fault.signal,
+            fault.key,
+            (("asked", fault.asked, "current"), ("allowed", fault.allowed, "current")),
+        )
+        for fault in limit_faults(parts)
+    ]
+
+
+def _hazards(parts: BrakeParts) -> list[Hazard]:
+    found = hazards_of_limits(parts)
+    try:
+        cuts_out = may_cut_out(
+            rest_voltage=parts.voltage("full"),
+            current=_regen(parts),
+            resistance=parts.pack_resistance,
+            full_voltage=parts.voltage("full"),
+        )
+    except (Missing, InputError):
+        return found
+    return [*found, Hazard("", "full pack cuts out")] if cuts_out else found

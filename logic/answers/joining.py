@@ -1,0 +1,294 @@
+"""Joining two packs, in parallel or in series: whether they may be, and what flows at the instant."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property, partial
+
+from logic.answers.pack_parts import PackParts
+from logic.answers.questions import Asked, Hazard, by_severity
+from logic.answers.reading import Item, Reading, attempt
+from logic.board import Board, Value
+from logic.errors import InputError, Missing
+from logic.pack import cells
+from logic.pack.joining import (
+    Outcome,
+    allowed_difference,
+    charge_moved,
+    heat_in_all,
+    joining_current,
+    joining_figures,
+    joining_heat,
+    joining_outcome,
+    joining_rules,
+    loop_resistance,
+    settling_time,
+    storage,
+    time_constant,
+)
+from logic.pack.limits import cells_limit
+from logic.si import Ampere, One, Volt
+from logic.tables import Row, pick
+from logic.workings import cited, recording, unrecorded
+
+SECOND = {
+    "ask.second_series": "pack.series",
+    "ask.second_chemistry": "pack.chemistry",
+    "ask.second_parallel": "pack.parallel",
+    "ask.second_capacity": "pack.cell_capacity",
+    "ask.second_resistance": "pack.cell_resistance",
+}
+"""What the second pack is asked for, and the board value it is like until an answer differs."""
+
+CELL_CURRENT = "pack.cell_charge_current"
+
+
+@cited("abs(first - second)", source="derived difference of two readings", standing="derived")
+def difference(*, first: Volt, second: Volt) -> Volt:
+    """Return how far two packs are apart.
+
+    >>> difference(first=41.0, second=41.5)
+    0.5
+    """
+    return abs(first - second)
+
+
+@cited("share * current", source="practice joined packs count as level", standing="practice")
+def settled_current(*, share: One, current: Ampere) -> Ampere:
+    """Return the current at which joined packs count as level.
+
+    >>> settled_current(share=0.05, current=20.0)
+    1.0
+    """
+    return share * current
+
+
+@cited("first + second", source="derived packs in series", standing="derived")
+def series_voltage(*, first: Volt, second: Volt) -> Volt:
+    """Return the volts of two packs in series.
+
+    >>> series_voltage(first=25.2, second=25.2)
+    50.4
+    """
+    return first + second
+
+
+@dataclass(frozen=True)
+class Joining:
+    """Results by name; the outcome, None while a value is missing; rules to read first; hazards."""
+
+    way: str
+    items: dict[str, Item]
+    outcome: Outcome | None
+    rules: tuple[Row, ...]
+    hazards: tuple[Hazard, ...]
+
+
+class JoinParts(PackParts):
+    """Two packs: the board's, and one that is like it unless the answers say otherwise."""
+
+    @cached_property
+    def second(self) -> PackParts:
+        """The second pack as a board of its own."""
+        board = self.read.board
+        for question, key in SECOND.items():
+            if self.asked.has(question):
+                board = board.with_value(key, self.asked.answers[question])
+        return PackParts(Reading(board)) if board is not self.read.board else self
+
+    @cached_property
+    def apart(self) -> float:
+        """Difference of the two readings."""
+        return difference(first=self.asked("ask.first_volts"), second=self.asked("ask.second_volts"))
+
+    def loop(self, *, least: bool) -> float:
+        """Return the resistance of the loop, or the low end of what it may be."""
+
+        def of(parts: PackParts) -> float:
+            cell = parts.least_resistance_cell if least else parts.resistance_cell
+            return cells.pack_resistance(
+                cell_resistance=cell, series=parts.series, parallel=parts.parallel, packs=self.one
+            )
+
+        return loop_resistance(
+            resistance_first=of(self),
+            resistance_second=of(self.second),
+            resistance_leads=self.asked("ask.joining_leads"),
+        )
+
+    @cached_property
+    def least_loop(self) -> float:
+        """Low end of the loop's resistance: what the current is reckoned with."""
+        return self.loop(least=True)
+
+    @cached_property
+    def current(self) -> float:
+        """Current at the instant of joining, at most."""
+        return joining_current(voltage_difference=self.apart, resistance=self.least_loop)
+
+    @cached_property
+    def charge_limit(self) -> float:
+        """Charge limit of the pack that allows less."""
+        limits = [
+            cells_limit(cell_limit=parts.read(CELL_CURRENT), parallel=parts.parallel, packs=self.one)
+            for parts in (self, self.second)
+        ]
+        return min(limits)
+
+    @cached_property
+    def allowed(self) -> float:
+        """Largest difference at which the two may be joined."""
+        return allowed_difference(
+            cell_difference=joining_figures(self.chemistry.name).number("difference"),
+            series=self.series,
+            charge_limit=self.charge_limit,
+            resistance=self.least_loop,
+        )
+
+    @cached_property
+    def stored(self) -> tuple[float, float]:
+        """Capacitance that stands for each pack."""
+
+        def of(parts: PackParts) -> float:
+            return storage(
+                capacity=parts.capacity(self.one),
+                swing=joining_figures(parts.chemistry.name).number("swing"),
+                series=parts.series,
+            )
+
+        return of(self), of(self.second)
+
+    @cached_property
+    def moved(self) -> float:
+        """Charge moved until both are level."""
+        return charge_moved(
+            voltage_difference=self.apart, storage_first=self.stored[0], storage_second=self.stored[1]
+        )
+
+    def settles(self) -> float:
+        """Return the time until the current has all but gone."""
+        constant = time_constant(
+            resistance=self.loop(least=False),
+            storage_first=self.stored[0],
+            storage_second=self.stored[1],
+        )
+        share = pick("pack_practice", name="settled").number("share")
+        return settling_time(
+            time_constant=constant,
+            current=self.current,
+            final_current=settled_current(share=share, current=self.current),
+        )
+
+    def full_in_series(self) -> float:
+        """Return the volts of both in series, full."""
+        return series_voltage(first=self.voltage("full"), second=self.second.voltage("full"))
+
+    def full_of_second(self) -> float:
+        """Return the full volts of the second pack."""
+        return self.second.voltage("full")
+
+
+PARALLEL: dict[str, tuple[str, Callable[[JoinParts], float]]] = {
+    "allowed": ("voltage", lambda parts: parts.allowed),
+    "apart": ("voltage", lambda parts: parts.apart),
+    "current": ("current", lambda parts: parts.current),
+    "heat": (
+        "power",
+        lambda parts: joining_heat(voltage_difference=parts.apart, resistance=parts.least_loop),
+    ),
+    "moved": ("charge", lambda parts: parts.moved),
+    "heat_in_all": (
+        "heat",
+        lambda parts: heat_in_all(charge=parts.moved, voltage_difference=parts.apart),
+    ),
+    "settles": ("time", lambda parts: parts.settles()),
+    "charge_limit": ("current", lambda parts: parts.charge_limit),
+    "loop": ("resistance", lambda parts: parts.least_loop),
+    "capacity_joined": ("charge", lambda parts: parts.capacity(parts.packs)),
+}
+SERIES: dict[str, tuple[str, Callable[[JoinParts], float]]] = {
+    "full_in_series": ("voltage", lambda parts: parts.full_in_series()),
+    "apart": ("voltage", lambda parts: parts.apart),
+}
+
+
+def joining(board: Board, asked: Asked) -> Joining:
+    """Return everything the joining page shows, for the way that was chosen."""
+    way = asked.choice("ask.way")
+    with recording() as recorder:
+        parts = JoinParts(Reading(board), asked)
+        items = {
+            name: attempt(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in (PARALLEL if way == "parallel" else SERIES).items()
+        }
+    with unrecorded():
+        outcome = _outcome(parts)
+        hazards = _parallel(parts, outcome) if way == "parallel" else _series(parts)
+    return Joining(way, items, outcome, joining_rules(way), by_severity(hazards))
+
+
+def _outcome(parts: JoinParts) -> Outcome | None:
+    """Return what the two are, as far as it is known: unlike packs are told before any volts are read."""
+    try:
+        kinds: dict[str, int | str] = {
+            "series_first": int(parts.series),
+            "series_second": int(parts.second.series),
+            "chemistry_first": parts.chemistry.name,
+            "chemistry_second": parts.second.chemistry.name,
+        }
+    except (Missing, InputError):
+        return None
+    unlike = joining_outcome(**kinds, voltage_difference=0.0, allowed=1.0)  # type: ignore[arg-type]
+    if unlike.danger:
+        return unlike
+    try:
+        apart, allowed = parts.apart, parts.allowed
+    except (Missing, InputError):
+        return None
+    return joining_outcome(**kinds, voltage_difference=apart, allowed=allowed)  # type: ignore[arg-type]
+
+
+def _parallel(parts: JoinParts, outcome: Outcome | None) -> list[Hazard]:
+    if outcome is None or not outcome.danger:
+        return _implausible(parts)
+    numbers: tuple[tuple[str, float, str], ...] = ()
+    if outcome.key == "difference too large":
+        numbers = (("asked", parts.apart, "voltage"), ("allowed", parts.allowed, "voltage"))
+    return [Hazard("DANGER", outcome.key, numbers)]
+
+
+def _implausible(parts: JoinParts) -> list[Hazard]:
+    """Return a note when a reading is no voltage these packs can have: a wrong entry or a harmed pack."""
+    try:
+        low, high = parts.chemistry.floor * parts.series, parts.voltage("full") * 1.02
+        readings = [parts.asked("ask.first_volts"), parts.asked("ask.second_volts")]
+    except (Missing, InputError):
+        return []
+    if all(low <= volts <= high for volts in readings):
+        return []
+    return [Hazard("DANGER", "volts outside the pack", (("low", low, "voltage"), ("high", high, "voltage")))]
+
+
+def _series(parts: JoinParts) -> list[Hazard]:
+    found = [Hazard("WARNING", "series lead")]
+    limit = parts.read.board.controller.voltage_limit
+    try:
+        full = parts.full_in_series()
+        if limit is not None and full > float(limit.si):
+            numbers = (("asked", full, "voltage"), ("allowed", float(limit.si), "voltage"))
+            found.insert(0, Hazard("WARNING", "series over the controller", numbers))
+        if parts.chemistry.name != parts.second.chemistry.name:
+            found.insert(0, Hazard("DANGER", "chemistry differs"))
+        if parts.capacity(parts.one) != parts.second.capacity(parts.one):
+            found.insert(0, Hazard("DANGER", "amp-hours differ"))
+        allowed = joining_figures(parts.chemistry.name).number("difference") * parts.series
+        if parts.series == parts.second.series and parts.apart > allowed:
+            numbers = (("asked", parts.apart, "voltage"), ("allowed", allowed, "voltage"))
+            found.insert(0, Hazard("DANGER", "charge differs", numbers))
+    except (Missing, InputError):
+        return found
+    return found
+
+
+def like(board: Board, question: str) -> Value | None:
+    """Return the board value that the second pack is taken to have until an answer says otherwise."""
+    return board.value(SECOND[question])

@@ -1,0 +1,146 @@
+"""The packs of a board as the pack answers see them: cells, energy, resistance, limits; each read once."""
+
+from functools import cached_property
+
+from logic.answers.parts import Parts, chosen
+from logic.answers.questions import Asked
+from logic.answers.reading import Reading
+from logic.errors import Missing
+from logic.pack import cells
+from logic.pack.limits import cells_limit
+from logic.si import Ampere, Ohm, One
+from logic.tables import pick
+from logic.workings import cited
+
+DRIVE, BRAKE, BURST = "drive", "brake", "burst"
+"""Ways a current flows: out of the pack, into it for as long as one likes, into it for about ten seconds."""
+
+FIELDS = {
+    DRIVE: ("pack.cell_discharge_current", "pack.bms_discharge_current", "controller.battery_current"),
+    BRAKE: ("pack.cell_charge_current", "pack.bms_charge_current", "controller.regen_current"),
+    BURST: ("pack.cell_brake_current", "pack.bms_charge_current", "controller.regen_current"),
+}
+"""Board values of cell, BMS and controller for each way."""
+
+
+@cited("limit_each * packs", source="derived packs in parallel share the current", standing="derived")
+def packs_limit(*, limit_each: Ampere, packs: One) -> Ampere:
+    """Return the current of the whole board at which each pack's BMS reaches its limit.
+
+    >>> packs_limit(limit_each=30.0, packs=2.0)
+    60.0
+    """
+    return limit_each * packs
+
+
+@cited("share * resistance", source="derived low end of what a value may be", standing="derived")
+def low_end(*, share: One, resistance: Ohm) -> Ohm:
+    """Return the low end of a resistance.
+
+    >>> low_end(share=0.5, resistance=0.2)
+    0.1
+    """
+    return share * resistance
+
+
+class PackParts(Parts):
+    """Everything a pack answer may need."""
+
+    def __init__(self, reading: Reading, asked: Asked | None = None) -> None:
+        """Take the board from a reading and the page's own answers."""
+        super().__init__(reading)
+        self.asked = asked or Asked()
+
+    @cached_property
+    def parallel(self) -> float:
+        """Cells in parallel in one pack."""
+        return self.read("pack.parallel")
+
+    @cached_property
+    def packs(self) -> float:
+        """Packs joined to ride."""
+        return self.read("pack.packs")
+
+    @cached_property
+    def one(self) -> float:
+        """One pack by itself."""
+        return chosen("Packs looked at", 1.0, "1", "count")
+
+    @cached_property
+    def capacity_cell(self) -> float:
+        """Rated capacity of one cell."""
+        return self.read("pack.cell_capacity")
+
+    @cached_property
+    def resistance_cell(self) -> float:
+        """Resistance of one cell."""
+        return self.read("pack.cell_resistance")
+
+    def resistance(self, packs: float) -> float:
+        """Return the resistance of one or all packs."""
+        return cells.pack_resistance(
+            cell_resistance=self.resistance_cell, series=self.series, parallel=self.parallel, packs=packs
+        )
+
+    @cached_property
+    def pack_resistance(self) -> float:
+        """Resistance of the packs together."""
+        return self.resistance(self.packs)
+
+    @cached_property
+    def least_resistance_cell(self) -> float:
+        """Low end of what the resistance of one cell may be; a measured one is taken as it is."""
+        value = self.read.board.pack.cell_resistance
+        if value is None:
+            return pick("cell_kinds", kind="power").number("resistance_low")
+        if value.known == "measured":
+            return self.resistance_cell
+        share = pick("pack_practice", name="resistance not measured").number("share")
+        return low_end(share=share, resistance=self.resistance_cell)
+
+    def capacity(self, packs: float) -> float:
+        """Return the capacity of one or all packs."""
+        return cells.pack_capacity(cell_capacity=self.capacity_cell, parallel=self.parallel, packs=packs)
+
+    def energy(self, packs: float) -> float:
+        """Return the energy of one or all packs."""
+        return cells.pack_energy(
+            cell_voltage=self.chemistry.nominal,
+            cell_capacity=self.capacity_cell,
+            series=self.series,
+            parallel=self.parallel,
+            packs=packs,
+        )
+
+    @cached_property
+    def energy_all(self) -> float:
+        """Energy of all packs."""
+        return self.energy(self.packs)
+
+    @cached_property
+    def battery_current(self) -> float:
+        """Current asked about: the one that was asked, else the controller's battery limit."""
+        if self.asked.has("ask.current"):
+            return self.asked("ask.current")
+        return self.read("controller.battery_current")
+
+    def limits(self, way: str) -> dict[str, float]:
+        """Return what each known part allows for the whole board. Raises Missing when nothing is known."""
+        cell, bms, controller = FIELDS[way]
+        found = {}
+        if self._set(cell) and self._set("pack.parallel") and self._set("pack.packs"):
+            found["cell"] = cells_limit(cell_limit=self.read(cell), parallel=self.parallel, packs=self.packs)
+        if self._set(bms) and self._set("pack.packs"):
+            found["bms"] = packs_limit(limit_each=self.read(bms), packs=self.packs)
+        if self._set("pack.fuse"):
+            found["fuse"] = self.read("pack.fuse")
+        if self._set("pack.connector_current"):
+            found["connector"] = self.read("pack.connector_current")
+        if self._set(controller) and float(self.read.board.value(controller).si) > 0.0:  # type: ignore[union-attr]
+            found["controller"] = self.read(controller)
+        if not found:
+            raise Missing(cell, controller)
+        return found
+
+    def _set(self, key: str) -> bool:
+        return self.read.board.value(key) is not None

@@ -1,0 +1,293 @@
+"""Wire, fuse and the spark at the plug: sized from the riding current, and first power through a resistor."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property, partial
+from typing import TypeVar
+
+from logic.answers.pack_parts import PackParts
+from logic.answers.questions import Asked, Hazard, by_severity
+from logic.answers.reading import Item, Reading, attempt
+from logic.board import Board
+from logic.errors import InputError, Missing
+from logic.pack import inrush
+from logic.pack.cells import short_circuit_current
+from logic.pack.fuse import FuseChoice, fuse_choice, time_to_heat
+from logic.pack.wiring import (
+    Ampacity,
+    ampacity,
+    copper_resistance,
+    gauge_of_diameter,
+    riding_current,
+    voltage_drop,
+    wire_diameter,
+    wire_heat,
+)
+from logic.si import Metre, Ohm, OhmPerMetre
+from logic.tables import pick, rows
+from logic.workings import cited, recording, unrecorded
+
+T = TypeVar("T")
+
+INSULATION = "XLPE"
+"""Taken for a lead whose insulation is not known."""
+
+
+@cited(
+    "pack_resistance + 2 * resistance_per_length * length", source="derived go and return", standing="derived"
+)
+def loop_of_lead(*, pack_resistance: Ohm, resistance_per_length: OhmPerMetre, length: Metre) -> Ohm:
+    """Return the resistance that a short at the end of the lead leaves: pack and both wires.
+
+    >>> loop_of_lead(pack_resistance=0.1, resistance_per_length=0.005, length=1.0)
+    0.11
+    """
+    return pack_resistance + 2.0 * resistance_per_length * length
+
+
+@dataclass(frozen=True)
+class Wiring:
+    """Results by name; what the wire carries and the fuse for it, None while a value is missing; hazards.
+
+    `wire` is "cool", "warm in a closed deck", "too thin" or "". `least_gauge` is the thinnest size that
+    stays cool in a closed deck, None when none does.
+    """
+
+    items: dict[str, Item]
+    carries: Ampacity | None
+    fuse: FuseChoice | None
+    wire: str
+    least_gauge: float | None
+    hazards: tuple[Hazard, ...]
+
+
+class WireParts(PackParts):
+    """The pack's lead and what flows in it."""
+
+    @cached_property
+    def peak(self) -> float:
+        """Battery current limit: what the lead carries at most."""
+        return self.read("controller.battery_current")
+
+    @cached_property
+    def riding(self) -> float:
+        """Root-mean-square current of a ride."""
+        return riding_current(
+            high_current=self.peak,
+            low_current=self.asked("ask.cruise"),
+            share=self.asked("ask.peak_share"),
+        )
+
+    @cached_property
+    def area(self) -> float:
+        """Copper of one wire."""
+        return self.read("pack.lead_area")
+
+    @cached_property
+    def length(self) -> float:
+        """Length of the lead, one way."""
+        return self.read("pack.lead_length")
+
+    @cached_property
+    def per_length(self) -> float:
+        """Resistance of a metre of one wire, warm."""
+        return copper_resistance(area=self.area, temperature=self.asked("ask.wire_at"))
+
+    @cached_property
+    def loop(self) -> float:
+        """Resistance of pack and lead together; a lead that is not known counts for nothing."""
+        if self.read.board.pack.lead_area is None or self.read.board.pack.lead_length is None:
+            return self.pack_resistance
+        return loop_of_lead(
+            pack_resistance=self.pack_resistance, resistance_per_length=self.per_length, length=self.length
+        )
+
+    @cached_property
+    def short(self) -> float:
+        """Current into a short at the end of the lead, full pack."""
+        return short_circuit_current(voltage=self.voltage("full"), resistance=self.loop)
+
+    @cached_property
+    def capacitance(self) -> float:
+        """Capacitors of the controllers, in all."""
+        return self.read("controller.capacitance")
+
+    @cached_property
+    def precharge(self) -> float:
+        """Resistor that fills them."""
+        return self.asked("ask.precharge")
+
+    def gauge(self) -> float:
+        """Return the gauge nearest to the copper, with its fraction."""
+        return gauge_of_diameter(
+            diameter=wire_diameter(area=self.area),
+            thinnest=pick("wire_constants", name="gauge 36").number("diameter"),
+        )
+
+    def stands_short(self) -> float:
+        """Return how long the wire stands a short before its insulation goes."""
+        copper = pick("wire_constants", name="copper short")
+        insulation = pick("insulation", name=self.read.choice("pack.lead_insulation", INSULATION))
+        return time_to_heat(
+            constant=copper.number("constant"),
+            area=self.area,
+            current=self.short,
+            start=insulation.number("steady"),
+            end=insulation.number("short"),
+            zero=copper.number("zero"),
+        )
+
+    def carries(self) -> Ampacity:
+        """Return what the wire carries."""
+        try:
+            return ampacity(area=self.area)
+        except InputError as problem:
+            raise InputError(
+                "pack.lead_area", self.area, "range", problem.low, problem.high, "section"
+            ) from problem
+
+    def fuse(self) -> FuseChoice:
+        """Return the range of fuse ratings."""
+        return fuse_choice(
+            peak_current=self.peak,
+            riding=self.riding,
+            wire_limit=self.carries().free_high,
+            full_voltage=self.voltage("full"),
+            resistance=self.pack_resistance,
+        )
+
+
+LEAD: dict[str, tuple[str, Callable[[WireParts], float]]] = {
+    "riding": ("current", lambda parts: parts.riding),
+    "closed_low": ("current", lambda parts: parts.carries().closed_low),
+    "closed_high": ("current", lambda parts: parts.carries().closed_high),
+    "free_low": ("current", lambda parts: parts.carries().free_low),
+    "free_high": ("current", lambda parts: parts.carries().free_high),
+    "gauge": ("ratio", lambda parts: parts.gauge()),
+    "per_length": ("resistance_per_length", lambda parts: parts.per_length),
+    "drop": (
+        "voltage",
+        lambda parts: voltage_drop(
+            current=parts.peak, resistance_per_length=parts.per_length, length=parts.length
+        ),
+    ),
+    "wire_heat": (
+        "heat_per_length",
+        lambda parts: wire_heat(current=parts.riding, resistance_per_length=parts.per_length),
+    ),
+    "short": ("current", lambda parts: parts.short),
+    "stands_short": ("time", lambda parts: parts.stands_short()),
+}
+INRUSH: dict[str, tuple[str, Callable[[WireParts], float]]] = {
+    "spark_energy": (
+        "heat",
+        lambda parts: inrush.capacitor_energy(capacitance=parts.capacitance, voltage=parts.voltage("full")),
+    ),
+    "spark_current": (
+        "current",
+        lambda parts: inrush.inrush_current(voltage=parts.voltage("full"), resistance=parts.loop),
+    ),
+    "precharge_time": (
+        "time",
+        lambda parts: inrush.precharge_time(
+            time_constants=pick("wire_practice", name="pre-charge time constants").number("value"),
+            resistance=parts.precharge,
+            capacitance=parts.capacitance,
+        ),
+    ),
+    "precharge_current": (
+        "current",
+        lambda parts: inrush.inrush_current(voltage=parts.voltage("full"), resistance=parts.precharge),
+    ),
+    "precharge_power": (
+        "power",
+        lambda parts: inrush.precharge_power(voltage=parts.voltage("full"), resistance=parts.precharge),
+    ),
+}
+"""Quantity and computation of each result, in the order shown."""
+
+
+def wiring(board: Board, asked: Asked) -> Wiring:
+    """Return everything the wiring page shows."""
+    with recording() as recorder:
+        parts = WireParts(Reading(board), asked)
+        items = {
+            name: attempt(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in {**LEAD, **INRUSH}.items()
+        }
+    with unrecorded():
+        carries, riding, choice = (
+            _or_none(parts.carries),
+            _or_none(lambda: parts.riding),
+            _or_none(parts.fuse),
+        )
+        wire = _wire(carries, riding)
+        hazards = _hazards(board, parts, wire, choice)
+        least = None if riding is None else _least_gauge(riding)
+    return Wiring(items, carries, choice, wire, least, by_severity(hazards))
+
+
+@dataclass(frozen=True)
+class FirstPower:
+    """What the first contact of pack and controller does, and what the meter must show before it."""
+
+    items: dict[str, Item]
+
+
+def first_power(board: Board, asked: Asked) -> FirstPower:
+    """Return the figures of first power: the spark without a resistor, and the resistor's time."""
+    with recording() as recorder:
+        parts = WireParts(Reading(board), asked)
+        figures: dict[str, tuple[str, Callable[[WireParts], float]]] = {
+            "precharge_time": INRUSH["precharge_time"],
+            "full": ("voltage", lambda each: each.voltage("full")),
+            "empty": ("voltage", lambda each: each.voltage("empty")),
+            **{name: line for name, line in INRUSH.items() if name != "precharge_time"},
+        }
+        items = {
+            name: attempt(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in figures.items()
+        }
+    return FirstPower(items)
+
+
+def _or_none(compute: Callable[[], T]) -> T | None:
+    try:
+        return compute()
+    except (Missing, InputError):
+        return None
+
+
+def _wire(carries: Ampacity | None, riding: float | None) -> str:
+    if carries is None or riding is None:
+        return ""
+    if riding <= carries.closed_low:
+        return "cool"
+    return "warm in a closed deck" if riding <= carries.closed_high else "too thin"
+
+
+def _least_gauge(riding: float) -> float | None:
+    """Return the thinnest printed gauge whose careful figure in a closed deck covers the ride."""
+    for row in reversed(rows("wire_ampacity")):
+        if ampacity(area=float(row.cells["area"])).closed_low >= riding:
+            return float(row.cells["gauge"])
+    return None
+
+
+def _hazards(board: Board, parts: WireParts, wire: str, choice: FuseChoice | None) -> list[Hazard]:
+    found = []
+    if wire == "too thin":
+        found.append(Hazard("WARNING", "wire too thin", (("asked", parts.riding, "current"),)))
+    if choice is not None and not choice.fits:
+        numbers = (("low", choice.low, "current"), ("high", choice.high, "current"))
+        found.append(Hazard("WARNING", "no fuse fits", numbers))
+    fuse = board.pack.fuse
+    if fuse is not None and choice is not None:
+        rating = float(fuse.si)
+        if rating <= parts.peak:
+            numbers = (("asked", parts.peak, "current"), ("allowed", rating, "current"))
+            found.append(Hazard("WARNING", "fuse opens first", numbers))
+        elif rating > choice.high:
+            numbers = (("asked", rating, "current"), ("allowed", choice.high, "current"))
+            found.append(Hazard("WARNING", "fuse above the wire", numbers))
+    return found
