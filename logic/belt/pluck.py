@@ -126,7 +126,7 @@ def pluck_error(  # noqa: PLR0913  (three measured numbers with their errors)
 
 @cited("pulled / plucked", source="derived one belt measured both ways", standing="derived")
 def calibration(*, pulled: Newton, plucked: Newton) -> One:
-    """Factor from a plucked tension of this belt to the pulled one. Raises InputError unless both are positive.
+    """Factor from a plucked tension of this belt to the pulled one. Raises InputError unless positive.
 
     >>> calibration(pulled=90.0, plucked=120.0)
     0.75
