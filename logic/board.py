@@ -112,7 +112,7 @@ class _Part:
 
 @dataclass(frozen=True)
 class Drive(_Part):
-    """Pulleys, belt and wheel. Centre and span are the measured ones, when there are any."""
+    """Pulleys, belt and wheel. Centre and span are the measured ones, when there are any; the mass is weighed."""
 
     motors: Value | None = None
     side: Value | None = None
@@ -121,6 +121,7 @@ class Drive(_Part):
     wheel_teeth: Value | None = None
     belt_teeth: Value | None = None
     belt_width: Value | None = None
+    belt_mass: Value | None = None
     centre: Value | None = None
     span: Value | None = None
     service: Value | None = None

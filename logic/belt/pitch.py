@@ -48,7 +48,8 @@ class Pitch:
     """What was heard. `refusal` is "" when `frequency` can be relied on to within `error`.
 
     Otherwise it is a reason key: "clipped", "too short", "no pluck", "noise", "two pitches", "steady",
-    "unsure" or "out of band". `points` are (Hz, dB below the strongest) for the drawing; `rival` is the second tone.
+    "unsure" or "out of band". `points` are (Hz, dB under the strongest) for the
+    drawing; `rival` is the second tone.
     """
 
     frequency: Hertz
