@@ -66,6 +66,7 @@ class Entry(Column):
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
         """Build the keypad and the choice; one of them is shown."""
+        self.first_unit = ""
         self._tell = Clock.create_trigger(self._say, PATIENCE)
         self._keypad = Keypad()
         self._choice = Choice()
@@ -102,6 +103,7 @@ class Entry(Column):
             home = quantity.home(style.system).shown
             self._keypad.units = units
             self._keypad.unit = value.typed_unit if value is not None and value.typed_unit in units else home
+            self.first_unit = self._keypad.unit
             self._keypad.mark = style.mark
             self._keypad.text = typed
             self.add_widget(self._keypad)

@@ -236,6 +236,13 @@ def belt_choice(board: Board, rider: Value | None, wanted: Metre | None = None) 
         )
 
 
+def centre_of(board: Board) -> Item:
+    """Return the centre distance of the board's belt alone."""
+    with recording() as recorder:
+        parts = ChoiceParts(Reading(board))
+        return attempt(recorder, "centre", "length", lambda: parts.computed_centre)
+
+
 def _middle(board: Board, parts: ChoiceParts) -> float | None:
     least, most = board.mount.centre_least, board.mount.centre_most
     if least is not None and most is not None:

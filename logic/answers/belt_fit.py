@@ -158,3 +158,10 @@ def belt_fit(board: Board, worn: Metre) -> BeltFit:
         tuple(name for name, value in given.items() if value <= 0.0),
         min(given, key=lambda name: given[name], default=""),
     )
+
+
+def narrowest_gap(board: Board, worn: Metre) -> Result | None:
+    """Return the narrowest of the gaps that can be told, None when there is none."""
+    fit = belt_fit(board, worn)
+    item = fit.items.get(fit.narrowest)
+    return item if isinstance(item, Result) else None
