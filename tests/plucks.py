@@ -1,4 +1,4 @@
-"""Plucks as a belt makes them, for tests: modes of a stiff damped span, and what a workshop adds to a recording."""
+"""Plucks as a belt makes them, for tests: modes of a stiff damped span, and what a workshop adds."""
 
 import math
 import random
@@ -20,7 +20,7 @@ class Pluck:
 
 
 def pluck(sound: Pluck, seconds: float, rate: int = RATE) -> list[float]:
-    """Return a pluck that begins at once. Mode n of a stiff span lies at n f sqrt(1 + B n^2), damped the faster."""
+    """Return a pluck that begins at once. Mode n of a stiff span lies at n f sqrt(1 + B n^2)."""
     total = [0.0] * int(seconds * rate)
     for mode in range(1, sound.modes + 1):
         pitch = mode * sound.frequency * math.sqrt((1 + sound.stiffness * mode**2) / (1 + sound.stiffness))
@@ -28,7 +28,10 @@ def pluck(sound: Pluck, seconds: float, rate: int = RATE) -> list[float]:
             break
         strength = math.sin(mode * math.pi * sound.place) / mode**2
         decay = sound.decay / mode
-        turn, fall = complex(math.cos(2 * math.pi * pitch / rate), math.sin(2 * math.pi * pitch / rate)), math.exp(-1 / (decay * rate))
+        turn, fall = (
+            complex(math.cos(2 * math.pi * pitch / rate), math.sin(2 * math.pi * pitch / rate)),
+            math.exp(-1 / (decay * rate)),
+        )
         here, step = complex(0.0, -strength), turn * fall
         for index in range(len(total)):
             total[index] += here.real
@@ -38,9 +41,14 @@ def pluck(sound: Pluck, seconds: float, rate: int = RATE) -> list[float]:
     return total
 
 
-def tone(frequency: float, strength: float, seconds: float, phase: float = 0.0, rate: int = RATE) -> list[float]:
+def tone(
+    frequency: float, strength: float, seconds: float, phase: float = 0.0, rate: int = RATE
+) -> list[float]:
     """Return a steady tone."""
-    return [strength * math.sin(2 * math.pi * frequency * step / rate + phase) for step in range(int(seconds * rate))]
+    return [
+        strength * math.sin(2 * math.pi * frequency * step / rate + phase)
+        for step in range(int(seconds * rate))
+    ]
 
 
 def white(strength: float, seconds: float, dice: random.Random, rate: int = RATE) -> list[float]:
@@ -67,14 +75,24 @@ def rms(values: list[float]) -> float:
     return math.sqrt(sum(value * value for value in values) / len(values))
 
 
-def recorded(sound: list[float], *, lead: float, seconds: float, noise: list[float], level: float = 0.4, rate: int = RATE) -> array:
-    """Return 16-bit samples: silence for `lead` seconds, then the sound at a peak level, noise under all of it."""
+def recorded(  # noqa: PLR0913  (a sound, where it begins, and what lies under it)
+    sound: list[float],
+    *,
+    lead: float,
+    seconds: float,
+    noise: list[float],
+    level: float = 0.4,
+    rate: int = RATE,
+) -> array:
+    """Return 16-bit samples: silence for `lead` seconds, then the sound at a peak level, noise under all."""
     first, count = int(lead * rate), int(seconds * rate)
     peak = max(map(abs, sound))
     signal = [0.0] * count
     for index, value in enumerate(sound[: count - first]):
         signal[first + index] = value / peak * level
-    return array("h", [max(-32768, min(32767, round(32767 * (a + b)))) for a, b in zip(signal, noise, strict=True)])
+    return array(
+        "h", [max(-32768, min(32767, round(32767 * (a + b)))) for a, b in zip(signal, noise, strict=True)]
+    )
 
 
 def noise_for(sound: list[float], decibel: float, level: float = 0.4, rate: int = RATE) -> float:
