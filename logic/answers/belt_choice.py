@@ -24,6 +24,8 @@ from logic.errors import InputError, Missing
 from logic.si import Metre, Newton, NewtonMetre, One, RadianPerSecond
 from logic.workings import Given, cited, given, recording, unrecorded
 
+__all__ = ["BeltChoice", "BeltRow", "Stock", "belt_choice", "centre_of"]
+
 SHOWN = 6
 """Belts in stock that are listed around the wanted centre."""
 

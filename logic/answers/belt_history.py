@@ -11,6 +11,8 @@ from logic.board import Board
 from logic.errors import InputError, Missing
 from logic.workings import Given, fresh, given, recording, unrecorded
 
+__all__ = ["BeltHistory", "Point", "belt_history"]
+
 
 @dataclass(frozen=True)
 class BeltHistory:

@@ -8,6 +8,7 @@ from logic.answers.belt_bench import BenchParts, judged
 from logic.answers.reading import Item, Reading, Result, attempt
 from logic.answers.tension import BeltReading
 from logic.belt.combine import error_share, with_bias
+from logic.belt.pitch import Pitch, pitch
 from logic.belt.pluck import (
     calibrated_error,
     calibrated_tension,
@@ -19,6 +20,7 @@ from logic.belt.pluck import (
     tension_from_frequency,
     weighed_mass,
 )
+from logic.belt.recording import Recording, from_pcm, from_wav
 from logic.belt.verdict import Reading as Measured
 from logic.board import Board
 from logic.errors import InputError, Missing
@@ -26,6 +28,21 @@ from logic.person import Person
 from logic.si import Hertz, KilogramPerMetre, Metre, Newton, One
 from logic.tables import Row, matching, pick
 from logic.workings import Given, cited, fresh, given, recording, unrecorded
+
+__all__ = [
+    "Calibration",
+    "Pitch",
+    "Recording",
+    "SoundParts",
+    "SoundPlan",
+    "calibrate",
+    "frequency_error",
+    "from_pcm",
+    "from_wav",
+    "pitch",
+    "sound_plan",
+    "sound_reading",
+]
 
 
 @cited("share * frequency", source="derived share of the frequency", standing="derived")

@@ -1,6 +1,5 @@
 """What every way to a belt's tension has in common: numbers asked in order, a verdict at once, saving."""
 
-from datetime import UTC, datetime, timedelta
 from functools import partial
 from typing import Any, ClassVar
 
@@ -16,6 +15,7 @@ from logic.units import read
 from screens.belt_gauge import show_window
 from screens.entry import Entry  # noqa: F401  (the kv file names it)
 from screens.page import AppPage
+from screens.state import Undo
 from screens.widgets.chip import ValueChip
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
@@ -23,9 +23,6 @@ from screens.widgets.result import Result as ResultCard
 from screens.words import offer, refusal, sureness
 from screens.words.belt import BENCH, SHORT_WAY, WAYS
 from screens.words.tension import CERTAINTY, ITEMS, MOVES, WORDS, ago, tension_text
-
-STALE = timedelta(minutes=30)
-"""After so long a half-filled page begins anew."""
 
 LABELS = {**ITEMS, **BENCH}
 
@@ -62,7 +59,6 @@ class MeasurePage(AppPage):
         self.reading: BeltReading | None = None
         self.asked = ""
         self._place: tuple[str, str] = ("", "")
-        self._seen = datetime.min.replace(tzinfo=UTC)
         self._chip_of: dict[str, ValueChip] = {}
         self._cards: dict[str, ResultCard] = {}
         self._items: dict[str, Item] = {}
@@ -118,23 +114,32 @@ class MeasurePage(AppPage):
         """Begin with the first field."""
         side = args.get("side") or self.state.saved.sides[0]
         place = (self.state.saved.id, side)
-        now = self.state.clock()
         if self._place != place:
             self._place, self.side, self.values, self.asked = place, side, {}, ""
             self._recall()
-        elif now - self._seen > STALE:
-            self.begin_anew()
-        self._seen = now
         super().open(**args)
         keys = [field.key for field in self.fields()]
         if keys:
             self.ask(self.asked if self.asked in keys else keys[0])
 
     def begin_anew(self) -> None:
-        """Forget what was typed: it belongs to a belt as it was some time ago."""
+        """Forget the numbers: they were saved, or belong to a belt as it was some time ago."""
         for field in self.fields():
             self.state.note_typed(self._typed_key(field.key), "")
         self.values, self.asked = {}, ""
+
+    def forget(self) -> None:
+        """Begin anew, with a way back."""
+        values, typed = dict(self.values), dict(self.state.typed)
+        self.begin_anew()
+        self.ask(self.fields()[0].key)
+
+        def act() -> None:
+            self.values, self.state.typed = values, typed
+            if self.in_front:
+                self.ask(self.fields()[0].key)
+
+        self.state.undo = Undo("Numbers forgotten", act)
 
     def _recall(self) -> None:
         """Take up again what was typed on this page before the app was shut."""

@@ -5,11 +5,18 @@ from typing import Any
 
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
-from logic.answers.belt_sound import Calibration, SoundPlan, calibrate, sound_plan, sound_reading
+from logic.answers.belt_sound import (
+    Calibration,
+    Pitch,
+    Recording,
+    SoundPlan,
+    calibrate,
+    pitch,
+    sound_plan,
+    sound_reading,
+)
 from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltReading
-from logic.belt.pitch import Pitch, pitch
-from logic.belt.recording import Recording
 from logic.board import Field
 from screens.bench.measure import MeasurePage
 from screens.phone.microphone import Microphone
@@ -105,11 +112,10 @@ class SoundPage(MeasurePage):
             self.said = f"Heard {self.style.number(self.pitch.frequency, 'frequency')}."
         self.refresh()
 
-    def again(self) -> None:
-        """Forget the plucks."""
+    def forget(self) -> None:
+        """Forget the plucks as well."""
         self.heard, self.pitch, self.said = [], None, ""
-        self.values = {}
-        self.refresh()
+        super().forget()
 
     def toggle_typing(self) -> None:
         """Show or hide the keypad."""

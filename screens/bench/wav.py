@@ -7,7 +7,7 @@ from kivy.core.window import Window
 from kivy.properties import ObjectProperty, StringProperty
 from kivy.uix.textinput import TextInput
 
-from logic.belt.recording import from_wav
+from logic.answers.belt_sound import from_wav
 from logic.errors import InputError
 from screens.board import name  # noqa: F401  (its line of text is used in the kv file)
 from screens.page import AppPage

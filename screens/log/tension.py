@@ -5,9 +5,8 @@ from typing import Any
 
 from kivy.properties import ListProperty, ObjectProperty, StringProperty
 
-from logic.answers.belt_history import BeltHistory, belt_history
+from logic.answers.belt_history import BeltHistory, Point, belt_history
 from logic.answers.reading import Item, Open, Result
-from logic.belt.history import Point
 from logic.store import Record
 from screens.page import AppPage
 from screens.widgets.chart import Curve, Mark

@@ -10,7 +10,7 @@ from typing import Any
 
 from kivy.clock import Clock
 
-from logic.belt.recording import Recording, from_pcm
+from logic.answers.belt_sound import Recording, from_pcm
 
 RATE = 44100
 SECONDS = 1.5

@@ -4,7 +4,7 @@ import math
 from array import array
 from typing import Any
 
-from logic.belt.recording import Recording
+from logic.answers.belt_sound import Recording
 from screens.driver import Driver
 from screens.scenes import Scene
 
@@ -140,7 +140,7 @@ def sound_heard(driver: Driver) -> None:
     """Hear three plucks."""
     sound(driver)
     page = driver.app.shell.page
-    page.again()
+    page.forget()
     for frequency in (362.0, 365.0, 364.0):
         page.take_recording(_pluck(frequency))
 
@@ -149,14 +149,14 @@ def sound_clipped(driver: Driver) -> None:
     """Hear a pluck that is too loud."""
     sound(driver)
     page = driver.app.shell.page
-    page.again()
+    page.forget()
     page.take_recording(_pluck(362.0, loud=3.0))
 
 
 def sound_typed(driver: Driver) -> None:
     """Type a pitch."""
     sound(driver)
-    driver.app.shell.page.again()
+    driver.app.shell.page.forget()
     driver.tap("Type the pitch")
     driver.type("358")
 

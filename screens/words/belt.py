@@ -1,7 +1,7 @@
 """Words of choosing, fitting, setting and following a belt."""
 
+from logic.answers.belt_choice import Stock
 from logic.answers.reading import Item, Result
-from logic.belt.stock import Stock
 from screens.words import Style
 
 CHOICE = {
