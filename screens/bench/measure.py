@@ -180,6 +180,7 @@ class MeasurePage(AppPage):
         if not typed and present is not None:
             typed = self.style.typed(float(present.si), field.quantity, unit).split("\xa0")[0]
         self.entry.ask(field, Value(1.0, typed_unit=unit) if unit else None, self.style, typed)
+        self.scroll.scroll_y = 1
         self.refresh()
 
     def unit_of(self, field: Field, present: Value | None) -> str:

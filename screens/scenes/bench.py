@@ -141,6 +141,7 @@ def sound_heard(driver: Driver) -> None:
     sound(driver)
     page = driver.app.shell.page
     page.forget()
+    driver.app.state.undo = None
     for frequency in (362.0, 365.0, 364.0):
         page.take_recording(_pluck(frequency))
 
@@ -150,6 +151,7 @@ def sound_clipped(driver: Driver) -> None:
     sound(driver)
     page = driver.app.shell.page
     page.forget()
+    driver.app.state.undo = None
     page.take_recording(_pluck(362.0, loud=3.0))
 
 
@@ -157,6 +159,7 @@ def sound_typed(driver: Driver) -> None:
     """Type a pitch."""
     sound(driver)
     driver.app.shell.page.forget()
+    driver.app.state.undo = None
     driver.tap("Type the pitch")
     driver.type("358")
 
