@@ -15,10 +15,11 @@ from screens.belt_gauge import show_window
 from screens.page import AppPage
 from screens.state import Undo
 from screens.widgets.load import load_kv
+from screens.widgets.result import Result as ResultCard
 from screens.widgets.row import Row
-from screens.words import offer, refusal
+from screens.words import offer, refusal, sureness
 from screens.words.belt import SHORT_WAY, WAYS, percent
-from screens.words.tension import ago, tension_text
+from screens.words.tension import ITEMS, ago, tension_text
 
 PAGES = {
     "scale": "bench.positions",
@@ -27,6 +28,19 @@ PAGES = {
     "motor": "bench.motor",
     "pluck": "bench.sound",
 }
+TARGET = (
+    "target",
+    "floor",
+    "ceiling",
+    "run_in",
+    "slack_torque",
+    "slack_margin",
+    "shaft_pull",
+    "least_of_manuals",
+    "most_of_manuals",
+)
+"""Results about the tension to set, shown as cards."""
+
 ORDER = (
     "Fit dry, align the pulleys by straight edge, motor screws just loose. Tension, turn the wheel,"
     " tension again."
@@ -51,12 +65,14 @@ class SetBelt(AppPage):
     can_combine = BooleanProperty(defaultvalue=False)
     gauge = ObjectProperty()
     rows = ObjectProperty()
+    flow = ObjectProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Build the rows of the ways once."""
         self.found: Ways | None = None
         self.plan: BeltPlan | None = None
         self._rows: dict[str, Row] = {}
+        self._cards: dict[str, ResultCard] = {}
         super().__init__(*args, title="Set a belt", **kwargs)
         for way, page in PAGES.items():
             row = Row(title=WAYS[way])
@@ -103,6 +119,7 @@ class SetBelt(AppPage):
         )
         self.found = ways(board, person, self._calibration())
         self._show_ways()
+        self._show_target()
         self._show_both()
         self._show_nudge(known)
         pair = self.pair()
@@ -127,6 +144,28 @@ class SetBelt(AppPage):
             row.detail = self._open_text(item) if isinstance(item, Open) else ""
         if isinstance(self.found.items["pluck"], Result) and self._calibration() is None:
             self._rows["pluck"].detail = "For change and left against right until it is set against a pull."
+
+    def _show_target(self) -> None:
+        for name in TARGET:
+            if name not in self._cards:
+                card = ResultCard(compact=True)
+                card.bind(on_open=partial(self._on_card, name))
+                self._cards[name] = card
+                self.flow.add_widget(card)
+            card, item = self._cards[name], self.plan.items[name]
+            card.label, card.has_working = ITEMS[name], isinstance(item, Result)
+            if isinstance(item, Result):
+                shown = self.style.shown(item.value, item.quantity)
+                card.value, card.unit, card.detail = shown.number, shown.unit, ""
+                card.standing = sureness(item)
+            else:
+                card.value, card.unit, card.standing = "\N{EN DASH}", "", ""
+                card.detail = self._open_text(item)
+
+    def _on_card(self, name: str, *_: object) -> None:
+        item = self.plan.items[name]
+        if isinstance(item, Result):
+            self.shell.go("working", item=item, label=ITEMS[name])
 
     def _open_text(self, item: Open) -> str:
         return (offer(item.missing) if item.missing else "") or (

@@ -257,6 +257,14 @@ class MeasurePage(AppPage):
             self.tone = "good" if reading.verdict.word == "in window" else "bad"
             self.move = self.nudge_text(tension) if reading.verdict.word != "in window" else ""
 
+    def held_text(self) -> str:
+        """Return what a right belt would seem to have if both pulleys were held, for this very belt."""
+        misread = self.plan.items["misread"]
+        if not isinstance(misread, Result):
+            return "One pulley must be free to turn."
+        seems = self.style.number(misread.value, "force")
+        return f"One pulley must be free to turn: with both held a right belt would seem to have {seems}."
+
     def nudge_text(self, tension: float) -> str:
         """Return how far to move the motor, never as a promise."""
         item = nudge_for(self.board, self.state.person, tension)

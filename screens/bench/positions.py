@@ -61,7 +61,7 @@ class PositionsPage(MeasurePage):
 
     def remarks(self) -> list[str]:
         """Return why this depth, and how far the tension moves round the wheel."""
-        said = []
+        said = [self.held_text()]
         share = self.bench["best_share"]
         parts = {name: self.bench[f"from_{name}"] for name in ("depth", "scale", "stiffness")}
         if isinstance(share, Result):

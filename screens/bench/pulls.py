@@ -58,6 +58,7 @@ class PullsPage(MeasurePage):
             " because they"
             " also show where zero is."
         ]
+        said.append(self.held_text())
         if self.found is not None and not self.found.agree:
             said.insert(0, "These pulls do not belong to one belt: one was held, or read wrong.")
         return said

@@ -39,6 +39,7 @@ CARDS = (
     "teeth_in_mesh",
     "mesh_factor",
     "slack_torque",
+    "slack_margin",
     "shaft_pull",
     "least_of_manuals",
     "most_of_manuals",
@@ -163,6 +164,8 @@ class TensionCheck(AppPage):
         notes = []
         if plan.held_down:
             notes.append("The target is held down to the belt's working tension.")
+        if plan.held_by_bearing:
+            notes.append("The target is held down to what the motor's bearing may carry.")
         if plan.over_working:
             notes.append("Even so the tight span passes the belt's working tension at full current.")
         if plan.few_teeth:

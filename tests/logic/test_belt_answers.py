@@ -117,6 +117,23 @@ def test_few_teeth_in_mesh_are_told() -> None:
     assert not belt_choice(TOWPATH, RIDER).few_teeth
 
 
+def test_the_motors_bearing_holds_the_target_down() -> None:
+    """Ours: 150 N on the shaft is 150 / (2 sin(wrap / 2)) = 78 N a span, under the 108 N the torque asks for."""
+    held = TOWPATH.with_value("motor.radial_load", Value(150.0))
+    plan = belt_plan(held)
+    assert plan.held_by_bearing
+    assert plan.items["shaft_pull"].value == pytest.approx(150.0)
+    assert [end for item in plan.items.values() for end in loose_ends(item)] == []
+    strong = belt_plan(TOWPATH.with_value("motor.radial_load", Value(400.0)))
+    assert not strong.held_by_bearing
+    assert strong.items["target"].value == belt_plan(TOWPATH).items["target"].value
+
+
+def test_the_margin_to_a_slack_span() -> None:
+    items = belt_plan(TOWPATH).items
+    assert items["slack_margin"].value == pytest.approx(items["slack_torque"].value / 2.5278, rel=1e-4)
+
+
 def test_twenty_teeth_beside_a_97_mm_wheel() -> None:
     """Practice: the balanced choice; six teeth in mesh and more, and off the ground when worn."""
     board = TOWPATH.with_value("drive.motor_teeth", Value(20.0)).with_value(
