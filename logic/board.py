@@ -112,7 +112,7 @@ class _Part:
 
 @dataclass(frozen=True)
 class Drive(_Part):
-    """Pulleys, belt and wheel. Centre and span are the measured ones, when there are any."""
+    """Pulleys, belt and wheel. Centre and span are the measured ones, when there are any; the mass is weighed."""
 
     motors: Value | None = None
     side: Value | None = None
@@ -121,6 +121,7 @@ class Drive(_Part):
     wheel_teeth: Value | None = None
     belt_teeth: Value | None = None
     belt_width: Value | None = None
+    belt_mass: Value | None = None
     centre: Value | None = None
     span: Value | None = None
     service: Value | None = None
@@ -193,7 +194,28 @@ class Load(_Part):
     efficiency: Value | None = None
 
 
-PARTS = (Drive, Motor, Controller, Pack, Load)
+@dataclass(frozen=True)
+class Mount(_Part):
+    """How the motors sit: the travel of the mount, the cans, the hanger and the deck above.
+
+    The angle is above the horizontal through the axle, below zero hangs lower.
+    """
+
+    flanged: Value | None = None
+    adjust: Value | None = None
+    centre_least: Value | None = None
+    centre_most: Value | None = None
+    can_diameter: Value | None = None
+    can_length: Value | None = None
+    hanger_length: Value | None = None
+    hanger_width: Value | None = None
+    inset: Value | None = None
+    plate: Value | None = None
+    angle: Value | None = None
+    deck_height: Value | None = None
+
+
+PARTS = (Drive, Motor, Controller, Pack, Load, Mount)
 
 
 @dataclass(frozen=True)
@@ -208,6 +230,7 @@ class Board:
     controller: Controller = Controller()
     pack: Pack = Pack()
     load: Load = Load()
+    mount: Mount = Mount()
 
     def __post_init__(self) -> None:
         """Refuse a name that cannot be shown."""

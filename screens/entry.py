@@ -66,6 +66,7 @@ class Entry(Column):
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
         """Build the keypad and the choice; one of them is shown."""
+        self.first_unit = ""
         self._tell = Clock.create_trigger(self._say, PATIENCE)
         self._keypad = Keypad()
         self._choice = Choice()
@@ -103,6 +104,7 @@ class Entry(Column):
             self._keypad.units = units
             self._keypad.signed = field.quantity == "temperature" or (field.low or 0.0) < 0.0
             self._keypad.unit = value.typed_unit if value is not None and value.typed_unit in units else home
+            self.first_unit = self._keypad.unit
             self._keypad.mark = style.mark
             self._keypad.text = typed
             self.add_widget(self._keypad)

@@ -1,7 +1,7 @@
 """Setting a belt by spring scale: what tension it should have, what to pull, and what a pull tells."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property, partial
 
 from logic.answers.parts import Parts
@@ -9,9 +9,25 @@ from logic.answers.reading import Item, Reading, Result, attempt
 from logic.belt.catalogue import depth_step, stiffness_error, stiffness_fraction
 from logic.belt.geometry import mesh_factor, teeth_in_mesh, whole_teeth_in_mesh
 from logic.belt.pull_reading import read_pull
-from logic.belt.running import least_of_manuals, most_of_manuals, shaft_pull, slack_torque
+from logic.belt.running import (
+    least_of_manuals,
+    most_of_manuals,
+    shaft_pull,
+    slack_margin,
+    slack_torque,
+    tension_from_shaft_pull,
+)
 from logic.belt.scale import misread_tension, pull_depth, pull_force, pull_force_locked
-from logic.belt.tension import Target, Window, effective_pull, target, window
+from logic.belt.tension import (
+    Target,
+    Window,
+    effective_pull,
+    held_by_bearing,
+    target,
+    tension_swing,
+    tight_span,
+    window,
+)
 from logic.belt.verdict import Reading as Measured
 from logic.belt.verdict import Verdict, judge
 from logic.board import Board
@@ -82,7 +98,31 @@ class BeltParts(Parts):
 
     @cached_property
     def target(self) -> Target:
-        """Tension to set, per span."""
+        """Tension to set, per span: held down to the motor bearing's load where that is known."""
+        wanted = self.wanted
+        if self.read.board.motor.radial_load is None:
+            return wanted
+        carries = tension_from_shaft_pull(pull=self.read("motor.radial_load"), wrap=self.wrap)
+        if carries >= wanted.tension:
+            return wanted
+        tension = held_by_bearing(tension=wanted.tension, bearing=carries, least=self.belt.least_tension)
+        swing = tension_swing(torque=self.torque, pitch_diameter=self.motor_pulley)
+        tight = tight_span(tension=tension, swing=swing)
+        return replace(
+            wanted,
+            tension=tension,
+            tight=tight,
+            over_working=tight > self.belt.working_tension * (1 + 1e-12),
+        )
+
+    @property
+    def bearing_decides(self) -> bool:
+        """Tell whether the motor's bearing held the target down."""
+        return self.target.tension < self.wanted.tension
+
+    @cached_property
+    def wanted(self) -> Target:
+        """Tension that the belt asks for, per span."""
         rotation = unloaded_rotation(
             voltage=self.voltage("nominal"), duty=self.duty, motor_constant=self.motor_constant
         )
@@ -135,6 +175,7 @@ class BeltPlan:
     few_teeth: bool
     diameters: tuple[float, float]
     fault: InputError | None
+    held_by_bearing: bool = False
 
 
 def belt_plan(board: Board, depth: float | None = None) -> BeltPlan:
@@ -155,6 +196,7 @@ def belt_plan(board: Board, depth: float | None = None) -> BeltPlan:
         few_teeth=_few_teeth(parts),
         diameters=_diameters(parts),
         fault=_fault(parts),
+        held_by_bearing=aim is not None and parts.bearing_decides,
     )
 
 
@@ -202,6 +244,10 @@ PLAN: dict[str, tuple[str, Callable[[BeltParts], float]]] = {
     "teeth_in_mesh": ("ratio", lambda parts: teeth_in_mesh(wrap=parts.wrap, teeth=parts.small_teeth)),
     "mesh_factor": ("share", lambda parts: mesh_factor(whole_teeth=parts.whole_teeth)),
     "slack_torque": ("torque", _slack_torque),
+    "slack_margin": (
+        "share",
+        lambda parts: slack_margin(slack=_slack_torque(parts), torque=parts.torque),
+    ),
     "shaft_pull": ("force", lambda parts: shaft_pull(tension=parts.target.tension, wrap=parts.wrap)),
     "least_of_manuals": ("force", lambda parts: least_of_manuals(pull=_design_pull(parts))),
     "most_of_manuals": ("force", lambda parts: most_of_manuals(pull=_design_pull(parts))),

@@ -166,6 +166,23 @@ def target(
     )
 
 
+@cited(
+    "max(least, min(tension, bearing))",
+    source="derived the shaft's pull held to what the motor's bearing may carry",
+    standing="derived",
+)
+def held_by_bearing(*, tension: Newton, bearing: Newton, least: Newton) -> Newton:
+    """Tension to set where the motor's bearing carries less than the belt would ask for.
+
+    Never under the width's least. Raises InputError unless all are positive.
+
+    >>> held_by_bearing(tension=120.0, bearing=90.0, least=50.0)
+    90.0
+    """
+    positive(tension=tension, bearing=bearing, least=least)
+    return max(least, min(tension, bearing))
+
+
 @cited("max(least, 0.7 * target)", source="gates-17195 p. 181")
 def window_floor(*, target: Newton, least: Newton) -> Newton:
     """Lowest tension that is still good: a used belt's 0.7, but not under the least for the width.

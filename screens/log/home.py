@@ -38,6 +38,9 @@ class LogHome(AppPage):
         if record.kind == "tension":
             name = "Tension" if len(self.state.saved.sides) == 1 else f"Tension, {record.body['belt']} belt"
             return f"{name}: {tension_text(record, self.style)}", when
+        if record.kind == "belt_fitted":
+            name = "New belt" if len(self.state.saved.sides) == 1 else f"New {record.body['belt']} belt"
+            return name, when
         changed = ", ".join(label_of(key) for key in record.body.get("changes", {}))
         return f"Board changed: {changed}", when
 

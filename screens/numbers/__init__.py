@@ -10,5 +10,7 @@ PAGES = {
     "numbers.wiring": "screens.numbers.wiring.WiringPage",
     "numbers.descents": "screens.numbers.descents.DescentsPage",
     "numbers.care": "screens.numbers.care.CarePage",
+    "numbers.belt": "screens.numbers.belt.BeltPage",
+    "numbers.fit": "screens.numbers.fit.FitPage",
 }
 """Class of each page by its name; it is imported at the first visit."""

@@ -4,11 +4,16 @@ from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
+from logic.answers.belt_choice import centre_of
+from logic.answers.belt_fit import narrowest_gap
 from logic.answers.gearing import top_speed
 from logic.answers.reading import Result
 from screens.numbers import pack_rows  # noqa: F401  (home.kv names its class)
 from screens.page import AppPage
 from screens.widgets.load import load_kv
+
+WEAR = 0.01
+"""Wear of the wheel at which the narrowest gap of the list is told, in metres."""
 
 
 class NumbersHome(AppPage):
@@ -17,6 +22,10 @@ class NumbersHome(AppPage):
     gearing_value = StringProperty()
     gearing_detail = StringProperty()
     packs = ObjectProperty()
+    belt_value = StringProperty()
+    belt_detail = StringProperty()
+    fit_value = StringProperty()
+    fit_detail = StringProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Name the place."""
@@ -30,6 +39,17 @@ class NumbersHome(AppPage):
         trial = " Trial open." if self.state.trial and not self.state.is_scratch else ""
         self.packs.refresh()
         self.gearing_detail = ("Top speed, loaded." if given else "Speed, push and climb.") + trial
+        self._show_belt()
+
+    def _show_belt(self) -> None:
+        board = self.state.board
+        centre = centre_of(board)
+        given = isinstance(centre, Result)
+        self.belt_value = self.style.number(centre.value, "length") if given else ""
+        self.belt_detail = "Centre distance of its belt." if given else "Stock lengths, travel, rating."
+        gap = narrowest_gap(board, WEAR)
+        self.fit_value = self.style.number(gap.value, "length") if gap is not None else ""
+        self.fit_detail = "Narrowest gap." if gap is not None else "Ground, deck, hanger, two motors."
 
 
 load_kv(__file__)

@@ -1,1 +1,1 @@
-"""What the phone lends: each part has a quiet way out where it is not there."""
+"""What the phone lends, asked for at the moment it is needed; each part has a quiet way out where it is not there."""

@@ -9,6 +9,7 @@ from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan, BeltReading, belt_plan, belt_reading
 from logic.board import Field, Value
 from logic.store import Record
+from screens.belt_gauge import show_window
 from screens.entry import Entry
 from screens.page import AppPage
 from screens.widgets.keypad import Keypad
@@ -38,6 +39,7 @@ CARDS = (
     "teeth_in_mesh",
     "mesh_factor",
     "slack_torque",
+    "slack_margin",
     "shaft_pull",
     "least_of_manuals",
     "most_of_manuals",
@@ -162,6 +164,8 @@ class TensionCheck(AppPage):
         notes = []
         if plan.held_down:
             notes.append("The target is held down to the belt's working tension.")
+        if plan.held_by_bearing:
+            notes.append("The target is held down to what the motor's bearing may carry.")
         if plan.over_working:
             notes.append("Even so the tight span passes the belt's working tension at full current.")
         if plan.few_teeth:
@@ -178,35 +182,9 @@ class TensionCheck(AppPage):
         return str(self.style.shown(force, "force", unit=self.entry.unit))
 
     def _show_gauge(self) -> None:
-        gauge, window, style = self.gauge, self._plan.window, self.style
-        if window is None:
-            gauge.floor = gauge.ceiling = gauge.low = gauge.high = 0
-            gauge.estimate = None
-            missing = self._plan.items["target"]
-            gauge.empty_text = offer(missing.missing) if getattr(missing, "missing", ()) else ""
-            return
-        newton = style.scale
-        gauge.floor, gauge.ceiling = newton(window.floor, "force"), newton(window.ceiling, "force")
-        gauge.floor_text = style.number(window.floor, "force")
-        gauge.ceiling_text = style.number(window.ceiling, "force")
-        gauge.target, gauge.target_text = newton(window.new_low, "force"), "set to"
-        gauge.run_in, gauge.run_in_text = newton(window.run_in, "force"), "run-in"
         last = self._last()
-        known = last is not None and last.body.get("tension") is not None
-        gauge.last = newton(last.body["tension"], "force") if known else None
-        gauge.last_text = "last" if known else ""
-        ends = [gauge.floor, gauge.ceiling, *([gauge.last] if known else [])]
-        reading = self._reading
-        if reading is not None and isinstance(reading.tension, Result) and reading.tension.band:
-            low, high = reading.tension.band
-            gauge.estimate_low, gauge.estimate_high = newton(low, "force"), newton(high, "force")
-            gauge.estimate = newton(reading.tension.value, "force")
-            gauge.estimate_text = style.number(reading.tension.value, "force")
-            ends += [gauge.estimate_low, gauge.estimate_high]
-        else:
-            gauge.estimate = gauge.estimate_low = gauge.estimate_high = None
-        room = 0.6 * (gauge.ceiling - gauge.floor)
-        gauge.low, gauge.high = max(0.0, min(ends) - room), max(ends) + room
+        known = None if last is None else last.body.get("tension")
+        show_window(self.gauge, self._plan, self._reading, known, self.style)
 
     def _show_verdict(self) -> None:
         reading, style = self._reading, self.style

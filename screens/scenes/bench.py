@@ -1,8 +1,15 @@
 """Walks through Bench."""
 
+import math
+from array import array
+from typing import Any
+
+from logic.answers.belt_sound import Recording
 from screens.driver import Driver
 from screens.scenes import Scene
 from screens.scenes.packs import BENCH
+
+RATE = 44100
 
 
 def home(driver: Driver) -> None:
@@ -10,4 +17,228 @@ def home(driver: Driver) -> None:
     driver.tap("Bench")
 
 
-SCENES = (Scene("bench", home), *BENCH)
+def belt(driver: Driver) -> None:
+    """Open the page to set a belt."""
+    home(driver)
+    driver.tap("Set a belt")
+
+
+def _record(driver: Driver, way: str, tension: float, error: float, **body: Any) -> None:  # noqa: ANN401
+    state = driver.app.state
+    window = {"floor": 75.3, "ceiling": 118.4, "target": 107.6}
+    word = "slack" if tension < window["floor"] else "tight" if tension > window["ceiling"] else "in window"
+    state.record(
+        "tension",
+        {"belt": "left", "method": way, "tension": tension, "error": error, "word": word, **window, **body},
+    )
+
+
+def _clear(driver: Driver) -> None:
+    """Begin a scene with an empty history: a new belt is noted on both sides."""
+    for side in ("left", "right"):
+        driver.app.state.record("belt_fitted", {"belt": side})
+
+
+def _fresh(driver: Driver) -> None:
+    """Empty the page: an earlier scene may have left numbers on it."""
+    page = driver.app.shell.page
+    page.begin_anew()
+    page.open(side="left")
+
+
+def positions(driver: Driver) -> None:
+    """Open the four wheel positions."""
+    belt(driver)
+    driver.tap("Spring scale")
+
+
+def positions_in_window(driver: Driver) -> None:
+    """Type four pulls."""
+    positions(driver)
+    _fresh(driver)
+    for text in ("0.92", "0.98", "0.9", "0.95"):
+        driver.type(text)
+        if text != "0.95":
+            driver.key(13)
+
+
+def positions_slack(driver: Driver) -> None:
+    """Type one pull that is too small."""
+    positions(driver)
+    _fresh(driver)
+    driver.type("0.55")
+
+
+def pulls(driver: Driver) -> None:
+    """Type three pulls at three depths."""
+    belt(driver)
+    driver.tap("Several pulls")
+    _fresh(driver)
+    for chip, text in (
+        ("Depth 1", "1"),
+        ("Pull 1", "0.85"),
+        ("Depth 2", "1.5"),
+        ("Pull 2", "1.5"),
+        ("Depth 3", "2.5"),
+    ):
+        driver.tap(chip)
+        driver.type(text)
+        driver.frame(2)
+    driver.tap("Pull 3")
+    driver.type("3.35")
+
+
+def weight(driver: Driver) -> None:
+    """Hang a weight of a kilogram."""
+    belt(driver)
+    driver.tap("A known weight")
+    _fresh(driver)
+    driver.type("1")
+    driver.key(13)
+    driver.type("1.3")
+
+
+def motor(driver: Driver) -> None:
+    """Open pulling the motor."""
+    belt(driver)
+    driver.tap("Pull the motor")
+
+
+def motor_pulled(driver: Driver) -> None:
+    """Type a pull on the motor."""
+    motor(driver)
+    _fresh(driver)
+    driver.type("20")
+
+
+def motor_saved(driver: Driver) -> None:
+    """Save it: set, not verified."""
+    motor_pulled(driver)
+    driver.tap("SAVE")
+
+
+def _pluck(frequency: float, loud: float = 0.4) -> Recording:
+    """Return a made-up pluck, a quarter of a second into a quiet second."""
+    samples = array("h", bytes(2 * RATE))
+    begin = RATE // 4
+    for step in range(RATE - begin):
+        time = step / RATE
+        value = sum(
+            math.sin(2 * math.pi * frequency * order * time) * math.exp(-time * order / 0.12) / order**2
+            for order in (1, 2, 3)
+        )
+        samples[begin + step] = max(-32768, min(32767, round(32767 * loud * value)))
+    return Recording(samples, RATE)
+
+
+def sound(driver: Driver) -> None:
+    """Open pluck and listen."""
+    belt(driver)
+    driver.tap("Pluck and listen")
+
+
+def sound_heard(driver: Driver) -> None:
+    """Hear three plucks."""
+    sound(driver)
+    page = driver.app.shell.page
+    page.forget()
+    driver.app.state.undo = None
+    for frequency in (362.0, 365.0, 364.0):
+        page.take_recording(_pluck(frequency))
+
+
+def sound_clipped(driver: Driver) -> None:
+    """Hear a pluck that is too loud."""
+    sound(driver)
+    page = driver.app.shell.page
+    page.forget()
+    driver.app.state.undo = None
+    page.take_recording(_pluck(362.0, loud=3.0))
+
+
+def sound_typed(driver: Driver) -> None:
+    """Type a pitch."""
+    sound(driver)
+    driver.app.shell.page.forget()
+    driver.app.state.undo = None
+    driver.tap("Type the pitch")
+    driver.type("358")
+
+
+def wav(driver: Driver) -> None:
+    """Open the page for a recording."""
+    sound(driver)
+    driver.tap("Open a recording")
+
+
+def together(driver: Driver) -> None:
+    """Show two readings that agree."""
+    _clear(driver)
+    _record(driver, "scale", 92.0, 18.0)
+    _record(driver, "motor", 103.0, 15.0)
+    belt(driver)
+    driver.tap("Two ways together")
+
+
+def disagree(driver: Driver) -> None:
+    """Show two readings that do not."""
+    _clear(driver)
+    _record(driver, "scale", 158.0, 26.0)
+    _record(driver, "motor", 95.0, 14.0)
+    belt(driver)
+    driver.tap("Two ways together")
+
+
+def view(driver: Driver) -> None:
+    """Read it from a metre away."""
+    belt(driver)
+    driver.tap("Read from a metre away")
+
+
+def wear(driver: Driver) -> None:
+    """Open the wear guide."""
+    belt(driver)
+    driver.tap("What its wear tells")
+
+
+def wear_sign(driver: Driver) -> None:
+    """Open one sign."""
+    wear(driver)
+    driver.tap("It jumps teeth")
+
+
+def belt_known(driver: Driver) -> None:
+    """Show both belts with readings."""
+    _clear(driver)
+    _record(driver, "scale", 68.0, 15.0)
+    driver.app.state.record(
+        "tension",
+        {"belt": "right", "method": "scale", "tension": 101.0, "error": 18.0, "word": "in window"},
+    )
+    belt(driver)
+
+
+SCENES = (
+    Scene("bench", home),
+    Scene("bench-belt", belt),
+    Scene("bench-belt-known", belt_known),
+    Scene("bench-positions", positions),
+    Scene("bench-positions-in-window", positions_in_window),
+    Scene("bench-positions-slack", positions_slack),
+    Scene("bench-pulls", pulls),
+    Scene("bench-weight", weight),
+    Scene("bench-motor", motor),
+    Scene("bench-motor-pulled", motor_pulled),
+    Scene("bench-motor-saved", motor_saved),
+    Scene("bench-sound", sound),
+    Scene("bench-sound-heard", sound_heard),
+    Scene("bench-sound-clipped", sound_clipped),
+    Scene("bench-sound-typed", sound_typed),
+    Scene("bench-sound-file", wav),
+    Scene("bench-together", together),
+    Scene("bench-disagree", disagree),
+    Scene("bench-view", view),
+    Scene("bench-wear", wear),
+    Scene("bench-wear-sign", wear_sign),
+    *BENCH,
+)

@@ -77,6 +77,60 @@ def comes_short(driver: Driver) -> None:
     gears(driver)
 
 
+def belt(driver: Driver) -> None:
+    """Open the belt's page."""
+    home(driver)
+    driver.tap("Belt length and load")
+
+
+def belt_trial(driver: Driver) -> None:
+    """Try another belt of those in stock."""
+    belt(driver)
+    driver.tap("59 teeth")
+    driver.app.shell.page.scroll.scroll_y = 1
+
+
+def belt_stock(driver: Driver) -> None:
+    """Scroll to what is in stock."""
+    belt(driver)
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.stock, animate=False)
+
+
+def belt_load(driver: Driver) -> None:
+    """Scroll to what the belt carries."""
+    belt(driver)
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.load, animate=False)
+
+
+def belt_typing(driver: Driver) -> None:
+    """Type a wanted centre distance."""
+    belt(driver)
+    driver.tap("Wanted centre distance")
+    driver.type("75")
+
+
+def belt_scratch(driver: Driver) -> None:
+    """Show what the page needs."""
+    driver.app.state.choose("none")
+    belt(driver)
+
+
+def fit(driver: Driver) -> None:
+    """Open the gaps."""
+    home(driver)
+    driver.tap("Does it fit")
+
+
+def fit_tight(driver: Driver) -> None:
+    """Try motors that are too long for the hanger."""
+    fit(driver)
+    driver.tap("Motor can, length")
+    driver.type("92")
+    driver.tap("Done")
+
+
 SCENES = (
     Scene("numbers", home),
     Scene("gearing", gears),
@@ -89,6 +143,14 @@ SCENES = (
     Scene("gearing-working", working),
     Scene("gearing-scratch", comes_short),
     *NUMBERS,
+    Scene("belt", belt),
+    Scene("belt-trial", belt_trial),
+    Scene("belt-stock", belt_stock),
+    Scene("belt-load", belt_load),
+    Scene("belt-typing", belt_typing),
+    Scene("belt-scratch", belt_scratch),
+    Scene("fit", fit),
+    Scene("fit-too-long", fit_tight),
 )
 
 

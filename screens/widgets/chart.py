@@ -44,6 +44,8 @@ class Chart(Drawing):
 
     lines = ObjectProperty(())
     """Up to four `Curve`."""
+    bars = ObjectProperty(())
+    """Any number of (x, low, high): the error bar of a reading."""
     marks = ObjectProperty(())
     """Any number of `Mark`: a ring and its label."""
     x_title = StringProperty()
@@ -82,6 +84,7 @@ class Chart(Drawing):
         points = [point for curve in curves for point in curve.points] + [
             (mark.x, mark.y) for mark in self.marks
         ]
+        points += [(x, end) for x, low, high in self.bars for end in (low, high)]
         if not points:
             self.write_empty()
             return
@@ -196,6 +199,7 @@ class Chart(Drawing):
             self.ink(theme.text)
             self.bar(x, self.bottom, dp(1), self.tall)
             ink.append(Box("", x, self.bottom, dp(1), self.tall))
+        self.draw_bars()
         shown = [mark for mark in self.marks if self.holds(mark)]
         taken = [self.draw_ring(mark) for mark in shown]
         # Marks first: a line has many places for its name, a ring has only those around it.
@@ -226,6 +230,15 @@ class Chart(Drawing):
                 self.add(Line(points=flat_points, width=HALF * dp(1), joint="none"))
             ink += pieces(last, max(dp(12), self.wide / 24))
         return last
+
+    def draw_bars(self) -> None:
+        """Draw the error bars, each with a short cap at both ends."""
+        self.ink(theme.text)
+        for x, low, high in self.bars:
+            middle, foot, head = self.place_x(x), self.place_y(low), self.place_y(high)
+            self.bar(middle - dp(0.75), foot, dp(1.5), head - foot)
+            for end in (foot, head):
+                self.bar(middle - dp(4), end - dp(0.75), dp(8), dp(1.5))
 
     def draw_ring(self, mark: Mark) -> Box:
         """Draw the ring of a marked point and return the room it takes."""

@@ -102,6 +102,13 @@ SENTENCES = {
     "belt too short for the pulleys": (
         "This belt is too short to go round both pulleys. Check belt length and both tooth counts."
     ),
+    "one depth": "All pulls are at one depth. Pull to another depth as well.",
+    "too deep for the span": "That is deeper than a quarter of the span. Check the depth and its unit.",
+    "motor cannot move": "This mount does not move.",
+    "not a sound file": "This is not a WAV file.",
+    "not 16 bits": "This WAV file has other than 16 bits a sample.",
+    "rate too low": "This recording has fewer than 8000 samples a second.",
+    "no rating printed": "No rating is printed for this profile.",
     "name length": "A name has 1 to 40 letters.",
     "name taken": "Another board has this name.",
     "no braking": "No current may go back into the pack: the motors do not brake.",

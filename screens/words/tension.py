@@ -22,6 +22,7 @@ ITEMS = {
     "teeth_in_mesh": "Teeth in mesh",
     "mesh_factor": "Rating left by the teeth in mesh",
     "slack_torque": "Slack span hangs loose from",
+    "slack_margin": "That over the most torque",
     "shaft_pull": "Pull on the shaft",
     "least_of_manuals": "Least of the manuals",
     "most_of_manuals": "Most of the manuals",

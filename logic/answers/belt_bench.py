@@ -1,0 +1,360 @@
+"""Setting a belt on the bench: the best pull depth, several pulls, a hung weight, and pulling the motor."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property, partial
+
+from logic.answers.reading import Item, Open, Reading, Result, attempt
+from logic.answers.tension import BeltParts, BeltReading
+from logic.belt.best_depth import best_depth, depth_part, force_part
+from logic.belt.catalogue import stiffness_error, stiffness_fraction
+from logic.belt.combine import error_share, spread
+from logic.belt.pull_fit import Pull, Tools, fit_pulls, fitted_error, fitted_tension, fitted_zero
+from logic.belt.pull_reading import (
+    read_pull,
+    tension_error,
+    tension_per_depth,
+    tension_per_force,
+    tension_per_stiffness,
+)
+from logic.belt.running import shaft_pull, tension_from_shaft_pull
+from logic.belt.scale import pull_force
+from logic.belt.shaft_reading import shaft_tension_error
+from logic.belt.travel import nudge
+from logic.belt.verdict import Reading as Measured
+from logic.belt.verdict import judge
+from logic.board import Board
+from logic.errors import InputError, Missing
+from logic.person import Person
+from logic.si import Metre, Newton, One
+from logic.tables import pick
+from logic.workings import Given, Recorder, cited, fresh, given, recording, unrecorded
+
+FINEST_STEP = 0.0001
+"""Depths are offered in the steps the tool shows, but never finer than a tenth of a millimetre."""
+
+MISFIT = 1.5
+"""From here on several pulls do not belong to one belt."""
+
+
+@cited("fraction * force", source="derived share of the weight", standing="derived")
+def weight_error(*, fraction: One, force: Newton) -> Newton:
+    """Limit of a hung weight.
+
+    >>> weight_error(fraction=0.25, force=8.0)
+    2.0
+    """
+    return fraction * force
+
+
+class BenchParts(BeltParts):
+    """The parts of a board and the errors of a person's tools."""
+
+    def __init__(self, reading: Reading, person: Person, depth: float | None = None) -> None:
+        """Take the board from a reading and the tools from the person's settings."""
+        super().__init__(reading, depth)
+        self.person = person
+
+    @cached_property
+    def force_error(self) -> Newton:
+        """Limit of the scale's error."""
+        return pick("measuring_tools", name=self.person.scale).number("scale_error")
+
+    @cached_property
+    def depth_error(self) -> Metre:
+        """Limit of the depth's error."""
+        return pick("measuring_tools", name=self.person.depth_tool).number("depth_error")
+
+    @cached_property
+    def stiffness_error(self) -> Newton:
+        """Limit of the stiffness's error."""
+        return stiffness_error(fraction=stiffness_fraction(), stiffness=self.belt.stiffness)
+
+    @cached_property
+    def span_and_belt(self) -> dict[str, float]:
+        """Span, belt length and stiffness."""
+        return {"span": self.span, "length": self.belt_length, "stiffness": self.belt.stiffness}
+
+    @cached_property
+    def best(self) -> Metre:
+        """Depth at which these tools tell the target best."""
+        return best_depth(
+            tension=self.target.tension,
+            force_error=self.force_error,
+            depth_error=self.depth_error,
+            stiffness_error=self.stiffness_error,
+            step=max(self.depth_error, FINEST_STEP),
+            working=self.belt.working_tension,
+            **self.span_and_belt,
+        )
+
+    @cached_property
+    def best_pull(self) -> Newton:
+        """Pull for the target at the best depth."""
+        return pull_force(tension=self.target.tension, depth=self.best, **self.span_and_belt)
+
+    def slopes(self, force: Newton, depth: Metre) -> dict[str, float]:
+        """Return how the tension moves with pull, depth and stiffness."""
+        return {
+            "per_force": tension_per_force(depth=depth, span=self.span),
+            "per_depth": tension_per_depth(force=force, depth=depth, **self.span_and_belt),
+            "per_stiffness": tension_per_stiffness(depth=depth, span=self.span, length=self.belt_length),
+        }
+
+    @cached_property
+    def best_slopes(self) -> dict[str, float]:
+        """Slopes at the best depth."""
+        return self.slopes(self.best_pull, self.best)
+
+    @cached_property
+    def best_error(self) -> Newton:
+        """Error of one pull at the best depth on a belt of the target."""
+        return tension_error(
+            force_error=self.force_error,
+            depth_error=self.depth_error,
+            stiffness_error=self.stiffness_error,
+            **self.best_slopes,
+        )
+
+    @cached_property
+    def friction(self) -> One:
+        """Share of a pull that the slots may take or give."""
+        return pick("belt_practice", name="slot friction").number("fraction")
+
+    @cached_property
+    def askew(self) -> float:
+        """Angle that a pull by eye may lie off the line of centres."""
+        return pick("belt_practice", name="pull angle").number("angle")
+
+    def shaft_error(self, tension: Newton, pull: Newton) -> Newton:
+        """Return the error of pulling the motor."""
+        return shaft_tension_error(
+            tension=tension,
+            pull=pull,
+            scale_error=self.force_error,
+            friction=self.friction,
+            angle=self.askew,
+        )
+
+    def nudge_from(self, tension: Newton) -> Metre:
+        """Return the way to move the motor from a tension to the target."""
+        return nudge(
+            wanted=self.target.tension,
+            tension=tension,
+            length=self.belt_length,
+            stiffness=self.belt.stiffness,
+            centre=self.centre,
+            **self.pulleys,
+        )
+
+
+def _share(parts: BenchParts) -> float:
+    return error_share(error=parts.best_error, tension=parts.target.tension)
+
+
+def _from_scale(parts: BenchParts) -> float:
+    return force_part(slope=parts.best_slopes["per_force"], error=parts.force_error)
+
+
+def _from_depth(parts: BenchParts) -> float:
+    return depth_part(slope=parts.best_slopes["per_depth"], error=parts.depth_error)
+
+
+def _from_stiffness(parts: BenchParts) -> float:
+    return force_part(slope=parts.best_slopes["per_stiffness"], error=parts.stiffness_error)
+
+
+def _motor_pull(parts: BenchParts) -> float:
+    return shaft_pull(tension=parts.target.tension, wrap=parts.wrap)
+
+
+def _motor_error(parts: BenchParts) -> float:
+    return parts.shaft_error(parts.target.tension, _motor_pull(parts))
+
+
+BENCH: dict[str, tuple[str, Callable[[BenchParts], float]]] = {
+    "best_depth": ("length", lambda parts: parts.best),
+    "best_pull": ("force", lambda parts: parts.best_pull),
+    "best_error": ("force", lambda parts: parts.best_error),
+    "best_share": ("share", _share),
+    "from_depth": ("force", _from_depth),
+    "from_scale": ("force", _from_scale),
+    "from_stiffness": ("force", _from_stiffness),
+    "motor_pull": ("force", _motor_pull),
+    "motor_error": ("force", _motor_error),
+}
+"""Quantity and computation of what one should do on the bench."""
+
+
+def bench_plan(board: Board, person: Person) -> dict[str, Item]:
+    """Return the best depth with its pull and what its error is made of, and the pull on the motor."""
+    with recording() as recorder:
+        parts = BenchParts(Reading(board), person)
+        return {
+            name: attempt(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in BENCH.items()
+        }
+
+
+def judged(recorder: Recorder, parts: BeltParts, read: Callable[[], Measured]) -> BeltReading:
+    """Return a reading with its error and its place in the window; the recorder is open."""
+    found: list[Measured] = []
+
+    def tension() -> float:
+        found.append(read())
+        return found[0].tension
+
+    first = attempt(recorder, "tension", "force", tension)
+    if not found or not isinstance(first, Result):
+        return BeltReading(first, first, None)
+    measured = found[0]
+    error = Result("error", measured.error, "force", recorder.trace(measured.error))
+    band = (measured.tension - measured.error, measured.tension + measured.error)
+    whole = Result("tension", first.value, "force", first.working, band)
+    try:
+        edges = parts.window
+    except (Missing, InputError):
+        return BeltReading(whole, error, None)
+    return BeltReading(whole, error, judge(reading=measured, floor=edges.floor, ceiling=edges.ceiling))
+
+
+@dataclass(frozen=True)
+class Positions:
+    """Readings of one belt at several wheel positions, in the order they were taken."""
+
+    readings: tuple[BeltReading, ...]
+    tightest: BeltReading | None
+    slackest: BeltReading | None
+    spread: Item
+
+
+def positions(board: Board, person: Person, pulls: tuple[Newton, ...], depth: Metre) -> Positions:
+    """Return the readings of pulls at one depth; the belt is set by the tightest of them."""
+    with recording() as recorder:
+        parts = BenchParts(Reading(board), person, depth)
+        readings = []
+        for number, pull in enumerate(pulls, start=1):
+            force = given(Given(f"Pull, position {number}", fresh(pull), "N", "force", known="measured"))
+            readings.append(judged(recorder, parts, partial(_one_pull, parts, force)))
+        known = [reading for reading in readings if isinstance(reading.tension, Result)]
+        if not known:
+            return Positions(tuple(readings), None, None, Open("spread"))
+        tightest, slackest = max(known, key=_tension), min(known, key=_tension)
+        apart = attempt(
+            recorder,
+            "spread",
+            "force",
+            lambda: spread(largest=_tension(tightest), smallest=_tension(slackest)),
+        )
+    return Positions(tuple(readings), tightest, slackest, apart)
+
+
+def _tension(reading: BeltReading) -> float:
+    assert isinstance(reading.tension, Result)  # noqa: S101  (the caller left the others out)
+    return reading.tension.value
+
+
+def _one_pull(parts: BenchParts, force: Newton) -> Measured:
+    return read_pull(
+        force=force,
+        depth=parts.depth,
+        force_error=parts.force_error,
+        depth_error=parts.depth_error,
+        stiffness_error=parts.stiffness_error,
+        **parts.span_and_belt,
+    )
+
+
+@dataclass(frozen=True)
+class FittedReading:
+    """What several pulls tell together; `agree` is False when they do not belong to one belt."""
+
+    reading: BeltReading
+    zero: Item
+    agree: bool
+
+
+def fitted_reading(board: Board, person: Person, pulls: tuple[tuple[Newton, Metre], ...]) -> FittedReading:
+    """Return the tension that fits pulls of (N, m) best, with the zero error of the depth."""
+    with recording() as recorder:
+        parts = BenchParts(Reading(board), person)
+        numbers: dict[str, float] = {}
+        for number, (force, depth) in enumerate(pulls, start=1):
+            numbers[f"pull_{number}"] = given(
+                Given(f"Pull {number}", fresh(force), "N", "force", known="measured")
+            )
+            numbers[f"depth_{number}"] = given(
+                Given(f"Depth {number}", fresh(depth), "m", "length", known="measured")
+            )
+
+        def around() -> dict[str, float]:
+            share = pick("belt_practice", name="zero share").number("fraction")
+            return {
+                "force_error": parts.force_error,
+                "depth_error": parts.depth_error,
+                "zero_share": share,
+                "stiffness_error": parts.stiffness_error,
+                **parts.span_and_belt,
+                **numbers,
+            }
+
+        reading = judged(
+            recorder,
+            parts,
+            lambda: Measured(fitted_tension(**around()), fitted_error(**around())),
+        )
+        zero = attempt(recorder, "zero", "length", lambda: fitted_zero(**around()))
+    return FittedReading(reading, zero, _agree(parts, pulls))
+
+
+def _agree(parts: BenchParts, pulls: tuple[tuple[Newton, Metre], ...]) -> bool:
+    try:
+        with unrecorded():
+            share = pick("belt_practice", name="zero share").number("fraction")
+            tools = Tools(parts.force_error, parts.depth_error, share, parts.stiffness_error)
+            fit = fit_pulls([Pull(force, depth) for force, depth in pulls], tools, **parts.span_and_belt)
+    except (Missing, InputError):
+        return True
+    return fit.misfit <= MISFIT
+
+
+def weight_reading(board: Board, person: Person, weight: Newton, depth: Metre) -> BeltReading:
+    """Return the tension that a weight hung at mid-span tells by the depth it makes."""
+    with recording() as recorder:
+        parts = BenchParts(Reading(board), person, depth)
+        force = given(Given("Hung weight", fresh(weight), "N", "force", known="measured"))
+
+        def read() -> Measured:
+            return read_pull(
+                force=force,
+                depth=parts.depth,
+                force_error=weight_error(
+                    fraction=pick("belt_practice", name="weighing error").number("fraction"), force=force
+                ),
+                depth_error=parts.depth_error,
+                stiffness_error=parts.stiffness_error,
+                **parts.span_and_belt,
+            )
+
+        return judged(recorder, parts, read)
+
+
+def motor_reading(board: Board, person: Person, pull: Newton) -> BeltReading:
+    """Return the tension of each span while the motor is pulled along the line of centres."""
+    with recording() as recorder:
+        parts = BenchParts(Reading(board), person)
+        force = given(Given("Pull on the motor", fresh(pull), "N", "force", known="measured"))
+
+        def read() -> Measured:
+            tension = tension_from_shaft_pull(pull=force, wrap=parts.wrap)
+            return Measured(tension, parts.shaft_error(tension, force))
+
+        return judged(recorder, parts, read)
+
+
+def nudge_for(board: Board, person: Person, tension: Newton) -> Item:
+    """Return how far to move the motor from a tension to the target; below zero is towards the wheel."""
+    with recording() as recorder:
+        parts = BenchParts(Reading(board), person)
+        now = given(Given("Belt tension now", fresh(tension), "N", "force", known="measured"))
+        return attempt(recorder, "nudge", "length", lambda: parts.nudge_from(now))

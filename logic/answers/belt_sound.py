@@ -1,0 +1,231 @@
+"""The plucked belt: the pitch to expect, and the tension a pitch tells, relative until it is calibrated."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property, partial
+
+from logic.answers.belt_bench import BenchParts, judged
+from logic.answers.reading import Item, Reading, Result, attempt
+from logic.answers.tension import BeltReading
+from logic.belt.combine import error_share, with_bias
+from logic.belt.pitch import Pitch, pitch
+from logic.belt.pluck import (
+    calibrated_error,
+    calibrated_tension,
+    calibration,
+    frequency_from_tension,
+    mass_for_width,
+    mass_share,
+    pluck_error,
+    tension_from_frequency,
+    weighed_mass,
+)
+from logic.belt.recording import Recording, from_pcm, from_wav
+from logic.belt.verdict import Reading as Measured
+from logic.board import Board
+from logic.errors import InputError, Missing
+from logic.person import Person
+from logic.si import Hertz, KilogramPerMetre, Metre, Newton, One
+from logic.tables import Row, matching, pick
+from logic.workings import Given, cited, fresh, given, recording, unrecorded
+
+__all__ = [
+    "Calibration",
+    "Pitch",
+    "Recording",
+    "SoundParts",
+    "SoundPlan",
+    "calibrate",
+    "frequency_error",
+    "from_pcm",
+    "from_wav",
+    "pitch",
+    "sound_plan",
+    "sound_reading",
+]
+
+
+@cited("share * frequency", source="derived share of the frequency", standing="derived")
+def frequency_error(*, share: One, frequency: Hertz) -> Hertz:
+    """Limit of a frequency from its share.
+
+    >>> frequency_error(share=0.01, frequency=350.0)
+    3.5
+    """
+    return share * frequency
+
+
+@dataclass(frozen=True)
+class Calibration:
+    """A pluck set against a pull of one belt: the factor, the tension then, the pull's error share."""
+
+    factor: One
+    pulled: Newton
+    share: One
+
+
+class SoundParts(BenchParts):
+    """The parts of a board that a pluck rests on."""
+
+    def __init__(self, reading: Reading, person: Person) -> None:
+        """Take the board from a reading."""
+        super().__init__(reading, person)
+
+    @cached_property
+    def _mass_row(self) -> Row:
+        profile = self.read.choice("drive.profile")
+        return next(row for row in matching("belt_mass", profile=profile) if row.cells["used"])
+
+    @cached_property
+    def weighed(self) -> bool:
+        """Tell whether the belt was weighed."""
+        return self.read.board.drive.belt_mass is not None
+
+    @cached_property
+    def mass(self) -> KilogramPerMetre:
+        """Mass of the belt by its length."""
+        if self.weighed:
+            return weighed_mass(mass=self.read("drive.belt_mass"), length=self.belt_length)
+        row = self._mass_row
+        return mass_for_width(
+            printed_mass=row.number("mass"), width=self.belt.width, printed_width=row.number("width")
+        )
+
+    @cached_property
+    def mass_share(self) -> One:
+        """Share to which the mass is known."""
+        if self.weighed:
+            return pick("belt_practice", name="weighing error").number("fraction")
+        row = self._mass_row
+        return mass_share(spread=row.number("spread"), mass=row.number("mass"))
+
+    @cached_property
+    def span_error(self) -> Metre:
+        """Limit of the span."""
+        return pick("belt_practice", name="span error").number("length")
+
+    @cached_property
+    def most_bias(self) -> One:
+        """How much too high a pluck may read before it is calibrated."""
+        return pick("belt_practice", name="bending, most").number("fraction")
+
+    @cached_property
+    def pluck_share(self) -> One:
+        """Share to which several plucks tell a frequency."""
+        return pick("belt_practice", name="pluck error").number("fraction")
+
+    def frequency(self, tension: Newton) -> Hertz:
+        """Return the pitch of a tension without bending stiffness."""
+        return frequency_from_tension(mass_per_length=self.mass, span=self.span, tension=tension)
+
+    def error(self, tension: Newton, frequency: Hertz, error: Hertz) -> Newton:
+        """Return the error of a plucked tension without the bending stiffness's."""
+        return pluck_error(
+            tension=tension,
+            mass_share=self.mass_share,
+            frequency=frequency,
+            frequency_error=error,
+            span=self.span,
+            span_error=self.span_error,
+        )
+
+
+SOUND: dict[str, tuple[str, Callable[[SoundParts], float]]] = {
+    "mass": ("mass_per_length", lambda parts: parts.mass),
+    "pitch_target": ("frequency", lambda parts: parts.frequency(parts.target.tension)),
+    "pitch_floor": ("frequency", lambda parts: parts.frequency(parts.window.floor)),
+    "pitch_ceiling": ("frequency", lambda parts: parts.frequency(parts.window.ceiling)),
+}
+"""Quantity and computation of what a pluck should sound like."""
+
+LOOSE, STIFF = 0.5, 2.2
+"""The pitch is looked for from half the floor's, and up to a tension of so many times the ceiling's."""
+
+
+@dataclass(frozen=True)
+class SoundPlan:
+    """What to expect, by name; `band` in Hz is where a pitch is believed, (0, 0) where it is not known."""
+
+    items: dict[str, Item]
+    band: tuple[Hertz, Hertz]
+    weighed: bool
+
+
+def sound_plan(board: Board, person: Person) -> SoundPlan:
+    """Return the pitch of the target and of the window, and where a pitch is looked for."""
+    with recording() as recorder:
+        parts = SoundParts(Reading(board), person)
+        items = {
+            name: attempt(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in SOUND.items()
+        }
+    low, high = items["pitch_floor"], items["pitch_ceiling"]
+    band = (0.0, 0.0)
+    if isinstance(low, Result) and isinstance(high, Result):
+        # Under half and over twice the pitch a reading would be an octave away from a likely tension.
+        band = (low.value * LOOSE, high.value * STIFF**0.5)
+    return SoundPlan(items, band, parts.weighed)
+
+
+def sound_reading(
+    board: Board,
+    person: Person,
+    frequency: Hertz,
+    error: Hertz,
+    calibrated: Calibration | None = None,
+) -> BeltReading:
+    """Return the tension of a pitch. Without a calibration it has no verdict: it reads too high."""
+    with recording() as recorder:
+        parts = SoundParts(Reading(board), person)
+        heard = given(Given("Pitch", fresh(frequency), "Hz", "frequency", known="measured"))
+        off = given(Given("Error of the pitch", fresh(error), "Hz", "frequency", known="measured"))
+
+        def plain() -> Measured:
+            tension = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=heard)
+            return Measured(
+                tension,
+                with_bias(error=parts.error(tension, heard, off), bias=parts.most_bias, tension=tension),
+            )
+
+        def absolute() -> Measured:
+            assert calibrated is not None  # noqa: S101  (only called then)
+            factor = given(Given("Factor of this belt", fresh(calibrated.factor), "1", known="measured"))
+            pulled = given(
+                Given("Tension it was set at", fresh(calibrated.pulled), "N", "force", known="measured")
+            )
+            share = given(
+                Given("Error of that pull", fresh(calibrated.share), "1", "share", known="measured")
+            )
+            plucked = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=heard)
+            tension = calibrated_tension(factor=factor, plucked=plucked)
+            return Measured(
+                tension,
+                calibrated_error(
+                    tension=tension,
+                    pull_share=share,
+                    frequency=heard,
+                    frequency_error=off,
+                    pulled=pulled,
+                    factor=factor,
+                ),
+            )
+
+        found = judged(recorder, parts, plain if calibrated is None else absolute)
+    return found if calibrated is not None else BeltReading(found.tension, found.error, None)
+
+
+def calibrate(
+    board: Board, person: Person, frequency: Hertz, pulled: Newton, error: Newton
+) -> Calibration | None:
+    """Return the calibration of a belt whose pitch and pull are known; None without its mass and span."""
+    try:
+        with unrecorded():
+            parts = SoundParts(Reading(board), person)
+            plucked = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=frequency)
+            return Calibration(
+                calibration(pulled=pulled, plucked=plucked),
+                pulled,
+                error_share(error=error, tension=pulled),
+            )
+    except (Missing, InputError):
+        return None

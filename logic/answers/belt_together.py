@@ -1,0 +1,192 @@
+"""Which way tells this belt's tension best, and what two ways tell together."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import partial
+
+from logic.answers.belt_bench import judged, weight_error
+from logic.answers.belt_sound import Calibration, SoundParts, frequency_error
+from logic.answers.reading import Item, Reading, Result, attempt
+from logic.answers.tension import BeltReading
+from logic.belt.combine import disagreement, error_share, mean_error, weighted_mean, with_bias
+from logic.belt.pluck import calibrated_error
+from logic.belt.pull_fit import fitted_error
+from logic.belt.pull_reading import tension_error
+from logic.belt.running import shaft_pull
+from logic.belt.scale import pull_force
+from logic.belt.verdict import Reading as Measured
+from logic.board import Board
+from logic.errors import InputError
+from logic.person import Person
+from logic.si import Metre, Newton, One
+from logic.tables import matching, pick
+from logic.workings import Given, cited, fresh, given, recording
+
+FITTED_DEPTHS = 5
+"""Pulls of the fitted way, from half the best depth to twice it."""
+
+
+@cited("share * depth", source="derived a series of depths", standing="derived")
+def share_of_depth(*, share: One, depth: Metre) -> Metre:
+    """One of several depths around the best one.
+
+    >>> share_of_depth(share=0.5, depth=0.002)
+    0.001
+    """
+    return share * depth
+
+
+def _scale(parts: SoundParts, _: Calibration | None) -> float:
+    return error_share(error=parts.best_error, tension=parts.target.tension)
+
+
+def _weight(parts: SoundParts, _: Calibration | None) -> float:
+    error = tension_error(
+        force_error=weight_error(
+            fraction=pick("belt_practice", name="weighing error").number("fraction"), force=parts.best_pull
+        ),
+        depth_error=parts.depth_error,
+        stiffness_error=parts.stiffness_error,
+        **parts.best_slopes,
+    )
+    return error_share(error=error, tension=parts.target.tension)
+
+
+def _fitted(parts: SoundParts, _: Calibration | None) -> float:
+    numbers: dict[str, float] = {}
+    for number in range(1, FITTED_DEPTHS + 1):
+        part = given(
+            Given(f"Depth {number} of the best", 0.5 + 0.375 * (number - 1), "1", "share", known="chosen")
+        )
+        depth = share_of_depth(share=part, depth=parts.best)
+        numbers[f"depth_{number}"] = depth
+        numbers[f"pull_{number}"] = pull_force(
+            tension=parts.target.tension, depth=depth, **parts.span_and_belt
+        )
+    error = fitted_error(
+        force_error=parts.force_error,
+        depth_error=parts.depth_error,
+        zero_share=pick("belt_practice", name="zero share").number("fraction"),
+        stiffness_error=parts.stiffness_error,
+        **parts.span_and_belt,
+        **numbers,
+    )
+    return error_share(error=error, tension=parts.target.tension)
+
+
+def _motor(parts: SoundParts, _: Calibration | None) -> float:
+    if parts.read.choice("mount.adjust", "slots") == "fixed":
+        raise InputError("mount.adjust", "fixed", "motor cannot move")
+    tension = parts.target.tension
+    error = parts.shaft_error(tension, shaft_pull(tension=tension, wrap=parts.wrap))
+    return error_share(error=error, tension=tension)
+
+
+def _pluck(parts: SoundParts, calibrated: Calibration | None) -> float:
+    tension = parts.target.tension
+    heard = parts.frequency(tension)
+    off = frequency_error(share=parts.pluck_share, frequency=heard)
+    if calibrated is None:
+        plain = parts.error(tension, heard, off)
+        return error_share(
+            error=with_bias(error=plain, bias=parts.most_bias, tension=tension), tension=tension
+        )
+    error = calibrated_error(
+        tension=tension,
+        pull_share=given(
+            Given("Error of that pull", fresh(calibrated.share), "1", "share", known="measured")
+        ),
+        frequency=heard,
+        frequency_error=off,
+        pulled=given(
+            Given("Tension it was set at", fresh(calibrated.pulled), "N", "force", known="measured")
+        ),
+        factor=given(Given("Factor of this belt", fresh(calibrated.factor), "1", known="measured")),
+    )
+    return error_share(error=error, tension=tension)
+
+
+WAYS: dict[str, Callable[[SoundParts, Calibration | None], float]] = {
+    "scale": _scale,
+    "pulls": _fitted,
+    "weight": _weight,
+    "motor": _motor,
+    "pluck": _pluck,
+}
+"""The ways to a tension, and the error each would leave on this belt at its target, as a share."""
+
+
+@dataclass(frozen=True)
+class Ways:
+    """Error of each way by its name, and the way with the smallest; "" where none can be told."""
+
+    items: dict[str, Item]
+    best: str
+
+
+def ways(board: Board, person: Person, calibrated: Calibration | None = None) -> Ways:
+    """Return what each way would be good to on this belt, with these tools, on this mount."""
+    with recording() as recorder:
+        parts = SoundParts(Reading(board), person)
+        items = {
+            name: attempt(recorder, f"way_{name}", "share", partial(compute, parts, calibrated))
+            for name, compute in WAYS.items()
+        }
+    known = {name: item.value for name, item in items.items() if isinstance(item, Result)}
+    return Ways(items, min(known, key=lambda name: known[name], default=""))
+
+
+@dataclass(frozen=True)
+class Told:
+    """A recorded reading: by which way, the tension and its error."""
+
+    way: str
+    tension: Newton
+    error: Newton
+
+
+@dataclass(frozen=True)
+class Together:
+    """Two readings of one belt: how far they stand apart, and what they tell together when they agree.
+
+    `advice` is a sentence for two that disagree, "" otherwise.
+    """
+
+    apart: Item
+    reading: BeltReading | None
+    agree: bool
+    advice: str
+
+
+def together(board: Board, person: Person, first: Told, second: Told) -> Together:
+    """Return whether two readings agree, and their weighted mean when they do."""
+    with recording() as recorder:
+        parts = SoundParts(Reading(board), person)
+        numbers = {
+            name: given(Given(f"{words}, {told.way}", fresh(value), "N", "force", known="measured"))
+            for name, words, told, value in (
+                ("first", "Tension", first, first.tension),
+                ("second", "Tension", second, second.tension),
+                ("first_error", "Error", first, first.error),
+                ("second_error", "Error", second, second.error),
+            )
+        }
+        apart = attempt(recorder, "apart", "ratio", lambda: disagreement(**numbers))
+        if not isinstance(apart, Result) or apart.value > 1.0:
+            return Together(apart, None, agree=False, advice=_advice(first, second))
+
+        def read() -> Measured:
+            return Measured(
+                weighted_mean(**numbers),
+                mean_error(first_error=numbers["first_error"], second_error=numbers["second_error"]),
+            )
+
+        return Together(apart, judged(recorder, parts, read), agree=True, advice="")
+
+
+def _advice(first: Told, second: Told) -> str:
+    low, high = sorted((first, second), key=lambda told: told.tension)
+    # Several fitted pulls are pulls by scale.
+    names = {"pulls": "scale"}
+    found = matching("belt_disagree", high=names.get(high.way, high.way), low=names.get(low.way, low.way))
+    return next((row.text("text") for row in found), "")

@@ -1,0 +1,332 @@
+"""Belts by touch and key: choosing, fitting, every way to a tension, two ways together, history."""
+
+import io
+import wave
+from typing import Any
+
+import pytest
+
+from logic.belt.recording import Recording
+from screens.phone.microphone import NONE_HERE
+from screens.scenes.bench import _pluck
+from tests.screens.session import Session, gaps
+
+GAP = "\u00a0"
+
+
+class Ears:
+    """A microphone that gives what it is told to, at once."""
+
+    def __init__(self, *recordings: Recording | None) -> None:
+        self.recordings = list(recordings)
+        self.asked = 0
+
+    def record(self, heard: Any) -> None:
+        """Give the next recording, or say that there is no microphone."""
+        self.asked += 1
+        found = self.recordings.pop(0)
+        heard(found, "" if found is not None else NONE_HERE)
+
+
+@pytest.fixture
+def bench(app: Session) -> Session:
+    """Give the app where setting a belt begins."""
+    app.tap("Bench")
+    app.tap("Set a belt")
+    return app
+
+
+def enter(app: Session) -> None:
+    app.key(13)
+    app.frame(3)
+
+
+def last(app: Session) -> dict[str, Any]:
+    return app.state.last("tension").body
+
+
+def test_two_belts_within_reach_of_a_thumb(app: Session) -> None:
+    """At most six taps besides the digits, all in the lower 420 dp, nothing scrolled, both verdicts saved."""
+    app.resize(412, 915)
+    app.taps = 0
+    heights, moved = [], []
+
+    def tap(text: str) -> None:
+        widget = app.find(text)
+        heights.append(widget.to_window(*widget.center)[1])
+        moved.append(app.page.scroll.scroll_y)
+        app.tap(widget)
+
+    tap("TENSION CHECK")
+    before = app.taps
+    app.keys("1.5")
+    digits = app.taps - before
+    tap("SAVE LEFT, GO TO RIGHT")
+    before = app.taps
+    app.keys("1.1")
+    digits += app.taps - before
+    tap("SAVE RIGHT")
+    assert app.taps - digits <= 6
+    assert max(heights) <= 420
+    assert set(moved) == {1.0}
+    words = [record.body["word"] for record in app.state.store.page(app.state.saved.id, kind="tension")]
+    assert words == ["slack", "in window"]
+
+
+def test_a_belt_in_stock_is_tried_and_kept(app: Session) -> None:
+    app.tap("Numbers")
+    app.tap("Belt length and load")
+    assert app.page.head.value == "67.3"
+    app.tap("55 teeth, 275")
+    assert app.page.head.value == "64.7"
+    assert app.state.saved.drive.belt_teeth.si == 56.0
+    app.tap("Keep on board")
+    assert app.state.saved.drive.belt_teeth.si == 55.0
+    assert app.shows("on the board")
+
+
+def test_a_wanted_centre_moves_the_list(app: Session) -> None:
+    app.tap("Numbers")
+    app.tap("Belt length and load")
+    app.tap("Wanted centre distance")
+    app.type("90")
+    app.frame(3)
+    assert app.page.near == f"In stock near 90{GAP}mm"
+    assert app.shows("66 teeth, 330")
+    app.tap("Done")
+    app.restart()
+    app.tap("Numbers")
+    app.tap("Belt length and load")
+    assert app.page.near == f"In stock near 90{GAP}mm"
+
+
+def test_each_rating_shows_its_working(app: Session) -> None:
+    app.tap("Numbers")
+    app.tap("Belt length and load")
+    for label in ("Rated torque at top speed", "Share of the rating, start", "Mount should reach out to"):
+        app.tap(label)
+        assert app.page.title == "Working"
+        assert gaps(app.page) == []
+        app.key(27)
+
+
+def test_cans_too_long_say_so(app: Session) -> None:
+    app.tap("Numbers")
+    app.tap("Does it fit")
+    assert app.page.head.value == "12"
+    app.tap("Motor can, length")
+    app.type("92")
+    app.frame(3)
+    assert app.page.touching.startswith("The two motors do not fit side by side")
+    app.tap("Done")
+    app.tap("Drop the trial")
+    assert app.page.touching == ""
+
+
+def test_four_wheel_positions(bench: Session) -> None:
+    bench.tap("Spring scale")
+    for number, pull in enumerate(("0.92", "0.98", "0.9", "0.95"), start=1):
+        assert bench.page.asked == f"pull{number}"
+        bench.keys(pull)
+        bench.tap("NEXT" if number < 4 else "SAVE")
+    assert bench.page.title == "Tension saved"
+    body = last(bench)
+    assert body["method"] == "scale"
+    assert body["pulls"] == pytest.approx([pull * 9.80665 for pull in (0.92, 0.98, 0.9, 0.95)])
+    assert body["tension"] > body["least"] > 0
+    bench.tap("Finish")
+    assert bench.shows("by scale, just now")
+
+
+def test_half_filled_positions_are_kept_over_a_restart(bench: Session) -> None:
+    bench.tap("Spring scale")
+    bench.keys("0.92")
+    bench.tap("NEXT")
+    bench.keys("0.9")
+    bench.restart(minutes=5)
+    assert bench.page.title == "Four wheel positions, LEFT"
+    assert bench.shows(f"0.92{GAP}kg")
+    assert bench.shows(f"0.9{GAP}kg")
+    bench.tap("Forget these numbers")
+    assert bench.page.values == {}
+    bench.tap("Undo")
+    assert bench.shows(f"0.92{GAP}kg")
+
+
+def test_a_working_in_between_loses_nothing(bench: Session) -> None:
+    bench.tap("A known weight")
+    bench.keys("1")
+    bench.tap("NEXT")
+    bench.keys("1.2")
+    bench.frame(2)
+    tension = bench.page.tension
+    bench.tap("Working of this reading")
+    assert gaps(bench.page) == []
+    bench.key(27)
+    assert bench.page.tension == tension
+
+
+def test_a_unit_other_than_the_scales_is_kept(bench: Session) -> None:
+    bench.tap("A known weight")
+    bench.type("1000 g")
+    bench.frame(2)
+    assert bench.page.number("weight") == pytest.approx(9.80665)
+    bench.restart(minutes=1)
+    assert bench.page.number("weight") == pytest.approx(9.80665)
+
+
+def test_several_pulls_can_be_saved_from_two_on(bench: Session) -> None:
+    bench.tap("Several pulls")
+    for text in ("1", "0.85", "2"):
+        bench.type(text)
+        enter(bench)
+    bench.type("2.3")
+    bench.frame(2)
+    assert bench.page.save_text == "SAVE"
+    assert bench.page.tension
+    assert bench.shows("Depth 3")
+    bench.tap("SAVE")
+    assert last(bench)["method"] == "pulls"
+    assert len(last(bench)["pulls"]) == 2
+
+
+def test_pulling_the_motor_is_set_and_not_verified(bench: Session) -> None:
+    bench.tap("Pull the motor")
+    assert bench.shows("Two people, power off.")
+    assert bench.shows("CAUTION")
+    bench.keys("20")
+    bench.tap("SAVE")
+    assert last(bench)["verified"] is False
+    assert bench.shows("Set, not verified.")
+
+
+def test_plucks_their_median_and_the_calibration(bench: Session) -> None:
+    bench.tap("Spring scale")
+    for _ in range(4):
+        bench.keys("0.9")
+        bench.tap("NEXT" if bench.page.next_field() else "SAVE")
+    bench.tap("Finish")
+    bench.tap("Pluck and listen")
+    page = bench.page
+    page.microphone = ears = Ears(_pluck(362.0), _pluck(366.0), None, _pluck(364.0))
+    assert ears.asked == 0
+    bench.tap("RECORD A PLUCK")
+    assert bench.shows(f"Heard 362{GAP}Hz.")
+    bench.tap("RECORD A PLUCK")
+    bench.tap("RECORD A PLUCK")
+    assert bench.shows(NONE_HERE)
+    bench.tap("RECORD A PLUCK")
+    assert bench.shows(f"Plucks: 362, 366, 364 Hz. Median 364{GAP}Hz.")
+    assert page.verdict == ""
+    assert bench.shows("Bending stiffness makes a short belt sound too high")
+    assert len(page.lines) == 1
+    assert page.marks[0].x == pytest.approx(364.0, abs=0.5)
+    bench.tap("Set this pitch against that pull")
+    assert page.verdict in ("IN WINDOW", "SLACK", "TIGHT")
+    bench.tap("SAVE")
+    assert last(bench)["calibrated"]
+    assert last(bench)["pitch"] == pytest.approx(364.0, abs=0.3)
+
+
+def test_a_bad_recording_says_what_to_do(bench: Session) -> None:
+    bench.tap("Pluck and listen")
+    bench.page.microphone = Ears(_pluck(362.0, loud=3.0), _pluck(900.0))
+    bench.tap("RECORD A PLUCK")
+    assert bench.shows("Too loud")
+    bench.tap("RECORD A PLUCK")
+    assert bench.shows("Not where this belt can sound")
+    assert bench.page.heard == []
+    assert not bench.page.can_go
+
+
+def test_a_pitch_of_another_meter(bench: Session) -> None:
+    bench.tap("Pluck and listen")
+    bench.tap("Type the pitch of another meter")
+    bench.keys("358")
+    bench.tap("SAVE")
+    assert last(bench)["pitch"] == 358.0
+
+
+def test_a_recording_from_a_file(bench: Session, tmp_path: Any) -> None:
+    recording = _pluck(362.0)
+    body = io.BytesIO()
+    with wave.open(body, "wb") as file:
+        file.setnchannels(1)
+        file.setsampwidth(2)
+        file.setframerate(recording.rate)
+        file.writeframes(recording.samples.tobytes())
+    path = tmp_path / "pluck.wav"
+    path.write_bytes(body.getvalue())
+    bench.tap("Pluck and listen")
+    bench.tap("Open a recording")
+    bench.page.path_input.text = str(tmp_path / "none.wav")
+    bench.tap("Open")
+    assert bench.shows("There is no file at this path.")
+    (tmp_path / "text.wav").write_text("no sound")
+    bench.page.path_input.text = str(tmp_path / "text.wav")
+    bench.tap("Open")
+    assert bench.shows("This is not a WAV file.")
+    bench.page.path_input.text = str(path)
+    bench.tap("Open")
+    assert bench.page.title == "Pluck and listen, LEFT"
+    assert bench.shows(f"Heard 362{GAP}Hz.")
+
+
+def test_two_ways_together(bench: Session) -> None:
+    bench.tap("Spring scale")
+    for _ in range(4):
+        bench.keys("0.85")
+        bench.tap("NEXT" if bench.page.next_field() else "SAVE")
+    bench.tap("Finish")
+    assert not bench.page.can_combine
+    bench.tap("Pull the motor")
+    bench.keys("19")
+    bench.tap("SAVE")
+    bench.tap("Finish")
+    bench.tap("Two ways together")
+    assert bench.shows("They agree within their errors.")
+    bench.tap("Working")
+    assert gaps(bench.page) == []
+    bench.key(27)
+    bench.tap("SAVE")
+    assert last(bench)["method"] == "together"
+
+
+def test_a_new_belt_begins_a_new_history(bench: Session) -> None:
+    bench.tap("Pull the motor")
+    bench.keys("19")
+    bench.tap("SAVE")
+    bench.tap("Finish")
+    bench.tap("History of this belt")
+    assert bench.shows("No trend yet: 1 of 3 readings.")
+    bench.key(27)
+    bench.tap("A new belt is on")
+    bench.tap("History of this belt")
+    assert bench.shows("No trend yet: 0 of 3 readings.")
+    bench.key(27)
+    bench.tap("Undo")
+    bench.tap("History of this belt")
+    assert bench.shows("No trend yet: 1 of 3 readings.")
+
+
+def test_the_other_belt_is_one_tap_away(bench: Session) -> None:
+    bench.tap("Right")
+    bench.tap("Pull the motor")
+    assert bench.page.title == "Pull the motor, RIGHT"
+    bench.keys("19")
+    bench.tap("SAVE")
+    assert last(bench)["belt"] == "right"
+    bench.tap("The left belt")
+    assert bench.page.side == "left"
+
+
+def test_wear_and_the_view_from_a_metre(bench: Session) -> None:
+    bench.tap("What its wear tells")
+    bench.tap("Worn edge")
+    assert bench.shows("Lay a straight edge across both pulleys.")
+    bench.key(27)
+    bench.key(27)
+    bench.tap("Read from a metre away")
+    assert bench.shows(f"1.55{GAP}kg")
+    bench.tap("Back")
+    assert bench.page.title == "Set a belt"
