@@ -178,7 +178,28 @@ class Load(_Part):
     efficiency: Value | None = None
 
 
-PARTS = (Drive, Motor, Controller, Pack, Load)
+@dataclass(frozen=True)
+class Mount(_Part):
+    """How the motors sit: the travel of the mount, the cans, the hanger and the deck above.
+
+    The angle is above the horizontal through the axle, below zero hangs lower.
+    """
+
+    flanged: Value | None = None
+    adjust: Value | None = None
+    centre_least: Value | None = None
+    centre_most: Value | None = None
+    can_diameter: Value | None = None
+    can_length: Value | None = None
+    hanger_length: Value | None = None
+    hanger_width: Value | None = None
+    inset: Value | None = None
+    plate: Value | None = None
+    angle: Value | None = None
+    deck_height: Value | None = None
+
+
+PARTS = (Drive, Motor, Controller, Pack, Load, Mount)
 
 
 @dataclass(frozen=True)
@@ -193,6 +214,7 @@ class Board:
     controller: Controller = Controller()
     pack: Pack = Pack()
     load: Load = Load()
+    mount: Mount = Mount()
 
     def __post_init__(self) -> None:
         """Refuse a name that cannot be shown."""

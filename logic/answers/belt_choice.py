@@ -1,0 +1,299 @@
+"""Which belt: the ones in stock near a wanted centre distance, and what the board's own belt can carry."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property, partial
+
+from logic.answers.reading import Item, Reading, Result, attempt
+from logic.answers.tension import FEWEST_IN_MESH, BeltParts
+from logic.belt.geometry import centre_distance, mesh_factor, teeth_in_mesh
+from logic.belt.rating import (
+    length_factor,
+    printed_torque,
+    rated_torque,
+    rating_used,
+    smallest_suggested,
+    width_factor,
+)
+from logic.belt.stock import Stock, nearest
+from logic.belt.travel import centre_tolerance, inward_travel, outward_travel
+from logic.board import Board, Value
+from logic.drive.gearing import belt_speed, motor_rotation, unloaded_rotation
+from logic.drive.performance import steady_speed
+from logic.errors import InputError, Missing
+from logic.si import Metre, Newton, NewtonMetre, One, RadianPerSecond
+from logic.workings import Given, cited, given, recording, unrecorded
+
+SHOWN = 6
+"""Belts in stock that are listed around the wanted centre."""
+
+SLOWEST = 200 * 3.141592653589793 / 30
+"""Rotation of the first printed column, 200 rpm: it stands for the start."""
+
+
+@cited("centre - travel", source="derived the mount's inner end", standing="derived")
+def slot_inner_end(*, centre: Metre, travel: Metre) -> Metre:
+    """Centre distance that the mount must reach inwards.
+
+    >>> round(slot_inner_end(centre=0.067, travel=0.001), 3)
+    0.066
+    """
+    return centre - travel
+
+
+@cited("centre + tolerance + travel", source="derived the mount's outer end", standing="derived")
+def slot_outer_end(*, centre: Metre, tolerance: Metre, travel: Metre) -> Metre:
+    """Centre distance that the mount must reach outwards, for the longest belt of the length.
+
+    >>> round(slot_outer_end(centre=0.067, tolerance=0.0002, travel=0.0008), 4)
+    0.068
+    """
+    return centre + tolerance + travel
+
+
+@cited(
+    "load * wheel_diameter / (2 * ratio * motors * efficiency)",
+    source="derived road load back to one motor",
+    standing="derived",
+)
+def torque_for_load(
+    *, load: Newton, wheel_diameter: Metre, ratio: One, motors: One, efficiency: One
+) -> NewtonMetre:
+    """Torque of each motor that holds a road load.
+
+    >>> torque_for_load(load=40.0, wheel_diameter=0.1, ratio=2.5, motors=2.0, efficiency=1.0)
+    0.4
+    """
+    return load * wheel_diameter / (2 * ratio * motors * efficiency)
+
+
+class ChoiceParts(BeltParts):
+    """The parts of a board that choosing a belt rests on."""
+
+    @cached_property
+    def rotation(self) -> RadianPerSecond:
+        """Rotation of the motor at the loaded top speed, or unloaded while the load is not known."""
+        try:
+            return motor_rotation(speed=self.steady[0], circumference=self.circumference, ratio=self.ratio)
+        except (Missing, InputError):
+            return unloaded_rotation(
+                voltage=self.voltage("nominal"), duty=self.duty, motor_constant=self.motor_constant
+            )
+
+    @cached_property
+    def steady(self) -> tuple[float, float]:
+        """Loaded top speed and the road load there."""
+        found = steady_speed(self.drive("nominal"), self.road)
+        if found.speed is None:
+            raise InputError("speed", found.outcome, found.outcome)
+        return found.speed, found.load
+
+    @cached_property
+    def mesh(self) -> float:
+        """Share of the rating that the teeth in mesh leave."""
+        return mesh_factor(whole_teeth=self.whole_teeth)
+
+    def rated(self, rotation: RadianPerSecond) -> NewtonMetre:
+        """Return the rated torque of the motor pulley at a rotation."""
+        profile = self.belt.profile
+        return rated_torque(
+            printed=printed_torque(profile=profile, teeth=self.motor_teeth, rotation=rotation),
+            width_factor=width_factor(profile=profile, width=self.belt.width),
+            length_factor=length_factor(profile=profile, length=self.belt_length),
+            mesh_factor=self.mesh,
+        )
+
+    @cached_property
+    def rated_start(self) -> NewtonMetre:
+        """Rated torque at the start."""
+        return self.rated(given(Given("Slowest printed rotation", SLOWEST + 0.0, "rad/s", known="chosen")))
+
+    @cached_property
+    def rated_top(self) -> NewtonMetre:
+        """Rated torque at the top speed."""
+        return self.rated(self.rotation)
+
+    @cached_property
+    def steady_torque(self) -> NewtonMetre:
+        """Torque of each motor that holds the loaded top speed."""
+        return torque_for_load(
+            load=self.steady[1],
+            wheel_diameter=self.wheel_diameter,
+            ratio=self.ratio,
+            motors=self.motors,
+            efficiency=self.read("load.efficiency"),
+        )
+
+    @cached_property
+    def lay_on(self) -> float:
+        """Way the motor must come in for the belt to be laid on."""
+        return inward_travel(
+            length=self.belt_length,
+            pitch=self.belt.pitch,
+            flanged=self.read.choice("mount.flanged", "none"),
+        )
+
+    @cached_property
+    def take_up(self) -> float:
+        """Way the motor must go out to tension the belt."""
+        return outward_travel(length=self.belt_length)
+
+    @cached_property
+    def tolerance(self) -> float:
+        """What the belt's own tolerance is worth as centre distance."""
+        return centre_tolerance(length=self.belt_length)
+
+
+def _belt_speed(parts: ChoiceParts) -> float:
+    return belt_speed(rotation=parts.rotation, pitch_diameter=parts.motor_pulley)
+
+
+def _smallest(parts: ChoiceParts) -> float:
+    return smallest_suggested(profile=parts.belt.profile, rotation=parts.rotation)
+
+
+def _outer(parts: ChoiceParts) -> float:
+    return slot_outer_end(centre=parts.computed_centre, tolerance=parts.tolerance, travel=parts.take_up)
+
+
+CHOICE: dict[str, tuple[str, Callable[[ChoiceParts], float]]] = {
+    "centre": ("length", lambda parts: parts.computed_centre),
+    "span": ("length", lambda parts: parts.span),
+    "wrap": ("angle", lambda parts: parts.wrap),
+    "teeth_in_mesh": ("ratio", lambda parts: teeth_in_mesh(wrap=parts.wrap, teeth=parts.small_teeth)),
+    "mesh_factor": ("share", lambda parts: parts.mesh),
+    "lay_on": ("length", lambda parts: parts.lay_on),
+    "take_up": ("length", lambda parts: parts.take_up),
+    "tolerance": ("length", lambda parts: parts.tolerance),
+    "slot_inner": (
+        "length",
+        lambda parts: slot_inner_end(centre=parts.computed_centre, travel=parts.lay_on),
+    ),
+    "slot_outer": ("length", _outer),
+    "belt_speed": ("belt_speed", _belt_speed),
+    "rotation": ("rotation", lambda parts: parts.rotation),
+    "rated_start": ("torque", lambda parts: parts.rated_start),
+    "peak_torque": ("torque", lambda parts: parts.torque),
+    "used_start": ("share", lambda parts: rating_used(needed=parts.torque, rated=parts.rated_start)),
+    "rated_top": ("torque", lambda parts: parts.rated_top),
+    "steady_torque": ("torque", lambda parts: parts.steady_torque),
+    "used_top": ("share", lambda parts: rating_used(needed=parts.steady_torque, rated=parts.rated_top)),
+    "smallest": ("count", _smallest),
+}
+"""Quantity and computation of each result for the board's own belt."""
+
+
+@dataclass(frozen=True)
+class BeltRow:
+    """One belt in stock: its centre, how far that is from the wanted one, and what the mount lacks for it.
+
+    `lacks`: "" when the mount reaches or is not known, "in" when it stays too far out for the belt at all,
+    "out" when it cannot tension it, "laying on" when belt and pulleys must go on together.
+    """
+
+    belt: Stock
+    centre: Metre
+    off: Metre
+    lacks: str
+
+
+@dataclass(frozen=True)
+class BeltChoice:
+    """Results of the board's belt by name, the belts in stock, and the notes that deserve a sentence."""
+
+    items: dict[str, Item]
+    rows: tuple[BeltRow, ...]
+    wanted: Metre | None
+    in_stock: bool
+    few_teeth: bool
+    small_pulley: bool
+    diameters: tuple[float, float]
+
+
+def belt_choice(board: Board, rider: Value | None, wanted: Metre | None = None) -> BeltChoice:
+    """Return the board's belt and the belts in stock around a wanted centre distance in m.
+
+    None takes the middle of the mount's travel, else the measured centre, else that of the board's belt.
+    """
+    with recording() as recorder:
+        parts = ChoiceParts(Reading(board, rider))
+        items = {
+            name: attempt(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in CHOICE.items()
+        }
+    with unrecorded():
+        aim = wanted if wanted is not None else _middle(board, parts)
+        rows = _rows(board, parts, aim) if aim is not None else ()
+        small = items["smallest"]
+        return BeltChoice(
+            items,
+            rows,
+            aim,
+            in_stock=_in_stock(board, rows),
+            few_teeth=_true(lambda: parts.whole_teeth < FEWEST_IN_MESH),
+            small_pulley=isinstance(small, Result) and _true(lambda: parts.small_teeth < small.value),
+            diameters=_diameters(parts),
+        )
+
+
+def _middle(board: Board, parts: ChoiceParts) -> float | None:
+    least, most = board.mount.centre_least, board.mount.centre_most
+    if least is not None and most is not None:
+        return (float(least.si) + float(most.si)) / 2
+    try:
+        return parts.centre
+    except (Missing, InputError):
+        return None
+
+
+def _rows(board: Board, parts: ChoiceParts, wanted: float) -> tuple[BeltRow, ...]:
+    try:
+        profile, pulleys = parts.read.choice("drive.profile"), parts.pulleys
+        found = nearest(profile=profile, wanted=wanted, count=SHOWN, **pulleys)
+    except (Missing, InputError):
+        return ()
+    rows = []
+    for belt in found:
+        centre = centre_distance(length=belt.length, **pulleys)
+        rows.append(BeltRow(belt, centre, centre - wanted, _lacks(board, belt, centre, parts.belt.pitch)))
+    return tuple(rows)
+
+
+def _lacks(board: Board, belt: Stock, centre: float, pitch: float) -> str:
+    least, most = board.mount.centre_least, board.mount.centre_most
+    flanged = board.mount.flanged
+    try:
+        tolerance = centre_tolerance(length=belt.length)
+        out = outward_travel(length=belt.length)
+        bare = inward_travel(length=belt.length, pitch=pitch, flanged="none")
+        over = inward_travel(
+            length=belt.length, pitch=pitch, flanged=str(flanged.si) if flanged is not None else "none"
+        )
+    except InputError:
+        return ""
+    if least is not None and centre - tolerance - bare < float(least.si):
+        return "in"
+    if most is not None and centre + tolerance + out > float(most.si):
+        return "out"
+    if least is not None and centre - over < float(least.si):
+        return "laying on"
+    return ""
+
+
+def _in_stock(board: Board, rows: tuple[BeltRow, ...]) -> bool:
+    teeth = board.drive.belt_teeth
+    return teeth is not None and any(row.belt.teeth == teeth.si for row in rows)
+
+
+def _diameters(parts: ChoiceParts) -> tuple[float, float]:
+    try:
+        return parts.motor_pulley, parts.wheel_pulley
+    except (Missing, InputError):
+        return 0.0, 0.0
+
+
+def _true(test: Callable[[], bool]) -> bool:
+    try:
+        return test()
+    except (Missing, InputError):
+        return False

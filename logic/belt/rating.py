@@ -1,0 +1,141 @@
+"""Catalogue rating of a belt: torque at a rotation, with the factors for width, length and teeth in mesh.
+
+A life rating of some thousand hours, not a limit of breaking. Small boards normally run beyond it.
+"""
+
+from logic.errors import InputError, positive
+from logic.si import Metre, NewtonMetre, One, RadianPerSecond
+from logic.tables import Row, matching
+from logic.workings import cited
+
+
+@cited(
+    "low_torque + (high_torque - low_torque) * (rotation - low_rotation) / (high_rotation - low_rotation)",
+    source="derived on the straight line between two printed columns",
+    standing="derived",
+)
+def between_columns(
+    *,
+    rotation: RadianPerSecond,
+    low_rotation: RadianPerSecond,
+    high_rotation: RadianPerSecond,
+    low_torque: NewtonMetre,
+    high_torque: NewtonMetre,
+) -> NewtonMetre:
+    """Torque between two printed rotations. Raises InputError unless the rotation lies between them.
+
+    >>> between_columns(
+    ...     rotation=150.0, low_rotation=100.0, high_rotation=200.0, low_torque=2.0, high_torque=1.0)
+    1.5
+    """
+    if not low_rotation < high_rotation or not low_rotation <= rotation <= high_rotation:
+        raise InputError("rotation", rotation, "range", low=low_rotation, high=high_rotation)
+    return low_torque + (high_torque - low_torque) * (rotation - low_rotation) / (
+        high_rotation - low_rotation
+    )
+
+
+@cited(
+    "printed * width_factor * length_factor * mesh_factor",
+    source="sdpsi-2017 p. T-77",
+)
+def rated_torque(
+    *, printed: NewtonMetre, width_factor: One, length_factor: One, mesh_factor: One
+) -> NewtonMetre:
+    """Torque a belt is rated for on its smaller pulley. Raises InputError unless all are positive.
+
+    >>> rated_torque(printed=2.0, width_factor=1.5, length_factor=0.5, mesh_factor=1.0)
+    1.5
+    """
+    positive(printed=printed, width_factor=width_factor, length_factor=length_factor, mesh_factor=mesh_factor)
+    return printed * width_factor * length_factor * mesh_factor
+
+
+@cited("needed / rated", source="derived share of the rating that is used", standing="derived")
+def rating_used(*, needed: NewtonMetre, rated: NewtonMetre) -> One:
+    """Share of the rated torque that a torque takes. Raises InputError unless both are positive.
+
+    >>> rating_used(needed=3.0, rated=2.0)
+    1.5
+    """
+    positive(needed=needed, rated=rated)
+    return needed / rated
+
+
+def printed_torque(*, profile: str, teeth: One, rotation: RadianPerSecond) -> NewtonMetre:
+    """Return the printed torque of a pulley at a rotation, and record the rows it came from.
+
+    A tooth count between two printed ones takes the smaller, one above them the largest: both on the safe
+    side. Below the first column its torque holds. Raises InputError where nothing is printed: another
+    profile, fewer teeth, a higher rotation.
+
+    >>> round(printed_torque(profile="HTD 5M", teeth=16.0, rotation=523.6), 2)
+    1.15
+    """
+    positive(rotation=rotation)
+    printed = sorted(matching("belt_ratings", profile=profile), key=lambda row: row.cells["rotation"])
+    counts = sorted({float(row.cells["teeth"]) for row in printed})
+    if not counts:
+        raise InputError("profile", profile, "no rating printed")
+    if teeth < counts[0]:
+        raise InputError("teeth", teeth, "range", low=counts[0])
+    count = max(number for number in counts if number <= teeth)
+    line = [row for row in printed if row.cells["teeth"] == count]
+    if rotation > line[-1].cells["rotation"]:
+        raise InputError("rotation", rotation, "range", high=line[-1].cells["rotation"], quantity="rotation")
+    above = next(index for index, row in enumerate(line) if rotation <= row.cells["rotation"])
+    high = line[above]
+    if above == 0:
+        return _torque(high)
+    low = line[above - 1]
+    return between_columns(
+        rotation=rotation,
+        low_rotation=low.number("rotation"),
+        high_rotation=high.number("rotation"),
+        low_torque=_torque(low),
+        high_torque=_torque(high),
+    )
+
+
+def _torque(row: Row) -> float:
+    return row.number("torque" if "torque" in row else "gt_torque")
+
+
+def width_factor(*, profile: str, width: Metre) -> One:
+    """Return the factor of a belt's width, and record the row; between two rows the narrower one's.
+
+    >>> width_factor(profile="HTD 5M", width=0.015)
+    1.87
+    """
+    return _from_below("belt_width_factors", "width", profile, width)
+
+
+def length_factor(*, profile: str, length: Metre) -> One:
+    """Return the factor of a belt's length, and record the row.
+
+    >>> length_factor(profile="HTD 5M", length=0.265)
+    0.75
+    """
+    return _from_below("belt_length_factors", "from", profile, length)
+
+
+def _from_below(table: str, column: str, profile: str, value: float) -> float:
+    reached = [row for row in matching(table, profile=profile) if row.cells[column] <= value * (1 + 1e-9)]
+    if not reached:
+        raise InputError(column, value, "no rating printed")
+    return reached[-1].number("factor")
+
+
+def smallest_suggested(*, profile: str, rotation: RadianPerSecond) -> One:
+    """Return the fewest teeth suggested for a life at a rotation, and record the row.
+
+    Above the last row its count stands. Raises InputError for an unknown profile.
+
+    >>> smallest_suggested(profile="HTD 5M", rotation=100.0)
+    22.0
+    """
+    printed = list(matching("belt_smallest", profile=profile))
+    if not printed:
+        raise InputError("profile", profile, "not in the table")
+    row = next((row for row in printed if rotation <= row.cells["rotation"]), printed[-1])
+    return row.number("teeth")

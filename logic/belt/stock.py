@@ -1,0 +1,66 @@
+"""Belts that are in stock, and those nearest to a wanted centre distance."""
+
+from dataclasses import dataclass
+
+from logic.belt.geometry import centre_distance
+from logic.errors import InputError, positive
+from logic.si import Metre
+from logic.tables import matching, pick
+from logic.workings import unrecorded
+
+
+@dataclass(frozen=True)
+class Stock:
+    """One length that is in stock: who lists it, and whether the list was read or is from memory."""
+
+    teeth: int
+    length: Metre
+    makers: tuple[str, ...]
+    sure: bool
+
+
+def stock(profile: str) -> tuple[Stock, ...]:
+    """Return the lengths in stock of a profile, shortest first. Raises InputError for an unknown profile.
+
+    >>> [belt.teeth for belt in stock("HTD 5M") if len(belt.makers) == 4][:4]
+    [53, 59, 60, 66]
+    """
+    pitch = pick("belt_profiles", profile=profile).cells["pitch"]
+    makers: dict[int, list[str]] = {}
+    sure: dict[int, bool] = {}
+    for row in matching("belt_lengths", profile=profile):
+        teeth = round(row.cells["length"] / pitch)
+        makers.setdefault(teeth, []).append(row.text("maker"))
+        sure[teeth] = row.standing != "estimate"
+    return tuple(
+        Stock(teeth, teeth * pitch, tuple(name for name in makers[teeth] if name), sure[teeth])
+        for teeth in sorted(makers)
+    )
+
+
+def widths(profile: str) -> tuple[Metre, ...]:
+    """Return the widths in stock of a profile, narrowest first.
+
+    >>> [round(width * 1000) for width in widths("HTD 5M")]
+    [9, 15, 25]
+    """
+    return tuple(row.cells["width"] for row in matching("belt_widths", profile=profile))
+
+
+def nearest(*, profile: str, large: Metre, small: Metre, wanted: Metre, count: int) -> tuple[Stock, ...]:
+    """Return the `count` belts in stock whose exact centre lies nearest to the wanted one, shortest first.
+
+    Belts too short to go round both pulleys are left out. Raises InputError for an unknown profile or a
+    wanted centre that is not positive.
+    """
+    positive(wanted=wanted)
+    away: list[tuple[float, Stock]] = []
+    with unrecorded():
+        for belt in stock(profile):
+            try:
+                centre = centre_distance(length=belt.length, large=large, small=small)
+            except InputError:
+                continue
+            away.append((abs(centre - wanted), belt))
+    away.sort(key=lambda item: item[0])
+    return tuple(sorted((belt for _, belt in away[:count]), key=lambda belt: belt.teeth))
