@@ -38,6 +38,16 @@ class Unit:
     shown: str
     pint: str
     words: tuple[str, ...]
+    zero: float = 0.0
+    """SI value at the unit's zero: only temperatures have one."""
+
+    def to_si(self, number: float, si: str) -> float:
+        """Return a number of this unit in SI."""
+        return number * factor(self.pint, si) + self.zero
+
+    def of_si(self, value: float, si: str) -> float:
+        """Return an SI value as a number of this unit."""
+        return (value - self.zero) / factor(self.pint, si)
 
 
 @dataclass(frozen=True)
@@ -95,7 +105,10 @@ def quantities() -> dict[str, Quantity]:
             entry["si"],
             entry["metric"],
             entry["inch"],
-            tuple(Unit(unit["shown"], unit["pint"], tuple(unit["words"])) for unit in entry["units"]),
+            tuple(
+                Unit(unit["shown"], unit["pint"], tuple(unit["words"]), float(unit.get("zero", 0.0)))
+                for unit in entry["units"]
+            ),
         )
         for name, entry in page.items()
         if isinstance(entry, dict)
@@ -166,10 +179,10 @@ def read(text: str, quantity: str, unit: str | None = None) -> Typed:
         _unit(word, kind, refuse) if word else kind.unit(unit) if unit is not None else kind.home("metric")
     )
     number = float(f"{whole or '0'}.{decimals or '0'}")
-    value = number * factor(chosen.pint, kind.si)
+    signed = -number if sign in ("-", MINUS) else number
     # A comma before exactly three digits could be a thousands mark elsewhere: it is read as a decimal and read back.
     read_back = mark == "," and len(decimals or "") == 3 and whole not in ("", "0")  # noqa: PLR2004
-    return Typed(-value if sign in ("-", MINUS) else value, chosen.shown, read_back)
+    return Typed(chosen.to_si(signed, kind.si), chosen.shown, read_back)
 
 
 def _refuse_malformed(whole: str, mark: str | None, decimals: str | None, rest: str, refuse: Any) -> None:  # noqa: ANN401
@@ -224,7 +237,7 @@ def show_in(si: float, quantity: str, unit: str, *, mark: str = ".", digits: int
     """Return an SI value as text in a unit of the quantity, rounded to `digits` significant figures."""
     kind = quantities()[quantity]
     chosen = kind.unit(unit)
-    return Shown(number_text(si / factor(chosen.pint, kind.si), mark=mark, digits=digits), chosen.shown)
+    return Shown(number_text(chosen.of_si(si, kind.si), mark=mark, digits=digits), chosen.shown)
 
 
 def number_text(number: float, *, mark: str = ".", digits: int = 3) -> str:

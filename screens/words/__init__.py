@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from logic.answers.reading import Result
 from logic.board import board_fields
 from logic.errors import InputError
-from logic.units import MINUS, Shown, factor, number_text, quantities, show, show_in
+from logic.units import MINUS, Shown, number_text, quantities, show, show_in
 
 KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
 KNOWN_LETTER = {"measured": "M", "label": "L", "guess": "G", "assumed": "A"}
@@ -52,7 +52,7 @@ class Style:
     def scale(self, si: float, quantity: str) -> float:
         """Return a value as a bare number in the unit this person reads first, for an axis."""
         kind = quantities()[quantity]
-        return si / factor(kind.home(self.system).pint, kind.si)
+        return kind.home(self.system).of_si(si, kind.si)
 
     def plain(self, number: float, digits: int = 3) -> str:
         """Return a number without a unit."""

@@ -30,8 +30,33 @@ QUANTITY_OF = {
     "W": "power",
     "Hz": "frequency",
     "rad": "angle",
+    "s": "time",
+    "K": "temperature",
+    "F": "capacitance",
+    "ohm/m": "resistance_per_length",
+    "W/m": "heat_per_length",
+    "J/m": "energy_per_distance",
+    "1/s": "charge_rate",
 }
 """The quantity in which a number of a working is shown, by its SI unit; a number without one is shown plain."""
+
+LONG, THIN, HOUR = 100.0, 1e-3, 3600.0
+
+
+def quantity_of(value: float, unit: str) -> str:
+    """Return the quantity a number is shown in: ways, wires and hours have units of their own size.
+
+    >>> quantity_of(0.065, "m"), quantity_of(24_000.0, "m")
+    ('length', 'distance')
+    """
+    size = abs(value)
+    if unit == "m" and size >= 1.0:
+        return "distance" if size >= LONG else "way"
+    if unit == "m**2" and size < THIN:
+        return "section"
+    if unit == "s" and size >= HOUR:
+        return "long_time"
+    return QUANTITY_OF.get(unit, "")
 
 SI_SHOWN = {
     "rad/(s*V)": "rad/s/V",
@@ -41,6 +66,7 @@ SI_SHOWN = {
     "N*m": "N·m",
     "N*m/A": "N·m/A",
     "ohm": "Ω",
+    "ohm/m": "Ω/m",
 }
 
 SHORT_WORDS = re.compile(r"\b(dc|emf|awg|lfp)\b")
@@ -63,7 +89,7 @@ def formula_text(text: str) -> str:
 
 def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit: str = "") -> str:
     """Return a number of a working: as it is read, then in SI when that differs."""
-    kind = quantity or QUANTITY_OF.get(unit, "")
+    kind = quantity or quantity_of(value, unit)
     if not kind or (unit == "1" and kind in ("ratio", "count", "teeth")):
         return f"{style.plain(value, 6)}{' teeth' if kind == 'teeth' else ''}"
     shown = (
