@@ -6,6 +6,8 @@ from kivy.properties import StringProperty
 
 from logic.answers.gearing import top_speed
 from logic.answers.reading import Result
+from logic.answers.stopping import stop_alone
+from screens.numbers.figures import asking
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 
@@ -15,6 +17,8 @@ class NumbersHome(AppPage):
 
     gearing_value = StringProperty()
     gearing_detail = StringProperty()
+    stop_value = StringProperty()
+    pairs_detail = StringProperty("Which teeth, which belt, what each pair does.")
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Name the place."""
@@ -25,6 +29,8 @@ class NumbersHome(AppPage):
         item = top_speed(self.state.board, self.state.person.rider)
         given = isinstance(item, Result)
         self.gearing_value = self.style.number(item.value, "speed") if given else ""
+        stop = stop_alone(self.state.board, self.state.person.rider, asking(self.state))
+        self.stop_value = self.style.number(stop.value, "way") if isinstance(stop, Result) else ""
         trial = " Trial open." if self.state.trial and not self.state.is_scratch else ""
         self.gearing_detail = ("Top speed, loaded." if given else "Speed, push and climb.") + trial
 

@@ -10,7 +10,7 @@ from typing import Any
 
 from screens.driver import Driver
 
-PLACES = ("ride", "bench", "numbers", "board", "log", "settings")
+PLACES = ("ride", "bench", "numbers", "numbers_full", "board", "log", "settings")
 """One module of scenes for each place, in the order of the pictures."""
 
 FIXED = datetime(2026, 11, 25, 10, 0, tzinfo=UTC)
@@ -55,6 +55,7 @@ def reset(driver: Driver, theme: str = "day", text: float = 1.0) -> None:
         state.restore_board(board.id)
     state.choose(next(board.id for board in state.boards() if board.name == "Towpath 36"))
     state.drop()
+    state.store.put(f"asked {state.saved.id}", {})
     state.undo = None
     state.set_person(theme=theme, text=text)
     shell.place("ride")

@@ -58,6 +58,7 @@ def quantity_of(value: float, unit: str) -> str:
         return "long_time"
     return QUANTITY_OF.get(unit, "")
 
+
 SI_SHOWN = {
     "rad/(s*V)": "rad/s/V",
     "kg/m**3": "kg/m³",

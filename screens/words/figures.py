@@ -1,0 +1,15 @@
+"""Sentences in place of a number, wherever figures of a drive are shown."""
+
+OUTCOMES = {
+    "cannot start": "Cannot start: the road asks for more than the motors push.",
+    "runs past": "Runs past: on this slope gravity drives it faster than the motors can.",
+    "not reached": "Not held: the motors cannot push that hard at this speed.",
+    "needs the brake": "Rolls by itself here: this speed must be braked.",
+    "does not stop": "Does not stop: the slope is stronger than the brake.",
+    "never reached": "Never reached: push and load meet at a lower speed.",
+    "beyond the weight": "The push is more than the weight: no hill is too steep for it, but the tyre is.",
+    "stays below": "Stays below the limit however long it climbs.",
+    "too hot at the start": "At or above the limit from the start.",
+    "own drag": "The motor's own drag alone warms it past the limit.",
+}
+"""Plain sentence of each outcome."""
