@@ -1,5 +1,6 @@
 """Walks through the fuller half of Numbers."""
 
+from logic.board import Value
 from screens.driver import Driver
 from screens.scenes import Scene
 
@@ -111,6 +112,67 @@ def push_figures(driver: Driver) -> None:
     page.scroll.scroll_to(page.flow, animate=False)
 
 
+def compare(driver: Driver) -> None:
+    """Compare the board with another one."""
+    visit(driver, "compare")
+
+
+def compare_trial(driver: Driver) -> None:
+    """Compare the board with a trial of two more teeth."""
+    driver.app.state.try_value("drive.motor_teeth", Value(18.0))
+    visit(driver, "compare")
+
+
+def compare_chart(driver: Driver) -> None:
+    """Scroll to both curves."""
+    compare_trial(driver)
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.chart, animate=False)
+
+
+def consumption(driver: Driver) -> None:
+    """Open Wh/km and range."""
+    visit(driver, "consumption")
+
+
+def consumption_chart(driver: Driver) -> None:
+    """Scroll to energy over speed."""
+    consumption(driver)
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.chart, animate=False)
+
+
+def rides_none(driver: Driver) -> None:
+    """Open drag from rides on a board without any."""
+    state = driver.app.state
+    state.choose(next(board.id for board in state.boards() if board.name == "Weir"))
+    visit(driver, "rides")
+
+
+RIDES = ((12.0, 7.4), (16.0, 8.9), (21.0, 10.4), (25.0, 13.0), (29.0, 15.8), (33.0, 18.3))
+"""Invented rides of six kilometres: usual speed in km/h, Wh/km."""
+
+
+def rides(driver: Driver) -> None:
+    """Open drag from rides with six of them, each with its usual speed."""
+    state = driver.app.state
+    state.choose(next(board.id for board in state.boards() if board.name == "Ferry"))
+    if state.last("ride") is None:
+        speeds = {}
+        for speed, used in RIDES:
+            ride = state.record("ride", {"distance": 6000.0, "energy": used * 3.6 * 6000.0})
+            speeds[str(ride)] = speed / 3.6
+        state.store.put(f"ride speeds {state.saved.id}", speeds)
+    visit(driver, "rides")
+
+
+def coast(driver: Driver) -> None:
+    """Enter a coast by distance."""
+    visit(driver, "coast")
+    ask(driver, "Coast from", "18")
+    ask(driver, "Rolled until standstill", "62")
+
+
 SCENES = (
     Scene("pairs", pairs),
     Scene("pairs-wish", pairs_wish),
@@ -126,4 +188,12 @@ SCENES = (
     Scene("push-steep", push_steep),
     Scene("push-down", push_down),
     Scene("push-figures", push_figures),
+    Scene("compare", compare),
+    Scene("compare-trial", compare_trial),
+    Scene("compare-chart", compare_chart),
+    Scene("consumption", consumption),
+    Scene("consumption-chart", consumption_chart),
+    Scene("rides-none", rides_none),
+    Scene("rides", rides),
+    Scene("coast", coast),
 )

@@ -11,5 +11,7 @@ OUTCOMES = {
     "stays below": "Stays below the limit however long it climbs.",
     "too hot at the start": "At or above the limit from the start.",
     "own drag": "The motor's own drag alone warms it past the limit.",
+    "too alike": "The rides are too alike in speed to tell rolling from air. Ride some slower and some faster.",
+    "rolls on": "Air and motors alone would have slowed it sooner: the drag area is too large, or it went downhill.",
 }
 """Plain sentence of each outcome."""
