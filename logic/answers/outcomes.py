@@ -17,7 +17,11 @@ OUTCOMES = frozenset(
         "stays below",
         "too hot at the start",
         "own drag",
+        "runs away",
+        "no such motor",
+        "odd magnets",
         "too alike",
+        "too few rides",
         "rolls on",
     }
 )

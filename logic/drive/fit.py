@@ -149,11 +149,11 @@ def fitted(
 
     Each ride gives a force: rolling x weight + drag area x air density / 2 x speed squared. The squares of the
     misses, each as a share of its force, are made least. Level rides without wind are taken for granted: hills
-    and stops read as drag. Raises InputError for fewer than four rides ("too few") and for speeds too alike to
+    and stops read as drag. Raises InputError for fewer than four rides ("too few rides") and for speeds too alike to
     tell the two apart ("too alike").
     """
     if len(samples) < FEWEST:
-        raise InputError("rides", len(samples), "too few", low=float(FEWEST))
+        raise InputError("rides", len(samples), "too few rides")
     weight = mass * gravity
     rows_of: list[tuple[float, float]] = []
     with unrecorded():

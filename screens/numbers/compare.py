@@ -67,6 +67,7 @@ class ComparePage(FiguresPage):
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Start with the trial, or with the first other board."""
         self.second_id = ""
+        self._trial_seen = False
         self._row_of: dict[str, CompareRow] = {}
         self._choices: tuple[tuple[str, str], ...] = ()
         super().__init__(*args, title="Two set-ups", **kwargs)
@@ -78,6 +79,9 @@ class ComparePage(FiguresPage):
         trial = bool(state.trial) and not state.is_scratch
         choices = ((TRIAL, "The trial"),) if trial else ()
         choices += tuple((key, board.name) for key, board in boards.items())
+        if trial and not self._trial_seen:
+            self.second_id = TRIAL
+        self._trial_seen = trial
         if self.second_id not in dict(choices):
             self.second_id = choices[0][0] if choices else ""
         self._show_choices(choices)

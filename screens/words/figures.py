@@ -10,8 +10,12 @@ OUTCOMES = {
     "beyond the weight": "The push is more than the weight: no hill is too steep for it, but the tyre is.",
     "stays below": "Stays below the limit however long it climbs.",
     "too hot at the start": "At or above the limit from the start.",
+    "runs away": "Does not settle: the winding gains heat faster than the air takes it.",
+    "odd magnets": "Magnets come in pairs of poles: an odd count was miscounted.",
+    "no such motor": "Volts and turns do not go together: check both.",
     "own drag": "The motor's own drag alone warms it past the limit.",
     "too alike": "The rides are too alike in speed to tell rolling from air. Ride some slower and some faster.",
+    "too few rides": "Too few rides yet: four tell something.",
     "rolls on": "Air and motors alone would have slowed it sooner: the drag area is too large, or it went downhill.",
 }
 """Plain sentence of each outcome."""
