@@ -177,18 +177,28 @@ class HoldParts(Parts):
 
 @dataclass(frozen=True)
 class Holding:
-    """Results by name, temperature over time for the middle and both ends of the band, and what does not fit."""
+    """Results by name, temperature over time for the middle and both ends of the band, and what does not fit.
+
+    `times` are the time until the limit when it cools badly and when it cools well, None where it never comes.
+    """
 
     items: dict[str, Item]
+    times: tuple[float | None, float | None]
     curves: dict[str, tuple[tuple[float, float], ...]]
     limit: float
     faults: tuple[InputError, ...]
 
 
+def _settled(parts: HoldParts) -> float:
+    if parts.cooling <= 0.0:
+        raise InputError("settled", None, "runs away")
+    return parts.settled
+
+
 RESULTS: dict[str, tuple[str, Callable[[HoldParts], float]]] = {
     "time": ("time", lambda parts: parts.time),
     "held_grade": ("share", lambda parts: parts.held_grade),
-    "settled": ("temperature", lambda parts: _settled(parts)),
+    "settled": ("temperature", _settled),
     "current": ("current", lambda parts: parts.flow.current),
     "heat": ("power", lambda parts: parts.flow.winding_heat),
     "heat_hot": (
@@ -207,7 +217,7 @@ RESULTS: dict[str, tuple[str, Callable[[HoldParts], float]]] = {
 }
 """Quantity and computation of each result."""
 
-BANDED = ("time", "held_grade", "settled", "held")
+BANDED = ("held_grade", "settled", "held")
 """Results that rest on the two thermal estimates."""
 
 
@@ -232,13 +242,9 @@ def holding(board: Board, rider: Value | None, asking: Asking) -> Holding:
             for name, end in {"low": ends["low"], "usual": parts, "high": ends["high"]}.items()
         }
         limit = parts.asked("ask.limit_temperature")
-    return Holding(items, {name: points for name, points in curves.items() if points}, limit, faults(board))
-
-
-def _settled(parts: HoldParts) -> float:
-    if parts.cooling <= 0.0:
-        raise InputError("settled", None, "runs away")
-    return parts.settled
+        times = (_time(ends["high"]), _time(ends["low"]))
+    drawn = {name: points for name, points in curves.items() if points}
+    return Holding(items, times, drawn, limit, faults(board))
 
 
 def _with_band(item: Item, ends: dict[str, HoldParts]) -> Item:
@@ -255,15 +261,15 @@ def _with_band(item: Item, ends: dict[str, HoldParts]) -> Item:
 
 def _curve(parts: HoldParts) -> tuple[tuple[float, float], ...]:
     try:
-        longest = min(LONGEST, 3.0 * abs(parts.capacity / parts.cooling), 1.5 * _time_or(parts, LONGEST))
+        longest = min(LONGEST, 3.0 * abs(parts.capacity / parts.cooling), 1.5 * (_time(parts) or LONGEST))
         times = [longest * step / (POINTS - 1) for step in range(POINTS)]
         return tuple((time, parts.temperature_after(time)) for time in times)
     except (Missing, InputError, ZeroDivisionError):
         return ()
 
 
-def _time_or(parts: HoldParts, otherwise: float) -> float:
+def _time(parts: HoldParts) -> float | None:
     try:
         return parts.time
-    except InputError:
-        return otherwise
+    except (Missing, InputError):
+        return None

@@ -173,6 +173,58 @@ def coast(driver: Driver) -> None:
     ask(driver, "Rolled until standstill", "62")
 
 
+def hold(driver: Driver) -> None:
+    """Open hold for how long."""
+    visit(driver, "hold")
+    ask(driver, "Climb", "14")
+
+
+def hold_cool(driver: Driver) -> None:
+    """Ask for a gentle climb that is held for good."""
+    visit(driver, "hold")
+    ask(driver, "Climb", "2")
+
+
+def hold_chart(driver: Driver) -> None:
+    """Scroll to temperature over time."""
+    hold(driver)
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.chart, animate=False)
+
+
+def wheel(driver: Driver) -> None:
+    """Enter a roll-out."""
+    visit(driver, "wheel")
+    ask(driver, "Rolled from mark to mark", "3.02")
+    ask(driver, "Compare with", "100")
+
+
+def bench_motor(driver: Driver) -> None:
+    """Enter a spin-up, a resistance and magnets."""
+    visit(driver, "bench_motor")
+    for chip, text in (
+        ("Volts while spinning", "30"),
+        ("Motor turns at", "5080"),
+        ("Volts between two wires", "0.46"),
+        ("Amps through them", "10"),
+        ("Magnets in the can", "14"),
+    ):
+        ask(driver, chip, text)
+
+
+def units(driver: Driver) -> None:
+    """Type a torque."""
+    visit(driver, "units")
+    driver.tap("Torque")
+    driver.type("1.5")
+
+
+def units_wire(driver: Driver) -> None:
+    """Type a wire gauge."""
+    visit(driver, "units")
+    ask(driver, "Wire gauge", "14")
+
+
 SCENES = (
     Scene("pairs", pairs),
     Scene("pairs-wish", pairs_wish),
@@ -196,4 +248,11 @@ SCENES = (
     Scene("rides-none", rides_none),
     Scene("rides", rides),
     Scene("coast", coast),
+    Scene("hold", hold),
+    Scene("hold-cool", hold_cool),
+    Scene("hold-chart", hold_chart),
+    Scene("wheel", wheel),
+    Scene("bench-motor", bench_motor),
+    Scene("units", units),
+    Scene("units-wire", units_wire),
 )
