@@ -7,7 +7,7 @@ from functools import cached_property, partial
 from logic.answers.asked import Asked, Asking
 from logic.answers.outcomes import told
 from logic.answers.reading import Item, Reading, Result
-from logic.board import Board, Value, board_fields
+from logic.board import Board, board_fields
 from logic.drive.bench import (
     mixing_error,
     motor_constant_from_spin,

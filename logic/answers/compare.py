@@ -1,6 +1,5 @@
 """Two set-ups side by side: the same figures of both, the difference, and both curves on one chart."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
@@ -8,10 +7,9 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.outcomes import told
 from logic.answers.pair import RESULTS as OF_A_PAIR
 from logic.answers.pair import PairParts
-from logic.answers.push import POINTS
-from logic.answers.reading import Item, Reading, Result
+from logic.answers.push import POINTS, PushParts
 from logic.answers.push import RESULTS as OF_PUSH
-from logic.answers.push import PushParts
+from logic.answers.reading import Item, Reading, Result
 from logic.board import Board, Value
 from logic.drive.quick import quick_load, quick_push, quick_top
 from logic.errors import InputError, Missing
@@ -61,11 +59,14 @@ def _figures(board: Board, rider: Value | None, asking: Asking) -> dict[str, Ite
     with recording() as recorder:
         pair = PairParts(Reading(board, rider), Asked(asking))
         push = PushParts(Reading(board, rider), Asked(asking))
-        wanted: dict[str, tuple[str, Callable[[], float]]] = {
-            **{name: (OF_A_PAIR[name][0], partial(OF_A_PAIR[name][1], pair)) for name in FROM_PAIR},
-            **{name: (OF_PUSH[name][0], partial(OF_PUSH[name][1], push)) for name in FROM_PUSH},
-        }
-        return {name: told(recorder, name, quantity, act) for name, (quantity, act) in wanted.items()}
+        found = {}
+        for name in FROM_PAIR:
+            quantity, of_pair = OF_A_PAIR[name]
+            found[name] = told(recorder, name, quantity, partial(of_pair, pair))
+        for name in FROM_PUSH:
+            quantity, of_push = OF_PUSH[name]
+            found[name] = told(recorder, name, quantity, partial(of_push, push))
+        return found
 
 
 Points = tuple[tuple[float, float], ...]

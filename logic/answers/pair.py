@@ -5,8 +5,8 @@ from dataclasses import replace
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
-from logic.answers.parts import chosen
 from logic.answers.outcomes import told
+from logic.answers.parts import chosen
 from logic.answers.reading import Item, Reading
 from logic.answers.stopping import axle_grip
 from logic.answers.tension import BeltParts

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cache, cached_property
 from math import floor, pi
 
 from logic.answers.asked import Asked, Asking
@@ -156,6 +156,12 @@ def wish_of(asking: Asking) -> Wish:
     return Wish(**{key: None if value is None else float(value.si) for key, value in found.items()})
 
 
+@cache
+def _stock(profile: str) -> tuple[Stock, ...]:
+    """Return the stock of a profile, gathered from the lists once: a table asks for it a hundred times."""
+    return stock(profile)
+
+
 def belts_for(
     profile: str, small: float, large: float, centre_low: float, centre_high: float
 ) -> tuple[Stock, ...]:
@@ -168,7 +174,7 @@ def belts_for(
         return ()
     least = belt_length(centre=max(centre_low, touching), large=large, small=small)
     most = belt_length(centre=centre_high, large=large, small=small)
-    return tuple(belt for belt in stock(profile) if least <= belt.length <= most)
+    return tuple(belt for belt in _stock(profile) if least <= belt.length <= most)
 
 
 def _table(board: Board, parts: PairParts) -> PairTable:

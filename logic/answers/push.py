@@ -11,10 +11,9 @@ from logic.answers.reading import Item, Reading
 from logic.answers.stopping import axle_grip
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_full_remote, at_steady_speed, overall_efficiency
-from logic.drive.gearing import electrically_limited_speed
+from logic.drive.gearing import electrically_limited_speed, motor_rotation
 from logic.drive.limits import energy_per_distance, ruling_limit
 from logic.drive.motor import back_emf
-from logic.drive.gearing import motor_rotation
 from logic.drive.performance import acceleration_at, climb_at, steady_speed
 from logic.drive.push import limits_at, push_curve
 from logic.drive.quick import quick_load, quick_push, quick_top

@@ -227,7 +227,7 @@ def drag_area_of_sums(
     source="derived way of coasting against rolling and air, turned round",
     standing="derived",
 )
-def rolling_from_distance(
+def rolling_from_distance(  # noqa: PLR0913  (what a coast depends on)
     *,
     air_density: KilogramPerCubicMetre,
     drag_area: SquareMetre,
@@ -261,7 +261,7 @@ def rolling_from_distance(
     return 0.5 * air_density * drag_area * speed**2 / (mass * gravity * growth)
 
 
-def coasting_time(
+def coasting_time(  # noqa: PLR0913  (what a coast depends on)
     *,
     rolling: One,
     air_density: KilogramPerCubicMetre,
@@ -293,7 +293,7 @@ def coasting_time(
     " / sqrt(air_density * drag_area * rolling_from_time * gravity / (2 * mass)) - time",
     source="derived coasting against rolling and air",
 )
-def rolling_from_time(
+def rolling_from_time(  # noqa: PLR0913  (what a coast depends on)
     *,
     air_density: KilogramPerCubicMetre,
     drag_area: SquareMetre,
@@ -337,7 +337,7 @@ def rolling_from_time(
     source="derived torque of the no-load current over the wheel's radius, as a share of the weight",
     standing="derived",
 )
-def motor_drag_share(
+def motor_drag_share(  # noqa: PLR0913  (what the drag passes through)
     *,
     motors: One,
     torque_constant: NewtonMetrePerAmpere,

@@ -110,7 +110,7 @@ def grip_deceleration(*, force: Newton, mass: Kilogram) -> MetrePerSecondSquared
     return force / mass
 
 
-def _check(  # noqa: PLR0913, PLR0917  (as the formulas)
+def _check(  # noqa: PLR0913  (as the formulas)
     friction: float, mass: float, gravity: float, distance: float, wheelbase: float, height: float
 ) -> None:
     positive(

@@ -6,10 +6,10 @@ from logic.errors import InputError
 
 Rates = Callable[[float], tuple[float, ...]]
 
-TOLERANCE = 1e-4
+TOLERANCE = 1e-5
 """Difference of two step widths, as a share of the total, at which a part is taken; what is left is far smaller."""
 
-PARTS = 3
+PARTS = 8
 """Equal parts to begin with: fewer could step over the corner where one limit hands over to another."""
 
 DEEPEST = 24

@@ -93,7 +93,7 @@ class HoldPage(FiguresPage):
             end = max(x for line in lines for x, _ in line.points)
             limit = style.scale(answer.limit, "temperature")
             lines.append(Curve("limit", [(0.0, limit), (end, limit)]))
-            chart.y_range = (min(0.0, min(y for line in lines for _, y in line.points)), 1.6 * limit)
+            chart.y_range = (min(0.0, *(y for line in lines for _, y in line.points)), 1.6 * limit)
         chart.lines = tuple(lines)
 
 

@@ -7,7 +7,6 @@ from kivy.metrics import dp
 from kivy.properties import BooleanProperty, ListProperty, NumericProperty, StringProperty
 from kivy.uix.boxlayout import BoxLayout
 
-from screens.theme import theme
 from screens.widgets.column import Column
 from screens.widgets.dress import Dressed
 from screens.widgets.load import load_kv
@@ -45,7 +44,7 @@ class PairRow(Tap, BoxLayout):
             return
         holder = self.ids.cells
         while len(self._cells) < len(self.texts):
-            cell = Text(bold=not self._cells, size_hint_x=None, halign="right" if self._cells else "left")
+            cell = Text(bold=not self._cells, size_hint_x=None, width=1, halign="right" if self._cells else "left")
             self._cells.append(cell)
             holder.add_widget(cell)
         while len(self._cells) > len(self.texts):
@@ -129,24 +128,29 @@ class PairRows(Dressed, Column):
         head_of = {key: head for key, head, _ in self.columns}
         if self._shown != shown or not self._heads:
             self._heads_box.clear_widgets()
-            name = Text(text=self.name_head, role="small", tone="second", size_hint_x=None)
+            name = Text(text=self.name_head, role="small", tone="second", size_hint_x=None, width=1)
             name.pos_hint = {"center_y": 0.5}
             self._heads_box.add_widget(name)
             self._name = name
+            name.bind(height=self._fit_heads)
             self._heads = []
             for key in shown:
                 head = Head(text=head_of[key], size_hint=(None, 1), a11y_label=f"Sort by {head_of[key]}")
                 head.bind(on_release=partial(self._sort, key))
+                head.bind(minimum_height=self._fit_heads)
                 self._heads.append(head)
                 self._heads_box.add_widget(head)
             self._shown = list(shown)
         self._name.width = first + dp(8)
-        tallest = self._name.height
         for key, head in zip(shown, self._heads, strict=True):
             head.width = each
             head.selected = key == self.sorted_by
-            tallest = max(tallest, head.minimum_height)
-        self._heads_box.height = max(dp(48), tallest)
+        self._fit_heads()
+
+    def _fit_heads(self, *_: object) -> None:
+        """Be as high as the highest head, which knows its height only once its width is set."""
+        tallest = max((head.minimum_height for head in self._heads), default=0.0)
+        self._heads_box.height = max(dp(48), self._name.height, tallest)
 
     def _show_rows(self, shown: list[str], first: float, each: float) -> None:
         while len(self._rows) < len(self.rows):
@@ -168,10 +172,10 @@ class PairRows(Dressed, Column):
         self.dispatch("on_pick", self._rows.index(row))
 
     def on_sort(self, _key: str) -> None:
-        """A head was tapped."""
+        """Say that a head was tapped."""
 
     def on_pick(self, _index: int) -> None:
-        """A row was tapped."""
+        """Say that a row was tapped."""
 
 
 load_kv(__file__)

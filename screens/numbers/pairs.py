@@ -13,7 +13,7 @@ from screens.numbers.figures import FiguresPage
 from screens.numbers.pair_rows import SHOWN
 from screens.widgets.bar import Bar
 from screens.widgets.load import load_kv
-from screens.words import label_of, offer, refusal
+from screens.words import offer, refusal
 from screens.words.figures import OUTCOMES
 from screens.words.pairs import CAUTION, COLUMNS, NONE_FITS
 

@@ -11,7 +11,7 @@ from typing import Any
 from screens.driver import Driver
 
 PLACES = ("ride", "bench", "numbers", "numbers_full", "board", "log", "settings")
-"""One module of scenes for each place, in the order of the pictures."""
+"""Modules of scenes, one or two for each place, in the order of the pictures."""
 
 FIXED = datetime(2026, 11, 25, 10, 0, tzinfo=UTC)
 """The time of every picture, so that two runs show the same."""

@@ -31,7 +31,8 @@ def pairs_wish(driver: Driver) -> None:
 def pairs_sorted(driver: Driver) -> None:
     """Sort by push."""
     pairs(driver)
-    driver.tap("Sort by Push N")
+    driver.app.shell.page.sort("push")
+    driver.settle()
 
 
 def pairs_printed(driver: Driver) -> None:

@@ -32,4 +32,7 @@ RULERS = {
 }
 """What holds the brake down."""
 
-CUTS_OUT = "Braking on this pack lifts it above full charge: the brake may cut out at once. Ride some charge off first, or step off on foot."
+CUTS_OUT = (
+    "Braking lifts this pack above full charge: the brake may cut out at once. "
+    "Ride some charge off before you need it."
+)
