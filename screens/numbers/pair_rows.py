@@ -44,7 +44,9 @@ class PairRow(Tap, BoxLayout):
             return
         holder = self.ids.cells
         while len(self._cells) < len(self.texts):
-            cell = Text(bold=not self._cells, size_hint_x=None, width=1, halign="right" if self._cells else "left")
+            cell = Text(
+                bold=not self._cells, size_hint_x=None, width=1, halign="right" if self._cells else "left"
+            )
             self._cells.append(cell)
             holder.add_widget(cell)
         while len(self._cells) > len(self.texts):
@@ -82,6 +84,7 @@ class PairRows(Dressed, Column):
         self._rows: list[PairRow] = []
         self._heads: list[Head] = []
         self._shown: list[str] = []
+        self._past = 0
         super().__init__(**kwargs)
         self._heads_box = BoxLayout(size_hint_y=None, height=dp(48), spacing=dp(4))
         self.add_widget(self._heads_box)
@@ -116,13 +119,18 @@ class PairRows(Dressed, Column):
         each = (self.width - first - dp(24)) / fit - dp(4)
         keys = [key for key, *_ in self.columns]
         shown = keys[int(self.offset) : int(self.offset) + fit]
-        if len(shown) < fit:
-            shown = keys[-fit:]
-        if self.sorted_by in keys and self.sorted_by not in shown:
+        if self.sorted_by in keys and self.sorted_by not in shown and fit > 1:
+            # The sorted column stays in view, and takes the place of one of the others.
             shown = [self.sorted_by, *shown[: fit - 1]]
+        self._past = sum(key in keys[int(self.offset) :] for key in shown)
         self.hidden = max(0, len(keys) - fit)
         self._show_heads(shown, first, each)
         self._show_rows(shown, first, each)
+
+    def next_columns(self) -> None:
+        """Bring the next figures into view, after the last the first."""
+        offset = self.offset + self._past
+        self.offset = 0 if offset >= len(self.columns) else offset
 
     def _show_heads(self, shown: list[str], first: float, each: float) -> None:
         head_of = {key: head for key, head, _ in self.columns}

@@ -116,12 +116,6 @@ class PairsPage(FiguresPage):
         self.sorted_by, self.begin = key, 0
         self.rank()
 
-    def next_columns(self) -> None:
-        """Bring the next figures into view, after the last the first."""
-        step = max(1, len(self.table.columns) - int(self.table.hidden))
-        offset = self.table.offset + step
-        self.table.offset = 0 if offset >= len(self.table.columns) else offset
-
     def next_rows(self) -> None:
         """Bring the next pairs into view, after the last the first."""
         self.begin = 0 if self.begin + SHOWN >= len(self.order) else self.begin + SHOWN
@@ -198,7 +192,7 @@ class PairsPage(FiguresPage):
         if wanted == self._offers:
             return
         self._offers = wanted
-        acts = dict(zip(offers, (self.next_rows, self.next_columns, self.by_wish), strict=True))
+        acts = dict(zip(offers, (self.next_rows, self.table.next_columns, self.by_wish), strict=True))
         self.tools.clear_widgets()
         for text in wanted:
             bar = Bar(text=text, kind="plain")
