@@ -1,55 +1,108 @@
 """Numbers: each row with its present answer, so that opening it is often not needed."""
 
+from functools import partial
 from typing import Any
 
-from kivy.properties import ObjectProperty, StringProperty
+from kivy.properties import ObjectProperty
 
 from logic.answers.belt_choice import centre_of
 from logic.answers.belt_fit import narrowest_gap
+from logic.answers.charging import charging, wrong_charger
+from logic.answers.consumption import consumption
+from logic.answers.descents import descent
+from logic.answers.energy import pack_energy
 from logic.answers.gearing import top_speed
-from logic.answers.reading import Result
-from screens.numbers import pack_rows  # noqa: F401  (home.kv names its class)
+from logic.answers.joining import joining
+from logic.answers.range import range_alone
+from logic.answers.reading import Item, Result
+from logic.answers.stopping import stop_alone
+from logic.answers.wiring import wiring
+from screens.asked import asked, logged_rides
+from screens.numbers.figures import asking
 from screens.page import AppPage
 from screens.widgets.load import load_kv
+from screens.widgets.row import Row, Section
+
+ROWS = (
+    ("Speed, hills and stopping", (
+        ("numbers.gearing", "drive", "Gearing and speed", "Top speed, loaded."),
+        ("numbers.push", "gauge", "Speed and push in full", "Curves, grade, wind, and what rules where."),
+        ("numbers.pairs", "swap", "Pairs of pulleys", "Which teeth, which belt, what each pair does."),
+        ("numbers.compare", "numbers", "Two set-ups side by side", "The board against its trial or another board."),
+        ("numbers.stopping", "road", "Stopping", "Way to a stop, dry, 2.5 s to react."),
+        ("numbers.hold", "gauge", "Hold for how long", "Motor heating on a climb, an estimate."),
+    )),
+    ("Packs", (
+        ("numbers.packs", "battery", "Pack energy and limits", "Energy, sag, heat, the weakest limit."),
+        ("numbers.range", "road", "Range", "By speed, climb and cold, or from the log."),
+        ("numbers.consumption", "battery", "Wh/km at a speed", "And what rides or a coast tell about drag."),
+        ("numbers.charging", "battery", "Charging", "Amps into each cell, time, temperature."),
+        ("numbers.joining", "swap", "Joining packs", "Difference these packs allow."),
+        ("numbers.wiring", "wires", "Wiring and fuse", "Riding current against the wire."),
+        ("numbers.descents", "road", "Long descents", "Drop the packs take back."),
+        ("numbers.care", "battery", "Storage and care", "Charge for storage, stop signs, fire."),
+    )),
+    ("Belts and wheels", (
+        ("numbers.belt", "ruler", "Belt length and load", "Centre distance of its belt."),
+        ("numbers.fit", "swap", "Does it fit", "Narrowest gap."),
+        ("numbers.wheel", "ruler", "Wheel wear and size", "Measured across or rolled out."),
+    )),
+    ("Bench and desk", (
+        ("numbers.bench_motor", "bench", "Motor from the bench", "Kv, resistance and pole pairs, measured."),
+        ("numbers.units", "swap", "Units", "Typed in one, read in the others."),
+    )),
+)  # fmt: skip
+"""Heading and rows: page, picture, title, what its answer is."""
 
 WEAR = 0.01
-"""Wear of the wheel at which the narrowest gap of the list is told, in metres."""
+"""Wear of the wheel, in metres across, at which the narrowest gap of the list is told."""
 
 
 class NumbersHome(AppPage):
     """The list of what can be worked out."""
 
-    gearing_value = StringProperty()
-    gearing_detail = StringProperty()
-    packs = ObjectProperty()
-    belt_value = StringProperty()
-    belt_detail = StringProperty()
-    fit_value = StringProperty()
-    fit_detail = StringProperty()
+    rows = ObjectProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the place."""
+        """Build the rows once; later only their answers change."""
+        self._rows: dict[str, Row] = {}
         super().__init__(*args, title="Numbers", **kwargs)
+        for heading, rows in ROWS:
+            self.rows.add_widget(Section(title=heading))
+            for name, icon, title, detail in rows:
+                row = Row(icon=icon, title=title, detail=detail)
+                row.bind(on_release=partial(self._open, name))
+                self._rows[name] = row
+                self.rows.add_widget(row)
+
+    def _open(self, name: str, *_: object) -> None:
+        self.shell.go(name)
 
     def refresh(self) -> None:
         """Show the present answers."""
-        item = top_speed(self.state.board, self.state.person.rider)
-        given = isinstance(item, Result)
-        self.gearing_value = self.style.number(item.value, "speed") if given else ""
-        trial = " Trial open." if self.state.trial and not self.state.is_scratch else ""
-        self.packs.refresh()
-        self.gearing_detail = ("Top speed, loaded." if given else "Speed, push and climb.") + trial
-        self._show_belt()
+        for name, item in self._answers().items():
+            given = isinstance(item, Result)
+            self._rows[name].value = self.style.number(item.value, item.quantity) if given else ""
+        danger = wrong_charger(self.state.board)
+        charger = self._rows["numbers.charging"]
+        charger.value, charger.value_tone = ("wrong charger", "bad") if danger else (charger.value, "text")
 
-    def _show_belt(self) -> None:
-        board = self.state.board
-        centre = centre_of(board)
-        given = isinstance(centre, Result)
-        self.belt_value = self.style.number(centre.value, "length") if given else ""
-        self.belt_detail = "Centre distance of its belt." if given else "Stock lengths, travel, rating."
-        gap = narrowest_gap(board, WEAR)
-        self.fit_value = self.style.number(gap.value, "length") if gap is not None else ""
-        self.fit_detail = "Narrowest gap." if gap is not None else "Ground, deck, hanger, two motors."
+    def _answers(self) -> dict[str, Item | None]:
+        state = self.state
+        board, rider, answers, questions = state.board, state.person.rider, asked(state), asking(state)
+        return {
+            "numbers.gearing": top_speed(board, rider),
+            "numbers.stopping": stop_alone(board, rider, questions),
+            "numbers.consumption": consumption(board, rider, questions).items["per_distance"],
+            "numbers.packs": pack_energy(board),
+            "numbers.range": range_alone(board, rider, answers, logged_rides(state)),
+            "numbers.charging": charging(board, answers).items["cell_amps"],
+            "numbers.joining": joining(board, answers).items.get("allowed"),
+            "numbers.wiring": wiring(board, answers).items["riding"],
+            "numbers.descents": descent(board, rider, answers).items["drop_back"],
+            "numbers.belt": centre_of(board),
+            "numbers.fit": narrowest_gap(board, WEAR),
+        }
 
 
 load_kv(__file__)
