@@ -13,7 +13,7 @@ SYSTEMS = ("metric", "inch")
 
 @dataclass(frozen=True)
 class Person:
-    """Units, reading, and tools. `scale` and `depth_tool` name rows of measuring_tools.toml."""
+    """Units, reading, tools, and what the phone may do. `scale` and `depth_tool` name rows of measuring_tools.toml."""
 
     system: str = "metric"
     mark: str = "."
@@ -23,6 +23,10 @@ class Person:
     scale: str = "luggage scale"
     scale_unit: str = "kg"
     depth_tool: str = "calliper"
+    say: bool = False
+    bench: bool = False
+    vibrate: bool = True
+    remind: bool = False
 
 
 def person_to_dict(person: Person) -> dict[str, Any]:

@@ -16,6 +16,7 @@ ASSETS = Path(__file__).resolve().parent.parent / "assets"
 SI_OF_PRINTED = {
     "mm": "m",
     "inch": "m",
+    "km": "m",
     "lbf": "N",
     "kgf": "N",
     "rpm": "rad/s",

@@ -12,6 +12,7 @@ from kivymd.theming import ThemeManager
 
 from logic.store import Clock as TellsTime
 from logic.store import Store
+from screens.reminder import remind
 from screens.shell import Shell
 from screens.state import State
 from screens.theme import theme
@@ -71,6 +72,7 @@ class DeckhandApp(MDApp):
 
     def on_pause(self) -> bool:
         """Let the phone put the app away: everything is saved already."""
+        remind(self.state)
         return True
 
     def on_stop(self) -> None:

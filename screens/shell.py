@@ -49,6 +49,28 @@ class BoardChip(Tap, BoxLayout):
     slim = BooleanProperty(defaultvalue=False)
 
 
+class DueBadge(Tap, BoxLayout):
+    """How many things are due; a tap shows them."""
+
+    count = NumericProperty(0)
+    text = StringProperty()
+    words_width = NumericProperty(0)
+
+    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
+        """Start without a frame."""
+        kwargs.setdefault("look", "bare")
+        super().__init__(**kwargs)
+
+    def dress(self, *_: object) -> None:
+        """Write the count and measure it."""
+        super().dress()
+        self.text = f"{self.count:.0f}"
+        self.words_width = width_of(self.text, "small", bold=True)
+        self.a11y_label = f"{self.text} due"
+
+    on_count = dress
+
+
 class Heading(Pair):
     """Title and board chip, side by side when both fit on a line.
 
@@ -102,7 +124,8 @@ class TopBar(BoxLayout):
     note = StringProperty()
     chip = BooleanProperty(defaultvalue=True)
     can_back = BooleanProperty(defaultvalue=False)
-    __events__ = ("on_back", "on_board")
+    count = NumericProperty(0)
+    __events__ = ("on_back", "on_board", "on_due")
 
     def on_can_back(self, *_: object) -> None:
         """Show the step back where there is one."""
@@ -112,8 +135,21 @@ class TopBar(BoxLayout):
             button.bind(on_release=lambda *_: self.dispatch("on_back"))
             self.ids.back_slot.add_widget(button)
 
+    def show_due(self, *_: object) -> None:
+        """Show the badge where something is due and the page leaves room for what lies beside its task."""
+        self.ids.due_slot.clear_widgets()
+        if self.count and self.chip:
+            badge = DueBadge(count=self.count)
+            badge.bind(on_release=lambda *_: self.dispatch("on_due"))
+            self.ids.due_slot.add_widget(badge)
+
+    on_count = on_chip = show_due
+
     def on_back(self) -> None:
         """Say that the step back was asked for."""
+
+    def on_due(self) -> None:
+        """Say that what is due was asked for."""
 
     def on_board(self) -> None:
         """Say that the board was asked for."""
@@ -207,7 +243,7 @@ class Shell(Surface, BoxLayout):
         self._undo: UndoBar | None = None
         super().__init__(**kwargs)
         self.nav = self.ids.nav.__self__
-        state.bind(revision=self._show_board, undo=self._show_undo)
+        state.bind(revision=self._show_board, undo=self._show_undo, upcoming=self._show_due)
         self.keys = Keys(Window)
         Window.bind(on_keyboard=self._on_keyboard)
         self._resume()
@@ -250,6 +286,11 @@ class Shell(Surface, BoxLayout):
     def forget(self) -> None:
         """Let go of every page but the one in front; each is built anew when it is asked for."""
         self.pages = {name: page for name, page in self.pages.items() if page is self.page}
+
+    def open_due(self) -> None:
+        """Open what is due, from anywhere."""
+        if self.trail[-1][0] != "log.due":
+            self.go("log.due")
 
     def open_board(self) -> None:
         """Open the page of the board in use, from anywhere."""
@@ -311,6 +352,9 @@ class Shell(Surface, BoxLayout):
         notes = ["Example"] if self.state.saved.example else []
         notes += ["not saved"] if self.state.is_scratch else ["trial open"] if self.state.trial else []
         bar.note = ", ".join(notes)
+
+    def _show_due(self, *_: object) -> None:
+        self.ids.top.count = len(self.state.due)
 
     def _show_undo(self, *_: object) -> None:
         if self._undo is not None:

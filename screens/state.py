@@ -5,17 +5,26 @@ from dataclasses import asdict, dataclass, replace
 from typing import Any
 from uuid import uuid4
 
+from kivy.clock import Clock as Frames
 from kivy.event import EventDispatcher
 from kivy.properties import NumericProperty, ObjectProperty
 
+from logic.answers.checks import for_board
 from logic.board import Board, Value, from_dict, to_dict, value_from
+from logic.checks.lists import Checklist, checklist, checklists
+from logic.checks.own import copy_of, list_from_dict, list_to_dict
 from logic.errors import InputError
 from logic.exchange import demo_boards
+from logic.ledger import History, Ledger
 from logic.person import Person, person_from_dict, person_to_dict
 from logic.store import Clock, Record, Store
+from logic.upkeep import Due, upkeep
 
 SCRATCH = "scratch"
 """Id of the board that stands in while none is saved; its values live in a trial only."""
+
+SOON = 0.2
+"""Seconds after a change until what is due is looked up again."""
 
 EXAMPLE_RIDER = Value(80.0, "guess", typed_unit="kg", note="example")
 """Rider of the example boards, until the person gives a mass of their own."""
@@ -41,6 +50,8 @@ class State(EventDispatcher):
     board = ObjectProperty(rebind=False)
     person = ObjectProperty(Person())
     undo = ObjectProperty(None, allownone=True)
+    upcoming = ObjectProperty(())
+    """What is due and what comes next, most urgent first; looked up a moment after something changed."""
 
     def __init__(self, store: Store, clock: Clock) -> None:
         """Read what was in use last. `clock` tells the time of what is recorded."""
@@ -49,6 +60,10 @@ class State(EventDispatcher):
         self.clock = clock
         self.trial: dict[str, Value] = {}
         self.typed: dict[str, str] = {}
+        self._ledger: Ledger | None = None
+        self.look = Frames.create_trigger(self._look, SOON)
+        self.bind(revision=self.look)
+        self.look()
         self.person = person_from_dict(store.get("person", {}))
         self._open(store.get("board", SCRATCH))
 
@@ -193,6 +208,66 @@ class State(EventDispatcher):
     def last(self, kind: str, **match: object) -> Record | None:
         """Return the newest log entry of the board in use that matches."""
         return self.store.latest(self.saved.id, kind, **match)
+
+    # Checks and upkeep
+
+    def history(self) -> History:
+        """Return what the log of the board in use holds of rides, checks, tensions and joints."""
+        if self._ledger is None or self._ledger.board != self.saved.id:
+            self._ledger = Ledger(self.store, self.saved.id)
+        return self._ledger.read()
+
+    @property
+    def due(self) -> tuple[Due, ...]:
+        """Return what of the upcoming is due now."""
+        return tuple(one for one in self.upcoming if one.due)
+
+    def _look(self, *_: object) -> None:
+        # Not at once: the log and the rules are not wanted for the first frame.
+        self.upcoming = () if self.is_scratch else upkeep(self.history(), self.saved.sides, self.clock())
+
+    def changed(self) -> None:
+        """Tell the screens that something was written past this class: a finished run, a correction."""
+        self._changed()
+
+    def checklist(self, key: str) -> Checklist:
+        """Return a list of ours or of one's own, with the items that apply to the board in use."""
+        own = self.own_lists().get(key)
+        return for_board(own or checklist(key), self.saved)
+
+    def lists(self) -> dict[str, Checklist]:
+        """Return every list, ours first."""
+        return {**checklists(), **self.own_lists()}
+
+    def own_lists(self) -> dict[str, Checklist]:
+        """Return the lists of one's own."""
+        return {key: list_from_dict(body) for key, body in self.store.get("own_lists", {}).items()}
+
+    def save_own(self, changed: Checklist) -> None:
+        """Keep an own list, new or changed."""
+        self._put_own({**self.own_lists(), changed.key: changed}, f"{changed.title}: kept")
+
+    def drop_own(self, key: str) -> None:
+        """Put an own list away, with undo."""
+        self._put_own(_without(self.own_lists(), key), "List taken out")
+
+    def copy_list(self, key: str) -> Checklist:
+        """Make an own list from another one and return it."""
+        number = self.store.get("own_number", 0) + 1
+        self.store.put("own_number", number)
+        made = copy_of(self.lists()[key], number)
+        self.save_own(made)
+        return made
+
+    def _put_own(self, lists: dict[str, Checklist], text: str) -> None:
+        before = self.store.get("own_lists", {})
+        self.store.put("own_lists", {key: list_to_dict(one) for key, one in lists.items()})
+        self.undo = Undo(text, lambda: self._restore_own(before))
+        self._changed()
+
+    def _restore_own(self, before: dict[str, Any]) -> None:
+        self.store.put("own_lists", before)
+        self._changed()
 
     # Inside
 

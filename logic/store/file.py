@@ -28,6 +28,7 @@ class File:
 
         Raises NotAStore and NewerFile, with the file untouched.
         """
+        self.path = path
         missing = pending(path)
         self._clock = clock
         self._connection = sqlite3.connect(path, isolation_level=None)

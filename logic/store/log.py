@@ -8,12 +8,12 @@ import json
 import sqlite3
 from collections.abc import Callable, Mapping
 from contextlib import closing
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta, timezone
 from typing import Final, cast
 
 from logic.store.errors import BadReplacement, NewerFile, UnknownEntry, UnknownKind
-from logic.store.file import Body, File, object_text, offset_minutes, utc_text
+from logic.store.file import Body, File, json_text, object_text, offset_minutes, utc_text
 
 ENTRY_KINDS: Final = frozenset(
     {"belt_fitted", "tension", "tightening", "check", "ride", "work", "note", "board_changed", "snooze"}
@@ -42,6 +42,17 @@ _SHOWN: Final = _RESOLVED + " WHERE entry.id < :before AND entry.voided_by IS NU
 _HIDDEN: Final = (
     _RESOLVED  # noqa: S608  (joins only constants of this file)
     + " WHERE entry.id IN (SELECT replaces FROM live_void) AND entry.board = :board ORDER BY entry.id DESC"
+)
+# A word is looked for in what is kept, as text: bodies hold their words in plain letters. Letters of other
+# alphabets must match in case, which is SQLite's limit.
+_FOUND: Final = (
+    " AND (coalesce(newer.body, entry.body) LIKE :text ESCAPE '!' OR entry.kind LIKE :text ESCAPE '!'"
+    " OR entry.at LIKE :text ESCAPE '!')"
+)
+_VERSIONS: Final = (
+    "SELECT log.id, log.board, log.kind, log.at, log.offset, log.version, log.replaces, log.body FROM log"
+    " WHERE log.id = :number OR (log.replaces = :number AND log.kind = 'correction'"
+    " AND NOT EXISTS (SELECT 1 FROM live_void WHERE replaces = log.id)) ORDER BY log.id"
 )
 _COUNT: Final = "SELECT count(*) FROM entry WHERE entry.voided_by IS NULL"
 
@@ -96,10 +107,19 @@ class Log(File):
             return self._append(connection, found[0], "void", {}, replaces=row)
 
     def page(
-        self, board: str | None = None, kind: str | None = None, before: int | None = None, limit: int = 200
+        self,
+        board: str | None = None,
+        kind: str | None = None,
+        before: int | None = None,
+        limit: int = 200,
+        *,
+        text: str = "",
     ) -> list[Record]:
-        """Return at most `limit` entries that are not voided, newest first, with ids below `before`."""
-        query, values = self._query(board, kind, before)
+        """Return at most `limit` entries that are not voided, newest first, with ids below `before`.
+
+        With a `text` only entries that hold it in body, kind or date (UTC, 2026-11-25).
+        """
+        query, values = self._query(board, kind, before, text)
         return [_record(row) for row in self._connection.execute(query, values | {"limit": limit})]
 
     def latest(self, board: str, kind: str, /, **match: object) -> Record | None:
@@ -123,6 +143,22 @@ class Log(File):
             raise UnknownEntry(f"the log has no entry {number}")
         return _record(row)
 
+    def versions(self, number: int) -> list[Record]:
+        """List an entry as it was first written and as each correction in force rewrote it, oldest first."""
+        kind = self.entry(number).kind
+        rows = self._connection.execute(_VERSIONS, {"number": number}).fetchall()
+        return [replace(_record((*row[:2], kind, *row[3:6], None, None, row[7])), id=row[0]) for row in rows]
+
+    def newest(self) -> tuple[int, int]:
+        """Return the highest row of the log and the highest that acts on another, 0 for none.
+
+        While the second stands still, nothing that was read up to the first has changed.
+        """
+        row = self._connection.execute(
+            "SELECT (SELECT max(id) FROM log), (SELECT max(id) FROM log WHERE replaces IS NOT NULL)"
+        ).fetchone()
+        return (row[0] or 0, row[1] or 0)
+
     def count(self, board: str | None = None, kind: str | None = None) -> int:
         """How many entries are not voided."""
         query = _COUNT + _filter(board, kind)
@@ -130,10 +166,16 @@ class Log(File):
         return cast("int", found[0])
 
     def _query(
-        self, board: str | None, kind: str | None, before: int | None
+        self, board: str | None, kind: str | None, before: int | None, text: str = ""
     ) -> tuple[str, dict[str, str | int | None]]:
-        query = _SHOWN + _filter(board, kind) + " ORDER BY entry.id DESC LIMIT :limit"
-        return query, {"board": board, "kind": kind, "before": _NEWEST if before is None else before}
+        found = _FOUND if text else ""
+        query = _SHOWN + _filter(board, kind) + found + " ORDER BY entry.id DESC LIMIT :limit"
+        return query, {
+            "board": board,
+            "kind": kind,
+            "before": _NEWEST if before is None else before,
+            "text": _pattern(text),
+        }
 
     def _append(  # noqa: PLR0913  (one argument for each column)
         self,
@@ -181,6 +223,14 @@ def upgraded(kind: str, version: int, body: Body) -> Body:
     for step in range(version, current_version(kind)):
         body = UPGRADES[kind, step](body)
     return body
+
+
+def _pattern(text: str) -> str:
+    """Return what LIKE looks for: the text as JSON writes it, its own wildcards taken literally."""
+    written = json_text(text)[1:-1]
+    for mark in "!%_":
+        written = written.replace(mark, f"!{mark}")
+    return f"%{written}%"
 
 
 def _acted_on(connection: sqlite3.Connection, board: str, kind: str, replaces: int | None) -> str:

@@ -16,5 +16,9 @@ PAGES = {
     "bench.wear": "screens.bench.wear.WearPage",
     "bench.wear_sign": "screens.bench.wear.WearSign",
     "bench.view": "screens.bench.view.BenchView",
+    "bench.build": "screens.bench.build.BuildPage",
+    "bench.faults": "screens.bench.faults.FaultsPage",
+    "bench.fault": "screens.bench.fault.FaultPage",
+    "bench.spares": "screens.bench.spares.SparesPage",
 }
 """Class of each page by its name; it is imported at the first visit."""

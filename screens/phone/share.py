@@ -44,3 +44,16 @@ def _copy(text: str) -> None:
     from kivy.core.clipboard import Clipboard  # noqa: PLC0415  (opened when it is wanted, not at the start)
 
     Clipboard.copy(text)
+
+
+SAID = {
+    SHARED: "Handed to the phone: choose where it goes.",
+    COPIED: "Copied: paste it where it is wanted.",
+    NEITHER: "This phone could neither hand it on nor copy it.",
+}
+"""What is said of each way."""
+
+
+def share(text: str, title: str) -> str:
+    """Hand a text on and return the sentence that says where it went."""
+    return SAID[share_text(text, title)]

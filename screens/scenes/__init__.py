@@ -62,7 +62,7 @@ def reset(driver: Driver, theme: str = "day", text: float = 1.0) -> None:
     # A change of text size lays out every page that was ever built: only the first screen is kept.
     shell.forget()
     gc.collect()
-    state.set_person(theme=theme, text=text)
+    state.set_person(theme=theme, text=text, bench=False, say=False)
     driver.settle()
 
 

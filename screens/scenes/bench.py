@@ -8,6 +8,7 @@ from logic.answers.belt_sound import Recording
 from screens.driver import Driver
 from screens.scenes import Scene
 from screens.scenes.packs import BENCH
+from screens.scenes.seed import finished, run_to, show_run
 
 RATE = 44100
 
@@ -218,6 +219,57 @@ def belt_known(driver: Driver) -> None:
     belt(driver)
 
 
+def build(driver: Driver) -> None:
+    """Show the build with some stages done and one under way."""
+    finished(driver, "build.layout")
+    finished(driver, "build.trucks")
+    run_to(driver, "build.wheels", "wheels_on")
+    home(driver)
+    driver.tap("Build, stage by stage")
+
+
+def belt_stage(driver: Driver) -> None:
+    """Come to setting the belt, with its numbers for this board."""
+    run_to(driver, "build.belt", "set")
+    show_run(driver, "build.belt")
+
+
+def mount_side(driver: Driver) -> None:
+    """Choose where the mount goes."""
+    run_to(driver, "build.motor", "side")
+    show_run(driver, "build.motor")
+
+
+def first_power(driver: Driver) -> None:
+    """Come to first power."""
+    run_to(driver, "first_power", "lift")
+    show_run(driver, "first_power")
+
+
+def polarity(driver: Driver) -> None:
+    """Come to the polarity, with the volts of this pack."""
+    run_to(driver, "build.wiring", "polarity")
+    show_run(driver, "build.wiring")
+
+
+def faults(driver: Driver) -> None:
+    """Open the fault guide."""
+    home(driver)
+    driver.tap("Fault guide")
+
+
+def fault(driver: Driver) -> None:
+    """Open a fault."""
+    faults(driver)
+    driver.tap("Brake weak or none")
+
+
+def spares(driver: Driver) -> None:
+    """Open tools and spares."""
+    home(driver)
+    driver.tap("Tools and spares")
+
+
 SCENES = (
     Scene("bench", home),
     Scene("bench-belt", belt),
@@ -241,4 +293,12 @@ SCENES = (
     Scene("bench-wear", wear),
     Scene("bench-wear-sign", wear_sign),
     *BENCH,
+    Scene("build", build),
+    Scene("build-belt", belt_stage),
+    Scene("build-side", mount_side),
+    Scene("build-wiring", polarity),
+    Scene("build-first-power", first_power),
+    Scene("faults", faults),
+    Scene("fault", fault),
+    Scene("spares", spares),
 )

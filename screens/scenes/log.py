@@ -4,11 +4,94 @@ from datetime import timedelta
 
 from screens.driver import Driver
 from screens.scenes import FIXED, Scene
+from screens.scenes.seed import finished, seed
+
+
+def weeks(driver: Driver) -> None:
+    """Have some weeks in the log."""
+    seed(driver)
+    if not driver.app.state.last("check", list="before_ride"):
+        finished(driver, "before_ride", noted="mounts")
 
 
 def home(driver: Driver) -> None:
     """Open the log."""
-    driver.tap("Log")
+    weeks(driver)
+    driver.app.shell.place("log")
+    driver.frame(2, seconds=0.3)
+
+
+def filtered(driver: Driver) -> None:
+    """Look for a word among the rides of this board."""
+    home(driver)
+    driver.tap("Filter and search")
+
+
+def due(driver: Driver) -> None:
+    """Show all upkeep."""
+    home(driver)
+    driver.tap("All upkeep")
+
+
+def put_off(driver: Driver) -> None:
+    """Put a stop item off without a reason."""
+    weeks(driver)
+    driver.app.shell.go("log.snooze", rule="water", label="Check after water", stop=True)
+    driver.frame(2)
+    driver.tap("Put off until the next ride")
+
+
+def entry(driver: Driver) -> None:
+    """Show a ride that was corrected."""
+    weeks(driver)
+    state = driver.app.state
+    record = state.last("ride")
+    if record.corrected_by is None:
+        body = {**record.body, "distance": 9900.0, "note": "Read from the map"}
+        state.store.append(record.board, "correction", body, replaces=record.id)
+    driver.app.shell.go("log.entry", number=record.id)
+
+
+def check(driver: Driver) -> None:
+    """Show a check."""
+    weeks(driver)
+    driver.app.shell.go("log.entry", number=driver.app.state.last("check", list="before_ride").id)
+
+
+def ride(driver: Driver) -> None:
+    """Enter a ride."""
+    weeks(driver)
+    driver.app.shell.go("log.ride")
+    driver.frame(2)
+    driver.type("8.4")
+
+
+def note(driver: Driver) -> None:
+    """Write a note."""
+    weeks(driver)
+    driver.app.shell.go("log.note")
+    driver.frame(2)
+
+
+def belt(driver: Driver) -> None:
+    """Enter a new belt."""
+    note(driver)
+    driver.tap("New belt")
+
+
+def taken_out(driver: Driver) -> None:
+    """Take an entry out and look where it went."""
+    weeks(driver)
+    state = driver.app.state
+    if not state.store.voided(state.saved.id):
+        state.store.void(state.last("note").id)
+    driver.app.shell.go("log.bin")
+
+
+def export(driver: Driver) -> None:
+    """Show the build sheet."""
+    weeks(driver)
+    driver.app.shell.go("log.export")
 
 
 def history(driver: Driver) -> None:
@@ -49,6 +132,16 @@ def history_empty(driver: Driver) -> None:
 
 SCENES = (
     Scene("log", home),
+    Scene("log-filter", filtered),
+    Scene("log-due", due),
+    Scene("log-put-off", put_off),
+    Scene("log-entry", entry),
+    Scene("log-check", check),
+    Scene("log-ride", ride),
+    Scene("log-note", note),
+    Scene("log-new-belt", belt),
+    Scene("log-bin", taken_out),
     Scene("log-history", history),
     Scene("log-history-empty", history_empty),
+    Scene("log-build-sheet", export),
 )

@@ -1,13 +1,16 @@
 """Walks through Ride."""
 
 from collections.abc import Iterator
+from dataclasses import asdict
+from datetime import timedelta
 from typing import Any
 
 from logic.answers.reading import Result
 from logic.answers.tension import belt_plan
 from screens.driver import Driver
-from screens.scenes import Scene
+from screens.scenes import FIXED, Scene
 from screens.scenes.packs import RIDE
+from screens.scenes.seed import aged, run_to, seed, session, show_run
 from screens.words import Style
 from screens.words.tension import ITEMS
 
@@ -71,9 +74,141 @@ def saved(driver: Driver) -> None:
     driver.tap("SAVE RIGHT")
 
 
+def due(driver: Driver) -> None:
+    """Show the one thing most overdue."""
+    seed(driver)
+    driver.settle()
+
+
+def run(driver: Driver) -> None:
+    """Begin the check before a ride."""
+    session(driver, "before_ride")
+    show_run(driver, "before_ride")
+
+
+def run_value(driver: Driver) -> None:
+    """Come to the item that takes a value."""
+    run_to(driver, "before_ride", "charge")
+    show_run(driver, "before_ride")
+    driver.type("40.6")
+
+
+def run_refused(driver: Driver) -> None:
+    """Type volts that this pack cannot have."""
+    run_to(driver, "before_ride", "charge")
+    show_run(driver, "before_ride")
+    driver.type("58")
+    driver.tap("ENOUGH FOR THIS RIDE")
+
+
+def run_belts(driver: Driver) -> None:
+    """Come to the belts, with their drawing."""
+    run_to(driver, "before_ride", "belts")
+    show_run(driver, "before_ride")
+
+
+def run_why(driver: Driver) -> None:
+    """Ask why an item is there."""
+    run_belts(driver)
+    driver.tap("Why this item")
+
+
+def run_bench_view(driver: Driver) -> None:
+    """Read an item at arm's length."""
+    driver.app.state.set_person(bench=True)
+    run_to(driver, "first_recheck", "tension")
+    show_run(driver, "first_recheck")
+
+
+def run_noted(driver: Driver) -> None:
+    """Come to an item that was noted the last time."""
+    run_to(driver, "before_ride", "brake", noted="mounts")
+    show_run(driver, "before_ride")
+
+
+def problem(driver: Driver) -> None:
+    """Say that a stop item is not right."""
+    run_to(driver, "before_ride", "wheels")
+    show_run(driver, "before_ride")
+    driver.tap("NOT RIGHT")
+
+
+def problem_noted(driver: Driver) -> None:
+    """Say that another item is not right, without saying what."""
+    run_to(driver, "before_ride", "mounts")
+    show_run(driver, "before_ride")
+    driver.tap("NOT RIGHT")
+    driver.tap("Note it and go on")
+
+
+def run_all(driver: Driver) -> None:
+    """Show all items of a run."""
+    run_to(driver, "before_ride", "brake", noted="mounts")
+    show_run(driver, "before_ride")
+    driver.frame(2, seconds=0.5)
+    driver.tap("The whole list")
+
+
+def broken_off(driver: Driver) -> None:
+    """Come back to a run after a quarter of an hour."""
+    left = run_to(driver, "before_ride", "mounts").under_way
+    state = driver.app.state
+    touched = (FIXED - timedelta(minutes=14)).isoformat()
+    body = {**asdict(left), "touched": touched}
+    state.store.save_run(state.saved.id, "before_ride", body)
+    driver.app.shell.go("ride.run", list="before_ride")
+
+
+def run_over(driver: Driver) -> None:
+    """Come to the sign-off with everything right."""
+    aged(driver, run_to(driver, "before_ride"))
+    show_run(driver, "before_ride")
+
+
+def run_over_noted(driver: Driver) -> None:
+    """Come to the sign-off with one item noted."""
+    aged(driver, run_to(driver, "before_ride", noted="mounts"))
+    show_run(driver, "before_ride")
+
+
+def stopped(driver: Driver) -> None:
+    """Stop at a failed stop item."""
+    problem(driver)
+    driver.tap("Wobbles")
+    driver.tap("Stop: not riding")
+
+
+def lists(driver: Driver) -> None:
+    """Show every list."""
+    driver.app.shell.go("ride.lists")
+
+
+def after_ride(driver: Driver) -> None:
+    """Come to the warmth of the motors after a ride."""
+    run_to(driver, "after_ride", "heat")
+    show_run(driver, "after_ride")
+
+
 SCENES = (
     Scene("ride-first-start", first_start),
     Scene("ride", home),
+    Scene("ride-due", due),
+    Scene("run", run),
+    Scene("run-value", run_value),
+    Scene("run-volts-refused", run_refused),
+    Scene("run-belts", run_belts),
+    Scene("run-why", run_why),
+    Scene("run-bench-view", run_bench_view),
+    Scene("run-noted", run_noted),
+    Scene("run-list", run_all),
+    Scene("run-problem", problem),
+    Scene("run-problem-noted", problem_noted),
+    Scene("run-broken-off", broken_off),
+    Scene("run-over", run_over),
+    Scene("run-over-noted", run_over_noted),
+    Scene("run-stopped", stopped),
+    Scene("run-after-ride", after_ride),
+    Scene("lists", lists),
     Scene("tension-check", check),
     Scene("tension-in-window", in_window),
     Scene("tension-slack", slack),

@@ -10,4 +10,32 @@ def home(driver: Driver) -> None:
     driver.tap("Settings")
 
 
-SCENES = (Scene("settings", home),)
+def lists(driver: Driver) -> None:
+    """Open one's own lists."""
+    state = driver.app.state
+    if not state.own_lists():
+        state.copy_list("before_ride")
+        state.undo = None
+    driver.app.shell.go("settings.lists")
+
+
+def own_list(driver: Driver) -> None:
+    """Open an own list."""
+    lists(driver)
+    driver.app.shell.go("settings.list", key=next(iter(driver.app.state.own_lists())))
+
+
+def item(driver: Driver) -> None:
+    """Add an item without words."""
+    own_list(driver)
+    driver.frame(2)
+    driver.tap("Add an item")
+    driver.tap("SAVE")
+
+
+SCENES = (
+    Scene("settings", home),
+    Scene("settings-lists", lists),
+    Scene("settings-list", own_list),
+    Scene("settings-item", item),
+)

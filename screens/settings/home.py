@@ -2,13 +2,16 @@
 
 from typing import Any
 
-from kivy.properties import ListProperty, ObjectProperty, StringProperty
+from kivy.properties import DictProperty, ListProperty, ObjectProperty, StringProperty
 
 from logic.person import TEXT_SCALES
 from logic.tables import rows
 from logic.units import quantities
 from screens.page import AppPage
 from screens.widgets.load import load_kv
+
+SWITCHES = ("say", "bench", "vibrate", "remind")
+"""Settings that are on or off."""
 
 
 class SettingsHome(AppPage):
@@ -22,6 +25,8 @@ class SettingsHome(AppPage):
     scale_units = ListProperty()
     text_sizes = ListProperty()
     text_size = StringProperty()
+    on_off = ListProperty([("on", "On"), ("off", "Off")])
+    switches = DictProperty(dict.fromkeys(SWITCHES, "off"))
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Fill the choices from the tables."""
@@ -36,11 +41,16 @@ class SettingsHome(AppPage):
         """Show the settings in force."""
         self.person = person = self.state.person
         self.text_size = str(person.text)
+        self.switches = {name: "on" if getattr(person, name) else "off" for name in SWITCHES}
         rider = person.rider
         self.rider = (
             "not set" if rider is None else self.style.typed(float(rider.si), "mass", rider.typed_unit)
         )
         self.rider_known = "" if rider is None else rider.known
+
+    def switch(self, name: str, to: str) -> None:
+        """Switch something on or off."""
+        self.state.set_person(**{name: to == "on"})
 
     def change(self, name: str, value: str) -> None:
         """Take up a choice."""

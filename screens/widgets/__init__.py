@@ -9,6 +9,7 @@ MODULES = {
     "bar": ("Bar", "IconButton"),
     "chart": ("Chart",),
     "chip": ("ChipFlow", "ValueChip"),
+    "chips": ("WordChips",),
     "choice": ("Choice",),
     "column": ("Column", "Flow", "Pair"),
     "drive_drawing": ("DriveDrawing",),
@@ -16,12 +17,14 @@ MODULES = {
     "icon": ("Icon",),
     "keypad": ("Keypad",),
     "notice": ("Notice",),
+    "progress": ("Progress",),
     "result": ("Result", "ResultFlow"),
     "row": ("Foot", "Row", "Section"),
     "stepper": ("Stepper",),
     "text": ("Text",),
     "undo": ("UndoBar",),
     "working": ("Working",),
+    "writing": ("Writing",),
 }
 
 Factory.register("PairRows", module="screens.numbers.pair_rows")

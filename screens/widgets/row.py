@@ -49,7 +49,7 @@ class Row(Tap, BoxLayout):
         self.dress()
 
     def _underline(self, *_: object) -> None:
-        self._line.points = (self.x, self.y, self.right, self.y)
+        self._line.points = (self.x, self.y, self.x + self.width, self.y)
 
     def dress(self, *_: object) -> None:
         """Measure again: the text size may have changed."""
@@ -160,9 +160,12 @@ class Page(BoxLayout):
         if self._foot_scroll is None:
             return
         if self._placed is not None:
+            self._placed.funbind("height", self.fit)
             self._foot_holder.clear_widgets()
         self._placed = foot
         if foot is not None:
+            # A foot as high as the one before moves nothing else that would ask for the fit.
+            foot.fbind("height", self.fit)
             self._foot_holder.add_widget(foot)
         self.fit()
 

@@ -1,0 +1,85 @@
+"""A checklist on a board: which items apply, and the numbers that belong to an item."""
+
+from collections.abc import Callable, Iterable
+from functools import partial
+
+from logic.answers.parts import CHARGES, Parts, chosen
+from logic.answers.reading import Item as Answer
+from logic.answers.reading import Reading, attempt
+from logic.answers.tension import PLAN, belt_plan
+from logic.board import Board, board_fields
+from logic.checks.lists import Checklist, Item, Lookup, fitted
+from logic.pack.cells import pack_energy
+from logic.workings import recording
+
+
+def lookup(board: Board) -> Lookup:
+    """Return how a list asks a board: the value of a field, None for one not set or not known here."""
+
+    def value_of(key: str) -> float | str | None:
+        value = board.value(key) if key in board_fields() else None
+        return None if value is None else value.si
+
+    return value_of
+
+
+def for_board(of: Checklist, board: Board) -> Checklist:
+    """Return the list with the items that apply to a board: one motor or two, one pack or more."""
+    return fitted(of, lookup(board))
+
+
+def snapshot(board: Board) -> dict[str, float | str]:
+    """Return the values of a board as they are kept with a check: field and SI value or option."""
+    found = {key: board.value(key) for key in board_fields()}
+    return {key: value.si for key, value in found.items() if value is not None}
+
+
+def _energy(parts: Parts) -> float:
+    return pack_energy(
+        cell_voltage=parts.chemistry.nominal,
+        cell_capacity=parts.read("pack.cell_capacity"),
+        series=parts.series,
+        parallel=parts.read("pack.parallel"),
+        packs=chosen("Packs", 1.0, "1", "count"),
+    )
+
+
+FIGURES: dict[str, tuple[str, Callable[[Parts], float]]] = {
+    **{f"{charge}_voltage": ("voltage", partial(Parts.voltage, charge=charge)) for charge in CHARGES},
+    "pack_energy": ("energy", _energy),
+}
+"""Quantity and computation of the figures that are not the belt's."""
+
+
+def figures(names: Iterable[str], board: Board) -> dict[str, Answer]:
+    """Return the results that an item shows, by name; names with a point are board values and left out."""
+    wanted = [name for name in names if "." not in name]
+    found: dict[str, Answer] = {}
+    if any(name in PLAN for name in wanted):
+        plan = belt_plan(board)
+        found = {name: plan.items[name] for name in wanted if name in PLAN}
+    with recording() as recorder:
+        parts = Parts(Reading(board))
+        for name in wanted:
+            if name in FIGURES:
+                quantity, compute = FIGURES[name]
+                found[name] = attempt(recorder, name, quantity, partial(compute, parts))
+    return {name: found[name] for name in wanted}
+
+
+def volts_fault(item: Item, volts: float, board: Board) -> str:
+    """Return "above full" or "below empty" for volts that no pack of this board has, "" otherwise.
+
+    A pack at rest below empty or a hundredth above full is not the pack that the board describes.
+    """
+    if item.ask != "volts":
+        return ""
+    found = figures(("full_voltage", "empty_voltage"), board)
+    full, empty = (getattr(found[name], "value", None) for name in ("full_voltage", "empty_voltage"))
+    if full is not None and volts > full * ROUNDING_UP:
+        return "above full"
+    return "below empty" if empty is not None and volts < empty else ""
+
+
+ROUNDING_UP = 1.01
+"""A meter and a charger may each be half a percent off."""

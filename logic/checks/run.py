@@ -1,0 +1,139 @@
+"""A run of a checklist: what is answered so far and which item is next. Each step gives a new run."""
+
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass, field, replace
+from datetime import datetime, timedelta
+from typing import Any
+
+from logic.checks.lists import Checklist, Item
+from logic.errors import InputError
+
+RIGHT, NOTED, ASIDE, FAILED = "right", "noted", "aside", "failed"
+
+SHORT_BREAK = timedelta(minutes=10)
+LONG_BREAK = timedelta(minutes=30)
+"""Up to the first a run goes on, up to the second beginning again comes first, past it a run lapses."""
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What was said of one item: its state, when, a note, and the value that was read (SI, or a choice)."""
+
+    state: str
+    at: str
+    note: str = ""
+    value: float | str | None = None
+
+
+@dataclass(frozen=True)
+class Run:
+    """A checklist under way.
+
+    `order` is the order of its items, fixed when it begins. `at` is the item in front, "" when every item is
+    answered. `touched` is when the last step was taken, `breaks` the gaps that the person came back after, in
+    seconds.
+    """
+
+    checklist: str
+    version: int
+    began: str
+    touched: str
+    order: tuple[str, ...]
+    at: str
+    answers: Mapping[str, Answer] = field(default_factory=dict)
+    breaks: tuple[float, ...] = ()
+
+    @property
+    def place(self) -> int:
+        """Return the place of the item in front, from 0; the count of items when all are answered."""
+        return self.order.index(self.at) if self.at else len(self.order)
+
+
+def begin(of: Checklist, now: datetime, first: tuple[str, ...] = ()) -> Run:
+    """Return a new run of a fitted list. `first` are items noted last time: they come first."""
+    keys = [item.key for item in of.items]
+    order = tuple([key for key in first if key in keys] + [key for key in keys if key not in first])
+    moment = now.isoformat()
+    return Run(of.key, of.version, moment, moment, order, order[0] if order else "")
+
+
+def fit(run: Run, of: Checklist) -> Run:
+    """Return a saved run on the list as it is now: the board may have changed and with it what applies.
+
+    The item in front stays in front. One that is gone gives way to the next that has no answer.
+    """
+    keys = [item.key for item in of.items]
+    kept = [key for key in run.order if key in keys]
+    order = tuple(kept + [key for key in keys if key not in kept])
+    answers = {key: answer for key, answer in run.answers.items() if key in order}
+    at = run.at if run.at in order else _next_open(order, answers, 0)
+    if not at:
+        at = _next_open(order, answers, 0)
+    return replace(run, order=order, answers=answers, at=at)
+
+
+def answered(run: Run, item: Item, answer: Answer) -> Run:
+    """Return the run with an answer to the item in front, and the next one in front.
+
+    Raises InputError for a stop item set aside or noted, for a note that is empty, and for another item than
+    the one in front: a second tap in a rush answers nothing.
+    """
+    if item.key != run.at:
+        raise InputError(item.key, answer.state, "not in front")
+    if item.stop and answer.state in (NOTED, ASIDE):
+        raise InputError(item.key, answer.state, "stop item")
+    if answer.state in (NOTED, FAILED) and not answer.note.strip():
+        raise InputError(item.key, answer.note, "note wanted")
+    answers = {**run.answers, item.key: answer}
+    if answer.state == FAILED:
+        return replace(run, answers=answers, touched=answer.at)
+    following = _next_open(run.order, answers, run.place + 1) or _next_open(run.order, answers, 0)
+    return replace(run, answers=answers, touched=answer.at, at=following)
+
+
+def back_one(run: Run, now: datetime) -> Run:
+    """Return the run with the item before in front and its answer taken back; the first one stays."""
+    place = run.place
+    if place == 0:
+        return run
+    return go_to(run, run.order[place - 1], now)
+
+
+def go_to(run: Run, key: str, now: datetime) -> Run:
+    """Return the run with a chosen item in front, its answer taken back."""
+    answers = {name: answer for name, answer in run.answers.items() if name != key}
+    return replace(run, at=key, answers=answers, touched=now.isoformat())
+
+
+def pause_of(run: Run, now: datetime) -> timedelta:
+    """Return how long the run has been left alone."""
+    return now - datetime.fromisoformat(run.touched)
+
+
+def how_old(run: Run, of: Checklist, now: datetime) -> str:
+    """Return "fresh", "stale" (beginning again comes first) or "lapsed"; only some lists lapse."""
+    gap = pause_of(run, now)
+    if not of.lapses or gap < SHORT_BREAK:
+        return "fresh"
+    return "stale" if gap <= LONG_BREAK else "lapsed"
+
+
+def resumed(run: Run, now: datetime) -> Run:
+    """Return the run taken up again, the gap noted."""
+    gap = pause_of(run, now).total_seconds()
+    return replace(run, touched=now.isoformat(), breaks=(*run.breaks, gap))
+
+
+def _next_open(order: tuple[str, ...], answers: Mapping[str, Answer], start: int) -> str:
+    return next((key for key in order[start:] if key not in answers), "")
+
+
+def run_to_dict(run: Run) -> dict[str, Any]:
+    """Return the run as plain data."""
+    return asdict(run)
+
+
+def run_from_dict(body: Mapping[str, Any]) -> Run:
+    """Return the run of plain data."""
+    answers = {key: Answer(**answer) for key, answer in body["answers"].items()}
+    return Run(**{**body, "order": tuple(body["order"]), "breaks": tuple(body["breaks"]), "answers": answers})

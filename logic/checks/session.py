@@ -1,0 +1,105 @@
+"""A checklist under way on a board: every step is on the disk before the next item is shown."""
+
+from collections.abc import Mapping
+from datetime import datetime
+from typing import Any
+
+from logic.checks.lists import Checklist
+from logic.checks.run import (
+    Answer,
+    Run,
+    answered,
+    back_one,
+    begin,
+    fit,
+    go_to,
+    how_old,
+    pause_of,
+    resumed,
+    run_from_dict,
+    run_to_dict,
+)
+from logic.checks.verdict import UNFINISHED, Verdict, check_body, verdict
+from logic.store import Clock, Store
+
+
+class Session:
+    """One list on one board. `run` is None until it is begun; what the store holds is taken up again."""
+
+    def __init__(self, store: Store, board: str, of: Checklist, clock: Clock) -> None:
+        """Take up what is saved of a list that is fitted to the board."""
+        self.store, self.board, self.of, self._clock = store, board, of, clock
+        saved = store.run(board, of.key)
+        self.run: Run | None = None if saved is None else fit(run_from_dict(saved.body), of)
+
+    @property
+    def age(self) -> str:
+        """Return "none", or how long ago the run was left: "fresh", "stale" or "lapsed"."""
+        return "none" if self.run is None else how_old(self.run, self.of, self._clock())
+
+    @property
+    def verdict(self) -> Verdict:
+        """Return what the run shows now."""
+        return verdict(self.under_way, self.of)
+
+    @property
+    def under_way(self) -> Run:
+        """Return the run, which must have been begun."""
+        if self.run is None:
+            raise RuntimeError("no run is under way")
+        return self.run
+
+    def minutes_away(self) -> int:
+        """Return how many whole minutes ago the last step was."""
+        return int(pause_of(self.under_way, self._clock()).total_seconds() // 60)
+
+    def begin(self) -> None:
+        """Begin anew; what was noted or failed last time comes first."""
+        last = self.store.latest(self.board, "check", list=self.of.key)
+        first = tuple(last.body.get("noted", ())) if last is not None else ()
+        self._save(begin(self.of, self._clock(), first))
+
+    def resume(self) -> None:
+        """Go on where the run was left, the gap noted."""
+        self._save(resumed(self.under_way, self._clock()))
+
+    def answer(self, item: str, state: str, note: str = "", value: float | str | None = None) -> None:
+        """Answer the item in front. Raises InputError for what an item does not allow."""
+        said = Answer(state, self._clock().isoformat(), note.strip(), value)
+        self._save(answered(self.under_way, self.of.item(item), said))
+
+    def back(self) -> None:
+        """Put the item before in front, its answer taken back."""
+        self._save(back_one(self.under_way, self._clock()))
+
+    def go_to(self, item: str) -> None:
+        """Put a chosen item in front, its answer taken back."""
+        self._save(go_to(self.under_way, item, self._clock()))
+
+    def finish(self, board: Mapping[str, Any]) -> int:
+        """Log what came of the run with the board's values and forget the run. Return the row."""
+        (row,) = self.store.finish_run(
+            self.board, self.of.key, ("check", check_body(self.under_way, self.of, board))
+        )
+        self.run = None
+        return row
+
+    def give_up(self, board: Mapping[str, Any]) -> int | None:
+        """End a broken-off run: what was answered is logged as not finished, no answers leave no trace."""
+        run = self.under_way
+        if run.answers:
+            body = {**check_body(run, self.of, board), "verdict": UNFINISHED}
+            (row,) = self.store.finish_run(self.board, self.of.key, ("check", body))
+            self.run = None
+            return row
+        self.store.drop_run(self.board, self.of.key)
+        self.run = None
+        return None
+
+    def left_at(self) -> datetime:
+        """Return when the last step was taken."""
+        return datetime.fromisoformat(self.under_way.touched)
+
+    def _save(self, run: Run) -> None:
+        self.store.save_run(self.board, self.of.key, run_to_dict(run))
+        self.run = run

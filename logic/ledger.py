@@ -1,0 +1,168 @@
+"""What upkeep reads of the log: rides, checks, tensions, belts and joints of one board, kept up to date."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from itertools import takewhile
+from typing import Any
+
+from logic.store import Record, Store
+
+KINDS = ("ride", "check", "tension", "tightening", "belt_fitted", "snooze")
+"""Kinds of entries that decide what is due."""
+
+RIDDEN = ("all right", "with notes")
+"""Verdicts of a check before a ride after which one rides."""
+
+SAME_RIDE = timedelta(hours=24)
+"""A ride entered this soon after a check before a ride is the ride that the check opened."""
+
+
+@dataclass(frozen=True)
+class Event:
+    """One entry, cut down to what counts: its row, its time, its kind, and what it is about.
+
+    `about` is the base of a checklist, a belt's side, a joint or an upkeep rule. `distance` in m is that of a
+    ride.
+    """
+
+    row: int
+    at: datetime
+    kind: str
+    about: str = ""
+    distance: float = 0.0
+    crash: bool = False
+    wet: bool = False
+    finished: bool = True
+
+
+class History:
+    """The events of one board, oldest first, with what lets a rule look back over years at once."""
+
+    def __init__(self, events: Iterable[Event] = ()) -> None:
+        """Take events in their order."""
+        self.events: list[Event] = []
+        self._rides: list[int] = [0]
+        self._way: list[float] = [0.0]
+        self._completes: list[bool] = []
+        self._places: dict[tuple[str, str], list[int]] = {}
+        self._opened: datetime | None = None
+        for event in events:
+            self.add(event)
+
+    def add(self, event: Event) -> None:
+        """Put the next event at the end.
+
+        A finished check before a ride is a ride; the entry made within a day of it completes it and is no
+        second one.
+        """
+        rides, completes = 0, False
+        if event.kind == "check" and event.about == "before_ride" and event.finished:
+            rides, self._opened = 1, event.at
+        elif event.kind == "ride":
+            completes = self._opened is not None and event.at - self._opened <= SAME_RIDE
+            rides, self._opened = 0 if completes else 1, None
+        for name in _names(event):
+            self._places.setdefault(name, []).append(len(self.events))
+        self.events.append(event)
+        self._rides.append(self._rides[-1] + rides)
+        self._way.append(self._way[-1] + event.distance)
+        self._completes.append(completes)
+
+    def first(self, kind: str, about: str = "") -> int | None:
+        """Return the place of the first event of a kind, about something if that is given."""
+        places = self._places.get((kind, about))
+        return places[0] if places else None
+
+    def last(self, kind: str, about: str = "") -> int | None:
+        """Return the place of the last one."""
+        places = self._places.get((kind, about))
+        return places[-1] if places else None
+
+    def ridden(self, after: int, until: int | None = None) -> tuple[int, float]:
+        """Return rides and metres after the event at a place, up to and with the one at another.
+
+        A ride entered after the first place counts though the check that opened it came before.
+        """
+        end = len(self.events) - 1 if until is None else until
+        rides = self._rides[end + 1] - self._rides[after + 1]
+        for place in range(after + 1, end + 1):
+            if self._completes[place]:
+                rides += 1
+            if self.events[place].kind in ("ride", "check"):
+                break
+        return rides, self._way[end + 1] - self._way[after + 1]
+
+
+def _names(event: Event) -> Iterator[tuple[str, str]]:
+    yield event.kind, ""
+    if event.about and event.finished:
+        yield event.kind, event.about
+    for name in ("crash", "wet"):
+        if getattr(event, name):
+            yield event.kind, name
+
+
+class Ledger:
+    """Reads the events of one board. `read` brings them up to the log at the cost of what is new."""
+
+    def __init__(self, store: Store, board: str) -> None:
+        """Read from a store at the first call of `read`."""
+        self.store, self.board = store, board
+        self._history = History()
+        self._seen = (-1, -1)
+
+    def read(self) -> History:
+        """Return the events, read again only as far as the log has changed."""
+        newest = self.store.newest()
+        if newest != self._seen:
+            known = self._seen[0] if newest[1] == self._seen[1] else -1
+            if known < 0:
+                self._history = History()
+            fresh = [_event(record) for kind in KINDS for record in self._since(kind, known)]
+            for event in sorted(fresh, key=lambda event: event.row):
+                self._history.add(event)
+            self._seen = newest
+        return self._history
+
+    def _since(self, kind: str, known: int) -> list[Record]:
+        if known < 0:
+            return self.store.page(self.board, kind, limit=LOOK_BACK)
+        found: list[Record] = []
+        before: int | None = None
+        while True:
+            page = self.store.page(self.board, kind, before, limit=FEW)
+            fresh = list(takewhile(lambda record: record.id > known, page))
+            found += fresh
+            if len(fresh) < FEW:
+                return found
+            before = page[-1].id
+
+
+LOOK_BACK = 2000
+"""Entries of each kind that are read of a long log: no rule counts further than that."""
+
+FEW = 50
+"""Entries read at a time when only new ones are wanted."""
+
+
+def _event(record: Record) -> Event:
+    body: dict[str, Any] = record.body
+    about = {
+        "check": body.get("base", ""),
+        "tension": body.get("belt", ""),
+        "belt_fitted": body.get("belt", ""),
+        "tightening": body.get("joint", ""),
+        "snooze": body.get("rule", ""),
+    }.get(record.kind, "")
+    riding = record.kind == "ride"
+    return Event(
+        record.id,
+        record.at,
+        record.kind,
+        str(about),
+        float(body.get("distance") or 0.0) if riding else 0.0,
+        crash=riding and bool(body.get("crash")),
+        wet=riding and bool(body.get("wet")),
+        finished=record.kind != "check" or body.get("verdict") in RIDDEN,
+    )

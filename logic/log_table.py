@@ -1,0 +1,80 @@
+"""The log as a plain table for other programs: ISO dates, point decimals, units in the heads."""
+
+import csv
+import io
+import json
+from collections.abc import Iterable, Mapping
+
+from logic.store import Record
+from logic.units import factor
+
+COLUMNS = (
+    ("distance", "distance [km]", "km", "m"),
+    ("energy", "energy [Wh]", "W*h", "J"),
+    ("volts_before", "before [V]", "V", "V"),
+    ("volts_after", "after [V]", "V", "V"),
+    ("tension", "tension [N]", "N", "N"),
+    ("error", "error [N]", "N", "N"),
+    ("pull", "pull [N]", "N", "N"),
+    ("depth", "depth [mm]", "mm", "m"),
+    ("torque", "torque [N·m]", "N*m", "N*m"),
+)
+"""Figures of the entries: key in the body, head of the column, unit shown and unit inside."""
+
+WORDS = (
+    ("belt", "belt"),
+    ("joint", "joint"),
+    ("title", "list"),
+    ("verdict", "verdict"),
+    ("word", "belt is"),
+    ("note", "note"),
+)
+FLAGS = ("crash", "wet")
+
+
+def log_table(records: Iterable[Record], boards: Mapping[str, str]) -> str:
+    """Return the entries as comma-separated text, a head line first; `boards` names each board by its id.
+
+    The last column holds the whole entry as it is kept, so that nothing is lost.
+    """
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\n")
+    heads = [head for _, head, _, _ in COLUMNS]
+    writer.writerow(
+        ["entry", "board", "at", "kind", *heads, *[head for _, head in WORDS], *FLAGS, "corrected", "body"]
+    )
+    for record in records:
+        body = record.body
+        numbers = [_number(body.get(key), unit, si) for key, _, unit, si in COLUMNS]
+        words = [_cell(body.get(key, "")) for key, _ in WORDS]
+        flags = ["yes" if body.get(key) else "" for key in FLAGS]
+        writer.writerow(
+            [
+                record.id,
+                _cell(boards.get(record.board, record.board)),
+                record.at.isoformat(timespec="seconds"),
+                record.kind,
+                *numbers,
+                *words,
+                *flags,
+                "yes" if record.corrected_by is not None else "",
+                json.dumps(body, ensure_ascii=False, sort_keys=True),
+            ]
+        )
+    return out.getvalue()
+
+
+def _number(value: object, unit: str, si: str) -> str:
+    if not isinstance(value, int | float):
+        return ""
+    return f"{value / factor(unit, si):.6g}"
+
+
+def _cell(text: object) -> str:
+    """Return a text that a spreadsheet takes for one: what begins like a formula gets a quote before it.
+
+    >>> _cell("=1+1"), _cell("belt")
+    ("'=1+1", 'belt')
+    """
+    said = str(text)
+    return f"'{said}" if said[:1] in ("=", "+", "-", "@") else said

@@ -1,0 +1,39 @@
+"""Entries taken out of the log: each can be brought back, however long ago it was."""
+
+from functools import partial
+from typing import Any
+
+from kivy.properties import ObjectProperty, StringProperty
+
+from screens.page import AppPage
+from screens.widgets.load import load_kv
+from screens.widgets.row import Row
+from screens.words.log import entry_words
+
+
+class BinPage(AppPage):
+    """The hidden entries of the board in use, newest first."""
+
+    empty = StringProperty()
+    rows = ObjectProperty()
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
+        """Name the page."""
+        super().__init__(*args, nav=False, chip=False, title="Taken out of the log", **kwargs)
+
+    def refresh(self) -> None:
+        """List them."""
+        self.rows.clear_widgets()
+        records = self.state.store.voided(self.state.saved.id)
+        self.empty = "" if records else "Nothing has been taken out of this board's log."
+        for record in records:
+            title, detail, icon = entry_words(record, self.style)
+            row = Row(title=title, detail=f"{detail}. Tap to see it or bring it back.", icon=icon)
+            row.bind(on_release=partial(self._open, record.id))
+            self.rows.add_widget(row)
+
+    def _open(self, number: int, *_: object) -> None:
+        self.shell.go("log.entry", number=number)
+
+
+load_kv(__file__)

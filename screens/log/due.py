@@ -1,0 +1,69 @@
+"""Upkeep: every rule on this board, the most urgent first, with its reason and where it is said."""
+
+from functools import partial
+from typing import Any
+
+from kivy.properties import ObjectProperty, StringProperty
+
+from logic.tables import sources
+from logic.upkeep import Due
+from screens.due import DueCard, open_due
+from screens.page import AppPage
+from screens.widgets.load import load_kv
+from screens.widgets.row import Row, Section
+from screens.words import STANDING
+from screens.words.checks import due_name, due_when
+
+
+class DuePage(AppPage):
+    """What is due, then what comes next."""
+
+    summary = StringProperty()
+    cards = ObjectProperty()
+    rows = ObjectProperty()
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
+        """Follow what is looked up."""
+        super().__init__(*args, title="Upkeep", **kwargs)
+        self.state.bind(upcoming=lambda *_: self.soon())
+
+    def refresh(self) -> None:
+        """Show the rules."""
+        due, upcoming = self.state.due, self.state.upcoming
+        self.summary = f"{len(due)} due." if due else "Nothing is due."
+        if not upcoming:
+            self.summary = "Nothing is due. Rules begin with the first tension, build or ride in the log."
+        self.cards.clear_widgets()
+        self.rows.clear_widgets()
+        for one in due:
+            card = DueCard(one, due_name(one, self.state.saved.sides), due_when(one, self.style))
+            card.more = self._source(one)
+            card.bind(on_check=lambda _, one=one: open_due(self, one))
+            card.bind(on_later=lambda _, one=one: self._later(one))
+            card.bind(on_all=lambda _, one=one: open_due(self, one))
+            self.cards.add_widget(card)
+        rest = [one for one in upcoming if not one.due]
+        if rest:
+            self.rows.add_widget(Section(title="Next"))
+        for one in rest:
+            row = Row(
+                title=due_name(one, self.state.saved.sides),
+                detail=f"{one.why} {self._source(one)}.",
+                value=due_when(one, self.style),
+                icon="clock",
+            )
+            row.bind(on_release=partial(self._open, one))
+            self.rows.add_widget(row)
+
+    def _open(self, one: Due, *_: object) -> None:
+        open_due(self, one)
+
+    def _source(self, one: Due) -> str:
+        source = sources()[one.row.source].title
+        return f"{STANDING[one.row.standing].capitalize()}: {one.row.where or source}"
+
+    def _later(self, one: Due) -> None:
+        self.shell.go("log.snooze", rule=one.key, label=one.name, stop=one.stop)
+
+
+load_kv(__file__)

@@ -1,0 +1,101 @@
+"""One entry of the log: all of it, what it was before a correction, and what can be done with it."""
+
+from typing import Any
+
+from kivy.metrics import dp
+from kivy.properties import ObjectProperty, StringProperty
+
+from logic.store import Record
+from screens.page import AppPage
+from screens.state import Undo
+from screens.widgets.bar import Bar
+from screens.widgets.load import load_kv
+from screens.widgets.row import Foot, Row, Section
+from screens.words.log import KINDS, entry_lines, entry_words
+
+
+class EntryPage(AppPage):
+    """Shows entry `number`. Nothing is overwritten: a correction is a new row, and so is taking it out."""
+
+    heading = StringProperty()
+    when = StringProperty()
+    whose = StringProperty()
+    lines = ObjectProperty()
+    before = ObjectProperty()
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
+        """Build without the four places."""
+        super().__init__(*args, nav=False, chip=False, **kwargs)
+
+    @property
+    def record(self) -> Record:
+        """Return the entry, corrections applied."""
+        return self.state.store.entry(self.args["number"])
+
+    def refresh(self) -> None:
+        """Show the entry."""
+        record = self.record
+        self.title = KINDS[record.kind]
+        self.heading = entry_words(record, self.style)[0]
+        self.when = f"{record.at:%Y-%m-%d %H:%M}, entry {record.id}."
+        board = self.state.store.board(record.board)
+        self.whose = f"Board: {board.name}." if board is not None else ""
+        self.lines.clear_widgets()
+        for label, value in entry_lines(record, self.style):
+            self.lines.add_widget(Row(title=label, value=value, chevron=False))
+        self.before.clear_widgets()
+        versions = self.state.store.versions(record.id)
+        if len(versions) > 1:
+            self.before.add_widget(Section(title="As it was before"))
+        for old in versions[:-1]:
+            title, _, icon = entry_words(old, self.style)
+            self.before.add_widget(
+                Row(title=title, detail=f"{old.at:%Y-%m-%d %H:%M}", icon=icon, chevron=False)
+            )
+        self._show_foot(record)
+
+    def _show_foot(self, record: Record) -> None:
+        foot = Foot(padding=(0, dp(8)))
+        if record.voided_by is not None:
+            self._bar(foot, "Bring it back", "main", self.restore)
+        else:
+            self._bar(foot, "Take it out of the log", "bad-outline", self.take_out)
+            if record.corrected_by is not None:
+                self._bar(foot, "Take the correction back", "plain", self.take_correction_back)
+            text = "Correct it" if record.kind in ("ride", "note", "work") else "Add or change its note"
+            self._bar(foot, text, "main", self.correct)
+        self.foot = foot
+
+    def _bar(self, foot: Foot, text: str, kind: str, act: Any) -> None:  # noqa: ANN401  (a function)
+        bar = Bar(text=text, kind=kind)
+        bar.bind(on_release=lambda *_: act())
+        foot.add_widget(bar)
+
+    def correct(self) -> None:
+        """Open the form that fits."""
+        page = "log.ride" if self.record.kind == "ride" else "log.note"
+        self.shell.go(page, number=self.args["number"])
+
+    def take_correction_back(self) -> None:
+        """Let the entry stand as it was before its last correction."""
+        row = self.state.store.void(self.record.corrected_by)
+        self.state.undo = Undo("Correction taken back", lambda: self._void(row))
+        self.state.changed()
+
+    def take_out(self) -> None:
+        """Hide the entry, with undo; it stays in the file and can be brought back later too."""
+        row = self.state.store.void(self.args["number"])
+        self.state.undo = Undo("Taken out of the log", lambda: self._void(row))
+        self.state.changed()
+        self.shell.back()
+
+    def restore(self) -> None:
+        """Show the entry in the log again."""
+        self._void(self.record.voided_by)
+
+    def _void(self, row: int) -> None:
+        self.state.store.void(row)
+        self.state.changed()
+
+
+load_kv(__file__)

@@ -1,0 +1,61 @@
+"""Every checklist of the kerb, with when it was last run; the build's stages are on Bench."""
+
+from functools import partial
+from typing import Any
+
+from kivy.properties import ObjectProperty
+
+from logic.checks.lists import Checklist
+from screens.page import AppPage
+from screens.widgets.load import load_kv
+from screens.widgets.row import Row
+from screens.words.checks import broke_off, check_text
+from screens.words.tension import ago
+
+FIRST = ("before_ride", "after_ride", "first_recheck", "after_crash", "after_water", "travel", "storage")
+
+
+class Lists(AppPage):
+    """The lists, ours first in the order of use, then one's own."""
+
+    rows = ObjectProperty()
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
+        """Name the page."""
+        super().__init__(*args, title="All checks", **kwargs)
+
+    def refresh(self) -> None:
+        """List them."""
+        self.rows.clear_widgets()
+        lists = self.state.lists()
+        order = [key for key in FIRST if key in lists]
+        order += [key for key, of in lists.items() if of.place == "ride" and key not in order]
+        for key in order:
+            row = Row(title=lists[key].title, detail=self.detail(lists[key]), icon="checklist")
+            row.bind(on_release=partial(self._open, key))
+            self.rows.add_widget(row)
+
+    def detail(self, of: Checklist) -> str:
+        """Return where a list stands: broken off, or what it found last."""
+        return list_state(self, of)
+
+    def _open(self, key: str, *_: object) -> None:
+        self.shell.go("ride.run", list=key)
+
+
+def list_state(page: AppPage, of: Checklist) -> str:
+    """Return where a list stands on the board in use: broken off, or what it found last and when."""
+    state = page.state
+    run = state.store.run(state.saved.id, of.key)
+    if run is not None and run.body["answers"]:
+        order = run.body["order"]
+        place = order.index(run.body["at"]) if run.body["at"] in order else len(order)
+        minutes = int((state.clock() - run.at).total_seconds() // 60)
+        return broke_off(place, len(order), minutes)
+    last = state.last("check", list=of.key)
+    if last is None:
+        return f"{len(of.items)} items, {of.pause}."
+    return f"{check_text(last.body)}, {ago(last.at, state.clock())}."
+
+
+load_kv(__file__)

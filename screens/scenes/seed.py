@@ -1,0 +1,117 @@
+"""A few weeks of an invented board's life, so that pictures of the log show one; and runs at any item."""
+
+from dataclasses import asdict
+from datetime import timedelta
+from typing import Any
+
+from logic.answers.checks import snapshot
+from logic.checks.run import NOTED, RIGHT
+from logic.checks.session import Session
+from screens.driver import Driver
+from screens.scenes import FIXED
+
+TENSIONS = (
+    (21, "left", 112.0),
+    (21, "right", 110.0),
+    (17, "left", 98.0),
+    (17, "right", 97.0),
+    (9, "left", 104.0),
+    (9, "right", 101.0),
+    (3, "left", 99.0),
+    (3, "right", 84.0),
+)
+"""Days ago, belt, belt tension in N."""
+RIDES = ((18, 6200.0, 70.0), (12, 8400.0, 92.0), (6, 11300.0, 121.0), (2, 9700.0, 118.0))
+"""Days ago, metres, watt-hours."""
+
+
+def seed(driver: Driver) -> None:
+    """Write the weeks into the log of the board in use, once."""
+    state = driver.app.state
+    board = state.saved.id
+    if state.store.get("seeded") == board:
+        return
+    state.store.put("seeded", board)
+
+    def write(days: float, kind: str, body: dict[str, Any]) -> int:
+        return int(state.store.append(board, kind, body, at=FIXED - timedelta(days=days)))
+
+    for side in ("left", "right"):
+        write(22, "belt_fitted", {"belt": side, "note": "280-5M-15, second hole"})
+    events: list[tuple[float, str, dict[str, Any]]] = [
+        (days, "tension", tension_body(side, force)) for days, side, force in TENSIONS
+    ]
+    for days, way, watt_hours in RIDES:
+        body = {"distance": way, "energy": watt_hours * 3600.0, "volts_before": 41.2, "volts_after": 37.8}
+        events.append((days, "ride", {**body, "note": "", "crash": False, "wet": days == 6}))  # noqa: PLR2004
+    events.append((5, "work", {"note": "Dried the bearings after the rain, one drop of oil each"}))
+    events.append((1, "note", {"note": "Right belt sounds brighter than the left one"}))
+    for days, kind, body in sorted(events, key=lambda event: -event[0]):
+        write(days, kind, body)
+    state.changed()
+
+
+def tension_body(side: str, force: float) -> dict[str, Any]:
+    """Return a tension reading as the check writes it."""
+    floor, ceiling = 75.6, 118.8
+    word = "in window" if floor <= force <= ceiling else "slack"
+    return {
+        "belt": side,
+        "method": "scale",
+        "pull": force * 0.14,
+        "unit": "kg",
+        "depth": 0.0015,
+        "tension": force,
+        "error": 11.0,
+        "floor": floor,
+        "ceiling": ceiling,
+        "target": 108.0,
+        "word": word,
+        "certainty": "inside",
+        "scale": "luggage scale",
+        "depth_tool": "calliper",
+    }
+
+
+def session(driver: Driver, key: str) -> Session:
+    """Return a new run of a list on the board in use, whatever was left of it before."""
+    state = driver.app.state
+    state.store.drop_run(state.saved.id, key)
+    made = Session(state.store, state.saved.id, state.checklist(key), state.clock)
+    made.begin()
+    return made
+
+
+def run_to(driver: Driver, key: str, item: str = "", *, noted: str = "") -> Session:
+    """Answer a list up to an item, or all of it; `noted` is the item that is noted on the way."""
+    made = session(driver, key)
+    while made.run is not None and made.run.at and made.run.at != item:
+        at = made.of.item(made.run.at)
+        value = 40.6 if at.ask == "volts" else at.options[0] if at.options else None
+        if at.key == noted:
+            made.answer(at.key, NOTED, note=at.signs[0])
+        else:
+            made.answer(at.key, RIGHT, value=value)
+    return made
+
+
+def aged(driver: Driver, made: Session, seconds: float = 81.0) -> None:
+    """Let a run have begun so long ago: the clock of the pictures stands still."""
+    began = (FIXED - timedelta(seconds=seconds)).isoformat()
+    body = {**asdict(made.under_way), "began": began}
+    driver.app.state.store.save_run(made.board, made.of.key, body)
+
+
+def finished(driver: Driver, key: str, *, noted: str = "") -> None:
+    """Write a finished run into the log."""
+    made = run_to(driver, key, noted=noted)
+    aged(driver, made, made.of.seconds)
+    state = driver.app.state
+    Session(state.store, made.board, made.of, state.clock).finish(snapshot(state.saved))
+    state.changed()
+
+
+def show_run(driver: Driver, key: str) -> None:
+    """Open a run at the item in front."""
+    driver.app.shell.go("ride.run", list=key, going_on=True)
+    driver.frame(2, seconds=0.5)

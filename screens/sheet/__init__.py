@@ -1,0 +1,1 @@
+"""The build sheet: a board, its numbers, its checks and its tension history on paper for another person."""

@@ -1,0 +1,116 @@
+"""What stands on a build sheet, whatever it is written in."""
+
+from dataclasses import dataclass
+
+from logic.answers.checks import figures
+from logic.answers.gearing import gearing
+from logic.answers.reading import Item, Result
+from logic.board import board_fields, groups
+from logic.checks.lists import build_stages
+from logic.store import Record
+from screens.state import State
+from screens.words import KNOWN, Style, sureness
+from screens.words.checks import FIGURES, check_text
+from screens.words.gearing import ITEMS as GEARING
+from screens.words.log import entry_words
+from screens.words.tension import tension_text
+
+WORKED_OUT = ("target", "floor", "ceiling", "depth", "pull_target", "centre", "span")
+PACK = ("full_voltage", "empty_voltage", "pack_energy")
+SPEEDS = ("ratio", "top_nominal", "top_loaded")
+RECENT = 12
+"""Log entries and readings that a sheet shows."""
+
+
+@dataclass(frozen=True)
+class Part:
+    """One heading with its lines: label, value, and how it is known or where it comes from."""
+
+    title: str
+    lines: tuple[tuple[str, str, str], ...]
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """A whole sheet. `readings` are the tension records of each belt, oldest first."""
+
+    name: str
+    made: str
+    parts: tuple[Part, ...]
+    readings: dict[str, tuple[Record, ...]]
+
+
+CLOSING = "A record, not a promise. The maker's sheet, local law and licensed practice come first."
+
+
+def sheet(state: State, style: Style) -> Sheet:
+    """Return the build sheet of the board in use."""
+    board = state.saved
+    parts = [*_board_parts(state, style), _worked_out(state, style), _build(state)]
+    readings = {side: _readings(state, side) for side in board.sides}
+    parts += [_tension(side, readings[side], style) for side in board.sides]
+    parts.append(_recent(state, style))
+    name = board.name + (" (example)" if board.example else "")
+    made = f"{state.clock():%Y-%m-%d %H:%M}"
+    return Sheet(name, made, tuple(part for part in parts if part.lines), readings)
+
+
+def _board_parts(state: State, style: Style) -> list[Part]:
+    parts = []
+    for group, heading in groups().items():
+        lines = []
+        for field in board_fields().values():
+            value = state.saved.value(field.key)
+            if field.group == group and value is not None:
+                if field.kind == "choice":
+                    text = field.option(str(value.si)).label
+                else:
+                    text = style.typed(float(value.si), field.quantity, value.typed_unit)
+                known = KNOWN.get(value.known, value.known)
+                lines.append((field.label, text, f"{known}, {value.on}" if value.on else known))
+        parts.append(Part(heading, tuple(lines)))
+    return parts
+
+
+def _worked_out(state: State, style: Style) -> Part:
+    board, person = state.saved, state.person
+    speeds = gearing(board, person.rider, 20 / 3.6).items
+    found: dict[str, Item] = {name: speeds[name] for name in SPEEDS}
+    found |= figures((*WORKED_OUT, *PACK), board)
+    lines = []
+    for name, item in found.items():
+        if isinstance(item, Result):
+            unit = person.scale_unit if name.startswith("pull") else ""
+            label = {**FIGURES, **GEARING}[name]
+            lines.append((label, str(style.shown(item.value, item.quantity, unit=unit)), sureness(item)))
+    return Part("Worked out", tuple(lines))
+
+
+def _build(state: State) -> Part:
+    lines = []
+    for key in build_stages():
+        record = state.last("check", list=key)
+        of = state.checklist(key)
+        if record is not None:
+            lines.append((of.title, check_text(record.body), f"{record.at:%Y-%m-%d}"))
+        else:
+            lines.append((of.title, "not done in the app", ""))
+    return Part("Build", tuple(lines))
+
+
+def _readings(state: State, side: str) -> tuple[Record, ...]:
+    records = state.store.page(state.saved.id, "tension", limit=4 * RECENT)
+    return tuple([one for one in records if one.body.get("belt") == side][:RECENT][::-1])
+
+
+def _tension(side: str, readings: tuple[Record, ...], style: Style) -> Part:
+    lines = tuple((f"{one.at:%Y-%m-%d %H:%M}", tension_text(one, style), "") for one in readings)
+    return Part(f"Tension, {side} belt", lines)
+
+
+def _recent(state: State, style: Style) -> Part:
+    lines = []
+    for record in state.store.page(state.saved.id, limit=RECENT):
+        title, detail, _ = entry_words(record, style)
+        lines.append((title, detail, ""))
+    return Part("Last entries of the log", tuple(lines))

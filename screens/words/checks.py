@@ -1,0 +1,109 @@
+"""Words of checklists, of their verdicts and of what is due."""
+
+from typing import Any
+
+from logic.checks.verdict import ALL_RIGHT, STOPPED, UNFINISHED, WITH_NOTES, Verdict
+from logic.upkeep import Due
+from screens.words import Style
+from screens.words.tension import ITEMS as BELT_ITEMS
+
+FIGURES = {
+    **BELT_ITEMS,
+    "full_voltage": "Pack when full",
+    "nominal_voltage": "Pack, nominal",
+    "empty_voltage": "Pack when empty",
+    "pack_energy": "Energy of one pack",
+}
+"""Label of each figure that an item can show."""
+
+REFUSALS = {
+    "note wanted": "Say what is not right: tap a sign or write a few words.",
+    "stop item": "A stop item cannot be put aside or taken out.",
+    "list full": "Nine items are the most a list holds. Take one out first.",
+    "words length": "Write 1 to 80 letters.",
+    "above full": "That is above this pack's full volts. Read again, or look at the board's cells.",
+    "below empty": "That is below this pack's empty volts. Read again, or charge first.",
+}
+
+KINDS = {"read-do": "read, then do", "do-confirm": "do, then confirm"}
+
+
+def seconds_text(seconds: float) -> str:
+    """Return a stated or measured time in the words one would use.
+
+    >>> seconds_text(81.0), seconds_text(900.0)
+    ('81 s', '15 min')
+    """
+    return f"{seconds:.0f} s" if seconds < 120 else f"{seconds / 60:.0f} min"  # noqa: PLR2004
+
+
+def size_text(items: int, seconds: float) -> str:
+    """Return how long a list is, as it is said before it begins."""
+    about = seconds_text(seconds).replace(" s", " seconds").replace(" min", " minutes")
+    return f"{items} items, about {about}"
+
+
+def headline(found: Verdict) -> str:
+    """Return the first line of a closing card: a count, never a promise."""
+    if found.word == UNFINISHED:
+        return f"{found.right} of {found.total} right, not finished."
+    if found.word == STOPPED:
+        return "Stopped."
+    noted = len(found.notes)
+    more = f", {noted} noted" if noted else ""
+    more += f", {found.aside} put aside" if found.aside else ""
+    return f"{found.right} of {found.total} right{more}."
+
+
+def check_text(body: dict[str, Any]) -> str:
+    """Return what a logged check found."""
+    if body.get("verdict") == STOPPED:
+        return f"{body.get('halted', 'Stopped')}: {body['stopped_by']}. {body['reason']}"
+    text = f"{body['right']} of {body['total']} right"
+    notes = "; ".join(f"{action}: {note}" for action, note in body.get("notes", ()))
+    if body.get("verdict") == UNFINISHED:
+        return f"{text}, not finished"
+    if body.get("aside"):
+        text += f", {body['aside']} put aside"
+    return text + (f", {len(body['notes'])} noted. {notes}" if notes else "")
+
+
+def check_tone(body: dict[str, Any]) -> str:
+    """Return the icon of a logged check."""
+    return {ALL_RIGHT: "tick", WITH_NOTES: "edit", STOPPED: "cross", UNFINISHED: "clock"}.get(
+        body.get("verdict", ""), ""
+    )
+
+
+def broke_off(place: int, total: int, minutes: int) -> str:
+    """Return where a run was left and how long ago."""
+    when = "just now" if minutes < 1 else f"{minutes} min ago"
+    if minutes >= 120:  # noqa: PLR2004
+        when = f"{minutes // 60} h ago" if minutes < 48 * 60 else f"{minutes // (24 * 60)} days ago"
+    if place >= total:
+        return f"You stopped before signing off, {when}."
+    return f"You stopped at {place + 1} of {total}, {when}."
+
+
+def due_name(due: Due, sides: tuple[str, ...]) -> str:
+    """Return the name of what is due, with its belt where there are two."""
+    belt = f", {due.subject} belt" if due.subject and len(sides) > 1 else ""
+    return due.name + belt
+
+
+def due_when(due: Due, style: Style) -> str:
+    """Return how late it is, or how much is still to go."""
+    if due.snoozed:
+        return "put off until the next ride"
+    if not due.unit:
+        return "due now"
+    late = due.share >= 1.0
+    left = abs(due.left)
+    if due.unit == "distance":
+        text = style.number(left, "distance", 2) if left else "0"
+    else:
+        count = int(left) if late else max(1, round(left))
+        text = f"{count} {due.unit if count != 1 else due.unit.removesuffix('s')}"
+    if late and (left == 0 or text.startswith("0 ")):
+        return "due now"
+    return f"{text} late" if late else f"in {text}"

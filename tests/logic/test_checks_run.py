@@ -1,0 +1,136 @@
+"""A run of a checklist, step by step, without a screen."""
+
+from datetime import UTC, datetime, timedelta
+
+import pytest
+
+from logic.checks.lists import checklist
+from logic.checks.run import (
+    ASIDE,
+    FAILED,
+    NOTED,
+    RIGHT,
+    Answer,
+    answered,
+    back_one,
+    begin,
+    fit,
+    go_to,
+    how_old,
+    resumed,
+    run_from_dict,
+    run_to_dict,
+)
+from logic.checks.verdict import ALL_RIGHT, STOPPED, UNFINISHED, WITH_NOTES, check_body, verdict
+from logic.errors import InputError
+
+NOW = datetime(2026, 11, 25, 10, 0, tzinfo=UTC)
+OF = checklist("before_ride")
+
+
+def say(run, state, note="", seconds=0.0):
+    at = (NOW + timedelta(seconds=seconds)).isoformat()
+    return answered(run, OF.item(run.at), Answer(state, at, note, 40.0 if run.at == "charge" else None))
+
+
+def through(until="", *, pace=9.0, noted=""):
+    run, seconds = begin(OF, NOW), 0.0
+    while run.at and run.at != until:
+        seconds += pace
+        run = say(run, NOTED if run.at == noted else RIGHT, "creeps" if run.at == noted else "", seconds)
+    return run
+
+
+def test_all_right_is_counted_and_nothing_is_promised():
+    found = verdict(through(), OF)
+    assert (found.word, found.right, found.total, found.seconds) == (ALL_RIGHT, 9, 9, 81.0)
+    assert not found.fast
+    assert verdict(through(pace=2.0), OF).fast
+
+
+def test_a_stop_item_cannot_be_waved_through():
+    run = begin(OF, NOW)
+    for state in (NOTED, ASIDE):
+        with pytest.raises(InputError, match="stop item"):
+            say(run, state, "no")
+    for item in OF.items:
+        if item.stop:
+            before = through(item.key)
+            assert before.at == item.key
+            with pytest.raises(InputError, match="stop item"):
+                say(before, NOTED, "no")
+
+
+def test_a_problem_needs_a_note_and_a_failed_stop_item_ends_the_run_with_its_reason():
+    run = through("wheels")
+    with pytest.raises(InputError, match="note wanted"):
+        say(run, FAILED, "  ")
+    found = verdict(say(run, FAILED, "Wobbles"), OF)
+    assert (found.word, found.stopped_by, found.reason) == (STOPPED, "wheels", "Wobbles")
+    body = check_body(say(run, FAILED, "Wobbles"), OF, {})
+    assert body["halted"] == "Not riding"
+
+
+def test_a_second_tap_in_a_rush_answers_nothing():
+    run = begin(OF, NOW)
+    first = OF.items[0]
+    after = answered(run, first, Answer(RIGHT, NOW.isoformat()))
+    with pytest.raises(InputError, match="not in front"):
+        answered(after, first, Answer(RIGHT, NOW.isoformat()))
+
+
+def test_a_note_is_never_all_right_and_comes_first_next_time():
+    run = through(noted="mounts")
+    found = verdict(run, OF)
+    assert (found.word, found.right, found.notes) == (WITH_NOTES, 8, (("mounts", "creeps"),))
+    body = check_body(run, OF, {})
+    assert begin(OF, NOW, tuple(body["noted"])).at == "mounts"
+
+
+def test_back_one_takes_the_answer_back():
+    run = through("trucks")
+    back = back_one(run, NOW)
+    assert back.at == "wheels"
+    assert "wheels" not in back.answers
+    assert back_one(begin(OF, NOW), NOW).at == OF.items[0].key
+    jumped = go_to(through(), "charge", NOW)
+    assert jumped.at == "charge"
+    assert verdict(jumped, OF).word == UNFINISHED
+    assert say(jumped, RIGHT).at == ""
+
+
+@pytest.mark.parametrize(
+    ("minutes", "age"), [(5, "fresh"), (9.9, "fresh"), (15, "stale"), (30, "stale"), (31, "lapsed")]
+)
+def test_a_broken_off_run_goes_on_begins_again_or_lapses(minutes, age):
+    run = through("trucks", pace=0.0)
+    assert how_old(run, OF, NOW + timedelta(minutes=minutes)) == age
+    build = checklist("build.belt")
+    assert how_old(begin(build, NOW), build, NOW + timedelta(days=20)) == "fresh"
+
+
+def test_a_break_is_kept_and_left_out_of_the_time():
+    run = resumed(through("trucks", pace=1.0), NOW + timedelta(minutes=8))
+    while run.at:
+        run = say(run, RIGHT, seconds=500)
+    body = check_body(run, OF, {})
+    assert body["breaks"] == 1
+    assert body["seconds"] == pytest.approx(500 - (480 - 3))
+
+
+def test_a_run_survives_its_own_text():
+    run = resumed(through("brake", noted="mounts"), NOW + timedelta(minutes=3))
+    assert run_from_dict(run_to_dict(run)) == run
+
+
+def test_a_run_fits_itself_to_a_board_that_changed():
+    full = checklist("first_power")
+    run = begin(full, NOW)
+    while run.at != "same_way":
+        run = answered(run, full.item(run.at), Answer(RIGHT, NOW.isoformat()))
+    fewer = type(full)(
+        **{**full.__dict__, "items": tuple(one for one in full.items if one.key != "same_way")}
+    )
+    assert fit(run, fewer).at == "brake"
+    assert fit(fit(run, fewer), full).at == "brake"
+    assert "same_way" in fit(fit(run, fewer), full).order

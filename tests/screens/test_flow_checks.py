@@ -1,0 +1,252 @@
+"""Before a ride at the kerb, by taps: the way through, what is not right, breaks, and the build."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from logic.checks.lists import build_stages, checklist
+from screens.theme import theme
+from tests.screens.session import Session
+
+PRE = checklist("before_ride")
+
+
+@pytest.fixture
+def app(tmp_path: Path) -> Iterator[Session]:
+    """Give the app with the example boards."""
+    session = Session(tmp_path, demo=True)
+    session.settle()
+    yield session
+    session.stop()
+    theme.apply("day", 1.0)
+
+
+def press(app: Session, text: str, seconds: float = 8.0) -> None:
+    """Tap once the card has stood for a while; the clock on the wall goes on as well."""
+    app.frame(seconds=0.4)
+    app.tap(text)
+    app.time = app.time.__class__.fromtimestamp(app.time.timestamp() + seconds, app.time.tzinfo)
+
+
+def answer(app: Session, item: str) -> None:
+    """Say that an item is as wanted."""
+    one = PRE.item(item)
+    if one.ask:
+        app.frame(seconds=0.4)
+        app.keys("40.2")
+    press(app, one.state.upper())
+
+
+def last_check(app: Session) -> dict:
+    return app.state.last("check").body
+
+
+def test_a_check_before_a_ride_takes_ninety_seconds_and_writes_the_log(app):
+    app.tap("PRE-RIDE")
+    for item in PRE.items:
+        assert app.page.action == item.action
+        answer(app, item.key)
+    assert app.shows("9 of 9 right.")
+    assert app.shows("A record of what you looked at, not a promise.")
+    app.tap("FINISH")
+    assert app.shell.trail == [("ride", {})]
+    body = last_check(app)
+    assert (body["verdict"], body["right"], body["values"]) == (
+        "all right",
+        9,
+        {"charge": pytest.approx(40.2)},
+    )
+    assert body["seconds"] <= 90
+    # Two taps to open and to sign off, one an item, four keys.
+    assert app.taps == 2 + 9 + 4
+    assert app.state.store.run(app.state.saved.id, "before_ride") is None
+    assert app.shows("Pack: 40.2\u00a0V read")
+
+
+def test_one_finger_too_fast_passes_one_card_only(app):
+    app.tap("PRE-RIDE")
+    press(app, PRE.items[0].state.upper())
+    app.keys("40")
+    app.frame(seconds=0.4)
+    app.tap(PRE.items[1].state.upper())
+    app.tap(app.page.right_text)
+    assert app.page.action == PRE.items[2].action
+
+
+def test_a_failed_stop_item_has_no_way_on_and_ends_in_not_riding(app):
+    app.tap("PRE-RIDE")
+    answer(app, "pack")
+    answer(app, "charge")
+    press(app, "NOT RIGHT")
+    assert app.shows("WARNING")
+    assert not app.shows("Note it and go on")
+    app.tap("FIXED: CHECK IT AGAIN")
+    assert app.page.action == PRE.item("wheels").action
+    assert app.page.session.under_way.place == 2
+    press(app, "NOT RIGHT")
+    app.tap("Stop: not riding")
+    assert app.shows("Say what is not right")
+    app.tap("Wobbles")
+    app.tap("Stop: not riding")
+    assert app.shows("Not riding")
+    body = last_check(app)
+    assert (body["verdict"], body["reason"], body["halted"]) == ("stopped", "Wobbles", "Not riding")
+    app.tap("CLOSE")
+    app.tap("PRE-RIDE")
+    assert app.page.action == PRE.item("wheels").action
+    assert app.page.before == "Last time: Wobbles"
+
+
+def test_another_item_can_be_noted_and_the_sign_off_says_so(app):
+    app.tap("PRE-RIDE")
+    for item in PRE.items:
+        if item.key == "mounts":
+            press(app, "NOT RIGHT")
+            app.tap("Line broken")
+            app.tap("Note it and go on")
+        else:
+            answer(app, item.key)
+    assert app.shows("8 of 9 right, 1 noted.")
+    app.tap("FINISH")
+    assert last_check(app)["verdict"] == "with notes"
+
+
+def test_back_goes_one_level_and_takes_nothing_away(app):
+    app.tap("PRE-RIDE")
+    answer(app, "pack")
+    app.key(27)
+    assert app.shell.trail == [("ride", {})]
+    app.tap("PRE-RIDE")
+    assert app.shows("You stopped at 2 of 9, just now.")
+    app.tap("Go on")
+    assert app.page.action == PRE.item("charge").action
+    app.frame(seconds=0.4)
+    app.tap("Back one")
+    assert app.page.action == PRE.item("pack").action
+
+
+@pytest.mark.parametrize(
+    ("minutes", "first", "at"),
+    [(5, "Go on", "charge"), (15, "Start again", "pack"), (40, "", "pack")],
+)
+def test_a_broken_off_check_goes_on_begins_again_or_lapses(app, minutes, first, at):
+    app.tap("PRE-RIDE")
+    answer(app, "pack")
+    app.restart(minutes=minutes)
+    app.shell.place("ride")
+    app.settle()
+    app.tap("PRE-RIDE")
+    if first:
+        assert app.page.second_text == first
+        app.tap(first)
+    else:
+        assert last_check(app)["verdict"] == "not finished"
+        assert app.shows("That run lapsed")
+    assert app.page.action == PRE.item(at).action
+
+
+def test_volts_that_this_pack_cannot_have_are_refused_and_kept(app):
+    app.tap("PRE-RIDE")
+    answer(app, "pack")
+    app.frame(seconds=0.4)
+    app.keys("58")
+    press(app, PRE.item("charge").state.upper())
+    assert app.shows("above this pack's full volts")
+    assert app.page.entry.text == "58"
+
+
+def test_typed_volts_survive_a_restart(app):
+    app.tap("PRE-RIDE")
+    answer(app, "pack")
+    app.frame(seconds=0.4)
+    app.keys("40.")
+    app.restart(minutes=1)
+    app.tap("Go on")
+    assert app.page.entry.text == "40."
+
+
+def test_the_tension_check_opens_from_the_item_and_comes_back_to_it(app):
+    app.tap("Bench")
+    app.tap("Build, stage by stage")
+    app.tap("E: Belt and tension")
+    app.page.session.go_to("set")
+    app.page.refresh()
+    app.frame(2)
+    app.tap("Tension check")
+    app.key(27)
+    assert app.page.action == checklist("build.belt").item("set").action
+
+
+def test_the_whole_build_runs_on_the_example_board_without_leaving_the_app(app):
+    state = app.state
+    app.tap("Bench")
+    app.tap("Build, stage by stage")
+    for key in build_stages():
+        app.tap(app.page.go_text)
+        while app.shell.trail[-1][0] == "ride.run":
+            item = app.page.item
+            app.frame(seconds=0.4)
+            if item.ask == "volts":
+                app.keys("40")
+            elif item.ask:
+                app.tap(item.options[0])
+            app.page.right()
+            app.frame()
+        app.tap("FINISH")
+        assert state.last("check", list=key).body["verdict"] == "all right"
+    assert app.shows("9 of 9 stages done.")
+
+
+def test_where_the_phone_has_no_voice_the_card_says_so(app, monkeypatch):
+    monkeypatch.setattr("screens.phone.speech.say", lambda _: False)
+    app.tap("PRE-RIDE")
+    app.tap("Say it")
+    assert app.shows("This phone has no offline voice")
+    said = []
+    monkeypatch.setattr("screens.phone.speech.say", lambda text: said.append(text) or True)
+    app.page.session.go_to("charge")
+    app.page.refresh()
+    app.page.say()
+    assert said == [
+        "Charge. Read the pack's volts and enter them. Pack when full: 42 volts. Pack when empty: 30 volts."
+    ]
+    assert app.page.hint == ""
+
+
+def test_the_screen_stays_awake_only_while_a_run_is_in_front(app):
+    app.tap("PRE-RIDE")
+    assert not app.window.allow_screensaver
+    app.frame(seconds=16 * 60)
+    assert app.window.allow_screensaver
+    app.key(27)
+    app.tap("PRE-RIDE")
+    assert not app.window.allow_screensaver
+    app.key(27)
+    assert app.window.allow_screensaver
+
+
+def test_an_own_list_is_copied_changed_run_and_counts_for_the_original(app):
+    app.state.copy_list("before_ride")
+    app.shell.go("settings.lists")
+    app.frame(2)
+    app.tap("Before a ride, own")
+    app.tap("Helmet, gloves, shoes, lights")
+    app.tap("Take it out")
+    app.tap("Add an item")
+    app.page.action.text, app.page.good.text = "Look at the lights", "Both lit"
+    app.tap("SAVE")
+    app.tap("Spin the wheels, then brake")
+    assert not app.shows("Take it out")
+    app.key(27)
+    app.tap("RUN THIS LIST")
+    for item in app.state.checklist("own/1").items:
+        app.frame(seconds=0.4)
+        if item.ask:
+            app.keys("40")
+        app.tap(item.state.upper())
+    app.tap("FINISH")
+    body = last_check(app)
+    assert (body["list"], body["base"], body["right"]) == ("own/1", "before_ride", 9)
+    assert app.state.history().ridden(-1)[0] == 1
+    assert len(checklist("before_ride").items) == len(PRE.items)
