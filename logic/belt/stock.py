@@ -11,31 +11,28 @@ from logic.workings import unrecorded
 
 @dataclass(frozen=True)
 class Stock:
-    """One length that is in stock: who lists it, and whether the list was read or is from memory."""
+    """One length that is in stock: the lists it is in by their source keys, and whether any was read."""
 
     teeth: int
     length: Metre
-    makers: tuple[str, ...]
+    lists: tuple[str, ...]
     sure: bool
 
 
 def stock(profile: str) -> tuple[Stock, ...]:
     """Return the lengths in stock of a profile, shortest first. Raises InputError for an unknown profile.
 
-    >>> [belt.teeth for belt in stock("HTD 5M") if len(belt.makers) == 4][:4]
+    >>> [belt.teeth for belt in stock("HTD 5M") if len(belt.lists) == 4][:4]
     [53, 59, 60, 66]
     """
     pitch = pick("belt_profiles", profile=profile).cells["pitch"]
-    makers: dict[int, list[str]] = {}
+    lists: dict[int, list[str]] = {}
     sure: dict[int, bool] = {}
     for row in matching("belt_lengths", profile=profile):
         teeth = round(row.cells["length"] / pitch)
-        makers.setdefault(teeth, []).append(row.text("maker"))
+        lists.setdefault(teeth, []).append(row.source)
         sure[teeth] = row.standing != "estimate"
-    return tuple(
-        Stock(teeth, teeth * pitch, tuple(name for name in makers[teeth] if name), sure[teeth])
-        for teeth in sorted(makers)
-    )
+    return tuple(Stock(teeth, teeth * pitch, tuple(lists[teeth]), sure[teeth]) for teeth in sorted(lists))
 
 
 def widths(profile: str) -> tuple[Metre, ...]:

@@ -131,12 +131,11 @@ def stock_title(belt: Stock, style: Style) -> str:
 
 
 def makers(belt: Stock) -> str:
-    """Return who lists a belt."""
+    """Return how many makers list a belt."""
     if not belt.sure:
         return "From memory, ask the seller."
-    if len(belt.makers) == 1:
-        return f"Listed by {belt.makers[0]}."
-    return f"Listed by {', '.join(belt.makers[:-1])} and {belt.makers[-1]}."
+    count = len(belt.lists)
+    return "In one maker's list." if count == 1 else f"In {count} makers' lists."
 
 
 def percent(item: Item, style: Style) -> str:

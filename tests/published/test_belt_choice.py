@@ -24,7 +24,7 @@ LBF_INCH = 0.112984829
 
 def test_lengths_in_every_list() -> None:
     """gates-europe-2007, optibelt-rubber, contitech-dimensions and bando-catalogue share these."""
-    shared = [round(belt.length * 1000) for belt in stock("HTD 5M") if len(belt.makers) == 4]
+    shared = [round(belt.length * 1000) for belt in stock("HTD 5M") if len(belt.lists) == 4]
     assert shared == [265, 295, 300, 330, 350, 375, 400, 425, 450, 460, 475, 500, 535, 565, 600]
 
 
