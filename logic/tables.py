@@ -45,6 +45,9 @@ SI_OF_PRINTED = {
     "1/inch": "1/m",
     "lbf*inch": "N*m",
     "h": "s",
+    "s": "s",
+    "kg": "kg",
+    "J/(kg*K)": "J/(kg*K)",
     "1": "1",
 }
 """The SI unit that a printed unit is converted to; a unit not listed here is refused by the loader."""

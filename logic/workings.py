@@ -163,18 +163,22 @@ def cited(
     text: str, *, source: str, standing: str = "published"
 ) -> Callable[[Callable[P, float]], Callable[P, float]]:
     """Mark a function as the closed formula `text`; `source` is a key of sources.toml, then the place in it."""
-    return _recorded("cited", text, source, standing)
+    return _recorded("cited", text, source, standing, "")
 
 
 def method(
-    text: str, *, source: str, standing: str = "derived"
+    text: str, *, source: str, standing: str = "derived", at: str = ""
 ) -> Callable[[Callable[P, float]], Callable[P, float]]:
-    """Mark a function whose steps are told in words; a published or simulated test stands for the text check."""
-    return _recorded("method", text, source, standing)
+    """Mark a function whose steps are told in words; a published or simulated test stands for the text check.
+
+    An argument may be a curve: the working keeps its value where the argument named by `at` stands, with the
+    calls that made it.
+    """
+    return _recorded("method", text, source, standing, at)
 
 
 def _recorded(
-    mark: str, text: str, source: str, standing: str
+    mark: str, text: str, source: str, standing: str, at: str
 ) -> Callable[[Callable[P, float]], Callable[P, float]]:
     def decorate(function: Callable[P, float]) -> Callable[P, float]:
         formula = _register(function, mark, text, source, standing)
@@ -186,7 +190,11 @@ def _recorded(
                 return function(*args, **numbers)
             with unrecorded():
                 value = fresh(function(*args, **numbers))
-            recorder.entries.append(Call(formula, dict(numbers), value))  # type: ignore[arg-type]
+            shown = {
+                name: argument(numbers[at]) if callable(argument) else argument
+                for name, argument in numbers.items()
+            }
+            recorder.entries.append(Call(formula, shown, value))  # type: ignore[arg-type]
             return value
 
         return call

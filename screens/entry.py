@@ -106,6 +106,8 @@ class Entry(Column):
             self._keypad.unit = value.typed_unit if value is not None and value.typed_unit in units else home
             self.first_unit = self._keypad.unit
             self._keypad.mark = style.mark
+            unit = quantity.unit(self._keypad.unit)
+            self._keypad.signed = field.low is not None and unit.of_si(field.low, quantity.si) < 0.0
             self._keypad.text = typed
             self.add_widget(self._keypad)
             self.unit = self._keypad.unit

@@ -14,8 +14,9 @@ from logic.drive.motor import (
 )
 from logic.drive.push import Drive, current_for_push, limits_at, push_of
 from logic.drive.road import Road, load_curve
-from logic.errors import InputError
-from logic.si import Ampere, MetrePerSecond, Newton, NewtonMetre, RadianPerSecond, Volt, Watt
+from logic.errors import InputError, positive
+from logic.si import Ampere, MetrePerSecond, Newton, NewtonMetre, One, RadianPerSecond, Volt, Watt
+from logic.workings import cited
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -112,3 +113,14 @@ def _flow(  # noqa: PLR0913  (all of them are known to both callers)
         ),
         limit=limit,
     )
+
+
+@cited("force * speed / power", source="derived power on the road over power taken", standing="derived")
+def overall_efficiency(*, force: Newton, speed: MetrePerSecond, power: Watt) -> One:
+    """Return the share of the pack's power that reaches the road. Raises InputError unless the power is positive.
+
+    >>> overall_efficiency(force=60.0, speed=10.0, power=750.0)
+    0.8
+    """
+    positive(power=power)
+    return force * speed / power

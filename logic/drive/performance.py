@@ -101,8 +101,11 @@ class Steady:
 
 def steady_speed(drive: Drive, road: Road) -> Steady:
     """Return the loaded speed at full remote, or the key of the sentence that says why there is none."""
-    push, load = push_curve(drive), load_curve(road)
-    top = top_unloaded_speed(drive)
+    return steady_between(push_curve(drive), load_curve(road), top_unloaded_speed(drive))
+
+
+def steady_between(push: ForceCurve, load: ForceCurve, top: MetrePerSecond) -> Steady:
+    """Return where a push and a load meet below the unloaded speed, or why they do not."""
 
     def steady(outcome: Outcome, speed: MetrePerSecond | None, at: MetrePerSecond) -> Steady:
         return Steady(outcome=outcome, speed=speed, push=push(at), load=load(at), unloaded=top)

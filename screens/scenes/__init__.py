@@ -11,8 +11,8 @@ from typing import Any
 
 from screens.driver import Driver
 
-PLACES = ("ride", "bench", "numbers", "board", "log", "settings")
-"""One module of scenes for each place, in the order of the pictures."""
+PLACES = ("ride", "bench", "numbers", "numbers_full", "board", "log", "settings")
+"""Modules of scenes, one or two for each place, in the order of the pictures."""
 
 FIXED = datetime(2026, 11, 25, 10, 0, tzinfo=UTC)
 """The time of every picture, so that two runs show the same."""
@@ -56,6 +56,7 @@ def reset(driver: Driver, theme: str = "day", text: float = 1.0) -> None:
         state.restore_board(board.id)
     state.choose(next(board.id for board in state.boards() if board.name == "Towpath 36"))
     state.drop()
+    state.store.put(f"asked {state.saved.id}", {})
     state.undo = None
     shell.place("ride")
     # A change of text size lays out every page that was ever built: only the first screen is kept.

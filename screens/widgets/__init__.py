@@ -24,6 +24,8 @@ MODULES = {
     "working": ("Working",),
 }
 
+Factory.register("PairRows", module="screens.numbers.pair_rows")
+
 for _module, _names in MODULES.items():
     for _name in _names:
         Factory.register(_name, module=f"screens.widgets.{_module}")

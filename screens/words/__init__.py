@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from logic.answers.asked import asked_fields
 from logic.answers.questions import questions
 from logic.answers.reading import Result
 from logic.board import board_fields
@@ -64,7 +65,7 @@ def label_of(key: str) -> str:
     """Return the words of a board field or a setting."""
     if key == "rider.mass":
         return "Rider"
-    field = board_fields().get(key)
+    field = board_fields().get(key) or asked_fields().get(key)
     if field is None and key in questions():
         field = questions()[key].field
     return field.label if field is not None else key

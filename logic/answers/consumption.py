@@ -1,0 +1,222 @@
+"""Wh/km and range at a speed, and what logged rides and coasting tell about rolling and air."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from functools import cached_property, partial
+
+from logic.answers.asked import Asked, Asking
+from logic.answers.outcomes import told
+from logic.answers.parts import Parts
+from logic.answers.reading import Item, Open, Reading, Result
+from logic.board import Board, Value, faults
+from logic.drive.fit import (
+    FEWEST,
+    Fitted,
+    Sample,
+    fitted,
+    motor_drag_share,
+    rolling_from_distance,
+    rolling_from_time,
+    rolling_of_wheels,
+)
+from logic.drive.flow import Flow, at_steady_speed
+from logic.drive.limits import energy_per_distance
+from logic.errors import InputError, Missing
+from logic.pack.cells import pack_energy
+from logic.pack.range import range_distance
+from logic.workings import Recorder, recording, unrecorded
+
+SPEEDS = tuple(kmh / 3.6 for kmh in range(4, 46, 2))
+"""Speeds of the curve."""
+
+
+class RideParts(Parts):
+    """The parts of a board that riding at a steady speed rests on."""
+
+    def __init__(self, reading: Reading, asked: Asked) -> None:
+        """Take the board from a reading and the question beside it."""
+        super().__init__(reading)
+        self.asked = asked
+
+    @cached_property
+    def speed(self) -> float:
+        """Speed ridden at."""
+        return self.asked("ask.cruise_speed")
+
+    @cached_property
+    def flow(self) -> Flow:
+        """What flows at that speed on the level, nominal pack."""
+        return at_steady_speed(self.drive("nominal"), self.road, self.speed)
+
+    @cached_property
+    def per_distance(self) -> float:
+        """Energy of each metre."""
+        return energy_per_distance(battery_power=self.flow.battery_power, speed=self.speed)
+
+    @cached_property
+    def energy(self) -> float:
+        """Energy of all packs."""
+        return pack_energy(
+            cell_voltage=self.chemistry.nominal,
+            cell_capacity=self.read("pack.cell_capacity"),
+            series=self.series,
+            parallel=self.read("pack.parallel"),
+            packs=self.read("pack.packs"),
+        )
+
+
+@dataclass(frozen=True)
+class Consumption:
+    """Results by name, Wh/km over speed, and what does not fit together."""
+
+    items: dict[str, Item]
+    curve: tuple[tuple[float, float], ...]
+    faults: tuple[InputError, ...]
+
+
+RESULTS: dict[str, tuple[str, Callable[[RideParts], float]]] = {
+    "per_distance": ("energy_per_distance", lambda parts: parts.per_distance),
+    "range": (
+        "distance",
+        lambda parts: range_distance(energy=parts.energy, per_distance=parts.per_distance),
+    ),
+    "energy": ("energy", lambda parts: parts.energy),
+    "power": ("power", lambda parts: parts.flow.battery_power),
+    "battery": ("current", lambda parts: parts.flow.battery_current),
+    "heat": ("power", lambda parts: parts.flow.winding_heat),
+}
+"""Quantity and computation of each result at a steady speed."""
+
+
+def consumption(board: Board, rider: Value | None, asking: Asking) -> Consumption:
+    """Return what riding at a speed takes, and the curve over all speeds that can be held."""
+    with recording() as recorder:
+        parts = RideParts(Reading(board, rider), Asked(asking))
+        items = {
+            name: told(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in RESULTS.items()
+        }
+    return Consumption(items, _curve(parts), faults(board))
+
+
+def _curve(parts: RideParts) -> tuple[tuple[float, float], ...]:
+    found = []
+    with unrecorded():
+        for speed in SPEEDS:
+            try:
+                flow = at_steady_speed(parts.drive("nominal"), parts.road, speed)
+            except (Missing, InputError):
+                continue
+            found.append((speed, flow.battery_power / speed))
+    return tuple(found)
+
+
+@dataclass(frozen=True)
+class RideFit:
+    """What rides tell: rolling coefficient and drag area with their bands, or what stands in the way.
+
+    `clear` tells whether both bands stay above zero; `scatter` is that of a single ride.
+    """
+
+    items: dict[str, Item]
+    fit: Fitted | None
+    rides: int
+    wanted: int = FEWEST
+
+    @property
+    def clear(self) -> bool:
+        """Tell whether the rides say more than nothing about both."""
+        return self.fit is not None and self.fit.rolling.clear and self.fit.drag_area.clear
+
+
+def ride_fit(board: Board, rider: Value | None, samples: Sequence[Sample]) -> RideFit:
+    """Return what rides with a known energy and usual speed tell about the board's drag."""
+    with recording() as recorder:
+        parts = RideParts(Reading(board, rider), Asked({}))
+        found: list[Fitted] = []
+
+        def fit() -> Fitted:
+            if not found:
+                road = parts.road
+                found.append(
+                    fitted(
+                        parts.drive("nominal"),
+                        samples,
+                        mass=road.mass,
+                        gravity=road.gravity,
+                        air_density=road.air_density,
+                    )
+                )
+            return found[0]
+
+        items = {
+            "rolling": told(recorder, "rolling", "ratio", lambda: fit().rolling.value),
+            "drag_area": told(recorder, "drag_area", "area", lambda: fit().drag_area.value),
+        }
+    result = found[0] if found else None
+    if result is not None:
+        for name, estimate in (("rolling", result.rolling), ("drag_area", result.drag_area)):
+            item = items[name]
+            if isinstance(item, Result):
+                band = (estimate.value - estimate.half, estimate.value + estimate.half)
+                items[name] = Result(name, item.value, item.quantity, item.working, band)
+    return RideFit(items, result, len(samples))
+
+
+class CoastParts(RideParts):
+    """The parts of a board that coasting rests on."""
+
+    @cached_property
+    def shared(self) -> dict[str, float]:
+        """What both ways of coasting need."""
+        road = self.road
+        return {
+            "air_density": road.air_density,
+            "drag_area": road.drag_area,
+            "speed": self.asked("ask.coast_speed"),
+            "mass": road.mass,
+            "gravity": road.gravity,
+        }
+
+    def wheels(self, rolling: float) -> float:
+        """Return the coefficient of the wheels alone: with belts on the motors' drag is taken out."""
+        if self.asked.choice("ask.coast_belts") == "off":
+            return rolling
+        drag = motor_drag_share(
+            motors=self.motors,
+            torque_constant=self.torque_constant,
+            no_load_current=self.read("motor.no_load_current"),
+            ratio=self.ratio,
+            wheel_diameter=self.wheel_diameter,
+            mass=self.shared["mass"],
+            gravity=self.shared["gravity"],
+        )
+        return rolling_of_wheels(rolling=rolling, drag_share=drag)
+
+
+def coasting(board: Board, rider: Value | None, asking: Asking) -> dict[str, Item]:
+    """Return the rolling coefficient from a coast, by distance and by time, whichever was entered."""
+    with recording() as recorder:
+        parts = CoastParts(Reading(board, rider), Asked(asking))
+        return _coasts(recorder, parts)
+
+
+def _coasts(recorder: Recorder, parts: CoastParts) -> dict[str, Item]:
+    def by_distance() -> float:
+        distance = parts.asked("ask.coast_distance")
+        return parts.wheels(rolling_from_distance(distance=distance, **parts.shared))
+
+    def by_time() -> float:
+        time, end = parts.asked("ask.coast_time"), parts.asked("ask.coast_end")
+        return parts.wheels(rolling_from_time(time=time, end=end, **parts.shared))
+
+    return {
+        "by_distance": told(recorder, "by_distance", "ratio", by_distance),
+        "by_time": told(recorder, "by_time", "ratio", by_time),
+    }
+
+
+def best_rolling(items: dict[str, Item]) -> float | None:
+    """Return the mean of the coasts that gave a number, None without one."""
+    values = [item.value for item in items.values() if not isinstance(item, Open)]
+    return sum(values) / len(values) if values else None

@@ -1,0 +1,286 @@
+"""Hold for how long: a motor that warms on a climb, by a simple model with its band, and the grade held for good."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from functools import cached_property, partial
+from math import exp
+
+from logic.answers.asked import Asked, Asking
+from logic.answers.outcomes import told
+from logic.answers.parts import Parts
+from logic.answers.reading import Item, Reading, Result
+from logic.board import Board, Value, faults
+from logic.drive.flow import Flow, at_steady_speed
+from logic.drive.gearing import motor_rotation
+from logic.drive.heating import (
+    drag_heat,
+    heat_capacity,
+    held_current,
+    net_cooling,
+    settled_temperature,
+    time_to_temperature,
+    warm_resistance,
+)
+from logic.drive.motor import motor_torque, winding_heat
+from logic.drive.performance import steepest_grade
+from logic.drive.push import push_of
+from logic.drive.road import Road, air_drag_at
+from logic.errors import InputError, Missing
+from logic.si import Ampere
+from logic.tables import pick
+from logic.workings import cited, recording, unrecorded
+
+POINTS = 40
+LONGEST = 3600.0
+"""The curve ends after an hour: nobody climbs longer."""
+
+
+@cited("min(held, limit)", source="derived the limit met first", standing="derived")
+def held_within_limit(*, held: Ampere, limit: Ampere) -> Ampere:
+    """Return the current held for good: what the heat allows, as far as the controller gives it.
+
+    >>> held_within_limit(held=52.0, limit=45.0)
+    45.0
+    """
+    return min(held, limit)
+
+
+class HoldParts(Parts):
+    """The parts of a board that a long climb rests on. The factor stretches the two thermal estimates.
+
+    Above 1 it cools worse and holds less heat: both bring the limit nearer.
+    """
+
+    def __init__(self, reading: Reading, asked: Asked, factor: float = 1.0) -> None:
+        """Take the board from a reading and the question beside it."""
+        super().__init__(reading)
+        self.asked = asked
+        self.factor = factor
+
+    @cached_property
+    def speed(self) -> float:
+        """Speed held up the climb."""
+        return self.asked("ask.hold_speed")
+
+    @cached_property
+    def climb(self) -> Road:
+        """The climb."""
+        return replace(self.road, grade=self.asked("ask.hold_grade"))
+
+    @cached_property
+    def flow(self) -> Flow:
+        """What flows while it is held."""
+        return at_steady_speed(self.drive("nominal"), self.climb, self.speed)
+
+    @cached_property
+    def copper(self) -> dict[str, float]:
+        """How copper's resistance rises."""
+        row = pick("heating", name="copper")
+        return {"coefficient": row.number("coefficient"), "reference": row.number("reference")}
+
+    @cached_property
+    def resistance(self) -> float:
+        """Winding at 20 degrees C."""
+        return self.read("motor.resistance")
+
+    @cached_property
+    def thermal_resistance(self) -> float:
+        """Warming per watt."""
+        entered = self.asked("ask.thermal_resistance")
+        return entered if self.factor == 1.0 else entered * self.factor
+
+    @cached_property
+    def capacity(self) -> float:
+        """Heat for each kelvin."""
+        found = heat_capacity(
+            mass=self.asked("ask.motor_mass"),
+            specific_heat=pick("heating", name="motor").number("specific_heat"),
+        )
+        return found if self.factor == 1.0 else found / self.factor
+
+    @cached_property
+    def drag(self) -> float:
+        """Heat of the motor's own drag at the speed."""
+        return drag_heat(
+            torque_constant=self.torque_constant,
+            no_load_current=self.read("motor.no_load_current"),
+            rotation=motor_rotation(speed=self.speed, circumference=self.circumference, ratio=self.ratio),
+        )
+
+    @cached_property
+    def cooling(self) -> float:
+        """Heat that leaves for each kelvin, less what the winding gains."""
+        return net_cooling(
+            thermal_resistance=self.thermal_resistance,
+            current=self.flow.current,
+            resistance=self.resistance,
+            coefficient=self.copper["coefficient"],
+        )
+
+    @cached_property
+    def settled(self) -> float:
+        """Temperature it settles at."""
+        return settled_temperature(
+            current=self.flow.current,
+            resistance=self.resistance,
+            drag_heat=self.drag,
+            air=self.asked("ask.air_temperature"),
+            thermal_resistance=self.thermal_resistance,
+            net_cooling=self.cooling,
+            **self.copper,
+        )
+
+    @cached_property
+    def time(self) -> float:
+        """Time until the limit."""
+        return time_to_temperature(
+            heat_capacity=self.capacity,
+            net_cooling=self.cooling,
+            settled=self.settled,
+            start=self.asked("ask.start_temperature"),
+            limit=self.asked("ask.limit_temperature"),
+        )
+
+    @cached_property
+    def held(self) -> float:
+        """Motor current that is held for good."""
+        limit = self.asked("ask.limit_temperature")
+        by_heat = held_current(
+            limit=limit,
+            air=self.asked("ask.air_temperature"),
+            thermal_resistance=self.thermal_resistance,
+            drag_heat=self.drag,
+            warm_resistance=warm_resistance(resistance=self.resistance, temperature=limit, **self.copper),
+        )
+        return held_within_limit(held=by_heat, limit=self.drive("nominal").motor_current_limit)
+
+    @cached_property
+    def held_grade(self) -> float:
+        """Grade that is held for good at the speed."""
+        torque = motor_torque(
+            torque_constant=self.torque_constant,
+            current=self.held,
+            no_load_current=self.read("motor.no_load_current"),
+        )
+        road = self.road
+        return steepest_grade(
+            wheel_push=push_of(self.drive("nominal"), torque),
+            air_drag=air_drag_at(road, self.speed),
+            mass=road.mass,
+            gravity=road.gravity,
+            rolling_coefficient=road.rolling_coefficient,
+        )
+
+    def temperature_after(self, seconds: float) -> float:
+        """Return the temperature after a time, for the curve."""
+        start = self.asked("ask.start_temperature")
+        share = exp(-self.cooling / self.capacity * seconds)
+        return self.settled + (start - self.settled) * share
+
+
+@dataclass(frozen=True)
+class Holding:
+    """Results by name, temperature over time for the middle and both ends of the band, and what does not fit.
+
+    `times` are the time until the limit when it cools badly and when it cools well, None where it never comes.
+    """
+
+    items: dict[str, Item]
+    times: tuple[float | None, float | None]
+    curves: dict[str, tuple[tuple[float, float], ...]]
+    limit: float
+    faults: tuple[InputError, ...]
+
+
+def _settled(parts: HoldParts) -> float:
+    if parts.cooling <= 0.0:
+        raise InputError("settled", None, "runs away")
+    return parts.settled
+
+
+RESULTS: dict[str, tuple[str, Callable[[HoldParts], float]]] = {
+    "time": ("time", lambda parts: parts.time),
+    "held_grade": ("share", lambda parts: parts.held_grade),
+    "settled": ("temperature", _settled),
+    "current": ("current", lambda parts: parts.flow.current),
+    "heat": ("power", lambda parts: parts.flow.winding_heat),
+    "heat_hot": (
+        "power",
+        lambda parts: winding_heat(
+            current=parts.flow.current,
+            winding_resistance=warm_resistance(
+                resistance=parts.resistance,
+                temperature=parts.asked("ask.limit_temperature"),
+                **parts.copper,
+            ),
+        ),
+    ),
+    "drag": ("power", lambda parts: parts.drag),
+    "held": ("current", lambda parts: parts.held),
+}
+"""Quantity and computation of each result."""
+
+BANDED = ("held_grade", "settled", "held")
+"""Results that rest on the two thermal estimates."""
+
+
+def holding(board: Board, rider: Value | None, asking: Asking) -> Holding:
+    """Return how long a climb can be held, and which one for good; all of it an estimate with its band."""
+    with recording() as recorder:
+        parts = HoldParts(Reading(board, rider), Asked(asking))
+        items = {
+            name: told(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in RESULTS.items()
+        }
+    spread = pick("heating", name="spread").cells
+    ends = {
+        "low": HoldParts(Reading(board, rider), Asked(asking), spread["low"]),
+        "high": HoldParts(Reading(board, rider), Asked(asking), spread["high"]),
+    }
+    with unrecorded():
+        for name in BANDED:
+            items[name] = _with_band(items[name], ends)
+        longest = _longest(parts)
+        curves = {
+            name: _curve(end, longest)
+            for name, end in {"low": ends["low"], "usual": parts, "high": ends["high"]}.items()
+        }
+        limit = parts.asked("ask.limit_temperature")
+        times = (_time(ends["high"]), _time(ends["low"]))
+    drawn = {name: points for name, points in curves.items() if points}
+    return Holding(items, times, drawn, limit, faults(board))
+
+
+def _with_band(item: Item, ends: dict[str, HoldParts]) -> Item:
+    if not isinstance(item, Result):
+        return item
+    found = []
+    for end in ends.values():
+        try:
+            found.append(RESULTS[item.name][1](end))
+        except (Missing, InputError):
+            return item
+    return replace(item, band=(min(found), max(found)))
+
+
+def _longest(parts: HoldParts) -> float:
+    """Return how long the curves run: to where it settles, or well past the limit."""
+    try:
+        return min(LONGEST, 3.0 * abs(parts.capacity / parts.cooling), 1.5 * (_time(parts) or LONGEST))
+    except (Missing, InputError, ZeroDivisionError):
+        return LONGEST
+
+
+def _curve(parts: HoldParts, longest: float) -> tuple[tuple[float, float], ...]:
+    times = [longest * step / (POINTS - 1) for step in range(POINTS)]
+    try:
+        return tuple((time, parts.temperature_after(time)) for time in times)
+    except (Missing, InputError, ZeroDivisionError, OverflowError):
+        return ()
+
+
+def _time(parts: HoldParts) -> float | None:
+    try:
+        return parts.time
+    except (Missing, InputError):
+        return None

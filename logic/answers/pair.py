@@ -1,0 +1,177 @@
+"""One pair of pulleys on a board, each figure with its working."""
+
+from collections.abc import Callable
+from dataclasses import replace
+from functools import cached_property, partial
+
+from logic.answers.asked import Asked, Asking
+from logic.answers.outcomes import told
+from logic.answers.parts import chosen
+from logic.answers.reading import Item, Reading
+from logic.answers.spread import with_kv_band
+from logic.answers.stopping import axle_grip
+from logic.answers.tension import BeltParts
+from logic.belt.geometry import teeth_in_mesh
+from logic.belt.tension import effective_pull
+from logic.board import Board, Value
+from logic.drive.flow import at_steady_speed
+from logic.drive.gearing import electrical_rotation, motor_rotation, unloaded_rotation, unloaded_speed
+from logic.drive.motor import winding_heat
+from logic.drive.performance import climb_at, steady_speed
+from logic.drive.push import push_curve
+from logic.drive.road import Road
+from logic.drive.stopping import Brake, way_of_stop
+from logic.errors import InputError
+from logic.si import Newton, One, RadianPerSecond
+from logic.workings import cited, recording
+
+
+@cited("pull / working_tension", source="derived share of what the belt is made for", standing="derived")
+def belt_load(*, pull: Newton, working_tension: Newton) -> One:
+    """Return the pull on a belt as a share of its working tension.
+
+    >>> belt_load(pull=134.0, working_tension=268.0)
+    0.5
+    """
+    return pull / working_tension
+
+
+@cited("1 - rotation / limit", source="derived share that is left", standing="derived")
+def margin_to_limit(*, rotation: RadianPerSecond, limit: RadianPerSecond) -> One:
+    """Return what is left under a limit of rotation, as a share of it; negative beyond it.
+
+    >>> margin_to_limit(rotation=600.0, limit=800.0)
+    0.25
+    """
+    return 1.0 - rotation / limit
+
+
+class PairParts(BeltParts):
+    """The parts of a board with the pair on it."""
+
+    def __init__(self, reading: Reading, asked: Asked) -> None:
+        """Take the board from a reading and the question beside it."""
+        super().__init__(reading)
+        self.asked = asked
+
+    @cached_property
+    def loaded(self) -> float:
+        """Loaded top speed. Raises InputError with the outcome when push and load do not meet."""
+        steady = steady_speed(self.drive("nominal"), self.road)
+        if steady.speed is None:
+            raise InputError("speed", None, steady.outcome)
+        return steady.speed
+
+    @cached_property
+    def climb_road(self) -> Road:
+        """The reference climb."""
+        return replace(self.road, grade=self.asked("ask.climb_grade"))
+
+    @cached_property
+    def top_electrical(self) -> float:
+        """Electrical rotation of the unloaded motor on a full pack."""
+        return electrical_rotation(
+            rotation=unloaded_rotation(
+                voltage=self.voltage("full"), duty=self.duty, motor_constant=self.motor_constant
+            ),
+            pole_pairs=self.read("motor.pole_pairs"),
+        )
+
+
+def pair_board(board: Board, motor: int, wheel: int, belt: int | None) -> Board:
+    """Return the board with the pair and its belt. A centre or span measured with other pulleys is left out."""
+    pair = {"drive.motor_teeth": motor, "drive.wheel_teeth": wheel, "drive.belt_teeth": belt}
+    other = board
+    for key, teeth in pair.items():
+        before = board.value(key)
+        if teeth is not None and (before is None or float(before.si) != teeth):
+            other = other.with_value(key, Value(float(teeth), "chosen"))
+    if other is board:
+        return board
+    return other.with_value("drive.centre", None).with_value("drive.span", None)
+
+
+def pair_details(board: Board, rider: Value | None, asking: Asking) -> dict[str, Item]:
+    """Return every figure of a board's pair with its working, in the order shown."""
+    with recording() as recorder:
+        parts = PairParts(Reading(board, rider), Asked(asking))
+        items = {
+            name: told(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in RESULTS.items()
+        }
+    for name in ("loaded", "unloaded"):
+        act = RESULTS[name][1]
+        items[name] = with_kv_band(
+            board,
+            items[name],
+            lambda other, act=act: act(  # type: ignore[misc]
+                PairParts(Reading(other, rider), Asked(asking))
+            ),
+        )
+    return items
+
+
+def _unloaded(parts: PairParts) -> float:
+    return unloaded_speed(
+        voltage=parts.voltage("full"),
+        duty=parts.duty,
+        motor_constant=parts.motor_constant,
+        circumference=parts.circumference,
+        ratio=parts.ratio,
+    )
+
+
+def _heat(parts: PairParts) -> float:
+    drive = parts.drive("nominal")
+    flow = at_steady_speed(drive, parts.climb_road, parts.asked("ask.climb_speed"))
+    return winding_heat(current=flow.current, winding_resistance=drive.winding_resistance)
+
+
+def _stop(parts: PairParts) -> float:
+    drive = parts.drive("nominal")
+    brake = Brake(
+        drive=drive,
+        brake_current_limit=parts.motor_amps("controller.brake_current"),
+        regen_current_limit=parts.read("controller.regen_current"),
+        grip=axle_grip(parts.asked, "dry", parts.road, braking=True),
+    )
+    return way_of_stop(brake, parts.road, parts.loaded)
+
+
+def _standstill() -> float:
+    return chosen("Speed", 0.0, "m/s", "speed")
+
+
+RESULTS: dict[str, tuple[str, Callable[[PairParts], float]]] = {
+    "loaded": ("speed", lambda parts: parts.loaded),
+    "unloaded": ("speed", _unloaded),
+    "ratio": ("ratio", lambda parts: parts.ratio),
+    "push": ("force", lambda parts: push_curve(parts.drive("nominal"))(_standstill())),
+    "climb": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.road, _standstill())),
+    "heat": ("power", _heat),
+    "stop": ("way", _stop),
+    "rotation": (
+        "rotation",
+        lambda parts: motor_rotation(
+            speed=parts.loaded, circumference=parts.circumference, ratio=parts.ratio
+        ),
+    ),
+    "electrical": ("rotation", lambda parts: parts.top_electrical),
+    "erpm_margin": (
+        "share",
+        lambda parts: margin_to_limit(
+            rotation=parts.top_electrical, limit=parts.read("controller.erpm_limit")
+        ),
+    ),
+    "belt_load": (
+        "share",
+        lambda parts: belt_load(
+            pull=effective_pull(torque=parts.torque, pitch_diameter=parts.motor_pulley),
+            working_tension=parts.belt.working_tension,
+        ),
+    ),
+    "belt": ("teeth", lambda parts: parts.read("drive.belt_teeth")),
+    "centre": ("length", lambda parts: parts.centre),
+    "in_mesh": ("ratio", lambda parts: teeth_in_mesh(wrap=parts.wrap, teeth=parts.small_teeth)),
+}
+"""Quantity and computation of each figure."""

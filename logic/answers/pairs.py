@@ -1,0 +1,302 @@
+"""Pairs of pulleys for one board: every sensible one with its figures and its belt, and those that meet a wish."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from functools import cache, cached_property
+from math import floor, pi
+
+from logic.answers.asked import Asked, Asking
+from logic.answers.reading import Reading
+from logic.answers.stopping import axle_grip
+from logic.answers.tension import FEWEST_IN_MESH, BeltParts
+from logic.belt.catalogue import catalogue_teeth
+from logic.belt.geometry import belt_length, centre_distance, pitch_diameter, whole_teeth_in_mesh
+from logic.belt.stock import Stock, stock
+from logic.belt.tension import effective_pull
+from logic.board import Board, Value
+from logic.drive.gearing import electrical_rotation, unloaded_rotation
+from logic.drive.options import Fit, Option, Terms, Wish, fit, option, sensible_pairs
+from logic.drive.stopping import Brake
+from logic.errors import InputError, Missing
+from logic.tables import pick
+from logic.workings import unrecorded
+
+
+@dataclass(frozen=True)
+class BeltFit:
+    """A belt in stock that fits the mount: its teeth, the centre distance it asks for, and teeth in mesh."""
+
+    teeth: int
+    centre: float
+    in_mesh: int
+    sure: bool
+
+    @property
+    def few(self) -> bool:
+        """Tell whether there are too few teeth in mesh for the full rating."""
+        return self.in_mesh < FEWEST_IN_MESH
+
+
+@dataclass(frozen=True)
+class Pair:
+    """One pair as a row: what it does, its belt, and what is left of limits. None where there is no number.
+
+    `belt_load` is the pull at the motor current limit as a share of the belt's working tension. `erpm_margin` is
+    what is left under the controller's limit of electrical rpm, unloaded on a full pack.
+    """
+
+    option: Option
+    belt: BeltFit | None
+    belt_load: float | None
+    electrical: float | None
+    erpm_margin: float | None
+    present: bool
+
+
+@dataclass(frozen=True)
+class PairTable:
+    """All rows, or what stands in the way. `travel` is the mount's, `travel_known` how it is known."""
+
+    pairs: tuple[Pair, ...] = ()
+    missing: tuple[str, ...] = ()
+    also_missing: tuple[str, ...] = ()
+    problem: InputError | None = None
+    travel: tuple[float, float] | None = None
+    travel_known: bool = False
+    largest_wheel: int = 0
+    kv_printed: bool = False
+
+
+class PairParts(BeltParts):
+    """The parts of a board that pairs rest on, its own pulleys aside."""
+
+    def __init__(self, reading: Reading, asked: Asked) -> None:
+        """Take the board from a reading and the question beside it."""
+        super().__init__(reading)
+        self.asked = asked
+
+    @cached_property
+    def ratio(self) -> float:
+        """A ratio of one: each pair brings its own."""
+        return 1.0
+
+    @cached_property
+    def travel(self) -> tuple[float, float, bool] | None:
+        """Least and most centre distance, and whether the mount's own travel is entered; None without either."""
+        mount = self.read.board.mount
+        if mount.centre_least is not None and mount.centre_most is not None:
+            low, high = sorted((self.read("mount.centre_least"), self.read("mount.centre_most")))
+            return low, high, True
+        try:
+            present = super().computed_centre if self.read.board.drive.centre is None else self.centre
+        except (Missing, InputError):
+            return None
+        travel = pick("pair_rules", name="slot travel").number("length")
+        return present - travel, present + travel, False
+
+    @cached_property
+    def largest_wheel_teeth(self) -> int:
+        """Most teeth of a wheel pulley that clears the ground with its flange or its belt's back."""
+        room = (
+            self.wheel_diameter / 2.0
+            - pick("pair_rules", name="ground clearance").number("length")
+            - pick("pair_rules", name="flange").number("length")
+        )
+        return max(0, floor(2.0 * pi * (room + self.belt_kind_differential) / self.pitch))
+
+    @cached_property
+    def pitch(self) -> float:
+        """Pitch of the belt's profile."""
+        return pick("belt_profiles", profile=self.profile).number("pitch")
+
+    @cached_property
+    def belt_kind_differential(self) -> float:
+        """Pitch line above the tips of the teeth."""
+        return pick("belt_profiles", profile=self.profile).number("differential")
+
+    @cached_property
+    def profile(self) -> str:
+        """Name of the belt's profile."""
+        return self.read.choice("drive.profile")
+
+
+def pair_table(board: Board, rider: Value | None, asking: Asking) -> PairTable:
+    """Return every sensible pair of the board with its figures, in the order of motor and wheel teeth.
+
+    Nothing is recorded: the working of a pair is that of the board with its teeth.
+    """
+    parts = PairParts(Reading(board, rider), Asked(asking))
+    with unrecorded():
+        try:
+            return _table(board, parts)
+        except Missing as gap:
+            return PairTable(missing=gap.fields)
+        except InputError as problem:
+            return PairTable(problem=problem)
+
+
+def best_pairs(table: PairTable, wish: Wish) -> Sequence[tuple[Pair, Fit]]:
+    """Return the rows by a wish: those that meet it first, then the near misses, those without a belt last.
+
+    Among pairs that do alike, those with enough teeth in mesh and the lighter load on the belt come first.
+    """
+
+    def place(item: tuple[Pair, Fit]) -> tuple[bool, float, bool, float, float]:
+        pair, found = item
+        without = table.travel is not None and pair.belt is None
+        few = pair.belt is not None and pair.belt.few
+        return without, round(found.short, 3), few, -round(found.spare, 2), pair.belt_load or 0.0
+
+    return sorted(((pair, fit(pair.option, wish)) for pair in table.pairs), key=place)
+
+
+def wish_of(asking: Asking) -> Wish:
+    """Return what was wished for; None where nothing was."""
+    found = {key: asking.get(f"ask.wish_{key}") for key in ("speed", "grade")}
+    return Wish(**{key: None if value is None else float(value.si) for key, value in found.items()})
+
+
+@cache
+def _stock(profile: str) -> tuple[Stock, ...]:
+    """Return the stock of a profile, gathered from the lists once: a table asks for it a hundred times."""
+    return stock(profile)
+
+
+def belts_for(
+    profile: str, small: float, large: float, centre_low: float, centre_high: float
+) -> tuple[Stock, ...]:
+    """Return the belts in stock whose exact centre distance lies within a mount's travel, shortest first.
+
+    `small` and `large` are pitch diameters. Empty when the pulleys would touch at every centre of the travel.
+    """
+    touching = (small + large) / 2.0
+    if centre_high <= touching:
+        return ()
+    least = belt_length(centre=max(centre_low, touching), large=large, small=small)
+    most = belt_length(centre=centre_high, large=large, small=small)
+    return tuple(belt for belt in _stock(profile) if least <= belt.length <= most)
+
+
+def _table(board: Board, parts: PairParts) -> PairTable:
+    profile = parts.profile
+    present = _present(board)
+    printed = board.motor.kv is not None and board.motor.kv.known != "measured"
+    terms, also_missing = _terms(parts, printed=printed)
+    rule = pick("pair_rules", name="ratio")
+    low, high = rule.number("low"), rule.number("high")
+    teeth = catalogue_teeth(profile)
+    pairs = [
+        (motor, wheel)
+        for motor, wheel in sensible_pairs(
+            teeth, largest_wheel_teeth=parts.largest_wheel_teeth, present=present
+        )
+        if (motor, wheel) == present or low <= wheel / motor <= high
+    ]
+    travel = parts.travel
+    known = travel is not None and travel[2]
+    rows = _Rows(parts, terms, travel)
+    found = tuple(rows.row(motor, wheel, present=(motor, wheel) == present) for motor, wheel in pairs)
+    kept = tuple(row for row in found if row.belt or row.present) if travel is not None else found
+    return PairTable(
+        pairs=kept,
+        also_missing=also_missing,
+        travel=None if travel is None else (travel[0], travel[1]),
+        travel_known=known,
+        largest_wheel=parts.largest_wheel_teeth,
+        kv_printed=printed,
+    )
+
+
+def _present(board: Board) -> tuple[int, int] | None:
+    motor, wheel = board.drive.motor_teeth, board.drive.wheel_teeth
+    if motor is None or wheel is None:
+        return None
+    return round(float(motor.si)), round(float(wheel.si))
+
+
+def _terms(parts: PairParts, *, printed: bool) -> tuple[Terms, tuple[str, ...]]:
+    drive, road, asked = parts.drive("nominal"), parts.road, parts.asked
+    brake: Brake | None = None
+    also_missing: list[str] = []
+    try:
+        brake = Brake(
+            drive=drive,
+            brake_current_limit=parts.motor_amps("controller.brake_current"),
+            regen_current_limit=parts.read("controller.regen_current"),
+            grip=axle_grip(asked, "dry", road, braking=True),
+        )
+    except Missing as gap:
+        also_missing += gap.fields
+    terms = Terms(
+        drive=drive,
+        road=road,
+        reference=replace(road, grade=asked("ask.climb_grade")),
+        reference_speed=asked("ask.climb_speed"),
+        brake=brake,
+        constant_spread=pick("spreads", name="printed motor constant").number("share") if printed else 0.0,
+    )
+    return terms, tuple(also_missing)
+
+
+class _Rows:
+    """What all rows share, looked up once."""
+
+    def __init__(self, parts: PairParts, terms: Terms, travel: tuple[float, float, bool] | None) -> None:
+        self.parts, self.terms, self.travel = parts, terms, travel
+        self.torque = _or_none(lambda: parts.torque)
+        self.working = _or_none(lambda: parts.belt.working_tension)
+        self.poles = _or_none(lambda: parts.read("motor.pole_pairs"))
+        self.erpm_limit = _or_none(lambda: parts.read("controller.erpm_limit"))
+        full = unloaded_rotation(
+            voltage=parts.voltage("full"), duty=parts.duty, motor_constant=parts.motor_constant
+        )
+        # Unloaded, the motor turns at its own speed whatever the pulleys: they only move it along the road.
+        self.electrical = (
+            None if self.poles is None else electrical_rotation(rotation=full, pole_pairs=self.poles)
+        )
+
+    def row(self, motor: int, wheel: int, *, present: bool) -> Pair:
+        """Return the row of a pair."""
+        pitch = self.parts.pitch
+        small = pitch_diameter(pitch=pitch, teeth=float(motor))
+        large = pitch_diameter(pitch=pitch, teeth=float(wheel))
+        load = None
+        if self.torque is not None and self.working is not None:
+            load = effective_pull(torque=self.torque, pitch_diameter=small) / self.working
+        margin = None
+        if self.electrical is not None and self.erpm_limit is not None:
+            margin = 1.0 - self.electrical / self.erpm_limit
+        small, large = sorted((small, large))
+        return Pair(
+            option=option(self.terms, motor, wheel),
+            belt=self._belt(small, large, min(motor, wheel)),
+            belt_load=load,
+            electrical=self.electrical,
+            erpm_margin=margin,
+            present=present,
+        )
+
+    def _belt(self, small: float, large: float, teeth: int) -> BeltFit | None:
+        if self.travel is None:
+            return None
+        low, high, _ = self.travel
+        # Flanges must pass each other.
+        apart = (small + large) / 2.0 + 2.0 * pick("pair_rules", name="flange").number("length")
+        low = max(low, apart)
+        if low > high:
+            return None
+        candidates = belts_for(self.parts.profile, small, large, low, high)
+        if not candidates:
+            return None
+        middle = belt_length(centre=0.5 * (low + high), large=large, small=small)
+        best = min(candidates, key=lambda belt: (not belt.sure, abs(belt.length - middle)))
+        centre = centre_distance(length=best.length, large=large, small=small)
+        in_mesh = whole_teeth_in_mesh(centre=centre, large=large, small=small, teeth=float(teeth))
+        return BeltFit(best.teeth, centre, round(in_mesh), best.sure)
+
+
+def _or_none(compute: Callable[[], float]) -> float | None:
+    try:
+        return compute()
+    except (Missing, InputError):
+        return None

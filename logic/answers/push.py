@@ -1,0 +1,233 @@
+"""Speed and push in full: push against load for every charge, what rules where, and how soon a speed is reached."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from functools import cached_property, partial
+
+from logic.answers.asked import Asked, Asking
+from logic.answers.outcomes import told
+from logic.answers.parts import CHARGES, Parts, chosen
+from logic.answers.reading import Item, Reading
+from logic.answers.spread import with_kv_band
+from logic.answers.stopping import axle_grip
+from logic.board import Board, Value, faults
+from logic.drive.flow import Flow, at_full_remote, at_steady_speed, overall_efficiency
+from logic.drive.gearing import electrically_limited_speed, motor_rotation
+from logic.drive.limits import energy_per_distance, ruling_limit
+from logic.drive.motor import back_emf
+from logic.drive.performance import acceleration_at, climb_at, steady_speed
+from logic.drive.push import limits_at, push_curve
+from logic.drive.quick import quick_load, quick_push, quick_top
+from logic.drive.road import Road, load_curve
+from logic.drive.start import time_to_speed, way_to_speed
+from logic.errors import InputError, Missing
+from logic.workings import recording, unrecorded
+
+REACHED = (20.0 / 3.6, 30.0 / 3.6)
+"""Speeds to which a start is timed: 20 and 30 km/h."""
+
+POINTS = 60
+FACING_UP = 1.08
+STRETCHES = 120
+
+
+class PushParts(Parts):
+    """The parts of a board that push and load rest on, with the asked road."""
+
+    def __init__(self, reading: Reading, asked: Asked) -> None:
+        """Take the board from a reading and the question beside it."""
+        super().__init__(reading)
+        self.asked = asked
+
+    @cached_property
+    def speed(self) -> float:
+        """Speed along the curve."""
+        return self.asked("ask.speed")
+
+    @cached_property
+    def asked_road(self) -> Road:
+        """The road with the asked grade and wind."""
+        return replace(self.road, grade=self.asked("ask.grade"), wind=self.asked("ask.wind"))
+
+    @cached_property
+    def full_remote(self) -> Flow:
+        """What flows at the asked speed with the remote held full, nominal pack."""
+        if self.speed > quick_top(self.drive("nominal")):
+            raise InputError("speed", self.speed, "not reached", quantity="speed")
+        return at_full_remote(self.drive("nominal"), self.speed)
+
+    @cached_property
+    def steady(self) -> Flow:
+        """What flows while the asked speed is held, nominal pack."""
+        return at_steady_speed(self.drive("nominal"), self.asked_road, self.speed)
+
+
+@dataclass(frozen=True)
+class Stretch:
+    """Speeds over which one limit rules the push at full remote."""
+
+    low: float
+    high: float
+    limit: str
+
+
+@dataclass(frozen=True)
+class Curves:
+    """Push by charge and the road load, over speed; the meeting of each charge, None where there is none."""
+
+    push: dict[str, tuple[tuple[float, float], ...]]
+    load: tuple[tuple[float, float], ...]
+    meetings: dict[str, tuple[float, float] | None]
+    cursor: tuple[float, float, float] | None
+
+
+@dataclass(frozen=True)
+class Pushing:
+    """Results by name, the curves, which limit rules where, and what does not fit together."""
+
+    items: dict[str, Item]
+    curves: Curves | None
+    stretches: tuple[Stretch, ...]
+    faults: tuple[InputError, ...]
+
+
+def pushing(board: Board, rider: Value | None, asking: Asking) -> Pushing:
+    """Return everything the page of speed and push shows. What cannot be given says what stands in its way."""
+    with recording() as recorder:
+        parts = PushParts(Reading(board, rider), Asked(asking))
+        items = {
+            name: told(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in RESULTS.items()
+        }
+        if board.controller.erpm_limit is not None:
+            items["erpm_speed"] = told(recorder, "erpm_speed", "speed", partial(_erpm_speed, parts))
+    for charge in CHARGES:
+        items[f"meeting_{charge}"] = with_kv_band(
+            board,
+            items[f"meeting_{charge}"],
+            lambda other, charge=charge: _meeting(  # type: ignore[misc]
+                charge, PushParts(Reading(other, rider), Asked(asking))
+            ),
+        )
+    with unrecorded():
+        curves, stretches = _curves(parts), _stretches(parts)
+    return Pushing(items, curves, stretches, faults(board))
+
+
+def _meeting(charge: str, parts: PushParts) -> float:
+    steady = steady_speed(parts.drive(charge), parts.asked_road)
+    if steady.speed is None:
+        raise InputError("speed", None, steady.outcome)
+    return steady.speed
+
+
+def _efficiency(parts: PushParts) -> float:
+    flow = parts.full_remote
+    return overall_efficiency(force=flow.push, speed=parts.speed, power=flow.battery_power)
+
+
+def _to_speed(formula: Callable[..., float], reached: float, parts: PushParts) -> float:
+    road = parts.asked_road
+    drive = parts.drive("nominal")
+    if quick_push(drive)(0.0) <= quick_load(road)(0.0):
+        raise InputError("speed", 0.0, "cannot start")
+    return formula(
+        wheel_push=push_curve(drive),
+        road_load=load_curve(road),
+        mass=road.mass,
+        speed=chosen("Speed to reach", reached, "m/s", "speed"),
+    )
+
+
+def _erpm_speed(parts: PushParts) -> float:
+    return electrically_limited_speed(
+        electrical_rotation_limit=parts.read("controller.erpm_limit"),
+        pole_pairs=parts.read("motor.pole_pairs"),
+        circumference=parts.circumference,
+        ratio=parts.ratio,
+    )
+
+
+def _consumption(parts: PushParts) -> float:
+    return energy_per_distance(battery_power=parts.steady.battery_power, speed=parts.speed)
+
+
+RESULTS: dict[str, tuple[str, Callable[[PushParts], float]]] = {
+    **{f"meeting_{charge}": ("speed", partial(_meeting, charge)) for charge in CHARGES},
+    "time_20": ("time", partial(_to_speed, time_to_speed, REACHED[0])),
+    "time_30": ("time", partial(_to_speed, time_to_speed, REACHED[1])),
+    "way_20": ("way", partial(_to_speed, way_to_speed, REACHED[0])),
+    "way_30": ("way", partial(_to_speed, way_to_speed, REACHED[1])),
+    "push": ("force", lambda parts: push_curve(parts.drive("nominal"))(parts.speed)),
+    "load": ("force", lambda parts: load_curve(parts.asked_road)(parts.speed)),
+    "acceleration": (
+        "acceleration",
+        lambda parts: acceleration_at(parts.drive("nominal"), parts.asked_road, parts.speed),
+    ),
+    "climb": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.asked_road, parts.speed)),
+    "current": ("current", lambda parts: parts.full_remote.current),
+    "battery_current": ("current", lambda parts: parts.full_remote.battery_current),
+    "heat": ("power", lambda parts: parts.full_remote.winding_heat),
+    "efficiency": ("share", _efficiency),
+    "rotation": ("rotation", lambda parts: parts.full_remote.rotation),
+    "steady_current": ("current", lambda parts: parts.steady.current),
+    "steady_battery": ("current", lambda parts: parts.steady.battery_current),
+    "steady_heat": ("power", lambda parts: parts.steady.winding_heat),
+    "consumption": ("energy_per_distance", _consumption),
+    "grip": ("force", lambda parts: axle_grip(parts.asked, "dry", parts.asked_road, braking=False)),
+    "grip_wet": ("force", lambda parts: axle_grip(parts.asked, "wet", parts.asked_road, braking=False)),
+}
+"""Quantity and computation of each result, in the order shown."""
+
+
+def _curves(parts: PushParts) -> Curves | None:
+    try:
+        road = parts.asked_road
+        drives = {charge: parts.drive(charge) for charge in CHARGES}
+    except (Missing, InputError):
+        return None
+    load = quick_load(road)
+    end = max(quick_top(drive) for drive in drives.values()) * FACING_UP
+    speeds = [end * step / (POINTS - 1) for step in range(POINTS)]
+    pushes, meetings = {}, {}
+    for charge, drive in drives.items():
+        push = quick_push(drive)
+        steady = steady_speed(drive, road)
+        pushes[charge] = tuple((speed, push(speed)) for speed in speeds if speed <= quick_top(drive))
+        meetings[charge] = None if steady.speed is None else (steady.speed, load(steady.speed))
+    at = parts.speed
+    cursor = (at, quick_push(drives["nominal"])(at), load(at)) if at <= end else None
+    return Curves(pushes, tuple((speed, load(speed)) for speed in speeds), meetings, cursor)
+
+
+def _stretches(parts: PushParts) -> tuple[Stretch, ...]:
+    try:
+        drive, road = parts.drive("nominal"), parts.asked_road
+        grip = axle_grip(parts.asked, "dry", road, braking=False)
+    except (Missing, InputError):
+        return ()
+    top, push = quick_top(drive), quick_push(drive)
+    cap = _cap(parts)
+    found: list[Stretch] = []
+    for step in range(STRETCHES):
+        low, high = top * step / STRETCHES, top * (step + 1) / STRETCHES
+        middle = 0.5 * (low + high)
+        rotation = motor_rotation(speed=middle, circumference=parts.circumference, ratio=drive.ratio)
+        emf = back_emf(rotation=rotation, motor_constant=drive.motor_constant)
+        limit: str = ruling_limit(**limits_at(drive, emf))
+        if cap is not None and middle > cap:
+            limit = "electrical rpm"
+        elif push(middle) > grip:
+            limit = "tyre grip"
+        if found and found[-1].limit == limit:
+            found[-1] = replace(found[-1], high=high)
+        else:
+            found.append(Stretch(low, high, limit))
+    return tuple(found)
+
+
+def _cap(parts: PushParts) -> float | None:
+    try:
+        return _erpm_speed(parts)
+    except (Missing, InputError):
+        return None

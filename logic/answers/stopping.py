@@ -1,0 +1,340 @@
+"""Stopping and descents: how far a stop goes, what the tyre and the pack allow, and what holds the brake down."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from functools import cached_property, partial
+
+from logic.answers.asked import Asked, Asking
+from logic.answers.outcomes import told
+from logic.answers.parts import Parts, chosen
+from logic.answers.reading import Item, Reading
+from logic.board import Board, Value, faults
+from logic.drive.gearing import motor_rotation
+from logic.drive.grip import (
+    grip_deceleration,
+    grip_of_lightened_axle,
+    grip_of_loaded_axle,
+    mass_to_rear,
+)
+from logic.drive.motor import back_emf
+from logic.drive.performance import steepest_grade
+from logic.drive.push import Drive
+from logic.drive.quick import quick_brake, quick_load
+from logic.drive.road import Road, air_drag_at, slope_angle
+from logic.drive.stopping import (
+    Brake,
+    Ruler,
+    brake_curve,
+    braking_power,
+    current_curve,
+    current_taken_back,
+    deceleration_at,
+    held_back,
+    reaction_distance,
+    ruler,
+    stop_distance,
+    stopping_way,
+    way_of_stop,
+)
+from logic.errors import InputError, Missing
+from logic.pack.limits import braking_voltage, cells_limit, current_to_full, may_cut_out
+from logic.tables import pick
+from logic.workings import Recorder, recording, unrecorded
+
+SURFACES = ("dry", "wet", "loose")
+REACTIONS = ("design", "alert")
+
+COMPARED_FROM = 20.0 / 3.6
+"""Speed at which two limits of braking current are compared: 20 km/h."""
+
+STRETCHES = 120
+"""Speeds between standstill and the asked one at which what rules is looked up."""
+
+
+class StopParts(Parts):
+    """The parts of a board that a stop rests on, with what was asked."""
+
+    def __init__(self, reading: Reading, asked: Asked) -> None:
+        """Take the board from a reading and the question beside it."""
+        super().__init__(reading)
+        self.asked = asked
+
+    @cached_property
+    def speed(self) -> float:
+        """Speed at which there is a reason to stop."""
+        return self.asked("ask.stop_speed")
+
+    @cached_property
+    def slope_road(self) -> Road:
+        """The road with the slope under it."""
+        return replace(self.road, grade=self.asked("ask.stop_grade"))
+
+    @cached_property
+    def rest_voltage(self) -> float:
+        """Volts of the pack before the stop: those asked, or full."""
+        if self.asked.value("ask.rest_voltage") is None:
+            return self.voltage("full")
+        return self.asked("ask.rest_voltage")
+
+    @cached_property
+    def braking_drive(self) -> Drive:
+        """The drive at those volts."""
+        return replace(self.drive("full"), open_circuit_voltage=self.rest_voltage)
+
+    def grip(self, surface: str, road: Road) -> float:
+        """Return what the braked axle holds on a surface."""
+        return axle_grip(self.asked, surface, road, braking=True)
+
+    @cached_property
+    def regen_limit(self) -> float:
+        """Current into the pack that the controller allows."""
+        return self.read("controller.regen_current")
+
+    @cached_property
+    def cells_limit(self) -> float:
+        """Current into the pack that the cells allow for long."""
+        return cells_limit(
+            cell_limit=self.read("pack.cell_charge_current"),
+            parallel=self.read("pack.parallel"),
+            packs=self.read("pack.packs"),
+        )
+
+    def brake(self, surface: str, limit: float | None = None) -> Brake:
+        """Return the brake on a surface, with the controller's limit of braking current or another one."""
+        return Brake(
+            drive=self.braking_drive,
+            brake_current_limit=self.motor_amps("controller.brake_current"),
+            regen_current_limit=self.regen_limit if limit is None else limit,
+            grip=self.grip(surface, self.slope_road),
+        )
+
+    @cached_property
+    def compared_from(self) -> float:
+        """Speed at which two limits are compared."""
+        return chosen("Compared from", COMPARED_FROM, "m/s", "speed")
+
+
+def axle_grip(asked: Asked, surface: str, road: Road, *, braking: bool) -> float:
+    """Return what the driven axle holds on a surface, driving or braking, with the weight shifted by it."""
+    behind = asked.choice("ask.axle") == "behind"
+    base, to_front = asked("ask.wheelbase"), asked("ask.mass_behind_front")
+    lightened = behind == braking
+    formula = grip_of_lightened_axle if lightened else grip_of_loaded_axle
+    return formula(
+        friction=pick("surfaces", name=surface).number("friction"),
+        mass=road.mass,
+        gravity=road.gravity,
+        slope=slope_angle(grade=road.grade),
+        distance=to_front if behind else mass_to_rear(wheelbase=base, mass_behind_front=to_front),
+        wheelbase=base,
+        height=asked("ask.mass_height"),
+    )
+
+
+@dataclass(frozen=True)
+class Stretch:
+    """Speeds over which one thing holds the brake down."""
+
+    low: float
+    high: float
+    ruler: Ruler
+
+
+@dataclass(frozen=True)
+class Stopping:
+    """Results by name; what rules where on a dry road; whether the pack may cut the brake out at once."""
+
+    items: dict[str, Item]
+    stretches: tuple[Stretch, ...]
+    cuts_out: bool
+    faults: tuple[InputError, ...]
+
+
+def stopping(board: Board, rider: Value | None, asking: Asking) -> Stopping:
+    """Return everything the stopping screen shows. What cannot be given says what stands in its way."""
+    with recording() as recorder:
+        parts = StopParts(Reading(board, rider), Asked(asking))
+        items = _stops(recorder, parts) | {
+            name: told(recorder, name, quantity, partial(compute, parts))
+            for name, (quantity, compute) in RESULTS.items()
+        }
+    with unrecorded():
+        stretches, cuts_out = _stretches(parts), _cuts_out(parts)
+    return Stopping(items, stretches, cuts_out, faults(board))
+
+
+def stop_alone(board: Board, rider: Value | None, asking: Asking) -> Item:
+    """Return the dry stop with the design reaction alone: what the list of numbers shows."""
+    with recording() as recorder:
+        parts = StopParts(Reading(board, rider), Asked(asking))
+        return told(recorder, "stop_dry_design", "way", partial(_stop, parts, "dry", "design"))
+
+
+def _stops(recorder: Recorder, parts: StopParts) -> dict[str, Item]:
+    return {
+        f"stop_{surface}_{reaction}": told(
+            recorder,
+            f"stop_{surface}_{reaction}",
+            "way",
+            partial(_stop, parts, surface, reaction),
+        )
+        for surface in SURFACES
+        for reaction in REACTIONS
+    }
+
+
+def _stop(parts: StopParts, surface: str, reaction: str) -> float:
+    return stop_distance(
+        reaction=reaction_distance(
+            speed=parts.speed, reaction_time=pick("reaction", name=reaction).number("time")
+        ),
+        braking=way_of_stop(parts.brake(surface), parts.slope_road, parts.speed),
+    )
+
+
+def _into_pack(parts: StopParts) -> float:
+    brake, drive = parts.brake("dry"), parts.braking_drive
+    emf = back_emf(
+        rotation=motor_rotation(speed=parts.speed, circumference=parts.circumference, ratio=parts.ratio),
+        motor_constant=parts.motor_constant,
+    )
+    power = braking_power(
+        motors=drive.motors,
+        current=current_curve(brake)(parts.speed),
+        back_emf=emf,
+        winding_resistance=drive.winding_resistance,
+    )
+    return current_taken_back(
+        power=power,
+        open_circuit_voltage=drive.open_circuit_voltage,
+        pack_resistance=drive.pack_resistance,
+    )
+
+
+def _held_descent(parts: StopParts) -> float:
+    road = parts.road
+    return steepest_grade(
+        wheel_push=held_back(force=brake_curve(parts.brake("dry"))(parts.speed)),
+        air_drag=air_drag_at(road, parts.speed),
+        mass=road.mass,
+        gravity=road.gravity,
+        rolling_coefficient=road.rolling_coefficient,
+    )
+
+
+def _limit_way(parts: StopParts, limit: Callable[[StopParts], float]) -> float:
+    return way_of_stop(parts.brake("dry", limit(parts)), parts.road, parts.compared_from)
+
+
+def _limit_deceleration(parts: StopParts, limit: Callable[[StopParts], float]) -> float:
+    return deceleration_at(parts.brake("dry", limit(parts)), parts.road, parts.compared_from)
+
+
+def _plug_voltage(parts: StopParts) -> float:
+    return braking_voltage(
+        rest_voltage=parts.rest_voltage, current=parts.regen_limit, resistance=parts.pack_resistance
+    )
+
+
+def _room(parts: StopParts) -> float:
+    return current_to_full(
+        full_voltage=parts.voltage("full"), rest_voltage=parts.rest_voltage, resistance=parts.pack_resistance
+    )
+
+
+RESULTS: dict[str, tuple[str, Callable[[StopParts], float]]] = {
+    "deceleration": (
+        "acceleration",
+        lambda parts: deceleration_at(parts.brake("dry"), parts.slope_road, parts.speed),
+    ),
+    **{
+        f"grip_{surface}": (
+            "acceleration",
+            partial(
+                lambda surface, parts: grip_deceleration(
+                    force=parts.grip(surface, parts.slope_road), mass=parts.slope_road.mass
+                ),
+                surface,
+            ),
+        )
+        for surface in SURFACES
+    },
+    "held_descent": ("share", _held_descent),
+    "into_pack": ("current", _into_pack),
+    "set_deceleration": (
+        "acceleration",
+        partial(_limit_deceleration, limit=lambda parts: parts.regen_limit),
+    ),
+    "set_way": ("way", partial(_limit_way, limit=lambda parts: parts.regen_limit)),
+    "cells_limit": ("current", lambda parts: parts.cells_limit),
+    "cells_deceleration": (
+        "acceleration",
+        partial(_limit_deceleration, limit=lambda parts: parts.cells_limit),
+    ),
+    "cells_way": ("way", partial(_limit_way, limit=lambda parts: parts.cells_limit)),
+    "plug_voltage": ("voltage", _plug_voltage),
+    "room": ("current", _room),
+}
+"""Quantity and computation of each result after the stops."""
+
+
+def _stretches(parts: StopParts) -> tuple[Stretch, ...]:
+    try:
+        brake, top = parts.brake("dry"), parts.speed
+    except (Missing, InputError):
+        return ()
+    found: list[Stretch] = []
+    for step in range(STRETCHES):
+        low, high = top * step / STRETCHES, top * (step + 1) / STRETCHES
+        what = ruler(brake, 0.5 * (low + high))
+        if found and found[-1].ruler == what:
+            found[-1] = replace(found[-1], high=high)
+        else:
+            found.append(Stretch(low, high, what))
+    return tuple(found)
+
+
+def _cuts_out(parts: StopParts) -> bool:
+    try:
+        return may_cut_out(
+            rest_voltage=parts.rest_voltage,
+            current=parts.regen_limit,
+            resistance=parts.pack_resistance,
+            full_voltage=parts.voltage("full"),
+        )
+    except (Missing, InputError):
+        return False
+
+
+CURVE_POINTS = 14
+"""Points of each curve of the chart: each is a whole stop."""
+
+
+def stop_curves(
+    board: Board, rider: Value | None, asking: Asking
+) -> dict[str, tuple[tuple[float, float], ...]]:
+    """Return the whole way of a stop over speed on each surface, with the design reaction.
+
+    Empty while something is missing; a surface on which it does not stop is left out.
+    """
+    parts = StopParts(Reading(board, rider), Asked(asking))
+    found: dict[str, tuple[tuple[float, float], ...]] = {}
+    with unrecorded():
+        for surface in SURFACES:
+            try:
+                brake, road = quick_brake(parts.brake(surface)), quick_load(parts.slope_road)
+                time = pick("reaction", name="design").number("time")
+                speeds = [1.3 * parts.speed * step / CURVE_POINTS for step in range(1, CURVE_POINTS + 1)]
+                found[surface] = tuple(
+                    (
+                        speed,
+                        speed * time
+                        + stopping_way(
+                            braking_force=brake, road_load=road, mass=parts.slope_road.mass, speed=speed
+                        ),
+                    )
+                    for speed in speeds
+                )
+            except (Missing, InputError):
+                continue
+    return found

@@ -1,0 +1,71 @@
+"""One pair of pulleys: every figure with its working, and the way to try it on the board."""
+
+from typing import Any
+
+from kivy.properties import ObjectProperty, StringProperty
+
+from logic.answers.pair import pair_board, pair_details
+from logic.board import Value
+from screens.numbers.figures import FiguresPage
+from screens.widgets.load import load_kv
+from screens.words.pairs import LABELS
+
+DRIVEN = ("motor", "wheel", "belt")
+KEYS = dict(zip(DRIVEN, ("drive.motor_teeth", "drive.wheel_teeth", "drive.belt_teeth"), strict=True))
+
+
+class PairPage(FiguresPage):
+    """Shows the pair named by `motor`, `wheel` and `belt` teeth."""
+
+    CHIPS = ("ask.climb_grade", "ask.climb_speed")
+    LABELS = LABELS
+    DETAILS = {  # noqa: RUF012  (words, never changed)
+        "loaded": "Nominal pack, level road, no wind.",
+        "stop": "Motors alone, as the controller is set, dry.",
+    }
+
+    told = StringProperty()
+    head = ObjectProperty()
+    flow = ObjectProperty()
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
+        """Bind the main card once."""
+        super().__init__(*args, title="Pair", **kwargs)
+        self.head.bind(on_open=lambda *_: self.open_working("loaded"))
+
+    def show(self) -> None:
+        """Show the figures of the pair."""
+        teeth = {name: self.args.get(name) for name in DRIVEN}
+        self.title = f"Pair {teeth['motor']} : {teeth['wheel']}"
+        board = pair_board(self.state.board, **teeth)
+        items = pair_details(board, self.state.person.rider, self.asking)
+        self.items = dict(items)
+        self.fill(self.head, items.pop("loaded"))
+        self.show_items(items, self.flow)
+        belt = f"Belt of {teeth['belt']} teeth." if teeth["belt"] else "No belt in stock fits the mount."
+        self.told = f"{teeth['motor']} teeth on the motor, {teeth['wheel']} on the wheel. {belt}"
+
+    def bars(self) -> tuple[tuple[str, str, Any], ...]:
+        """Offer to try the pair, unless it is what is on."""
+        wanted = {KEYS[name]: self.args[name] for name in DRIVEN if self.args.get(name)}
+        present = {key: self.state.board.value(key) for key in wanted}
+        if all(value is not None and value.si == wanted[key] for key, value in present.items()):
+            return super().bars()
+        return (("Try this pair on the board", "main", self.try_it),)
+
+    def try_it(self) -> None:
+        """Lay the pair's teeth over the board as a trial."""
+        for name in DRIVEN:
+            if self.args.get(name):
+                self.state.try_value(KEYS[name], Value(float(self.args[name]), "guess"))
+
+    def label(self, name: str) -> str:
+        """Return the words of a figure; the climb is named by its grade."""
+        if name == "heat":
+            grade = self.style.number(self.asked("ask.climb_grade") or 0.0, "share")
+            speed = self.style.number(self.asked("ask.climb_speed") or 0.0, "speed")
+            return f"Heat of one motor, {grade} at {speed}"
+        return super().label(name)
+
+
+load_kv(__file__)

@@ -1,0 +1,279 @@
+"""Walks through the fuller half of Numbers."""
+
+from collections.abc import Iterator
+from typing import Any
+
+from logic.answers.consumption import consumption as consumption_of
+from logic.answers.pairs import pair_table
+from logic.answers.reading import Result
+from logic.answers.stopping import stop_alone
+from logic.board import Value
+from screens.driver import Driver
+from screens.scenes import Scene
+from screens.words import Style
+
+
+def visit(driver: Driver, name: str) -> None:
+    """Open a page of Numbers."""
+    driver.app.shell.place("numbers")
+    driver.app.shell.go(f"numbers.{name}")
+    driver.settle()
+
+
+def pairs(driver: Driver) -> None:
+    """Open the pairs of pulleys."""
+    visit(driver, "pairs")
+    page = driver.app.shell.page
+    page.sorted_by, page.begin, page.table.offset = None, 0, 0
+    page.rank()
+    driver.settle()
+
+
+def pairs_wish(driver: Driver) -> None:
+    """Ask which pairs do 38 km/h and a 15 % hill."""
+    pairs(driver)
+    ask(driver, "Top speed wished for", "38")
+    ask(driver, "Hill wished for", "15")
+
+
+def pairs_sorted(driver: Driver) -> None:
+    """Sort by push."""
+    pairs(driver)
+    driver.app.shell.page.sort("push")
+    driver.settle()
+
+
+def pairs_printed(driver: Driver) -> None:
+    """Show a board whose motor constant is only printed."""
+    state = driver.app.state
+    state.choose(next(board.id for board in state.boards() if board.name == "Ferry"))
+    pairs(driver)
+
+
+def pairs_scratch(driver: Driver) -> None:
+    """Show what a board without values lacks."""
+    driver.app.state.choose("none")
+    pairs(driver)
+
+
+def pair(driver: Driver) -> None:
+    """Open one pair."""
+    pairs_wish(driver)
+    page = driver.app.shell.page
+    driver.tap(page.table._rows[0])  # noqa: SLF001  (the first row, whatever its teeth)
+
+
+def stopping(driver: Driver) -> None:
+    """Open stopping."""
+    visit(driver, "stopping")
+
+
+def ask(driver: Driver, chip: str, text: str) -> None:
+    """Type a value for a chip and close the keypad."""
+    driver.tap(chip)
+    driver.type(text)
+    driver.tap("Done")
+
+
+def stopping_hill(driver: Driver) -> None:
+    """Ask for a hill that is stronger than the brake."""
+    stopping(driver)
+    ask(driver, "Slope under it", "-20")
+
+
+def stopping_pack(driver: Driver) -> None:
+    """Scroll to what tyre and pack allow, on a pack that is not full."""
+    stopping(driver)
+    ask(driver, "Pack at rest", "39")
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.pack, animate=False)
+
+
+def push(driver: Driver) -> None:
+    """Open speed and push."""
+    visit(driver, "push")
+
+
+def push_hill(driver: Driver) -> None:
+    """Climb against the wind."""
+    push(driver)
+    ask(driver, "Grade", "8")
+    ask(driver, "Headwind", "15")
+
+
+def push_steep(driver: Driver) -> None:
+    """Ask for a hill it cannot start."""
+    push(driver)
+    ask(driver, "Grade", "40")
+
+
+def push_down(driver: Driver) -> None:
+    """Ask for a slope on which gravity runs past the motors."""
+    push(driver)
+    ask(driver, "Grade", "-20")
+
+
+def push_figures(driver: Driver) -> None:
+    """Step along the curve and scroll to the figures there."""
+    push(driver)
+    driver.tap("Along the curve, one more")
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.flow, animate=False)
+
+
+def compare(driver: Driver) -> None:
+    """Compare the board with another one."""
+    visit(driver, "compare")
+
+
+def compare_trial(driver: Driver) -> None:
+    """Compare the board with a trial of two more teeth."""
+    driver.app.state.try_value("drive.motor_teeth", Value(18.0))
+    visit(driver, "compare")
+
+
+def compare_chart(driver: Driver) -> None:
+    """Scroll to both curves."""
+    compare_trial(driver)
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.chart, animate=False)
+
+
+def consumption(driver: Driver) -> None:
+    """Open Wh/km and range."""
+    visit(driver, "consumption")
+
+
+def consumption_chart(driver: Driver) -> None:
+    """Scroll to energy over speed."""
+    consumption(driver)
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.chart, animate=False)
+
+
+def rides_none(driver: Driver) -> None:
+    """Open drag from rides on a board without any."""
+    state = driver.app.state
+    state.choose(next(board.id for board in state.boards() if board.name == "Weir"))
+    visit(driver, "rides")
+
+
+RIDES = ((12.0, 7.4), (16.0, 8.9), (21.0, 10.4), (25.0, 13.0), (29.0, 15.8), (33.0, 18.3))
+"""Invented rides of six kilometres: usual speed in km/h, Wh/km."""
+
+
+def rides(driver: Driver) -> None:
+    """Open drag from rides with six of them, each with its usual speed."""
+    state = driver.app.state
+    state.choose(next(board.id for board in state.boards() if board.name == "Ferry"))
+    if state.last("ride") is None:
+        speeds = {}
+        for speed, used in RIDES:
+            ride = state.record("ride", {"distance": 6000.0, "energy": used * 3.6 * 6000.0})
+            speeds[str(ride)] = speed / 3.6
+        state.store.put(f"ride speeds {state.saved.id}", speeds)
+    visit(driver, "rides")
+
+
+def coast(driver: Driver) -> None:
+    """Enter a coast by distance."""
+    visit(driver, "coast")
+    ask(driver, "Coast from", "18")
+    ask(driver, "Rolled until standstill", "62")
+
+
+def hold(driver: Driver) -> None:
+    """Open hold for how long."""
+    visit(driver, "hold")
+    ask(driver, "Climb", "14")
+
+
+def hold_cool(driver: Driver) -> None:
+    """Ask for a gentle climb that is held for good."""
+    visit(driver, "hold")
+    ask(driver, "Climb", "2")
+
+
+def hold_chart(driver: Driver) -> None:
+    """Scroll to temperature over time."""
+    hold(driver)
+    page = driver.app.shell.page
+    page.scroll.scroll_to(page.chart, animate=False)
+
+
+def wheel(driver: Driver) -> None:
+    """Enter a roll-out."""
+    visit(driver, "wheel")
+    ask(driver, "Rolled from mark to mark", "3.02")
+    ask(driver, "Compare with", "100")
+
+
+def bench_motor(driver: Driver) -> None:
+    """Enter a spin-up, a resistance and magnets."""
+    visit(driver, "bench_motor")
+    for chip, text in (
+        ("Volts while spinning", "30"),
+        ("Motor turns at", "5080"),
+        ("Volts between two wires", "0.46"),
+        ("Amps through them", "10"),
+        ("Magnets in the can", "14"),
+    ):
+        ask(driver, chip, text)
+
+
+def units(driver: Driver) -> None:
+    """Type a torque."""
+    visit(driver, "units")
+    driver.tap("Torque")
+    driver.type("1.5")
+
+
+def units_wire(driver: Driver) -> None:
+    """Type a wire gauge."""
+    visit(driver, "units")
+    ask(driver, "Wire gauge", "14")
+
+
+SCENES = (
+    Scene("pairs", pairs),
+    Scene("pairs-wish", pairs_wish),
+    Scene("pairs-sorted", pairs_sorted),
+    Scene("pairs-printed", pairs_printed),
+    Scene("pairs-scratch", pairs_scratch),
+    Scene("pair", pair),
+    Scene("stopping", stopping),
+    Scene("stopping-hill", stopping_hill),
+    Scene("stopping-pack", stopping_pack),
+    Scene("push", push),
+    Scene("push-hill", push_hill),
+    Scene("push-steep", push_steep),
+    Scene("push-down", push_down),
+    Scene("push-figures", push_figures),
+    Scene("compare", compare),
+    Scene("compare-trial", compare_trial),
+    Scene("compare-chart", compare_chart),
+    Scene("consumption", consumption),
+    Scene("consumption-chart", consumption_chart),
+    Scene("rides-none", rides_none),
+    Scene("rides", rides),
+    Scene("coast", coast),
+    Scene("hold", hold),
+    Scene("hold-cool", hold_cool),
+    Scene("hold-chart", hold_chart),
+    Scene("wheel", wheel),
+    Scene("bench-motor", bench_motor),
+    Scene("units", units),
+    Scene("units-wire", units_wire),
+)
+
+
+def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
+    """Yield how many pairs there are, the stop and the energy on the way."""
+    board, rider, style = state.saved, state.person.rider, Style()
+    yield f"Pairs of pulleys: {len(pair_table(board, rider, {}).pairs)}"
+    stop = stop_alone(board, rider, {})
+    if isinstance(stop, Result):
+        yield f"Whole way of a stop from {style.number(25 / 3.6, 'speed')}: {style.number(stop.value, 'way')}"
+    used = consumption_of(board, rider, {}).items["per_distance"]
+    if isinstance(used, Result):
+        yield f"Energy at {style.number(20 / 3.6, 'speed')}: {style.number(used.value, used.quantity)}"

@@ -1,0 +1,44 @@
+"""Times the table of pulley pairs and its ranking: run it with `python -m tests.benchmarks.pairs_table`."""
+
+import time
+from collections.abc import Callable
+
+from logic.answers.pairs import best_pairs, pair_table
+from logic.board import Value
+from logic.drive.options import Wish
+from logic.exchange import demo_boards
+
+RIDER = Value(80.0, "measured")
+RUNS = 20
+TABLE_WITHIN, RANKING_WITHIN = 150.0, 8.0
+"""Milliseconds allowed: the whole table, and a ranking within half a frame."""
+
+
+def best(act: Callable[[], object]) -> tuple[float, float]:
+    """Return the best and the usual time of an act in milliseconds."""
+    times = []
+    for _ in range(RUNS):
+        begin = time.perf_counter()
+        act()
+        times.append((time.perf_counter() - begin) * 1e3)
+    return min(times), sorted(times)[RUNS // 2]
+
+
+def main() -> int:
+    """Print both times for each example board. Returns 1 when one is over what is allowed."""
+    late = False
+    for board in demo_boards():
+        table = pair_table(board, RIDER, {})
+        made = best(lambda board=board: pair_table(board, RIDER, {}))
+        ranked = best(lambda table=table: best_pairs(table, Wish(speed=38 / 3.6, grade=0.15)))
+        late = late or made[1] > TABLE_WITHIN or ranked[1] > RANKING_WITHIN
+        print(  # noqa: T201  (what a benchmark is for)
+            f"{board.name}: {len(table.pairs)} pairs, table {made[0]:.1f} ms (usual {made[1]:.1f}),"
+            f" ranking {ranked[0]:.2f} ms (usual {ranked[1]:.2f})"
+        )
+    print(f"allowed: table {TABLE_WITHIN:.0f} ms, ranking {RANKING_WITHIN:.0f} ms")  # noqa: T201  (as above)
+    return int(late)
+
+
+if __name__ == "__main__":
+    raise SystemExit(main())

@@ -1,0 +1,284 @@
+"""The fuller half of Numbers by touch and key."""
+
+import pytest
+
+from logic.board import Value
+from screens.widgets.result import Result
+from tests.screens.session import Session
+
+GAP = "\u00a0"
+
+
+def visit(app: Session, row: str) -> Session:
+    """Open a page from the list."""
+    app.tap("Numbers")
+    app.tap(row)
+    return app
+
+
+def ask(app: Session, chip: str, text: str) -> None:
+    """Type a value for a chip."""
+    app.tap(app.row(chip))
+    app.type(text)
+    app.tap("Done")
+
+
+def value_of(app: Session, label: str) -> str:
+    """Return what the result of a label shows."""
+    card = next(widget for widget in app.walk() if isinstance(widget, Result) and widget.label == label)
+    return f"{card.value} {card.unit}".strip()
+
+
+PAGES = (
+    "Gearing and speed",
+    "Speed and push in full",
+    "Pairs of pulleys",
+    "Stopping",
+    "Two set-ups side by side",
+    "Wh/km and range at a speed",
+    "Hold for how long",
+    "Wheel wear and size",
+    "Motor from the bench",
+    "Units",
+)
+
+
+@pytest.mark.parametrize("row", PAGES)
+def test_each_page_is_two_taps_away_and_back_is_one(app: Session, row: str) -> None:
+    taps = app.taps
+    visit(app, row)
+    assert app.taps - taps == 2
+    assert app.page.title != "Numbers"
+    app.key(27)
+    assert app.page.title == "Numbers"
+
+
+# Pairs
+
+
+def shown_pairs(app: Session) -> list[str]:
+    return [row.texts[0] for row in app.page.table._rows]  # noqa: SLF001  (what stands on the page)
+
+
+def test_pairs_are_sorted_by_a_tap_and_turned_by_another(app: Session) -> None:
+    visit(app, "Pairs of pulleys")
+    assert app.shows("91 pairs fit this board.")
+    app.tap("Sort by Push N")
+    strong = [float(row.texts[2]) for row in app.page.table._rows]  # noqa: SLF001  (as above)
+    assert strong == sorted(strong, reverse=True)
+    app.tap("Sort by Push N")
+    weak = [float(row.texts[2]) for row in app.page.table._rows]  # noqa: SLF001  (as above)
+    assert weak == sorted(weak)
+    assert weak[0] < strong[-1]
+
+
+def test_every_pair_and_every_figure_can_be_reached(app: Session) -> None:
+    visit(app, "Pairs of pulleys")
+    seen = set(shown_pairs(app))
+    for _ in range(9):
+        app.tap(next(text for text in app.texts() if text.endswith(": next")))
+        seen |= set(shown_pairs(app))
+    assert len(seen) == 91
+    heads: set[str] = set()
+    for _ in range(6):
+        heads |= {head.text for head in app.page.table._heads}  # noqa: SLF001  (what stands on the page)
+        app.tap("Next figures")
+    assert {"Loaded km/h", "Heat W", "Stop m", "Belt", "Centre mm", "In mesh"} <= heads
+
+
+def test_a_wish_ranks_and_says_what_gives(app: Session) -> None:
+    visit(app, "Pairs of pulleys")
+    ask(app, "Top speed wished for", "38")
+    ask(app, "Hill wished for", "15")
+    assert app.shows(f"47 of 91 pairs do 38{GAP}km/h and a 15{GAP}% hill.")
+    assert "in hand" in app.page.table._rows[0].note  # noqa: SLF001  (as above)
+    ask(app, "Hill wished for", "45")
+    assert "short" in app.page.table._rows[0].note  # noqa: SLF001  (as above)
+    assert app.shows("None of 91 pairs")
+    app.tap("Sort by Push N")
+    app.tap("Rank by the wish")
+    assert app.shows("Ranked by the wish")
+
+
+def test_a_pair_is_tried_with_its_belt(app: Session) -> None:
+    visit(app, "Pairs of pulleys")
+    ask(app, "Top speed wished for", "38")
+    ask(app, "Hill wished for", "15")
+    name = shown_pairs(app)[0]
+    motor, wheel = (float(part) for part in name.split(" : "))
+    app.tap(app.page.table._rows[0])  # noqa: SLF001  (as above)
+    assert app.page.title == f"Pair {name}"
+    app.tap("Try this pair on the board")
+    board = app.state.board
+    assert (board.drive.motor_teeth.si, board.drive.wheel_teeth.si) == (motor, wheel)
+    assert board.drive.belt_teeth.si != 56.0
+    assert app.state.saved.drive.motor_teeth.si == 16.0
+    assert app.shows("Keep on board")
+
+
+def test_what_a_board_lacks_is_named(app: Session) -> None:
+    app.state.choose("none")
+    visit(app, "Pairs of pulleys")
+    assert app.shows("Belt profile is missing. Add it.")
+    assert app.page.table._rows == []  # noqa: SLF001  (as above)
+
+
+# Stopping
+
+
+def test_the_stop_follows_the_typed_speed(app: Session) -> None:
+    visit(app, "Stopping")
+    before = float(app.page.head.value)
+    app.tap(app.row("Stop from"))
+    app.type("30")
+    assert float(app.page.head.value) > before
+    app.tap("Done")
+    assert app.shows("WARNING")
+    ask(app, "Pack at rest", "38")
+    assert not app.shows("WARNING")
+
+
+def test_a_hill_too_steep_is_a_sentence(app: Session) -> None:
+    visit(app, "Stopping")
+    ask(app, "Slope under it", "-20")
+    assert app.page.head.value == "–"
+    assert app.page.head.detail == "Does not stop: the slope is stronger than the brake."
+
+
+def test_what_was_asked_outlives_a_restart_and_stays_with_its_board(app: Session) -> None:
+    visit(app, "Stopping")
+    ask(app, "Stop from", "32")
+    app.restart(hours=2)
+    visit(app, "Stopping")
+    assert app.row("Stop from").value == f"32{GAP}km/h"
+    app.state.choose(next(board.id for board in app.state.boards() if board.name == "Weir"))
+    app.frame()
+    assert app.row("Stop from").value == f"25{GAP}km/h"
+
+
+# Speed and push
+
+
+def test_steps_along_the_curve(app: Session) -> None:
+    visit(app, "Speed and push in full")
+    head = app.page.head.value
+    app.tap("Along the curve, one more")
+    assert app.page.speed_text == f"21{GAP}km/h"
+    assert app.page.chart.cursor == pytest.approx(21.0)
+    assert app.page.head.value == head
+    app.tap("Grade, one more")
+    app.tap("Grade, one more")
+    assert app.page.grade_text == f"2{GAP}%"
+    assert float(app.page.head.value) < float(head)
+    app.tap("Headwind, one less")
+    assert app.page.wind_text == f"\u22125{GAP}km/h"
+
+
+def test_each_limiting_case_is_a_sentence(app: Session) -> None:
+    visit(app, "Speed and push in full")
+    ask(app, "Grade", "40")
+    assert app.page.head.detail == "Cannot start: the road asks for more than the motors push."
+    ask(app, "Grade", "-20")
+    assert app.page.head.detail.startswith("Runs past:")
+
+
+# Two set-ups
+
+
+def test_the_trial_stands_beside_the_saved_board(app: Session) -> None:
+    app.state.try_value("drive.motor_teeth", Value(18.0))
+    visit(app, "Two set-ups side by side")
+    assert app.shows("Towpath 36 against its trial")
+    row = next(widget for widget in app.walk() if getattr(widget, "title", "") == "Gear ratio")
+    assert (row.first, row.second, row.change) == ("2.5", "2.22", "\u22120.28")
+    app.tap("Weir")
+    assert app.shows("Towpath 36 against Weir")
+    assert len(app.page.chart.lines) == 4
+
+
+# Rides and coasting
+
+
+def test_rides_with_their_speeds_are_laid_over_the_board(app: Session) -> None:
+    for used in (7.4, 8.9, 10.4, 13.0, 15.8):
+        app.state.record("ride", {"distance": 6000.0, "energy": used * 3.6 * 6000.0, "crash": False})
+    app.state.record("ride", {"distance": 6000.0, "energy": None, "crash": False})
+    visit(app, "Wh/km and range at a speed")
+    app.tap("From logged rides")
+    assert app.shows("0 of 4 rides")
+    for row, speed in zip(list(app.page._row_of), ("29", "25", "21", "16", "12"), strict=True):  # noqa: SLF001  (the rides)
+        app.tap(row)
+        app.type(speed)
+        app.tap("Done")
+    assert app.shows("From 5 rides")
+    assert float(value_of(app, "Rolling coefficient from rides")) == pytest.approx(0.015, abs=0.005)
+    app.tap("Try both on the board")
+    assert app.state.board.load.rolling.known == "measured"
+    app.key(27)
+    assert app.shows("entered on the board")
+
+
+def test_a_coast_is_laid_over_the_board(app: Session) -> None:
+    visit(app, "Wh/km and range at a speed")
+    app.tap("From a coast")
+    ask(app, "Coast from", "18")
+    ask(app, "Rolled until standstill", "62")
+    app.tap("Try 0.0158 on the board")
+    assert app.state.board.load.rolling.si == pytest.approx(0.0158, abs=5e-5)
+
+
+# Climbs, wheels, the bench, units
+
+
+def test_a_climb_is_held_for_a_time_or_for_good(app: Session) -> None:
+    visit(app, "Hold for how long")
+    ask(app, "Climb", "14")
+    assert app.page.head.unit in ("min", "s")
+    assert "if it cools badly" in app.page.head.detail
+    ask(app, "Climb", "2")
+    assert app.page.head.detail == "Stays below the limit however long it climbs."
+
+
+def test_a_rolled_out_wheel_is_laid_over_the_board(app: Session) -> None:
+    visit(app, "Wheel wear and size")
+    ask(app, "Rolled from mark to mark", "3.02")
+    # Ours: 3.02 m / 10 / pi = 96.13 mm.
+    assert app.page.head.value == "96.1"
+    app.tap(f"Try 96.1{GAP}mm on the board")
+    assert app.state.board.drive.wheel_diameter.si == pytest.approx(0.09613, abs=5e-6)
+    assert app.state.board.drive.wheel_diameter.known == "measured"
+
+
+def test_a_motor_is_measured_on_the_bench(app: Session) -> None:
+    visit(app, "Motor from the bench")
+    ask(app, "Magnets in the can", "13")
+    assert app.shows("Magnets come in pairs of poles: an odd count was miscounted.")
+    ask(app, "Volts between two wires", "0.46")
+    ask(app, "Amps through them", "10")
+    assert value_of(app, "Winding, line to line") == "46 mΩ"
+    app.tap("Try the measured values on the board")
+    assert app.state.board.motor.resistance.si == pytest.approx(0.046)
+
+
+def test_units_are_read_as_they_are_typed(app: Session) -> None:
+    visit(app, "Units")
+    app.tap(app.row("Torque"))
+    app.type("1.5 Nm")
+    assert {"13.2761", "1.10634", "15.2957"} <= {
+        card.value for card in app.walk() if isinstance(card, Result)
+    }
+    app.tap("Done")
+    app.tap(app.row("Wire gauge"))
+    app.type("12")
+    assert value_of(app, "Cross-section") == "3.31 mm²"
+
+
+def test_a_wrong_number_keeps_the_rest(app: Session) -> None:
+    visit(app, "Units")
+    app.tap(app.row("Length"))
+    app.type("3 furlong")
+    app.frame(seconds=1.0)
+    assert any("unit is not known" in text for text in app.texts())
+    app.tap("Done")
+    app.tap(app.row("Length"))
+    assert app.page.entry.text == "3 furlong"
