@@ -46,7 +46,10 @@ def held_within_limit(*, held: Ampere, limit: Ampere) -> Ampere:
 
 
 class HoldParts(Parts):
-    """The parts of a board that a long climb rests on. The factors stretch the two thermal estimates."""
+    """The parts of a board that a long climb rests on. The factor stretches the two thermal estimates.
+
+    Above 1 it cools worse and holds less heat: both bring the limit nearer.
+    """
 
     def __init__(self, reading: Reading, asked: Asked, factor: float = 1.0) -> None:
         """Take the board from a reading and the question beside it."""
@@ -93,7 +96,7 @@ class HoldParts(Parts):
             mass=self.asked("ask.motor_mass"),
             specific_heat=pick("heating", name="motor").number("specific_heat"),
         )
-        return found if self.factor == 1.0 else found * self.factor
+        return found if self.factor == 1.0 else found / self.factor
 
     @cached_property
     def drag(self) -> float:
@@ -237,8 +240,9 @@ def holding(board: Board, rider: Value | None, asking: Asking) -> Holding:
     with unrecorded():
         for name in BANDED:
             items[name] = _with_band(items[name], ends)
+        longest = _longest(parts)
         curves = {
-            name: _curve(end)
+            name: _curve(end, longest)
             for name, end in {"low": ends["low"], "usual": parts, "high": ends["high"]}.items()
         }
         limit = parts.asked("ask.limit_temperature")
@@ -259,12 +263,19 @@ def _with_band(item: Item, ends: dict[str, HoldParts]) -> Item:
     return replace(item, band=(min(found), max(found)))
 
 
-def _curve(parts: HoldParts) -> tuple[tuple[float, float], ...]:
+def _longest(parts: HoldParts) -> float:
+    """Return how long the curves run: to where it settles, or well past the limit."""
     try:
-        longest = min(LONGEST, 3.0 * abs(parts.capacity / parts.cooling), 1.5 * (_time(parts) or LONGEST))
-        times = [longest * step / (POINTS - 1) for step in range(POINTS)]
-        return tuple((time, parts.temperature_after(time)) for time in times)
+        return min(LONGEST, 3.0 * abs(parts.capacity / parts.cooling), 1.5 * (_time(parts) or LONGEST))
     except (Missing, InputError, ZeroDivisionError):
+        return LONGEST
+
+
+def _curve(parts: HoldParts, longest: float) -> tuple[tuple[float, float], ...]:
+    times = [longest * step / (POINTS - 1) for step in range(POINTS)]
+    try:
+        return tuple((time, parts.temperature_after(time)) for time in times)
+    except (Missing, InputError, ZeroDivisionError, OverflowError):
         return ()
 
 

@@ -8,6 +8,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.outcomes import told
 from logic.answers.parts import chosen
 from logic.answers.reading import Item, Reading
+from logic.answers.spread import with_kv_band
 from logic.answers.stopping import axle_grip
 from logic.answers.tension import BeltParts
 from logic.belt.geometry import teeth_in_mesh
@@ -94,10 +95,20 @@ def pair_details(board: Board, rider: Value | None, asking: Asking) -> dict[str,
     """Return every figure of a board's pair with its working, in the order shown."""
     with recording() as recorder:
         parts = PairParts(Reading(board, rider), Asked(asking))
-        return {
+        items = {
             name: told(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in RESULTS.items()
         }
+    for name in ("loaded", "unloaded"):
+        act = RESULTS[name][1]
+        items[name] = with_kv_band(
+            board,
+            items[name],
+            lambda other, act=act: act(  # type: ignore[misc]
+                PairParts(Reading(other, rider), Asked(asking))
+            ),
+        )
+    return items
 
 
 def _unloaded(parts: PairParts) -> float:

@@ -8,6 +8,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.outcomes import told
 from logic.answers.parts import CHARGES, Parts, chosen
 from logic.answers.reading import Item, Reading
+from logic.answers.spread import with_kv_band
 from logic.answers.stopping import axle_grip
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_full_remote, at_steady_speed, overall_efficiency
@@ -100,6 +101,14 @@ def pushing(board: Board, rider: Value | None, asking: Asking) -> Pushing:
         }
         if board.controller.erpm_limit is not None:
             items["erpm_speed"] = told(recorder, "erpm_speed", "speed", partial(_erpm_speed, parts))
+    for charge in CHARGES:
+        items[f"meeting_{charge}"] = with_kv_band(
+            board,
+            items[f"meeting_{charge}"],
+            lambda other, charge=charge: _meeting(  # type: ignore[misc]
+                charge, PushParts(Reading(other, rider), Asked(asking))
+            ),
+        )
     with unrecorded():
         curves, stretches = _curves(parts), _stretches(parts)
     return Pushing(items, curves, stretches, faults(board))

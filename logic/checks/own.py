@@ -25,7 +25,14 @@ def with_item(of: Checklist, action: str, state: str, *, number: int) -> Checkli
     most = form()["items"].most
     if len(of.items) >= most:
         raise InputError("items", len(of.items), "list full", high=most)
-    item = Item(f"own_{number}", _words(action), _words(state), source="practice", where="own item", standing="practice")
+    item = Item(
+        f"own_{number}",
+        _words(action),
+        _words(state),
+        source="practice",
+        where="own item",
+        standing="practice",
+    )
     return replace(of, items=(*of.items, item), version=of.version + 1)
 
 

@@ -143,6 +143,7 @@ class DrivePage(AppPage):
         if item.band is not None:
             low, high = (style.shown(end, item.quantity).number for end in item.band)
             card.value = f"{low} to {high}"
+            card.detail = f"{shown} as entered. {card.detail}".strip()
 
     def why(self, item: Open) -> str:
         """Return the sentence for a result that cannot be given."""

@@ -6,9 +6,8 @@ from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
-from logic.answers.pairs import Pair, PairTable, best_pairs, pair_table, wish_of
+from logic.answers.pairs import Fit, Pair, PairTable, Wish, best_pairs, pair_table, wish_of
 from logic.answers.reading import RIDER
-from logic.drive.options import Fit, Wish
 from screens.numbers.figures import DrivePage
 from screens.numbers.pair_rows import SHOWN
 from screens.widgets.bar import Bar

@@ -5,9 +5,8 @@ from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
-from logic.answers.consumption import ride_fit
+from logic.answers.consumption import Sample, ride_fit
 from logic.board import Value
-from logic.drive.fit import Sample
 from logic.store import Record
 from screens.numbers import consumption as _kv  # noqa: F401  (its kv file holds this page's rule)
 from screens.numbers.figures import DrivePage

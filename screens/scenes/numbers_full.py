@@ -1,8 +1,16 @@
 """Walks through the fuller half of Numbers."""
 
+from collections.abc import Iterator
+from typing import Any
+
+from logic.answers.consumption import consumption as consumption_of
+from logic.answers.pairs import pair_table
+from logic.answers.reading import Result
+from logic.answers.stopping import stop_alone
 from logic.board import Value
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.words import Style
 
 
 def visit(driver: Driver, name: str) -> None:
@@ -257,3 +265,15 @@ SCENES = (
     Scene("units", units),
     Scene("units-wire", units_wire),
 )
+
+
+def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
+    """Yield how many pairs there are, the stop and the energy on the way."""
+    board, rider, style = state.saved, state.person.rider, Style()
+    yield f"Pairs of pulleys: {len(pair_table(board, rider, {}).pairs)}"
+    stop = stop_alone(board, rider, {})
+    if isinstance(stop, Result):
+        yield f"Whole way of a stop from {style.number(25 / 3.6, 'speed')}: {style.number(stop.value, 'way')}"
+    used = consumption_of(board, rider, {}).items["per_distance"]
+    if isinstance(used, Result):
+        yield f"Energy at {style.number(20 / 3.6, 'speed')}: {style.number(used.value, used.quantity)}"

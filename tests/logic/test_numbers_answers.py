@@ -200,6 +200,19 @@ def test_a_printed_constant_opens_a_band() -> None:
     assert all(row.option.spread is None for row in pair_table(measured, RIDER, {}).pairs)
 
 
+def test_top_speed_is_a_band_while_kv_is_only_printed() -> None:
+    for items, names in (
+        (pushing(FERRY, RIDER, {}).items, ("meeting_full", "meeting_nominal", "meeting_empty")),
+        (pair_details(FERRY, RIDER, {}), ("loaded", "unloaded")),
+    ):
+        for name in names:
+            item = items[name]
+            assert isinstance(item, Result)
+            assert item.band is not None
+            assert item.band[0] <= item.value <= item.band[1]
+    assert pushing(TOWPATH, RIDER, {}).items["meeting_full"].band is None  # type: ignore[union-attr]
+
+
 def test_more_travel_never_loses_a_pair() -> None:
     wide = TOWPATH.with_value("mount.centre_most", Value(0.090, "measured"))
     narrow = {
@@ -296,6 +309,12 @@ def test_steeper_climbs_are_held_shorter() -> None:
     values = [answer.items["time"] for answer in times]
     assert all(isinstance(item, Result) and item.standing == "estimate" for item in values)
     assert [item.value for item in values] == sorted((item.value for item in values), reverse=True)  # type: ignore[union-attr]
+    for answer in times:
+        item, (badly, well) = answer.items["time"], answer.times
+        assert isinstance(item, Result)
+        assert badly is not None
+        assert badly < item.value
+        assert well is None or well > item.value
     gentle = holding(TOWPATH, RIDER, asking(hold_grade="2 %"))
     assert isinstance(gentle.items["time"], Open)
     assert gentle.items["time"].outcome == "stays below"

@@ -33,7 +33,7 @@ PAGES = (
     "Gearing and speed",
     "Speed and push in full",
     "Pairs of pulleys",
-    "Stopping and descents",
+    "Stopping",
     "Two set-ups side by side",
     "Wh/km and range at a speed",
     "Hold for how long",
@@ -127,7 +127,7 @@ def test_what_a_board_lacks_is_named(app: Session) -> None:
 
 
 def test_the_stop_follows_the_typed_speed(app: Session) -> None:
-    visit(app, "Stopping and descents")
+    visit(app, "Stopping")
     before = float(app.page.head.value)
     app.tap(app.row("Stop from"))
     app.type("30")
@@ -139,17 +139,17 @@ def test_the_stop_follows_the_typed_speed(app: Session) -> None:
 
 
 def test_a_hill_too_steep_is_a_sentence(app: Session) -> None:
-    visit(app, "Stopping and descents")
+    visit(app, "Stopping")
     ask(app, "Slope under it", "-20")
     assert app.page.head.value == "–"
     assert app.page.head.detail == "Does not stop: the slope is stronger than the brake."
 
 
 def test_what_was_asked_outlives_a_restart_and_stays_with_its_board(app: Session) -> None:
-    visit(app, "Stopping and descents")
+    visit(app, "Stopping")
     ask(app, "Stop from", "32")
     app.restart(hours=2)
-    visit(app, "Stopping and descents")
+    visit(app, "Stopping")
     assert app.row("Stop from").value == f"32{GAP}km/h"
     app.state.choose(next(board.id for board in app.state.boards() if board.name == "Weir"))
     app.frame()
