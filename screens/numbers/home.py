@@ -83,6 +83,8 @@ class NumbersHome(AppPage):
         for name, item in self._answers().items():
             given = isinstance(item, Result)
             self._rows[name].value = self.style.number(item.value, item.quantity) if given else ""
+        trying = self.state.trial and not self.state.is_scratch
+        self._rows["numbers.gearing"].detail = "Top speed, loaded." + (" Trial open." if trying else "")
         danger = wrong_charger(self.state.board)
         charger = self._rows["numbers.charging"]
         charger.value, charger.value_tone = ("wrong charger", "bad") if danger else (charger.value, "text")

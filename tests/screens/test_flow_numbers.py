@@ -35,7 +35,7 @@ PAGES = (
     "Pairs of pulleys",
     "Stopping",
     "Two set-ups side by side",
-    "Wh/km and range at a speed",
+    "Wh/km at a speed",
     "Hold for how long",
     "Wheel wear and size",
     "Motor from the bench",
@@ -203,7 +203,7 @@ def test_rides_with_their_speeds_are_laid_over_the_board(app: Session) -> None:
     for used in (7.4, 8.9, 10.4, 13.0, 15.8):
         app.state.record("ride", {"distance": 6000.0, "energy": used * 3.6 * 6000.0, "crash": False})
     app.state.record("ride", {"distance": 6000.0, "energy": None, "crash": False})
-    visit(app, "Wh/km and range at a speed")
+    visit(app, "Wh/km at a speed")
     app.tap("From logged rides")
     assert app.shows("0 of 4 rides")
     for row, speed in zip(list(app.page._row_of), ("29", "25", "21", "16", "12"), strict=True):  # noqa: SLF001  (the rides)
@@ -219,7 +219,7 @@ def test_rides_with_their_speeds_are_laid_over_the_board(app: Session) -> None:
 
 
 def test_a_coast_is_laid_over_the_board(app: Session) -> None:
-    visit(app, "Wh/km and range at a speed")
+    visit(app, "Wh/km at a speed")
     app.tap("From a coast")
     ask(app, "Coast from", "18")
     ask(app, "Rolled until standstill", "62")
