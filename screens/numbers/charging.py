@@ -2,10 +2,10 @@
 
 from typing import Any
 
+from logic.answers.care import advice
 from logic.answers.charging import Charging, charging
 from logic.answers.reading import Item
 from logic.board import Board
-from logic.answers.care import advice
 from screens.figures import FiguresPage
 from screens.widgets.row import Row, Section
 from screens.widgets.text import Text
