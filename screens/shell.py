@@ -142,6 +142,9 @@ class TopBar(BoxLayout):
             badge = DueBadge(count=self.count)
             badge.bind(on_release=lambda *_: self.dispatch("on_due"))
             self.ids.due_slot.add_widget(badge)
+            # Kv does not follow the width of a child that is picked by its number.
+            badge.bind(width=lambda _, width: setattr(self.ids.due_slot, "width", width))
+            self.ids.due_slot.width = badge.width
 
     on_count = on_chip = show_due
 
