@@ -16,7 +16,7 @@ from screens.state import State, Undo
 from screens.theme import theme
 from screens.widgets.bar import IconButton
 from screens.widgets.column import Column, Pair
-from screens.widgets.dress import Dressed
+from screens.widgets.dress import Dressed, let_go
 from screens.widgets.keys import Keys
 from screens.widgets.load import load_kv
 from screens.widgets.surface import Surface, Tap
@@ -142,6 +142,9 @@ class TopBar(BoxLayout):
             badge = DueBadge(count=self.count)
             badge.bind(on_release=lambda *_: self.dispatch("on_due"))
             self.ids.due_slot.add_widget(badge)
+            # Kv does not follow the width of a child that is picked by its number.
+            badge.bind(width=lambda _, width: setattr(self.ids.due_slot, "width", width))
+            self.ids.due_slot.width = badge.width
 
     on_count = on_chip = show_due
 
@@ -285,7 +288,9 @@ class Shell(Surface, BoxLayout):
 
     def forget(self) -> None:
         """Let go of every page but the one in front; each is built anew when it is asked for."""
-        self.pages = {name: page for name, page in self.pages.items() if page is self.page}
+        for name, page in list(self.pages.items()):
+            if page is not self.page:
+                let_go(self.pages.pop(name))
 
     def open_due(self) -> None:
         """Open what is due, from anywhere."""

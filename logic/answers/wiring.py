@@ -23,7 +23,7 @@ from logic.pack.wiring import (
     wire_diameter,
     wire_heat,
 )
-from logic.si import Metre, Ohm, OhmPerMetre
+from logic.si import Ampere, Metre, Ohm, OhmPerMetre, One
 from logic.tables import pick, rows
 from logic.workings import cited, recording, unrecorded
 
@@ -43,6 +43,16 @@ def loop_of_lead(*, pack_resistance: Ohm, resistance_per_length: OhmPerMetre, le
     0.11
     """
     return pack_resistance + 2.0 * resistance_per_length * length
+
+
+@cited("share * current", source="wire-tables bundled wire carries about half of a single one")
+def in_closed_deck(*, share: One, current: Ampere) -> Ampere:
+    """Return what a wire carries in a closed deck, from what it carries in free air.
+
+    >>> in_closed_deck(share=0.5, current=25.0)
+    12.5
+    """
+    return share * current
 
 
 @dataclass(frozen=True)
@@ -146,6 +156,11 @@ class WireParts(PackParts):
                 "pack.lead_area", self.area, "range", problem.low, problem.high, "section"
             ) from problem
 
+    def closed(self, current: float) -> float:
+        """Return what is left of a current in a closed deck."""
+        share = pick("wire_practice", name="closed deck").number("value")
+        return in_closed_deck(share=share, current=current)
+
     def fuse(self) -> FuseChoice:
         """Return the range of fuse ratings."""
         return fuse_choice(
@@ -159,8 +174,8 @@ class WireParts(PackParts):
 
 LEAD: dict[str, tuple[str, Callable[[WireParts], float]]] = {
     "riding": ("current", lambda parts: parts.riding),
-    "closed_low": ("current", lambda parts: parts.carries().closed_low),
-    "closed_high": ("current", lambda parts: parts.carries().closed_high),
+    "closed_low": ("current", lambda parts: parts.closed(parts.carries().free_low)),
+    "closed_high": ("current", lambda parts: parts.closed(parts.carries().free_high)),
     "free_low": ("current", lambda parts: parts.carries().free_low),
     "free_high": ("current", lambda parts: parts.carries().free_high),
     "gauge": ("ratio", lambda parts: parts.gauge()),

@@ -2,10 +2,10 @@
 
 from typing import Any
 
+from logic.answers.care import advice
 from logic.answers.charging import Charging, charging
 from logic.answers.reading import Item
 from logic.board import Board
-from logic.pack.care import care
 from screens.figures import FiguresPage
 from screens.widgets.row import Row, Section
 from screens.widgets.text import Text
@@ -45,8 +45,8 @@ class ChargingPage(FiguresPage):
         """Add the advice and the way to the stop signs."""
         super().__init__(*args, title="Charging", **kwargs)
         self.advice.add_widget(Section(title="While it charges"))
-        for row in care("charge"):
-            self.advice.add_widget(Text(text=row.text("text")))
+        for row in advice("charge"):
+            self.advice.add_widget(Text(text=row.text))
         self.advice.add_widget(
             Text(
                 text="Below 100 % is kinder to the cells; a full charge now and then balances them.",

@@ -162,7 +162,7 @@ def flight_yes(driver: Driver) -> None:
     """Show packs that may fly."""
     board(driver, "Ferry")
     driver.app.shell.place("ride")
-    driver.frame(2)
+    driver.settle()
     flight_no(driver)
 
 
@@ -183,7 +183,7 @@ def signs(driver: Driver) -> None:
     """Open the stop signs of a board that no other scene rides."""
     board(driver, "Lock-keeper")
     driver.app.shell.place("ride")
-    driver.frame(2)
+    driver.settle()
     clean(driver)
     driver.tap("Swollen or hot pack?")
 

@@ -36,6 +36,12 @@ def _dress_all(_elapsed: float) -> None:
         widget.dress()
 
 
+def let_go(root: Any) -> None:  # noqa: ANN401 - Kivy's widgets have no types.
+    """Dress a widget and all in it no more: it is out of use, though Python may not have cleared it away yet."""
+    for widget in root.walk(restrict=True):
+        _living.discard(widget)
+
+
 def mix(colour: list[float], other: list[float], share: float) -> list[float]:
     """Return a colour moved by a share towards another."""
     return [one + (two - one) * share for one, two in zip(colour, other, strict=True)]

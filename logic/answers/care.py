@@ -1,0 +1,22 @@
+"""Storage, care and stop signs of packs: advice that needs no board."""
+
+from dataclasses import dataclass
+
+from logic.pack.care import care
+
+
+@dataclass(frozen=True)
+class Advice:
+    """One sentence: its key and its words."""
+
+    key: str
+    text: str
+
+
+def advice(kind: str) -> tuple[Advice, ...]:
+    """Return the advice of a kind, "stop", "fire", "charge" or "storage", the most urgent first.
+
+    >>> advice("stop")[0].key
+    'swollen'
+    """
+    return tuple(Advice(row.text("key"), row.text("text")) for row in care(kind))

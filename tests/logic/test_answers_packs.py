@@ -1,0 +1,433 @@
+"""The answers about packs: worked by hand for the example boards, hazards by their edges, no loose ends."""
+
+from itertools import chain, pairwise
+from math import pi
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.integrate import quad
+
+from logic.answers.carrying import flight
+from logic.answers.charging import charging, wrong_charger
+from logic.answers.controller_card import controller_card
+from logic.answers.descents import descent
+from logic.answers.energy import pack_figures
+from logic.answers.joining import joining
+from logic.answers.pack_braking import corner_speed, stop_distance
+from logic.answers.questions import Asked, questions
+from logic.answers.range import LoggedRide, range_answer
+from logic.answers.reading import Item, Open, Result
+from logic.answers.wiring import first_power, wiring
+from logic.board import Board, Value, board_fields
+from logic.errors import InputError
+from logic.exchange import demo_boards
+from tests.logic.test_answers import loose_ends
+from tests.printed import agrees
+from tests.random_boards import CHANGED
+
+DEMOS = {board.name: board for board in demo_boards()}
+TOWPATH, FERRY, LOCK = DEMOS["Towpath 36"], DEMOS["Ferry"], DEMOS["Lock-keeper"]
+RIDER = Value(80.0, "measured", typed_unit="kg")
+READ = {"ask.first_volts": Value(41.2), "ask.second_volts": Value(41.0)}
+RIDES = tuple(
+    LoggedRide(km * 1000.0, wh * 3600.0) for km, wh in ((8.2, 98.0), (5.1, 64.0), (11.4, 140.0), (9.6, 121.0))
+)
+
+
+def items_of(
+    board: Board, rider: Value | None, asked: Asked, rides: tuple[LoggedRide, ...] = ()
+) -> list[Item]:
+    """Return every result that the pages about packs show of a board."""
+    travel = flight(board, asked)
+    return list(
+        chain(
+            pack_figures(board, rider, asked).items.values(),
+            controller_card(board, rider).items.values(),
+            range_answer(board, rider, asked, rides).items.values(),
+            charging(board, asked).items.values(),
+            joining(board, asked).items.values(),
+            wiring(board, asked).items.values(),
+            first_power(board, asked).items.values(),
+            descent(board, rider, asked).items.values(),
+            (travel.energy, travel.all_joined),
+        )
+    )
+
+
+def number(item: Item, unit: float = 1.0) -> float:
+    """Return the value of a result in a unit."""
+    assert isinstance(item, Result), item
+    return item.value / unit
+
+
+# Worked by hand. Towpath 36: 10S2P, 4 Ah, 22 mohm; 30 A out, 8 A in.
+
+
+@pytest.mark.parametrize(
+    ("name", "unit", "printed"),
+    [
+        pytest.param("energy", 3600.0, "288", id="ours: 36 V x 8 Ah"),
+        pytest.param("resistance", 1.0, "0.110", id="ours: 22 mohm x 10 / 2"),
+        pytest.param("sag", 1.0, "3.30", id="ours: 30 A x 0.11 ohm"),
+        pytest.param("loaded", 1.0, "32.7", id="ours: 36 V - 3.3 V"),
+        pytest.param("heat", 1.0, "99.0", id="ours: 30^2 x 0.11 W"),
+        pytest.param("cell_current", 1.0, "15.0", id="ours: 30 A / 2"),
+        pytest.param("full_braking", 1.0, "42.88", id="ours: 42 V + 8 A x 0.11 ohm"),
+        pytest.param("limit_drive", 1.0, "30.0", id="ours: controller 30 under cells 50, fuse 40, BMS 60"),
+        pytest.param("limit_brake", 1.0, "8.0", id="ours: cells 2 x 4 A"),
+        pytest.param("cells_mass", 1.0, "1.40", id="ours: 20 x 70 g"),
+        pytest.param(
+            "slows_set", 1.0, "0.618", id="ours: 36.88 V x 8 A / 0.95 = 310.6 W over 90.5 kg x 5.556 m/s"
+        ),
+        pytest.param("stops_set", 1.0, "16.9", id="ours: 310.6 W down to 1.66 m/s, then 186.8 N"),
+    ],
+)
+def test_figures_of_a_pack(name: str, unit: float, printed: str) -> None:
+    assert agrees(number(pack_figures(TOWPATH, RIDER, Asked()).items[name], unit), printed)
+
+
+def test_the_weakest_part_is_named() -> None:
+    assert pack_figures(TOWPATH, RIDER, Asked()).weakest == {
+        "drive": "controller",
+        "brake": "cell",
+        "burst": "cell",
+    }
+    thin = TOWPATH.with_value("pack.fuse", Value(25.0))
+    found = pack_figures(thin, RIDER, Asked())
+    assert found.weakest["drive"] == "fuse"
+    assert (found.hazards[0].word, found.hazards[0].key) == ("WARNING", "fuse opens first")
+
+
+def test_a_brake_over_the_cells_is_a_warning() -> None:
+    # Ours: two cells of 2 A take 4 A, the controller gives 5 A.
+    hazard = pack_figures(LOCK, RIDER, Asked()).hazards[0]
+    assert (hazard.word, hazard.key) == ("WARNING", "braking over cell limit")
+    assert {name: value for name, value, _ in hazard.numbers} == {"asked": 5.0, "allowed": 4.0}
+
+
+@pytest.mark.parametrize(
+    ("power", "force", "speed"), [(310.6, 186.8, 5.556), (5000.0, 100.0, 5.0), (80.0, 400.0, 9.0)]
+)
+def test_metres_to_stop_against_an_integral(power: float, force: float, speed: float) -> None:
+    corner = corner_speed(speed=speed, power=power, force=force)
+    way = stop_distance(mass=90.0, speed=speed, corner=corner, power=power, force=force)
+    reference, _ = quad(lambda v: 90.0 * v / min(power / v, force) if v else 0.0, 0.0, speed, points=[corner])
+    assert way == pytest.approx(reference, rel=1e-7)
+
+
+def test_more_braking_current_never_stops_later() -> None:
+    ways = [
+        number(
+            pack_figures(TOWPATH.with_value("controller.regen_current", Value(amps)), RIDER, Asked()).items[
+                "stops_set"
+            ]
+        )
+        for amps in (2.0, 4.0, 8.0, 16.0, 200.0)
+    ]
+    assert ways == sorted(ways, reverse=True)
+
+
+# The card.
+
+
+def test_the_card_halves_battery_amps_and_keeps_motor_amps() -> None:
+    items = controller_card(TOWPATH, RIDER).items
+    assert number(items["battery"]) == 30.0
+    assert number(items["battery_each"]) == 15.0
+    assert number(items["motor_drive"]) == 45.0
+    # Ours: 10 cells at 3.3 V and at 3.0 V.
+    assert agrees(number(items["low_start"]), "33.0")
+    assert agrees(number(items["low_end"]), "30.0")
+
+
+def test_the_card_holds_a_limit_down_to_the_weakest_part() -> None:
+    card = controller_card(LOCK, RIDER)
+    assert number(card.items["regen"]) == 4.0
+    assert card.held_by["regen"] == "cell"
+    assert all(row.text("name") != "each controller" for row in card.words)
+
+
+# Range.
+
+
+def test_modelled_range_by_hand() -> None:
+    # Ours: 90.5 kg x 9.80665 x 0.015 = 13.31 N, air 0.6125 x 0.6 x 5.556^2 = 11.34 N, 24.66 N together.
+    # Motor current of each = 24.66 x 0.1 / (2 x 2 x 2.5 x 0.95) / Kt + 1.5 A, Kt = 60 / (2 pi 170).
+    constant = 60 / (2 * pi * 170)
+    current = (13.3129 + 11.3426) * 0.1 / (2 * 2 * 2.5 * 0.95) / constant + 1.5
+    emf = 5.55556 / 0.05 * 2.5 * constant
+    power = 2 * current * (emf + current * 0.045)
+    battery = (36.0 - (36.0**2 - 4 * 0.11 * power) ** 0.5) / (2 * 0.11)
+    per_distance = 36.0 * battery / 5.55556
+    found = range_answer(TOWPATH, RIDER, Asked()).items
+    assert number(found["per_distance"]) == pytest.approx(per_distance, rel=1e-4)
+    # Ours: nine tenths of 288 Wh.
+    assert agrees(number(found["usable"], 3600.0), "259.2")
+    assert number(found["range"]) == pytest.approx(259.2 * 3600.0 / per_distance, rel=1e-4)
+
+
+def test_a_range_learnt_with_an_outlier_stays_in_its_band() -> None:
+    plain = range_answer(TOWPATH, RIDER, Asked(), RIDES).items["range"]
+    odd = range_answer(TOWPATH, RIDER, Asked(), (*RIDES, LoggedRide(3000.0, 190.0 * 3600.0))).items["range"]
+    assert isinstance(plain, Result)
+    assert isinstance(odd, Result)
+    assert plain.band is not None
+    assert plain.band[0] <= odd.value <= plain.band[1]
+    # Ours: a mean would have gone to 22 Wh/km, 259.2 / 22.2 = 11.7 km, far outside.
+    assert not plain.band[0] <= 11_700.0 <= plain.band[1]
+
+
+def test_rides_count_by_energy_or_by_volts_and_lfp_not_by_volts() -> None:
+    by_volts = LoggedRide(6000.0, None, 41.0, 38.5)
+    rides = (*RIDES[:2], by_volts, LoggedRide(None, 1000.0), LoggedRide(4000.0))
+    found = range_answer(TOWPATH, RIDER, Asked(), rides)
+    assert (found.counted, found.left_out, found.learnt) == (3, 2, True)
+    flat = TOWPATH.with_value("pack.chemistry", Value("LFP"))
+    assert range_answer(flat, RIDER, Asked(), rides).counted == 2
+
+
+def test_two_rides_teach_nothing() -> None:
+    found = range_answer(TOWPATH, RIDER, Asked(), RIDES[:2])
+    assert not found.learnt
+    assert found.items["per_distance_learnt"] == Open("per_distance_learnt", outcome="too few rides")
+
+
+def test_cold_speed_and_hills_only_take() -> None:
+    found = range_answer(TOWPATH, RIDER, Asked())
+    # Ours: eight tenths at 0 degrees C.
+    assert number(found.items["cold"]) == pytest.approx(0.8 * number(found.items["range"]))
+    curves = [dict(points) for _, points in found.curves]
+    for curve in curves:
+        assert list(curve.values()) == sorted(curve.values(), reverse=True)
+    for flatter, steeper in pairwise(curves):
+        assert all(steeper[speed] < flatter[speed] for speed in steeper)
+
+
+# Charging.
+
+
+def test_charging_by_hand() -> None:
+    items = charging(TOWPATH, Asked()).items
+    assert number(items["cell_amps"]) == 1.5
+    # Ours: 1.5 A on 4 Ah; 80 % of 8 Ah; 6.4 Ah at 3 A times 1.1 to 1.3.
+    assert agrees(number(items["rate"]) * 3600.0, "0.375")
+    assert agrees(number(items["missing"], 3600.0), "6.40")
+    time = items["time"]
+    assert isinstance(time, Result)
+    assert time.band == pytest.approx((1.1 * 6.4 / 3 * 3600.0, 1.3 * 6.4 / 3 * 3600.0))
+
+
+def test_one_pack_at_a_time_takes_all_the_amps() -> None:
+    assert number(charging(FERRY, Asked()).items["cell_amps"]) == 2.0
+    together = Asked({"ask.charged": Value("joined")})
+    assert number(charging(FERRY, together).items["cell_amps"]) == 1.0
+
+
+@pytest.mark.parametrize(
+    ("volts", "wrong"),
+    [(42.0, False), (42.5, False), (41.5, False), (42.6, True), (50.4, True), (29.4, True), (36.5, True)],
+)
+def test_a_wrong_charger_is_danger_and_first(volts: float, wrong: bool) -> None:  # noqa: FBT001
+    board = TOWPATH.with_value("pack.charger_voltage", Value(volts))
+    cold = Asked({"ask.cells_at": Value(268.15)})
+    assert wrong_charger(board) is wrong
+    assert (charging(board, cold).hazards[0].word == "DANGER") is wrong
+
+
+@pytest.mark.parametrize(
+    ("celsius", "word"), [(-0.1, "WARNING"), (0.0, "CAUTION"), (4.9, "CAUTION"), (5.0, ""), (46.0, "WARNING")]
+)
+def test_temperature_of_charging(celsius: float, word: str) -> None:
+    hazards = charging(TOWPATH, Asked({"ask.cells_at": Value(celsius + 273.15)})).hazards
+    assert (hazards[0].word if hazards else "") == word
+
+
+def test_a_cell_over_its_charge_limit_is_a_warning() -> None:
+    fast = TOWPATH.with_value("pack.charger_current", Value(9.0))
+    hazard = charging(fast, Asked()).hazards[0]
+    assert (hazard.word, hazard.key) == ("WARNING", "charging over cell limit")
+
+
+def test_three_amps_on_one_row_deserve_a_look() -> None:
+    """Common practice: 12 in series, one row of 18650 cells of 1.7 Ah, no limit known."""
+    one_row = FERRY
+    for key, value in (("series", 12.0), ("cell_capacity", 1.7 * 3600.0), ("charger_current", 3.0)):
+        one_row = one_row.with_value(f"pack.{key}", Value(value))
+    one_row = one_row.with_value("pack.cell_charge_current", None).with_value(
+        "pack.charger_voltage", Value(50.4)
+    )
+    assert charging(one_row, Asked()).amps == "look at the cell sheet"
+
+
+# Carrying.
+
+
+def carried(watt_hours: float, **more: str) -> Board:
+    """Return a board with one marked and tested pack."""
+    board = FERRY.with_value("pack.packs", Value(1.0)).with_value(
+        "pack.marked_energy", Value(watt_hours * 3600.0)
+    )
+    for key, value in more.items():
+        board = board.with_value(f"pack.{key}", Value(value))
+    return board
+
+
+@pytest.mark.parametrize(
+    ("watt_hours", "outcome"),
+    [
+        pytest.param(100.0, "allowed, ask the airline", id="IATA, 100.0"),
+        pytest.param(100.1, "operator approval", id="IATA, 100.1"),
+        pytest.param(158.4, "operator approval", id="FAA, the printed 158.4 Wh"),
+        pytest.param(160.0, "operator approval", id="IATA, 160.0"),
+        pytest.param(160.1, "not as baggage", id="IATA, 160.1"),
+    ],
+)
+def test_class_by_the_marked_figure(watt_hours: float, outcome: str) -> None:
+    found = flight(carried(watt_hours), Asked())
+    assert found.verdict is not None
+    assert found.verdict.outcome == outcome
+    assert bool(found.cards) is (outcome != "not as baggage")
+
+
+@pytest.mark.parametrize("key", ["marked", "tested"])
+@pytest.mark.parametrize("answer", ["no", "not known"])
+def test_no_card_without_mark_and_test(key: str, answer: str) -> None:
+    found = flight(carried(73.0, **{key: answer}), Asked())
+    assert found.verdict is not None
+    assert (found.verdict.outcome, found.cards) == ("do not pack", ())
+
+
+def test_two_packs_joined_count_as_one() -> None:
+    """Common practice: 73 Wh each fly, 147 Wh joined need approval."""
+    pair = carried(73.44).with_value("pack.packs", Value(2.0))
+    apart, joined = (flight(pair, Asked({"ask.carried": Value(way)})) for way in ("apart", "joined"))
+    assert apart.verdict is not None
+    assert joined.verdict is not None
+    assert apart.verdict.outcome == "allowed, ask the airline"
+    assert joined.verdict.outcome == "operator approval"
+    assert flight(pair, Asked(), damaged=True).cards == ()
+
+
+# Joining.
+
+
+def test_joining_by_hand() -> None:
+    # Ours: 10S1P of 25 mohm by the label: 0.25 ohm each, low end 0.2; 0.2 V over 0.4 ohm is 0.5 A.
+    items = joining(FERRY, Asked(READ)).items
+    assert agrees(number(items["loop"]), "0.400")
+    assert agrees(number(items["current"]), "0.500")
+    # Ours: 10 x 50 mV = 0.5 V against 2.5 A x 0.4 ohm = 1.0 V.
+    assert agrees(number(items["allowed"]), "0.500")
+
+
+@pytest.mark.parametrize(
+    ("more", "key"),
+    [
+        ({"ask.second_series": Value(12.0)}, "series differ"),
+        ({"ask.second_chemistry": Value("LFP")}, "chemistry differs"),
+        ({"ask.second_volts": Value(40.6)}, "difference too large"),
+        ({"ask.way": Value("series"), "ask.second_chemistry": Value("LFP")}, "chemistry differs"),
+        ({"ask.way": Value("series"), "ask.second_capacity": Value(3.0 * 3600.0)}, "amp-hours differ"),
+        ({"ask.way": Value("series"), "ask.second_volts": Value(40.0)}, "charge differs"),
+    ],
+)
+def test_packs_that_differ_are_danger(more: dict[str, Value], key: str) -> None:
+    hazard = joining(FERRY, Asked({**READ, **more})).hazards[0]
+    assert (hazard.word, hazard.key) == ("DANGER", key)
+
+
+def test_unlike_packs_are_told_before_any_reading() -> None:
+    assert joining(FERRY, Asked({"ask.second_series": Value(7.0)})).hazards[0].word == "DANGER"
+
+
+def test_packs_alike_and_level_raise_nothing() -> None:
+    assert joining(FERRY, Asked(READ)).hazards == ()
+
+
+def test_a_series_lead_is_always_a_warning() -> None:
+    hazards = joining(LOCK, Asked({"ask.way": Value("series")})).hazards
+    assert [hazard.key for hazard in hazards] == ["series lead"]
+    assert hazards[0].word == "WARNING"
+
+
+# Wiring and hills.
+
+
+def test_wiring_by_hand() -> None:
+    found = wiring(TOWPATH, Asked())
+    # Ours: root of (30^2 + 3 x 8^2) / 4 = 16.52 A; fuse from 30 A to the 41 A of AWG 12.
+    assert agrees(number(found.items["riding"]), "16.52")
+    assert found.fuse is not None
+    assert (found.fuse.low, found.fuse.high, found.fuse.voltage) == (30.0, 41.0, 42.0)
+    assert found.wire == "warm in a closed deck"
+    # Ours: 2 mF x 42 V^2 / 2; 5 x 10 ohm x 2 mF.
+    assert agrees(number(found.items["spark_energy"]), "1.764")
+    assert agrees(number(found.items["precharge_time"]), "0.100")
+
+
+@pytest.mark.parametrize(
+    ("key", "value", "hazard"),
+    [
+        ("pack.fuse", 30.0, "fuse opens first"),
+        ("pack.fuse", 50.0, "fuse above the wire"),
+        ("pack.lead_area", 1.31e-6, "no fuse fits"),
+    ],
+)
+def test_wire_and_fuse_warn(key: str, value: float, hazard: str) -> None:
+    hazards = wiring(TOWPATH.with_value(key, Value(value)), Asked()).hazards
+    assert hazard in [each.key for each in hazards]
+    assert all(each.word == "WARNING" for each in hazards)
+
+
+@pytest.mark.parametrize(
+    ("charge", "drop", "outcome"),
+    [
+        pytest.param(1.0, 50.0, "may cut out at once", id="ours: 42 V + 8 x 0.11 V is above 42 V"),
+        pytest.param(0.92, 50.0, "start lower", id="ours: 41.04 V + 0.88 V is below 42 V; above 90 %"),
+        pytest.param(0.85, 50.0, "room", id="ours: 43 Wh free, 8.6 Wh come back"),
+        pytest.param(0.85, 400.0, "full before the bottom", id="ours: 69 Wh come back"),
+    ],
+)
+def test_a_hill_on_this_charge(charge: float, drop: float, outcome: str) -> None:
+    found = descent(TOWPATH, RIDER, Asked({"ask.start_charge": Value(charge), "ask.drop": Value(drop)}))
+    assert found.outcome == outcome
+    assert bool(found.hazards and found.hazards[0].word == "WARNING") is (
+        outcome in ("may cut out at once", "full before the bottom")
+    )
+
+
+# Questions, and no loose ends.
+
+
+def test_questions_have_usual_values_within_their_limits() -> None:
+    for key, question in questions().items():
+        assert key not in board_fields()
+        if question.usual is not None:
+            question.field.check(question.usual)
+
+
+def test_an_answer_outside_its_limits_is_refused() -> None:
+    with pytest.raises(InputError):
+        Asked({"ask.target": Value(1.5)})("ask.target")
+
+
+@pytest.mark.parametrize("board", DEMOS.values(), ids=DEMOS)
+@pytest.mark.parametrize("way", ["parallel", "series"])
+def test_every_argument_of_every_working_is_accounted_for(board: Board, way: str) -> None:
+    asked = Asked({**READ, "ask.way": Value(way), "ask.current": Value(12.0)})
+    items = items_of(board, RIDER, asked, RIDES)
+    assert sum(isinstance(item, Result) for item in items) > 40
+    assert [end for item in items for end in loose_ends(item)] == []
+
+
+def test_a_board_with_everything_leaves_nothing_open() -> None:
+    items = items_of(TOWPATH, RIDER, Asked(READ), RIDES)
+    assert [item for item in items if isinstance(item, Open)] == []
+
+
+@settings(max_examples=60)
+@given(CHANGED, st.sampled_from([RIDER, None]), st.sampled_from(["parallel", "series"]))
+def test_and_on_changed_boards(board: Board, rider: Value | None, way: str) -> None:
+    items = items_of(board, rider, Asked({**READ, "ask.way": Value(way)}), RIDES)
+    assert [end for item in items for end in loose_ends(item)] == []
