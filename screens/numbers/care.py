@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from logic.pack.care import care
+from logic.answers.printed import pack_advice
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Section
@@ -19,7 +19,7 @@ class CarePage(AppPage):
         super().__init__(*args, title="Storage and care", **kwargs)
         for kind, title in SECTIONS.items():
             self.ids.lines.add_widget(Section(title=title))
-            for row in care(kind):
+            for row in pack_advice(kind):
                 self.ids.lines.add_widget(Text(text=row.text("text")))
 
 

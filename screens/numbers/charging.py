@@ -3,9 +3,9 @@
 from typing import Any
 
 from logic.answers.charging import Charging, charging
+from logic.answers.printed import pack_advice
 from logic.answers.reading import Item
 from logic.board import Board
-from logic.pack.care import care
 from screens.figures import FiguresPage
 from screens.widgets.row import Row, Section
 from screens.widgets.text import Text
@@ -45,7 +45,7 @@ class ChargingPage(FiguresPage):
         """Add the advice and the way to the stop signs."""
         super().__init__(*args, title="Charging", **kwargs)
         self.advice.add_widget(Section(title="While it charges"))
-        for row in care("charge"):
+        for row in pack_advice("charge"):
             self.advice.add_widget(Text(text=row.text("text")))
         self.advice.add_widget(
             Text(

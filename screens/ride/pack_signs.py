@@ -5,7 +5,7 @@ from typing import Any
 
 from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
-from logic.pack.care import care
+from logic.answers.printed import pack_advice
 from screens.asked import out_of_use, put_back, take_out
 from screens.page import AppPage
 from screens.widgets.choice import Choice
@@ -42,15 +42,15 @@ class PackSigns(AppPage):
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Write the advice once: it is data."""
         super().__init__(*args, nav=False, title="Pack: stop signs", **kwargs)
-        stop, *_ = care("stop")
+        stop, *_ = pack_advice("stop")
         self.text = stop.text("text")
         self.choice = Choice()
         self.choice.bind(on_choose=lambda _, key: self._choose(key))
         self.ids.choice_slot.add_widget(self.choice)
-        for row in care("fire"):
+        for row in pack_advice("fire"):
             self.ids.lines.add_widget(Text(text=row.text("text"), bold=True))
         self.ids.lines.add_widget(Section(title="Other signs"))
-        for row in care("stop")[1:]:
+        for row in pack_advice("stop")[1:]:
             self.ids.lines.add_widget(Text(text=row.text("text")))
 
     def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
