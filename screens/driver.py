@@ -10,6 +10,8 @@ from pathlib import Path
 from typing import Any
 
 TICK = 1 / 60
+FEW = 20
+"""Frames after which a page that is still moving is tapped all the same."""
 PATIENCE = 6.0
 """Seconds of the driver's clock after which something that still moves is a fault."""
 
@@ -105,6 +107,16 @@ class Driver:
             busy = dirty or self._animations or self.window.canvas.needs_redraw
             quiet = 0 if busy else quiet + 1
 
+    def still(self) -> None:
+        """Draw until nothing waits to be laid out, in no time: who taps something sees it standing."""
+        quiet = 0
+        for _ in range(FEW):
+            dirty = self.window.canvas.needs_redraw
+            self.frame(seconds=0)
+            quiet = 0 if dirty or self.window.canvas.needs_redraw else quiet + 1
+            if quiet == 2:  # noqa: PLR2004 - once for what a change of size sets off.
+                return
+
     def resize(self, width: int, height: int) -> None:
         """Change the window; with real graphics only to what fits into the one it opened with."""
         if self.mock:
@@ -158,15 +170,23 @@ class Driver:
         """Put a finger down and leave it there."""
         from kivy.uix.scrollview import ScrollView  # noqa: PLC0415 - as in `prepare`.
 
+        self.still()
         widget = self.find(target) if isinstance(target, str) else target
         over = widget.parent
         while over is not None and over is not self.window and over.parent is not over:
             if isinstance(over, ScrollView) and over.do_scroll_y:
-                over.scroll_to(widget, animate=False)
-                self.settle()
+                self._into_view(widget, over)
             over = over.parent
         place = widget.to_window(widget.x + widget.width * at[0], widget.y + widget.height * at[1])
         return Touch(self, *place)
+
+    def _into_view(self, widget: Any, scroller: Any) -> None:  # noqa: ANN401 - any widget.
+        """Scroll a widget into view; again, when the page has grown or shrunk meanwhile and moved it out."""
+        for _ in range(3):
+            scroller.scroll_to(widget, animate=False)
+            self.settle()
+            if scroller.collide_point(*scroller.parent.to_widget(*widget.to_window(*widget.center))):
+                return
 
     def type(self, text: str) -> None:
         """Type on a hardware keyboard."""

@@ -140,9 +140,14 @@ class State(EventDispatcher):
 
     # The trial
 
-    def try_value(self, key: str, value: Value) -> None:
-        """Lay a value over the saved board. Raises InputError outside its limits; nothing changes then."""
+    def try_value(self, key: str, value: Value, typed: str = "") -> None:
+        """Lay a value over the saved board, with the text it was typed as, if it was: one write for both.
+
+        Raises InputError outside its limits; nothing changes then.
+        """
         self.board.with_value(key, value)
+        if typed:
+            self.typed = {**self.typed, key: typed}
         value = self._dated(value)
         same = self.saved.value(key)
         if same is not None and same.si == value.si:
@@ -151,7 +156,8 @@ class State(EventDispatcher):
             self._overlay({**self.trial, key: value})
 
     def untry(self, key: str) -> None:
-        """Put the saved value of one field back."""
+        """Put the saved value of one field back; nothing is typed for it then."""
+        self.typed = _without(self.typed, key)
         self._overlay(_without(self.trial, key))
 
     def note_typed(self, key: str, text: str) -> None:

@@ -81,6 +81,7 @@ class GearingPage(AppPage):
         """Build the cards and chips once; later only their words change."""
         self.entry: Entry | None = None
         self.answer: Gearing | None = None
+        self._of_saved: tuple[tuple[Any, ...], Gearing] | None = None
         self._refused: InputError | None = None
         self._foot_shows: list[str] | None = None
         super().__init__(*args, title="Gearing and speed", **kwargs)
@@ -112,13 +113,19 @@ class GearingPage(AppPage):
         state = self.state
         rider = state.person.rider
         self.answer = gearing(state.board, rider, self.at_speed)
-        saved = gearing(state.saved, rider, self.at_speed) if state.trial and not state.is_scratch else None
-        self._show_items(self.answer, saved)
+        self._show_items(self.answer, self._saved_answer() if state.trial and not state.is_scratch else None)
         self._show_inputs()
         self._show_chart(self.answer)
         faults = [refusal(fault, self.style) for fault in self.answer.faults]
         self.problem = " ".join(faults)
         self._show_foot()
+
+    def _saved_answer(self) -> Gearing:
+        """Return the answer of the saved board; typing does not change it, so it is worked out once."""
+        asked = (self.state.saved, self.state.person.rider, self.at_speed)
+        if self._of_saved is None or self._of_saved[0] != asked:
+            self._of_saved = (asked, gearing(*asked))
+        return self._of_saved[1]
 
     def _show_items(self, now: Gearing, saved: Gearing | None) -> None:
         old = self._refused is not None or bool(now.faults)
@@ -238,7 +245,6 @@ class GearingPage(AppPage):
                 on_value=self._on_value,
                 on_empty=self._on_empty,
                 on_wrong=self._on_wrong,
-                on_typed=self._on_typed,
                 on_enter=lambda *_: self.done(),
                 on_next=self._on_next,
             )
@@ -265,26 +271,29 @@ class GearingPage(AppPage):
     def _on_value(self, _entry: Entry, value: Value) -> None:
         self._refused = None
         key = self.field.key
-        if key == AT_SPEED.key:
-            self.state.store.put("at_speed", value.si)
-            self.soon()
-        elif key == RIDER.key:
-            self.state.set_person(rider=value)
-        else:
+        if self.field.kind == "choice":
             self.state.try_value(key, value)
+        elif key not in (AT_SPEED.key, RIDER.key):
+            self.state.try_value(key, value, self.entry.text)
+        else:
+            self.state.note_typed(key, self.entry.text)
+            if key == AT_SPEED.key:
+                self.state.store.put("at_speed", value.si)
+                self.soon()
+            else:
+                self.state.set_person(rider=value)
 
     def _on_empty(self, *_: object) -> None:
         self._refused = None
-        if self.field.key not in (AT_SPEED.key, RIDER.key):
+        if self.field.key in (AT_SPEED.key, RIDER.key):
+            self.state.note_typed(self.field.key, "")
+        else:
             self.state.untry(self.field.key)
 
     def _on_wrong(self, _entry: Entry, problem: InputError) -> None:
         self._refused = problem
+        self.state.note_typed(self.field.key, self.entry.text)
         self.soon()
-
-    def _on_typed(self, _entry: Entry, text: str) -> None:
-        if self.field.kind != "choice":
-            self.state.note_typed(self.field.key, text)
 
     def _on_next(self, _entry: Entry, step: int) -> None:
         keys = [*TEETH.values(), *CHIPS]

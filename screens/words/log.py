@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from typing import Any
 
+from logic.answers.printed import joint_name as name_of_kind
 from logic.board import board_fields
-from logic.joints.lookup import kinds
 from logic.store import Record
 from screens.words import Style, label_of
 from screens.words.checks import check_text, check_tone, seconds_text
@@ -70,7 +70,7 @@ def joint_name(body: dict[str, Any]) -> str:
     """Return the trade name of a joint that was tightened."""
     key = str(body.get("joint", ""))
     wanted = key.replace("_", " ")
-    return next((row.text("name") for row in kinds() if row.text("kind") == wanted), wanted or "joint")
+    return name_of_kind(wanted or "joint")
 
 
 def ride_text(body: dict[str, Any], style: Style) -> str:

@@ -3,7 +3,6 @@
 Run it by hand: `uv run python -m tests.benchmarks.log_pages`. Reads are the median of many.
 """
 
-# ruff: noqa: T201  (a benchmark prints)
 import sqlite3
 import statistics
 import tempfile

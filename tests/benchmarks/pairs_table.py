@@ -32,11 +32,11 @@ def main() -> int:
         made = best(lambda board=board: pair_table(board, RIDER, {}))
         ranked = best(lambda table=table: best_pairs(table, Wish(speed=38 / 3.6, grade=0.15)))
         late = late or made[1] > TABLE_WITHIN or ranked[1] > RANKING_WITHIN
-        print(  # noqa: T201  (what a benchmark is for)
+        print(
             f"{board.name}: {len(table.pairs)} pairs, table {made[0]:.1f} ms (usual {made[1]:.1f}),"
             f" ranking {ranked[0]:.2f} ms (usual {ranked[1]:.2f})"
         )
-    print(f"allowed: table {TABLE_WITHIN:.0f} ms, ranking {RANKING_WITHIN:.0f} ms")  # noqa: T201  (as above)
+    print(f"allowed: table {TABLE_WITHIN:.0f} ms, ranking {RANKING_WITHIN:.0f} ms")
     return int(late)
 
 

@@ -32,11 +32,11 @@ def main() -> None:
             found = pitch(recording)
             runs.append(perf_counter() - begin)
         times.append(median(runs))
-        print(  # noqa: T201
+        print(
             f"{frequency:5.0f} Hz: {1000 * median(runs):5.1f} ms, {1000 * half:4.1f} of it to slow it down;"
             f" heard {found.frequency:.2f} Hz {found.refusal}"
         )
-    print(f"slowest {1000 * max(times):.1f} ms, bar {1000 * BAR:.0f} ms")  # noqa: T201
+    print(f"slowest {1000 * max(times):.1f} ms, bar {1000 * BAR:.0f} ms")
 
 
 if __name__ == "__main__":

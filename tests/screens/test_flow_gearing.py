@@ -86,7 +86,7 @@ def test_a_trial_outlives_a_restart_and_is_dropped_after_a_day(gears: Session) -
     gears.tap("Motor pulley, one more")
     gears.restart(hours=23)
     gears.tap("Numbers")
-    assert gears.shows("Trial open")
+    assert gears.shows("trial open")
     gears.tap("Gearing and speed")
     assert gears.shows("17 teeth")
     gears.restart(hours=25)
