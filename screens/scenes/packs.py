@@ -163,7 +163,7 @@ def flight_yes(driver: Driver) -> None:
     """Show packs that may fly."""
     board(driver, "Ferry")
     driver.app.shell.place("ride")
-    driver.frame(2)
+    driver.settle()
     flight_no(driver)
 
 
@@ -184,8 +184,9 @@ def signs(driver: Driver) -> None:
     """Open the stop signs of a board that no other scene rides."""
     board(driver, "Lock-keeper")
     driver.app.shell.place("ride")
-    driver.frame(2)
+    driver.settle()
     clean(driver)
+    driver.settle()
     driver.tap("Swollen or hot pack?")
 
 
