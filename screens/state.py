@@ -81,6 +81,7 @@ class State(EventDispatcher):
     def choose(self, identity: str) -> None:
         """Put another board in use. Its own trial comes back with it; the other's is parked."""
         self.store.put("board", identity)
+        self.upcoming = ()
         self._open(identity)
         self._changed()
 

@@ -9,7 +9,7 @@ from logic.answers.parts import Parts
 from logic.answers.reading import Reading, Result
 from logic.board import Board, board_fields
 from logic.errors import InputError, Missing
-from logic.joints.lookup import tools
+from logic.joints.lookup import kinds, tools
 from logic.tables import Row, rows
 from logic.workings import unrecorded
 
@@ -58,6 +58,16 @@ def spares(board: Board, shown: Shown) -> tuple[Need, ...]:
     """Return what a board needs, in the order of the table. `shown` writes the numbers."""
     words = _words(board, shown)
     return tuple(_need(row, board, words) for row in rows("spares"))
+
+
+def joint_name(key: str) -> str:
+    """Return the trade name of a joint by its key, or the key in plain words.
+
+    >>> joint_name("mount_clamp"), joint_name("lid")
+    ('Mount clamp screws', 'lid')
+    """
+    wanted = key.replace("_", " ")
+    return next((row.text("name") for row in kinds() if row.text("kind") == wanted), wanted or "joint")
 
 
 def _need(row: Row, board: Board, words: dict[str, str | None]) -> Need:

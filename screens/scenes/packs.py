@@ -155,6 +155,7 @@ def pack_out(driver: Driver) -> None:
 def flight_no(driver: Driver) -> None:
     """Show a pack that is not marked."""
     clean(driver)
+    driver.settle()
     driver.tap("Pack for a flight")
 
 
@@ -185,6 +186,7 @@ def signs(driver: Driver) -> None:
     driver.app.shell.place("ride")
     driver.settle()
     clean(driver)
+    driver.settle()
     driver.tap("Swollen or hot pack?")
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from typing import Any
 
-from logic.answers.printed import joint_name as name_of_kind
+from logic.answers.spares import joint_name
 from logic.board import board_fields
 from logic.store import Record
 from screens.words import Style, label_of
@@ -45,7 +45,7 @@ def entry_words(record: Record, style: Style) -> tuple[str, str, str]:
         "ride": lambda: f"Ride: {ride_text(body, style)}",
         "check": lambda: f"{body.get('title', 'Check')}: {check_text(body)}",
         "tension": lambda: f"Tension, {body.get('belt', '')} belt: {tension_text(record, style)}",
-        "tightening": lambda: f"Joint: {joint_name(body)}",
+        "tightening": lambda: f"Joint: {joint_name(str(body.get('joint', '')))}",
         "work": lambda: f"Work: {body.get('note', '')}",
         "belt_fitted": lambda: f"New {body.get('belt', '')} belt",
         "note": lambda: str(body.get("note", "")),
@@ -64,13 +64,6 @@ def entry_words(record: Record, style: Style) -> tuple[str, str, str]:
     if record.corrected_by is not None:
         extra.append("corrected")
     return title, ". ".join([when, *extra]), icon
-
-
-def joint_name(body: dict[str, Any]) -> str:
-    """Return the trade name of a joint that was tightened."""
-    key = str(body.get("joint", ""))
-    wanted = key.replace("_", " ")
-    return name_of_kind(wanted or "joint")
 
 
 def ride_text(body: dict[str, Any], style: Style) -> str:
