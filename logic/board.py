@@ -1,101 +1,46 @@
 """Board and its parts: the one description that everything reads."""
 
-import tomllib
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, fields, replace
-from functools import cache
-from pathlib import Path
 from typing import Any
 
+from logic.board_joints import BoardJoint, joint_of, joints_from, with_joint_value
 from logic.errors import InputError
+from logic.fields import (
+    LONGEST_NAME,
+    Field,
+    Option,
+    Value,
+    board_fields,
+    field_of,
+    groups,
+    value_from,
+)
+
+__all__ = [
+    "PARTS",
+    "VERSION",
+    "Board",
+    "BoardJoint",
+    "Controller",
+    "Drive",
+    "Field",
+    "Load",
+    "Motor",
+    "Mount",
+    "Option",
+    "Pack",
+    "Value",
+    "board_fields",
+    "faults",
+    "field_of",
+    "from_dict",
+    "groups",
+    "to_dict",
+    "value_from",
+]
 
 VERSION = 1
-FIELDS_FILE = Path(__file__).resolve().parent.parent / "assets" / "tables" / "board_fields.toml"
-LONGEST_NAME = 40
-
-
-@dataclass(frozen=True)
-class Option:
-    """One answer of a choice."""
-
-    key: str
-    label: str
-
-
-@dataclass(frozen=True)
-class Field:
-    """What a board value is: its words, its quantity and its limits in SI."""
-
-    key: str
-    label: str
-    kind: str
-    need: int
-    help: str
-    quantity: str = ""
-    low: float | None = None
-    high: float | None = None
-    stand_in: str = ""
-    only_one_motor: bool = False
-    options: tuple[Option, ...] = ()
-
-    @property
-    def group(self) -> str:
-        """Return the part of the board it belongs to."""
-        return self.key.partition(".")[0]
-
-    def option(self, key: str) -> Option:
-        """Return a choice's option. Raises InputError for one it does not have."""
-        for option in self.options:
-            if option.key == key:
-                return option
-        raise InputError(self.key, key, "choice")
-
-    def check(self, given: float | str) -> None:
-        """Raise InputError unless `given` (SI, or an option's key) can stand in this field."""
-        if self.kind == "choice":
-            self.option(str(given))
-            return
-        if not isinstance(given, float):
-            raise InputError(self.key, given, "not a number", self.low, self.high, self.quantity)
-        if self.kind == "count" and not given.is_integer():
-            raise InputError(self.key, given, "whole", self.low, self.high, self.quantity)
-        if (self.low is not None and not self.low <= given) or (
-            self.high is not None and not given <= self.high
-        ):
-            raise InputError(self.key, given, "range", self.low, self.high, self.quantity)
-
-
-@cache
-def _page() -> dict[str, Any]:
-    with FIELDS_FILE.open("rb") as file:
-        return tomllib.load(file)
-
-
-@cache
-def board_fields() -> dict[str, Field]:
-    """Return every field of a board by its key, in the order of the file."""
-    found = {}
-    for line in _page()["field"]:
-        options = tuple(Option(**option) for option in line.get("options", ()))
-        rest = {name: value for name, value in line.items() if name not in ("options", "from")}
-        found[line["key"]] = Field(**rest, options=options, stand_in=line.get("from", ""))
-    return found
-
-
-def groups() -> dict[str, str]:
-    """Return the heading of each part of the board, in order."""
-    return dict(_page()["groups"])
-
-
-@dataclass(frozen=True)
-class Value:
-    """One value of a board: SI number or option key, and how it is known (measured, label, guess)."""
-
-    si: float | str
-    known: str = "guess"
-    on: str = ""
-    typed_unit: str = ""
-    note: str = ""
 
 
 class _Part:
@@ -231,6 +176,7 @@ class Board:
     pack: Pack = Pack()
     load: Load = Load()
     mount: Mount = Mount()
+    joints: tuple[BoardJoint, ...] = ()
 
     def __post_init__(self) -> None:
         """Refuse a name that cannot be shown."""
@@ -240,12 +186,22 @@ class Board:
     def value(self, key: str) -> Value | None:
         """Return the value of a field such as "drive.motor_teeth", None when it is not set."""
         group, _, name = key.partition(".")
+        if group == "joints":
+            joint, _, name = name.partition(".")
+            return self.joint(joint).value(name)
         found: Value | None = getattr(getattr(self, group), name)
         return found
+
+    def joint(self, key: str) -> BoardJoint:
+        """Return one joint; an empty one when nothing of it is set."""
+        return joint_of(self.joints, key)
 
     def with_value(self, key: str, value: Value | None) -> "Board":
         """Return a board with one value set, or taken out by None. Raises InputError outside its limits."""
         group, _, name = key.partition(".")
+        if group == "joints":
+            joint, _, name = name.partition(".")
+            return replace(self, joints=with_joint_value(self.joints, joint, name, value))
         return replace(self, **{group: replace(getattr(self, group), **{name: value})})
 
     @property
@@ -298,11 +254,17 @@ def to_dict(board: Board) -> dict[str, Any]:
     for part in PARTS:
         group = part.__name__.lower()
         values = {name: value for name, value in asdict(getattr(board, group)).items() if value is not None}
-        body[group] = {
-            name: {item: content for item, content in value.items() if content != ""}
-            for name, value in values.items()
+        body[group] = {name: _without_blanks(value) for name, value in values.items()}
+    if board.joints:
+        body["joints"] = {
+            joint.key: {name: _without_blanks(asdict(value)) for name, value in joint.values()}
+            for joint in board.joints
         }
     return body
+
+
+def _without_blanks(value: dict[str, Any]) -> dict[str, Any]:
+    return {item: content for item, content in value.items() if content != ""}
 
 
 UPGRADES: dict[int, Callable[[dict[str, Any]], dict[str, Any]]] = {}
@@ -323,10 +285,5 @@ def from_dict(body: dict[str, Any]) -> Board:
     for part in PARTS:
         group = part.__name__.lower()
         parts[group] = part(**{name: value_from(value) for name, value in body.get(group, {}).items()})
-    return Board(body["id"], body["name"], bool(body.get("example", False)), **parts)
-
-
-def value_from(body: dict[str, Any]) -> Value:
-    """Return a value of plain data; whole numbers become floats."""
-    si = body["si"]
-    return Value(**{**body, "si": si if isinstance(si, str) else float(si)})
+    joints = joints_from(body.get("joints", {}))
+    return Board(body["id"], body["name"], bool(body.get("example", False)), **parts, joints=joints)

@@ -5,7 +5,7 @@ from pathlib import Path
 from typing import Any
 from uuid import uuid4
 
-from logic.board import Board, Value, board_fields
+from logic.board import Board, Value, field_of
 from logic.tables import ASSETS
 from logic.units import read
 
@@ -16,10 +16,9 @@ def board_from_text(page: dict[str, Any], *, identity: str, example: bool = Fals
     Raises InputError for text that cannot be read or a value outside its limits.
     """
     board = Board(identity, page["name"], example)
-    fields = board_fields()
     for key, (text, known) in page["values"].items():
-        field = fields[key]
-        if field.kind == "choice":
+        field = field_of(key)
+        if field.kind in ("choice", "named"):
             value = Value(text, known)
         else:
             typed = read(text, field.quantity)

@@ -13,7 +13,10 @@ SYSTEMS = ("metric", "inch")
 
 @dataclass(frozen=True)
 class Person:
-    """Units, reading, tools, and what the phone may do. `scale` and `depth_tool` name rows of measuring_tools.toml."""
+    """Units, reading, tools, and what the phone may do. `scale` and `depth_tool` name rows of measuring_tools.toml.
+
+    `key_arm` is the arm of the hex key from the screw to where the scale pulls; `day` the temperature at the bench in K.
+    """
 
     system: str = "metric"
     mark: str = "."
@@ -27,6 +30,8 @@ class Person:
     bench: bool = False
     vibrate: bool = True
     remind: bool = False
+    key_arm: Value | None = None
+    day: float = 293.15
 
 
 def person_to_dict(person: Person) -> dict[str, Any]:
@@ -38,6 +43,7 @@ def person_from_dict(body: dict[str, Any]) -> Person:
     """Return the settings of plain data; what is not in it keeps its default, what is not known is left out."""
     known = {item.name for item in fields(Person)}
     kept = {name: value for name, value in body.items() if name in known}
-    if kept.get("rider") is not None:
-        kept["rider"] = value_from(kept["rider"])
+    for name in ("rider", "key_arm"):
+        if kept.get(name) is not None:
+            kept[name] = value_from(kept[name])
     return Person(**kept)

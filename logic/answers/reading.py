@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from logic.board import Board, Field, Value, board_fields
+from logic.board import Board, Field, Value, field_of
 from logic.errors import InputError, Missing
 from logic.tables import Row, rows
 from logic.units import quantities
@@ -37,7 +37,7 @@ class Reading:
 
     def __call__(self, key: str) -> float:
         """Return the SI value of a field. Raises Missing when it is not set and nothing stands in for it."""
-        field = RIDER if key == RIDER.key else board_fields()[key]
+        field = RIDER if key == RIDER.key else field_of(key)
         value = self.rider if key == RIDER.key else self.board.value(key)
         unit = quantities()[field.quantity].si if field.quantity else "1"
         if value is None and field.stand_in:

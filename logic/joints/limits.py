@@ -135,7 +135,7 @@ def _of_hole(joint: Joint, screw: Thread, low: One) -> tuple[Limit, ...]:
     )
     plastic = "plastic" in family(joint.into)
     safety = rule("plastic safety") if plastic else rule("strip safety")
-    scatter = 0.0 if plastic else rule("strip scatter")
+    scatter = rule("plastic scatter") if plastic else rule("strip scatter")
     own = shear_from_tensile(
         share=rule("screw shear share"), tensile_stress=strength(joint.strength).number("tensile")
     )

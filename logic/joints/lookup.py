@@ -186,7 +186,7 @@ def engagement_needed(designation: str, *, strength_name: str, material: str) ->
     """
     screw, pitch = thread(designation), thread(designation).pitch
     per_length = hole_shear_area(
-        engagement=1.0,
+        engagement=rule("unit length"),
         pitch=pitch,
         screw_major_min=screw.limit("screw_major_min"),
         hole_pitch_max=screw.limit("hole_pitch_max"),

@@ -67,6 +67,28 @@ def room_left(*, hole_depth: Metre, into_hole: Metre) -> Metre:
     return hole_depth - into_hole
 
 
+@cited("plate + washers + engaged", source="derived length below the head", standing="derived")
+def screw_for_engagement(*, plate: Metre, washers: Metre, engaged: Metre) -> Metre:
+    """Length of screw, below the head, that engages so much of the thread.
+
+    >>> round(screw_for_engagement(plate=0.006, washers=0.001, engaged=0.004) * 1000, 1)
+    11.0
+    """
+    positive(plate=plate, engaged=engaged)
+    return plate + washers + engaged
+
+
+@cited("plate + washers + hole_depth - room", source="derived length below the head", standing="derived")
+def longest_screw(*, plate: Metre, washers: Metre, hole_depth: Metre, room: Metre) -> Metre:
+    """Longest screw that leaves so much room at the end of the hole.
+
+    >>> round(longest_screw(plate=0.006, washers=0.001, hole_depth=0.007, room=0.0005) * 1000, 1)
+    13.5
+    """
+    positive(plate=plate, hole_depth=hole_depth)
+    return plate + washers + hole_depth - room
+
+
 @cited("diameters * nominal_diameter", source="design-news rules of engagement in diameters")
 def engagement_in_diameters(*, diameters: One, nominal_diameter: Metre) -> Metre:
     """Return a rule of engagement as a length.

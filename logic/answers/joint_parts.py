@@ -1,0 +1,260 @@
+"""One joint of a board as its subject sees it: read once, then shared by the results of its card."""
+
+from functools import cached_property
+
+from logic.answers.parts import chosen
+from logic.answers.reading import Reading
+from logic.answers.tension import BeltParts
+from logic.errors import InputError, Missing
+from logic.fields import Field
+from logic.joints.advice import Advice, advise
+from logic.joints.insert_nut import Reuse, reuse
+from logic.joints.limits import NUTS, Joint
+from logic.joints.lookup import Book, ProofTorques, book, locker_for, proof_torques
+from logic.joints.materials import family
+from logic.joints.set_screw import Holding, Seating, flat_holding, holding, key_holding, seating
+from logic.joints.threadlocker import Cure, Locker, cure
+from logic.person import Person
+from logic.tables import Row, pick
+from logic.workings import Given, fresh, given
+
+ARM = Field(
+    "person.key_arm",
+    "Arm of the hex key",
+    "number",
+    0,
+    "From the screw's middle to where the scale pulls, square to the arm.",
+    quantity="length",
+    low=0.02,
+    high=0.5,
+)
+"""The person's own hex key: a setting that is asked for like a value of the board."""
+
+BOOK_FRICTION = 0.14
+"""Friction of the printed tables that are usually quoted."""
+
+SURFACES = {"light alloy": "aluminium", "steel": "steel", "stainless": "stainless", "brass": "brass"}
+"""Surface of a hole by its material's family; the others are plastic."""
+
+
+def screw_surface(strength: str, condition: str) -> str:
+    """Return the row of threadlocker_surfaces.toml that a screw of this class and state has.
+
+    >>> screw_surface("A2-70", "oiled"), screw_surface("8.8", "zinc dry")
+    ('stainless', 'zinc')
+    """
+    if strength[:2] in ("A2", "A4"):
+        return "stainless"
+    if strength in ("titanium", "aluminium", "brass"):
+        return strength
+    return "zinc" if condition.startswith("zinc") else "steel"
+
+
+def family_of(material: str) -> str:
+    """Return the family of a material; "" for a nut, an insert, or what the tables do not have."""
+    try:
+        return family(material)
+    except InputError:
+        return ""
+
+
+class JointParts:
+    """What the results of one joint share."""
+
+    def __init__(self, reading: Reading, key: str, kind: Row, person: Person) -> None:
+        """Take the joint with this key from a reading."""
+        self.read, self.key, self.kind, self.person = reading, key, kind, person
+        self.assumed: list[str] = []
+
+    def text(self, name: str, otherwise: str | None = None) -> str:
+        """Return a named value. Without one, `otherwise` is assumed; Missing when there is nothing to assume."""
+        full = f"joints.{self.key}.{name}"
+        unset = otherwise is not None and self.read.board.value(full) is None
+        if unset and name not in self.assumed and not (self.by_feel and name != "stack"):
+            self.assumed.append(name)
+        return self.read.choice(full, otherwise)
+
+    def optional(self, name: str) -> float | None:
+        """Return a number, None when it is not set."""
+        full = f"joints.{self.key}.{name}"
+        return None if self.read.board.value(full) is None else self.read(full)
+
+    @cached_property
+    def thread(self) -> str:
+        """Thread as the tables name it."""
+        return self.text("thread")
+
+    @cached_property
+    def condition(self) -> str:
+        """State of the threads; wet where locker is wanted, unknown elsewhere."""
+        return self.text("condition", "locker wet" if self.kind.text("grade") != "none" else "unknown")
+
+    @cached_property
+    def by_feel(self) -> bool:
+        """Tell whether this kind of joint has no torque of its own."""
+        return self.kind.text("way") == "feel"
+
+    @cached_property
+    def joint(self) -> Joint:
+        """The joint as the engine takes it."""
+        into = self.text("into", "insert nut") if self.by_feel else self.text("into")
+        tapped = into not in (*NUTS, "brass insert")
+        member = self.read.board.value(f"joints.{self.key}.member")
+        return Joint(
+            thread=self.thread,
+            strength="8.8" if self.by_feel else self.text("strength"),
+            condition="unknown" if self.by_feel else self.condition,
+            into=into,
+            engagement=self.optional("engagement") if tapped else None,
+            head=self.text("head", "socket"),
+            member=None if member is None else str(member.si),
+            washer=self.text("washer", "no") == "yes",
+            running=self.optional("running"),
+            kind=self.kind.text("kind"),
+            solid_stack="stack" in self.asked and self.text("stack", "play") == "solid",
+        )
+
+    @cached_property
+    def asked(self) -> tuple[str, ...]:
+        """Names of the values that are set."""
+        return tuple(name for name, _ in self.read.board.joint(self.key).values())
+
+    @cached_property
+    def advice(self) -> Advice:
+        """How tight. Missing names the value of this board that is not set."""
+        try:
+            return advise(self.joint)
+        except Missing as gap:
+            raise Missing(*(f"joints.{self.key}.{name}" for name in gap.fields)) from gap
+
+    @cached_property
+    def seating(self) -> Seating:
+        """How tight a set screw goes."""
+        return seating(self.thread)
+
+    @cached_property
+    def arm(self) -> float:
+        """Arm of the hex key."""
+        value = self.person.key_arm
+        if value is None:
+            row = pick("hand_tools", tool="hex key")
+            return given(
+                Given(
+                    ARM.label,
+                    fresh(float(row.cells["arm"])),
+                    "m",
+                    "length",
+                    known="assumed",
+                    standing=row.standing,
+                    source=row.source,
+                    where=row.where,
+                )
+            )
+        return given(
+            Given(
+                ARM.label,
+                fresh(float(value.si)),
+                "m",
+                "length",
+                known=value.known,
+                typed_unit=value.typed_unit,
+            )
+        )
+
+    # What a set screw carries
+
+    @cached_property
+    def drive_torque(self) -> float:
+        """Most torque that the current limits let through to one motor pulley."""
+        return BeltParts(self.read).torque
+
+    @cached_property
+    def holding(self) -> Holding:
+        """What the screws alone hold on a round shaft."""
+        return holding(
+            self.thread,
+            shaft_diameter=self.read(f"joints.{self.key}.shaft"),
+            screws=self.text("screws", "one"),
+        )
+
+    @cached_property
+    def carried(self) -> float:
+        """Torque that what carries it may be asked for: the screws' points, a flat or a key."""
+        way = self.text("carries")
+        at = f"joints.{self.key}"
+        if way == "flat":
+            return flat_holding(
+                self.thread, engagement=self.read(f"{at}.engagement"), pulley=self.text("into")
+            )
+        if way == "key":
+            return key_holding(
+                key_width=self.read(f"{at}.key_width"),
+                key_height=self.read(f"{at}.key_height"),
+                key_length=self.read(f"{at}.key_length"),
+                shaft_diameter=self.read(f"{at}.shaft"),
+                pulley=self.text("into"),
+            )
+        return self.holding.least
+
+    # What stands beside it
+
+    @cached_property
+    def book(self) -> Book:
+        """What a printed table says for strong metal."""
+        return book(
+            self.thread,
+            strength_name=self.joint.strength,
+            friction=chosen("Friction of the table", BOOK_FRICTION, "1", "ratio"),
+            head="hexagon" if self.joint.head == "hexagon" else "socket",
+        )
+
+    @cached_property
+    def proof(self) -> ProofTorques:
+        """Torques for three quarters of the proof load."""
+        return proof_torques(self.thread, strength_name=self.joint.strength, condition=self.joint.condition)
+
+    @cached_property
+    def surfaces(self) -> tuple[str, str]:
+        """Surfaces of screw and hole."""
+        set_screw = self.kind.text("way") == "set screw"
+        into = self.text("into", "steel")
+        own = screw_surface("8.8" if set_screw or self.by_feel else self.joint.strength, self.condition)
+        if into in (*NUTS, "brass insert"):
+            return own, "brass" if into == "brass insert" else "zinc" if own == "zinc" else "steel"
+        return own, SURFACES.get(family_of(into), "plastic")
+
+    @cached_property
+    def places(self) -> tuple[str, ...]:
+        """Where threadlocker would get to that it must not."""
+        found = []
+        member = self.read.board.value(f"joints.{self.key}.member")
+        for name in (self.text("into", "nut"), "" if member is None else str(member.si)):
+            kind = family_of(name)
+            if name in ("insert nut", "brass insert", "wood"):
+                found.append(name)
+            elif kind in ("cracking plastic", "plastic"):
+                found.append(kind)
+            elif kind == "soft":
+                found.append("plastic")
+        return tuple(dict.fromkeys(found))
+
+    @cached_property
+    def locker(self) -> Locker:
+        """Grade of threadlocker, or none and why."""
+        return locker_for(self.kind.text("kind"), self.thread, places=self.places, surfaces=self.surfaces)
+
+    @cached_property
+    def cure(self) -> Cure:
+        """How long to leave it at the day's temperature."""
+        day = given(
+            Given("Temperature of the day", fresh(self.person.day), "K", "temperature", known="chosen")
+        )
+        return cure(temperature=day, surfaces=self.surfaces)
+
+    @cached_property
+    def reused(self) -> Reuse | None:
+        """Verdict on the nut, when its drag is measured."""
+        running = self.optional("running")
+        if running is None or self.text("into", "insert nut") != "insert nut":
+            return None
+        return reuse(self.thread, drag=running)
