@@ -134,3 +134,16 @@ def field_of(key: str) -> Field:
 def groups() -> dict[str, str]:
     """Return the heading of each part of the board, in order."""
     return dict(page("board_fields")["groups"])
+
+
+ARM = Field(
+    "person.key_arm",
+    "Arm of the hex key",
+    "number",
+    0,
+    "From the screw's middle to where the scale pulls, square to the arm.",
+    quantity="length",
+    low=0.02,
+    high=0.5,
+)
+"""The person's own hex key: a setting that is asked for like a value of the board."""

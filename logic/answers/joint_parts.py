@@ -6,7 +6,7 @@ from logic.answers.parts import chosen
 from logic.answers.reading import Reading
 from logic.answers.tension import BeltParts
 from logic.errors import InputError, Missing
-from logic.fields import Field
+from logic.fields import ARM
 from logic.joints.advice import Advice, advise
 from logic.joints.insert_nut import Reuse, reuse
 from logic.joints.limits import NUTS, Joint
@@ -17,18 +17,6 @@ from logic.joints.threadlocker import Cure, Locker, cure
 from logic.person import Person
 from logic.tables import Row, pick
 from logic.workings import Given, fresh, given
-
-ARM = Field(
-    "person.key_arm",
-    "Arm of the hex key",
-    "number",
-    0,
-    "From the screw's middle to where the scale pulls, square to the arm.",
-    quantity="length",
-    low=0.02,
-    high=0.5,
-)
-"""The person's own hex key: a setting that is asked for like a value of the board."""
 
 BOOK_FRICTION = 0.14
 """Friction of the printed tables that are usually quoted."""

@@ -20,5 +20,14 @@ PAGES = {
     "bench.faults": "screens.bench.faults.FaultsPage",
     "bench.fault": "screens.bench.fault.FaultPage",
     "bench.spares": "screens.bench.spares.SparesPage",
+    "bench.joints": "screens.bench.joints.JointsPage",
+    "bench.joint": "screens.bench.joint.JointPage",
+    "bench.joint_edit": "screens.bench.joint_edit.JointEdit",
+    "bench.joint_value": "screens.bench.joint_value.JointValue",
+    "bench.joint_done": "screens.bench.joint_done.JointDone",
+    "bench.lookup": "screens.bench.lookup.LookUpPage",
+    "bench.lookup_card": "screens.bench.lookup_card.LookUpCard",
+    "bench.locker": "screens.bench.locker.LockerPage",
+    "bench.reach": "screens.bench.reach.ReachPage",
 }
 """Class of each page by its name; it is imported at the first visit."""

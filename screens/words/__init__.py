@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from logic.answers.asked import asked_fields
 from logic.answers.questions import questions
 from logic.answers.reading import Result
-from logic.board import board_fields
+from logic.board import board_fields, field_of
 from logic.errors import InputError
+from logic.fields import ARM
 from logic.units import MINUS, Shown, number_text, quantities, show, show_in
 
 KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
@@ -65,6 +66,10 @@ def label_of(key: str) -> str:
     """Return the words of a board field or a setting."""
     if key == "rider.mass":
         return "Rider"
+    if key.startswith("joints."):
+        return field_of(key).label
+    if key == ARM.key:
+        return ARM.label
     field = board_fields().get(key) or asked_fields().get(key)
     if field is None and key in questions():
         field = questions()[key].field

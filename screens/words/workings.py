@@ -32,6 +32,8 @@ QUANTITY_OF = {
     "rad": "angle",
     "s": "time",
     "K": "temperature",
+    "Pa": "stress",
+    "1/m": "threads_per_length",
     "F": "capacitance",
     "ohm/m": "resistance_per_length",
     "W/m": "heat_per_length",
@@ -40,7 +42,7 @@ QUANTITY_OF = {
 }
 """The quantity in which a number of a working is shown, by its SI unit; a number without one is shown plain."""
 
-LONG, THIN, HOUR = 100.0, 1e-3, 3600.0
+LONG, THIN, HOUR, COLDEST = 100.0, 1e-3, 3600.0, 150.0
 
 
 def quantity_of(value: float, unit: str) -> str:
@@ -54,6 +56,8 @@ def quantity_of(value: float, unit: str) -> str:
         return "distance" if size >= LONG else "way"
     if unit == "m**2" and size < THIN:
         return "section"
+    if unit == "K" and size < COLDEST:
+        return "temperature_step"
     if unit == "s" and size >= HOUR:
         return "long_time"
     return QUANTITY_OF.get(unit, "")

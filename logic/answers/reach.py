@@ -1,0 +1,99 @@
+"""Does the screw reach: engaged thread, room to the windings, and which screws would do."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import cache, partial
+
+from logic.answers.reading import Item, Open, attempt
+from logic.errors import InputError, Missing
+from logic.fields import Field, Value, fields_of, page
+from logic.joints.reach import Reach, longest_screw, reach, screw_for_engagement
+from logic.tables import pick
+from logic.workings import Given, Recorder, fresh, given, recording
+
+NAMES = ("screw_length", "plate", "washers", "thread_depth", "hole_depth")
+
+
+@cache
+def reach_fields() -> dict[str, Field]:
+    """Return the five lengths that are measured, by name."""
+    return fields_of(page("reach_fields")["field"])
+
+
+@dataclass(frozen=True)
+class ReachCard:
+    """How the screw sits. `verdict` is that of the engine, "does not reach", or "" while a length is missing."""
+
+    items: dict[str, Item]
+    verdict: str
+    short: bool
+    missing: tuple[str, ...]
+    problem: InputError | None
+
+
+class _Parts:
+    """The lengths, read once."""
+
+    def __init__(self, thread: str, lengths: Mapping[str, Value], material: str, *, through: bool) -> None:
+        missing = tuple(name for name in NAMES if name not in lengths)
+        if missing:
+            raise Missing(*missing)
+        fields = reach_fields()
+        self.at = {
+            name: given(
+                Given(
+                    fields[name].label,
+                    fresh(float(lengths[name].si)),
+                    "m",
+                    "length",
+                    known=lengths[name].known,
+                    typed_unit=lengths[name].typed_unit,
+                )
+            )
+            for name in NAMES
+        }
+        self.reach: Reach = reach(thread, **self.at, material=material, through=through)
+
+    def shortest(self, engaged: float) -> float:
+        """Return the shortest screw that engages so much."""
+        return screw_for_engagement(plate=self.at["plate"], washers=self.at["washers"], engaged=engaged)
+
+    def longest(self) -> float:
+        """Return the longest screw that keeps clear of the end."""
+        return longest_screw(
+            plate=self.at["plate"],
+            washers=self.at["washers"],
+            hole_depth=self.at["hole_depth"],
+            room=pick("reach_rules", rule="close").number("length"),
+        )
+
+
+ITEMS: dict[str, Callable[[_Parts], float]] = {
+    "engaged": lambda parts: parts.reach.engaged,
+    "least": lambda parts: parts.reach.least,
+    "wanted": lambda parts: parts.reach.wanted,
+    "room": lambda parts: parts.reach.room,
+    "shortest": lambda parts: parts.shortest(parts.reach.least),
+    "longest": lambda parts: parts.longest(),
+}
+
+
+def reach_card(
+    thread: str, lengths: Mapping[str, Value], material: str, *, through: bool = True
+) -> ReachCard:
+    """Return how a screw sits in its hole. `through` tells a hole that opens to the windings."""
+    with recording() as recorder:
+        try:
+            parts = _Parts(thread, lengths, material, through=through)
+        except Missing as gap:
+            return ReachCard({}, "", short=False, missing=gap.fields, problem=None)
+        except InputError as problem:
+            verdict = "does not reach" if problem.reason == "does not reach" else ""
+            return ReachCard({}, verdict, short=False, missing=(), problem=problem)
+        items = {name: _item(recorder, parts, name) for name in ITEMS}
+    return ReachCard(items, parts.reach.verdict, parts.reach.short, (), None)
+
+
+def _item(recorder: Recorder, parts: _Parts, name: str) -> Item:
+    found = attempt(recorder, name, "length", partial(ITEMS[name], parts))
+    return Open(name, problem=found.problem) if isinstance(found, Open) else found

@@ -1,0 +1,115 @@
+"""One joint of the board: how tight, how, with what, and that it was done."""
+
+from typing import Any
+
+from kivy.properties import StringProperty
+
+from logic.answers.joints import joint_card, kind_of
+from logic.answers.reading import Open, Result
+from logic.board import Board
+from logic.store import Record
+from screens.bench.joint_column import CardPage
+from screens.state import Undo
+from screens.widgets.load import load_kv
+from screens.widgets.row import Section
+from screens.widgets.text import Text
+from screens.words.joints import again_text, is_due, summary, tightened_text, torque_text
+
+
+def board_of(page: Any) -> Board:  # noqa: ANN401  (any AppPage)
+    """Return the board whose joints are shown: the saved one, or the scratch board with its trial."""
+    state = page.state
+    board: Board = state.board if state.is_scratch else state.saved
+    return board
+
+
+def rides_since(page: Any, record: Record | None) -> int:  # noqa: ANN401  (any AppPage)
+    """Return how many rides the log has after an entry."""
+    if record is None:
+        return 0
+    rides = page.state.store.page(page.state.saved.id, "ride", limit=50)
+    return sum(ride.at > record.at for ride in rides)
+
+
+class JointPage(CardPage):
+    """Shows the joint with the key `joint`."""
+
+    done_text = StringProperty()
+
+    def refresh(self) -> None:
+        """Work the joint out anew and show it."""
+        key = self.args["joint"]
+        self.card = joint_card(board_of(self), key, self.state.person)
+        self.title = kind_of(key).text("name")
+        self.body.clear_widgets()
+        self.add_answer()
+        self._add_inputs()
+        self.add_pull()
+        self.add_notes()
+        self.add_locker()
+        self.add_work()
+        self._add_record()
+        self.add_alike()
+        self.add_workings()
+        torque = self.card.torque
+        shown = torque_text(torque, self.style, inch=self.style.system == "inch") if torque else "by feel"
+        self.done_text = f"Done: {shown}"
+
+    def _add_inputs(self) -> None:
+        known = self.card.joint.known
+        self.add(
+            self.row(
+                lambda: self.shell.go("bench.joint_edit", joint=self.args["joint"]),
+                title=summary(self.card.joint, self.style),
+                detail=f"{known}. Tap to change" if known else "Tap to describe this joint",
+                icon="edit",
+            )
+        )
+        item = self.card.items["wrench"]
+        if isinstance(item, Open) and item.missing:
+            first = item.missing[0]
+            self.add(
+                self.row(lambda: self.shell.go("bench.joint_value", key=first), title="Add it", icon="plus")
+            )
+
+    def _add_record(self) -> None:
+        record = self.state.last("tightening", joint=self.args["joint"])
+        now, rides = self.state.clock(), rides_since(self, record)
+        due = is_due(record, now, rides)
+        self.add(
+            Section(title="Record"),
+            Text(text=tightened_text(record, now, self.style), bold=True),
+            Text(text=again_text(self.card, record, now, rides), tone="trial" if due else "text", bold=due),
+            self.row(
+                lambda: self.shell.go("bench.joint_done", joint=self.args["joint"]),
+                title="Record other figures, a look, who, a note",
+                icon="log",
+            ),
+        )
+
+    def done(self) -> None:
+        """Write into the log that the joint was set as shown: one tap, with undo."""
+        card, torque = self.card, self.card.torque
+        tool = self.state.store.get("joint_tool", "torque wrench") if torque else "by feel"
+        number = self.state.record("tightening", record_body(card, torque=torque, tool=tool))
+        self.state.undo = Undo("Recorded", lambda: self.state.take_back(number))
+
+
+def record_body(card: Any, *, torque: float | None, tool: str, **more: Any) -> dict[str, Any]:  # noqa: ANN401  (plain data of the log)
+    """Return the body of a tightening."""
+    limit = card.items["wrench_ceiling"]
+    return {
+        "joint": card.key,
+        "torque": torque,
+        "setting": card.torque,
+        "ceiling": limit.value if isinstance(limit, Result) else None,
+        "tool": tool,
+        "locker": "none" if card.locker is None else card.locker.grade,
+        "by": "",
+        "note": "",
+        "looked": False,
+        **more,
+    }
+
+
+load_kv(__file__)

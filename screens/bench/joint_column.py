@@ -1,0 +1,230 @@
+"""The card of a joint as widgets in a column: for a joint of the board and for one that is looked up."""
+
+from functools import partial
+from typing import Any
+
+from kivy.properties import ObjectProperty
+
+from logic.answers.joints import JointCard
+from logic.answers.reading import Item, Open, Result
+from logic.fields import joint_fields
+from logic.joints.threadlocker import steps
+from logic.units import show_in
+from screens.page import AppPage
+from screens.widgets.notice import Notice
+from screens.widgets.result import Result as ResultCard
+from screens.widgets.result import ResultFlow
+from screens.widgets.row import Row, Section
+from screens.widgets.stepper import Stepper
+from screens.widgets.text import Text
+from screens.words import offer, refusal, sureness
+from screens.words.joints import (
+    CAUTIONS,
+    FEEL,
+    HOW,
+    ITEMS,
+    LIMITS,
+    NOTES,
+    NOTICES,
+    locker_text,
+    set_text,
+    shown_items,
+    tool_text,
+    torque_text,
+)
+
+COLDEST, HOTTEST, STEP = 263.15, 313.15, 5.0
+"""Temperatures of the bench that can be asked for, in K, and the step of the buttons."""
+
+
+class CardPage(AppPage):
+    """A page that shows a `JointCard` in the column `body`."""
+
+    body = ObjectProperty()
+
+    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
+        """Keep the card that is shown."""
+        self.card: JointCard | None = None
+        super().__init__(*args, nav=False, **kwargs)
+
+    def add(self, *widgets: Any) -> None:  # noqa: ANN401  (widgets have no common public type)
+        """Put widgets at the end of the column."""
+        for widget in widgets:
+            self.body.add_widget(widget)
+
+    def row(self, act: Any, **words: Any) -> Row:  # noqa: ANN401  (Kivy's properties)
+        """Return a row that does something."""
+        row = Row(**words)
+        row.bind(on_release=lambda *_: act())
+        return row
+
+    def add_answer(self) -> None:
+        """Hazard, setting and ceiling, what limits it; or how it is set by feel; or what is missing."""
+        card, style = self.card, self.style
+        word, key = card.notice
+        if word:
+            self.add(Notice(word=word, text=NOTICES[key]))
+        item = card.items["wrench"]
+        if isinstance(item, Result):
+            self._add_torque(item)
+        elif isinstance(item, Open) and item.missing:
+            self.add(Text(text=offer(item.missing), role="strong", bold=True))
+        elif isinstance(item, Open) and item.problem is not None:
+            self.add(Text(text=refusal(item.problem, style), role="strong", bold=True))
+        else:
+            how = card.kind.text("how") if "how" in card.kind else HOW.get(card.feel, "")
+            self.add(Text(text=FEEL.get(card.feel, "By feel"), role="title", bold=True), Text(text=how))
+
+    def _add_torque(self, item: Result) -> None:
+        card, style = self.card, self.style
+        inch = style.system == "inch"
+        ceiling = card.items["wrench_ceiling"].value
+        number, unit = torque_text(item.value, style, inch=inch).split("\u00a0")
+        head = ResultCard(
+            label=ITEMS["wrench"],
+            value=number,
+            unit=unit,
+            detail=set_text(item.value, ceiling, style, inch=not inch),
+            difference=f"Never above {torque_text(ceiling, style, inch=inch)}",
+            standing=sureness(item),
+        )
+        head.bind(on_open=partial(self.open_working, "wrench"))
+        self.add(head, Text(text=f"Limit: {LIMITS[card.limit]}.", bold=True))
+        setting = card.items["setting"]
+        if card.joint.running is not None and isinstance(setting, Result):
+            drag = torque_text(float(card.joint.running.si), style, inch=inch)
+            self.add(
+                Text(
+                    text=f"{torque_text(setting.value, style, inch=inch)} for the clamp and {drag} for the nut's drag."
+                )
+            )
+
+    def add_pull(self) -> None:
+        """The same torque as a pull on the person's own hex key."""
+        card, style = self.card, self.style
+        item = card.items.get("pull")
+        if not isinstance(item, Result):
+            return
+        flow = ResultFlow()
+        unit = self.state.person.scale_unit
+        arm = self.state.person.key_arm
+        arm_text = style.number(next(one.value for one in item.inputs if one.quantity == "length"), "length")
+        scale = show_in(item.value, "force", unit, mark=style.mark, digits=3)
+        pull = self.result("pull", f"{scale} on the scale, {arm_text} from the screw, square to the arm.")
+        flow.add_widget(pull)
+        for name in ("drive_torque", "carried"):
+            if name in card.items:
+                flow.add_widget(self.result(name, ""))
+        self.add(flow)
+        known = "assumed" if arm is None else arm.known
+        self.add(
+            self.row(
+                lambda: self.shell.go("bench.joint_value", key="person.key_arm"),
+                title="Arm of your hex key",
+                detail=known,
+                value=arm_text,
+            )
+        )
+
+    def add_notes(self) -> None:
+        """What deserves a word, and what was assumed."""
+        card = self.card
+        for note in card.notes:
+            self.add(Text(text=NOTES[note]))
+        if card.assumed:
+            names = ", ".join(joint_fields()[name].label.lower() for name in card.assumed)
+            self.add(Text(text=f"Assumed: {names}.", tone="second"))
+
+    def add_locker(self) -> None:
+        """Grade, preparation and cure; or none and why."""
+        card, style = self.card, self.style
+        self.add(Section(title="Threadlocker"), Text(text=locker_text(card), bold=True))
+        locker = card.locker
+        if locker is None or locker.grade == "none":
+            return
+        first = steps("put on")[0]
+        self.add(
+            Text(
+                text=f"{first} {'Activator on the threads, let it dry.' if locker.activator else ''}".strip()
+            )
+        )
+        for caution in locker.cautions:
+            self.add(Text(text=CAUTIONS[caution], tone="second"))
+        item = card.items["cure"]
+        if isinstance(item, Result):
+            flow = ResultFlow()
+            flow.add_widget(self.result("cure", "Longer in the cold. Then ride."))
+            self.add(flow)
+        else:
+            self.add(Text(text="Too cold to cure: warm the parts and the bench first.", bold=True))
+        day = Stepper(
+            label="Temperature at the bench", value=style.number(self.state.person.day, "temperature")
+        )
+        day.bind(on_step=lambda _, sign: self.step_day(sign))
+        self.add(day)
+
+    def add_work(self) -> None:
+        """Tool, order and what may be used again."""
+        card = self.card
+        self.add(Section(title="Tool and order"))
+        tool = tool_text(card)
+        if tool:
+            self.add(Text(text=f"{tool}. Try the tool first: its size is from memory.", bold=True))
+        self.add(Text(text=card.kind.text("order")), Text(text=card.kind.text("reuse")))
+        item = card.items.get("drag_reuse")
+        if isinstance(item, Result):
+            least = torque_text(item.value, self.style, inch=self.style.system == "inch")
+            used = card.reused
+            verdict = (
+                ""
+                if used is None
+                else " This one passes."
+                if used.verdict == "pass"
+                else " This one does not."
+            )
+            self.add(Text(text=f"An insert nut is used again only from a drag of {least}.{verdict}"))
+
+    def add_alike(self) -> None:
+        """Threads that this one can be mistaken for."""
+        if not self.card.alike:
+            return
+        self.add(Section(title="Looks alike"))
+        for position, (other, warning) in enumerate(self.card.alike):
+            word = "notice" if position == 0 and not self.card.notice[0] else ""
+            self.add(Notice(word=word, text=f"{other}: {warning}"))
+
+    def add_workings(self) -> None:
+        """Every other result, each with its working."""
+        flow = ResultFlow()
+        for name in shown_items(self.card):
+            flow.add_widget(self.result(name, ""))
+        if flow.children:
+            self.add(Section(title="How it is worked out"), flow)
+
+    def result(self, name: str, detail: str) -> ResultCard:
+        """Return the card of one result."""
+        item: Item = self.card.items[name]
+        card = ResultCard(
+            compact=True, label=ITEMS[name], detail=detail, has_working=isinstance(item, Result)
+        )
+        if isinstance(item, Result):
+            shown = self.style.shown(item.value, item.quantity)
+            card.value, card.unit, card.standing = shown.number, shown.unit, sureness(item)
+            card.bind(on_open=partial(self.open_working, name))
+        else:
+            card.value = "–"
+            card.detail = offer(item.missing) if item.missing else ""
+            if item.problem is not None:
+                card.detail = refusal(item.problem, self.style)
+        return card
+
+    def open_working(self, name: str, *_: object) -> None:
+        """Open the working of a result."""
+        item = self.card.items[name]
+        if isinstance(item, Result):
+            self.shell.go("working", item=item, label=ITEMS[name])
+
+    def step_day(self, sign: int) -> None:
+        """Say how warm it is at the bench."""
+        day = min(max(self.state.person.day + sign * STEP, COLDEST), HOTTEST)
+        self.state.set_person(day=day)

@@ -1,0 +1,225 @@
+"""Words of the joints: limits, hazards, the two torques in both units, and a joint in one line."""
+
+from datetime import datetime
+from math import floor
+
+from logic.answers.joint_options import option_label
+from logic.answers.joints import JointCard, look_again
+from logic.answers.reading import Result
+from logic.board import BoardJoint, Value
+from logic.fields import joint_fields
+from logic.store import Record
+from logic.units import show_in
+from screens.words import Style
+from screens.words.tension import ago
+
+ITEMS = {
+    "setting": "Set, without the nut's drag",
+    "ceiling": "Never above, without the drag",
+    "wrench": "Set",
+    "wrench_ceiling": "Never above",
+    "pull": "Pull on the hex key",
+    "lower_preload": "Clamp left at the most friction",
+    "upper_preload": "Clamp at the least friction",
+    "drive_torque": "This motor makes up to",
+    "carried": "This pulley's hold may be asked for",
+    "slip": "Set screws alone slip at",
+    "bare_most": "Alone, with a factor of 4",
+    "bare_least": "Alone, with a factor of 8",
+    "screw strength": "Limit: the screw stretches",
+    "screw twists off": "Limit: the screw twists off",
+    "hole strips": "Limit: the hole strips",
+    "screw strips": "Limit: the screw's thread strips",
+    "head sinks in": "Limit: the head sinks in",
+    "insert spins": "Limit: the brass insert spins",
+    "bearing stack": "Limit: the bearing stack",
+    "wood crushes": "What crushes the wood",
+    "cure": "Leave to cure for",
+    "locking": "Locker breaks loose at about",
+    "drag_least": "A used insert drags at least",
+    "drag_most": "A new insert drags at most",
+    "drag_reuse": "Use the nut again from a drag of",
+    "book": "A table for strong metal says",
+    "proof_lowest": "75 % of proof, least friction",
+    "proof_usual": "75 % of proof, usual friction",
+    "proof_highest": "75 % of proof, most friction",
+    "needed": "Engagement for the screw to break first",
+    "engaged": "Thread engaged",
+    "least": "At least, one diameter",
+    "wanted": "Wanted in this metal",
+    "room": "Room to the end of the hole",
+    "shortest": "Shortest screw that is enough",
+    "longest": "Longest screw that keeps clear",
+}
+"""Label of each result."""
+
+LIMITS = {
+    "screw strength": "the screw itself, at 90 % of its yield",
+    "screw twists off": "the screw twists off",
+    "hole strips": "the thread in the hole strips",
+    "screw strips": "the thread of the screw strips",
+    "head sinks in": "the head sinks into the part below it",
+    "insert spins": "the brass insert spins in the plastic",
+    "bearing stack": "the bearings and rings of the stack",
+    "hex of the screw": "the small hex and the point of the set screw",
+}
+FEEL = {
+    "wood": "By feel: wood",
+    "soft hub": "By feel: soft hub",
+    "bearing play": "By feel: bearing play",
+    "bushing setting": "By feel: bushing setting",
+    "too small for a wrench": "By feel: too little for a wrench",
+}
+HOW = {
+    "wood": "Washer just dents the wood.",
+    "soft hub": "Large washers or metal sleeves. Turn until the pulley sits flat and does not move by hand; the hub must not bulge.",
+    "bearing play": "Wheel spins free, no wobble felt at the rim.",
+    "too small for a wrench": "By hand, with the short end of the key, until the seal just flattens.",
+}
+NOTICES = {
+    "pulley slips bare": "These set screws on a round shaft cannot carry this motor. The pulley slips, the brake goes with it. Use a flat or a key.",
+    "pulley slips flat": "This flat cannot carry this motor. The pulley slips, the brake goes with it. Use a key, or a longer thread in the pulley.",
+    "pulley slips key": "This key cannot carry this motor. The pulley slips, the brake goes with it. Use a longer or a higher key.",
+    "nut is worn": "This nut drags too little and can work loose while riding. Fit a new one.",
+    "too few threads": "Less than one diameter of thread is engaged. The hole can strip. Use a longer screw.",
+}
+NOTES = {
+    "hard washer": "A hard flat washer under the head lifts this limit.",
+    "class gains nothing": "A stronger class gains nothing here: the aluminium decides, not the screw.",
+    "head not checked": "Not checked: whether the head sinks in. Its size or the metal below it is not known here.",
+    "add the drag": "The nut's own drag comes on top. Measure it on the loose nut and add it to this joint.",
+}
+CAUTIONS = {
+    "smaller grade": "A stronger grade could twist a screw this small or round its hex.",
+    "inactive surface": "One of the metals starts the cure slowly: an activator helps; without one leave it longer and try one screw first.",
+}
+TOOLS = {"torque wrench": "Torque wrench", "hex key and scale": "Hex key and scale", "by feel": "By feel"}
+MEASURES = {"wrench": "torque", "ceiling": "torque"}
+
+
+def torque_text(torque: float, style: Style, *, inch: bool) -> str:
+    """Return a torque, in lbf·in never rounded up: a ceiling must stay one.
+
+    >>> torque_text(1.6, Style(), inch=True).replace(chr(160), " ")
+    '14.1 lbf·in'
+    """
+    if not inch:
+        return str(show_in(torque, "torque", "N·m", mark=style.mark, digits=3))
+    pounds = show_in(torque, "torque", "lbf·in", mark=".", digits=9)
+    tenths = floor(float(pounds.number.replace("\u202f", "")) * 10.0 + 1e-6) / 10.0
+    return f"{style.plain(tenths, 4)}\u00a0lbf·in"
+
+
+def set_text(setting: float, ceiling: float, style: Style, *, inch: bool) -> str:
+    """Return the sentence of a joint in one unit."""
+    return (
+        f"Set {torque_text(setting, style, inch=inch)}, never above {torque_text(ceiling, style, inch=inch)}."
+    )
+
+
+def answer_text(card: JointCard, style: Style) -> str:
+    """Return the answer of a joint for a list: its torque, how it is set, or that it is not known."""
+    if card.torque is not None:
+        return torque_text(card.torque, style, inch=style.system == "inch")
+    return "by feel" if card.feel else "not known"
+
+
+def value_text(name: str, value: Value | None, style: Style) -> str:
+    """Return one value of a joint as it is shown."""
+    if value is None:
+        return "not set"
+    field = joint_fields()[name]
+    if field.kind in ("choice", "named"):
+        return option_label(field, str(value.si))
+    return style.typed(float(value.si), field.quantity, value.typed_unit)
+
+
+def summary(joint: BoardJoint, style: Style) -> str:
+    """Return a joint in one line: "8 × M4, class 8.8, 6 mm in aluminium 6061-T6"."""
+    if joint.thread is None:
+        return "Size not set"
+    fields = joint_fields()
+    count = "" if joint.count is None else f"{style.plain(float(joint.count.si))} × "
+    parts = [f"{count}{joint.thread.si}"]
+    if joint.strength is not None:
+        parts.append(option_label(fields["strength"], str(joint.strength.si)))
+    if joint.carries is not None:
+        parts.append(f"on {option_label(fields['carries'], str(joint.carries.si)).lower()}")
+    if joint.into is not None:
+        into = option_label(fields["into"], str(joint.into.si))
+        long = joint.engagement
+        deep = "" if long is None else f"{style.typed(float(long.si), 'length', long.typed_unit)} "
+        parts.append(f"{deep}in {into}" if deep or into[:2] != "a " else f"with {into}")
+    return ", ".join(parts)
+
+
+def locker_text(card: JointCard) -> str:
+    """Return grade and label of the threadlocker, or none and why."""
+    locker = card.locker
+    if locker is None:
+        return "Not known until the thread is."
+    if locker.grade == "none":
+        return locker.reason if locker.reason.startswith("None") else f"None: {locker.reason}"
+    return f"{locker.grade.capitalize()} strength: {locker.label}."
+
+
+def tool_text(card: JointCard) -> str:
+    """Return the tools of a joint, by head and nut."""
+    row, joint = card.tools, card.joint
+    if row is None:
+        return ""
+    if card.kind.text("way") == "set screw":
+        return f"{row.text('set_screw')} hex key"
+    head = "socket" if joint.head is None else str(joint.head.si)
+    nut = f"{row.text('nut')} spanner"
+    own = nut if head == "hexagon" else f"{row.text(head)} hex key"
+    into = "" if joint.into is None else str(joint.into.si)
+    return f"{own}, {nut} on the nut" if into in ("nut", "insert nut") and own != nut else own
+
+
+def tightened_text(record: Record | None, now: datetime, style: Style) -> str:
+    """Return what the log says of a joint."""
+    if record is None:
+        return "Not recorded yet."
+    body = record.body
+    when = ago(record.at, now)
+    by = f" by {body['by']}" if body.get("by") else ""
+    if body.get("looked"):
+        return f"Looked at {when}{by}: the paint line was whole."
+    torque = body.get("torque")
+    how = torque_text(torque, style, inch=style.system == "inch") if torque else "by feel"
+    tool = TOOLS.get(body.get("tool", ""), "").lower()
+    tool = f", {tool}" if torque and tool else ""
+    locker = body.get("locker") or "none"
+    lock = f", {locker} locker" if locker != "none" else ""
+    note = f" {body['note']}" if body.get("note") else ""
+    return f"Tightened {when}{by}: {how}{tool}{lock}.{note}"
+
+
+def again_text(card: JointCard, record: Record | None, now: datetime, rides: int) -> str:
+    """Return the line that says when the joint is looked at again, or that it is time."""
+    if record is not None and not record.body.get("looked"):
+        due = look_again(since=now - record.at, rides=rides)
+        if due:
+            return f"Look at it again now. {card.kind.text('again')}"
+    return card.kind.text("again")
+
+
+def is_due(record: Record | None, now: datetime, rides: int) -> bool:
+    """Tell whether a recorded joint wants to be looked at."""
+    return (
+        record is not None
+        and not record.body.get("looked")
+        and look_again(since=now - record.at, rides=rides)
+    )
+
+
+def shown_items(card: JointCard) -> tuple[str, ...]:
+    """Return the results that stand under "How it is worked out": not those that the card shows above."""
+    above = {"wrench", "pull", "cure", "drive_torque", "carried"}
+    plain = card.joint.running is None
+    return tuple(
+        name
+        for name, item in card.items.items()
+        if isinstance(item, Result) and name not in above and not (plain and name == "setting")
+    )
