@@ -110,8 +110,9 @@ class JointParts:
     @cached_property
     def advice(self) -> Advice:
         """How tight. Missing names the value of this board that is not set."""
+        joint = self.joint
         try:
-            return advise(self.joint)
+            return advise(joint)
         except Missing as gap:
             raise Missing(*(f"joints.{self.key}.{name}" for name in gap.fields)) from gap
 

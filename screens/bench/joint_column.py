@@ -1,13 +1,12 @@
 """The card of a joint as widgets in a column: for a joint of the board and for one that is looked up."""
 
 from functools import partial
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from kivy.properties import ObjectProperty
 
-from logic.answers.joints import JointCard
 from logic.answers.reading import Item, Open, Result
-from logic.fields import joint_fields
+from logic.fields import ARM, joint_fields
 from logic.joints.threadlocker import steps
 from logic.units import show_in
 from screens.page import AppPage
@@ -32,6 +31,9 @@ from screens.words.joints import (
     tool_text,
     torque_text,
 )
+
+if TYPE_CHECKING:
+    from logic.answers.joints import JointCard
 
 COLDEST, HOTTEST, STEP = 263.15, 313.15, 5.0
 """Temperatures of the bench that can be asked for, in K, and the step of the buttons."""
@@ -59,7 +61,7 @@ class CardPage(AppPage):
         return row
 
     def add_answer(self) -> None:
-        """Hazard, setting and ceiling, what limits it; or how it is set by feel; or what is missing."""
+        """Add hazard, setting and ceiling, what limits it; or how it is set by feel; or what is missing."""
         card, style = self.card, self.style
         word, key = card.notice
         if word:
@@ -85,11 +87,15 @@ class CardPage(AppPage):
             value=number,
             unit=unit,
             detail=set_text(item.value, ceiling, style, inch=not inch),
-            difference=f"Never above {torque_text(ceiling, style, inch=inch)}",
             standing=sureness(item),
         )
         head.bind(on_open=partial(self.open_working, "wrench"))
-        self.add(head, Text(text=f"Limit: {LIMITS[card.limit]}.", bold=True))
+        never = torque_text(ceiling, style, inch=inch)
+        self.add(
+            head,
+            Text(text=f"Never above {never}:", role="strong", bold=True),
+            Text(text=f"{LIMITS[card.limit]}.".capitalize()),
+        )
         setting = card.items["setting"]
         if card.joint.running is not None and isinstance(setting, Result):
             drag = torque_text(float(card.joint.running.si), style, inch=inch)
@@ -100,7 +106,7 @@ class CardPage(AppPage):
             )
 
     def add_pull(self) -> None:
-        """The same torque as a pull on the person's own hex key."""
+        """Add the same torque as a pull on the person's own hex key."""
         card, style = self.card, self.style
         item = card.items.get("pull")
         if not isinstance(item, Result):
@@ -108,7 +114,7 @@ class CardPage(AppPage):
         flow = ResultFlow()
         unit = self.state.person.scale_unit
         arm = self.state.person.key_arm
-        arm_text = style.number(next(one.value for one in item.inputs if one.quantity == "length"), "length")
+        arm_text = style.number(next(one.value for one in item.inputs if one.name == ARM.label), "length")
         scale = show_in(item.value, "force", unit, mark=style.mark, digits=3)
         pull = self.result("pull", f"{scale} on the scale, {arm_text} from the screw, square to the arm.")
         flow.add_widget(pull)
@@ -127,7 +133,7 @@ class CardPage(AppPage):
         )
 
     def add_notes(self) -> None:
-        """What deserves a word, and what was assumed."""
+        """Add what deserves a word, and what was assumed."""
         card = self.card
         for note in card.notes:
             self.add(Text(text=NOTES[note]))
@@ -136,7 +142,7 @@ class CardPage(AppPage):
             self.add(Text(text=f"Assumed: {names}.", tone="second"))
 
     def add_locker(self) -> None:
-        """Grade, preparation and cure; or none and why."""
+        """Add grade, preparation and cure; or none and why."""
         card, style = self.card, self.style
         self.add(Section(title="Threadlocker"), Text(text=locker_text(card), bold=True))
         locker = card.locker
@@ -164,7 +170,7 @@ class CardPage(AppPage):
         self.add(day)
 
     def add_work(self) -> None:
-        """Tool, order and what may be used again."""
+        """Add tool, order and what may be used again."""
         card = self.card
         self.add(Section(title="Tool and order"))
         tool = tool_text(card)
@@ -185,7 +191,7 @@ class CardPage(AppPage):
             self.add(Text(text=f"An insert nut is used again only from a drag of {least}.{verdict}"))
 
     def add_alike(self) -> None:
-        """Threads that this one can be mistaken for."""
+        """Add threads that this one can be mistaken for."""
         if not self.card.alike:
             return
         self.add(Section(title="Looks alike"))
@@ -194,7 +200,7 @@ class CardPage(AppPage):
             self.add(Notice(word=word, text=f"{other}: {warning}"))
 
     def add_workings(self) -> None:
-        """Every other result, each with its working."""
+        """Add every other result, each with its working."""
         flow = ResultFlow()
         for name in shown_items(self.card):
             flow.add_widget(self.result(name, ""))

@@ -7,8 +7,7 @@ from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, Strin
 from logic.answers.joints import JointCard, joint_card
 from logic.board import Field, Value
 from screens.bench.joint import board_of, record_body
-from screens.board.name import NameInput  # noqa: F401  (joint_done.kv names it)
-from screens.entry import Entry
+from screens.entry import Entry  # noqa: F401  (joint_done.kv names it)
 from screens.page import AppPage
 from screens.state import Undo
 from screens.widgets.keypad import Keypad

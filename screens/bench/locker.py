@@ -14,6 +14,7 @@ from screens.words.joints import CAUTIONS
 
 SIZES = ("M3", "M4", "M5", "M6", "M8", "M10")
 HOUR = 3600.0
+COLD = "Below 5 °C it may never cure: warm the parts first."
 DAYS = (278.15, 283.15, 288.15, 295.15)
 """Temperatures of the cure that are listed, in K."""
 
@@ -21,7 +22,7 @@ DAYS = (278.15, 283.15, 288.15, 295.15)
 class LockerPage(AppPage):
     """A choice of size and need above what holds for all of them."""
 
-    size = StringProperty("M4")
+    thread_size = StringProperty("M4")
     sizes = ListProperty([(size, size) for size in SIZES])
     need = StringProperty()
     needs = ListProperty()
@@ -42,7 +43,7 @@ class LockerPage(AppPage):
 
     def refresh(self) -> None:
         """Show the grade, then the guide."""
-        locker = choose(self.size, need=self.need)
+        locker = choose(self.thread_size, need=self.need)
         row = next(line for line in grades() if line.text("grade") == locker.grade)
         self.answer = f"{locker.grade.capitalize()} strength"
         cautions = " ".join(CAUTIONS[key] for key in locker.cautions)
@@ -75,19 +76,16 @@ class LockerPage(AppPage):
         )
         self._part(
             "Cure by temperature, rough",
-            (*(self._cure(day) for day in DAYS), "Below 5 °C it may never cure: warm the parts first."),
+            (*(self._cure(day) for day in DAYS), COLD),
         )
         self._part("Take off", steps("take off"))
+        lines = [
+            f"{row.text('grade').capitalize()}: breaks loose at {self._torque(row, 'breakaway_low')} to"
+            f" {self._torque(row, 'breakaway_high')}."
+            for row in grades()
+        ]
         self._part(
-            "From memory, as the app has it",
-            tuple(
-                f"{row.text('grade').capitalize()}: breaks loose at {self._torque(row, 'breakaway_low')} to {self._torque(row, 'breakaway_high')} on M10 steel. Grades differ by half from maker to maker."
-                for row in grades()[:1]
-            )
-            + tuple(
-                f"{row.text('grade').capitalize()}: {self._torque(row, 'breakaway_low')} to {self._torque(row, 'breakaway_high')}."
-                for row in grades()[1:]
-            ),
+            "Strength on M10 steel, from memory", (*lines, "Grades differ by half from maker to maker.")
         )
 
     def _torque(self, row: Any, column: str) -> str:  # noqa: ANN401  (a table row)

@@ -11,7 +11,6 @@ from logic.board_joints import joint_places
 from logic.joints.lookup import find, kinds
 from logic.tables import Row as Line
 from screens.bench.joint import board_of
-from screens.board.name import NameInput  # noqa: F401  (lookup.kv names it)
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section

@@ -2,7 +2,6 @@
 
 from dataclasses import replace
 from functools import partial
-from typing import Any
 
 from kivy.properties import ListProperty, ObjectProperty, StringProperty
 
@@ -35,7 +34,7 @@ class LookUpCard(CardPage):
 
     said = StringProperty()
     sizes = ListProperty()
-    size = StringProperty()
+    thread_size = StringProperty()
     holders = ListProperty()
     holder = StringProperty()
     lengths = ListProperty()
@@ -71,7 +70,7 @@ class LookUpCard(CardPage):
         self.sizes = [(size, size) for size in dict.fromkeys([*sizes, *([own] if own else [])])] + [
             (OTHER, "other")
         ]
-        self.size = own
+        self.thread_size = own
         self.holders, self.lengths = [], []
         if kind.text("way") == "feel":
             return
@@ -106,6 +105,8 @@ class LookUpCard(CardPage):
     def choose(self, name: str, key: str) -> None:
         """Take up a button; "other" opens the whole list."""
         if key == OTHER:
+            # The tick goes back to what stands, should nothing else be chosen.
+            setattr(self, {"thread": "thread_size", "into": "holder", "engagement": "length"}[name], OTHER)
             self._ask(name)
             return
         value = {"si": float(key), "typed_unit": "mm"} if name == "engagement" else {"si": key}

@@ -14,7 +14,7 @@ from logic.fields import joint_fields
 from logic.joints.threads import thread
 from logic.tables import matching
 from screens.bench.joint import board_of
-from screens.entry import Entry
+from screens.entry import Entry  # noqa: F401  (reach.kv names it)
 from screens.page import AppPage
 from screens.widgets.chip import ValueChip
 from screens.widgets.keypad import Keypad
@@ -35,7 +35,10 @@ VERDICTS = {
     ),
     "does not reach": ("DOES NOT REACH", "Plate and washers are as thick as the screw is long."),
 }
-WINDINGS = "Screw reaches the windings. It can short the motor and lock the wheel while riding. Add washers or take a shorter screw."
+WINDINGS = (
+    "Screw reaches the windings. It can short the motor and lock the wheel while riding. Add washers or take"
+    " a shorter screw."
+)
 SIZES = ("M3", "M4", "M5", "M6", "8-32", "10-32")
 METALS = ("6061-T6", "6082-T6", "aluminium unknown", "steel", "brass", "PA66")
 SAVED = "reach"
@@ -50,7 +53,7 @@ class ReachPage(AppPage):
     told = StringProperty()
     warning = StringProperty()
     fits = StringProperty()
-    size = StringProperty("M4")
+    thread_size = StringProperty("M4")
     sizes = ListProperty([(size, size) for size in SIZES])
     metal = StringProperty("6061-T6")
     metals = ListProperty()
@@ -99,11 +102,11 @@ class ReachPage(AppPage):
         own = board_of(self).joint("motor_face")
         if saved is not None:
             self.lengths = {name: value_from(body) for name, body in saved["lengths"].items()}
-            self.size, self.metal, self.behind = saved["size"], saved["metal"], saved["behind"]
+            self.thread_size, self.metal, self.behind = saved["size"], saved["metal"], saved["behind"]
         else:
             self.lengths = {}
             if own.thread is not None and str(own.thread.si) in SIZES:
-                self.size = str(own.thread.si)
+                self.thread_size = str(own.thread.si)
             if own.into is not None and str(own.into.si) in METALS:
                 self.metal = str(own.into.si)
         super().open(**args)
@@ -142,7 +145,7 @@ class ReachPage(AppPage):
             SAVED,
             {
                 "lengths": {name: asdict(value) for name, value in self.lengths.items()},
-                "size": self.size,
+                "size": self.thread_size,
                 "metal": self.metal,
                 "behind": self.behind,
             },
@@ -151,7 +154,7 @@ class ReachPage(AppPage):
     def refresh(self) -> None:
         """Work the reach out anew and show it."""
         through = self.behind == "windings"
-        self.card = reach_card(self.size, self.lengths, self.metal, through=through)
+        self.card = reach_card(self.thread_size, self.lengths, self.metal, through=through)
         for name, chip in self._chips.items():
             value = self.lengths.get(name)
             chip.value = "not set" if value is None else self._text(value)
@@ -190,7 +193,7 @@ class ReachPage(AppPage):
         for name in NAMES:
             value = self.lengths.get(name)
             setattr(drawing, name, 0.0 if value is None else float(value.si))
-        drawing.diameter = float(thread(self.size).row.cells["nominal_diameter"])
+        drawing.diameter = float(thread(self.thread_size).row.cells["nominal_diameter"])
         drawing.through = through
         drawing.empty_text = "The drawing comes when all five lengths are there."
         front = drawing.washers + drawing.plate

@@ -7,6 +7,7 @@ from typing import Any
 from logic.answers.belt_sound import Recording
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.scenes.joints import JOINTS
 from screens.scenes.packs import BENCH
 from screens.scenes.seed import finished, run_to, show_run
 
@@ -292,6 +293,7 @@ SCENES = (
     Scene("bench-view", view),
     Scene("bench-wear", wear),
     Scene("bench-wear-sign", wear_sign),
+    *JOINTS,
     *BENCH,
     Scene("build", build),
     Scene("build-belt", belt_stage),

@@ -17,7 +17,6 @@ MODULES = {
     "icon": ("Icon",),
     "keypad": ("Keypad",),
     "notice": ("Notice",),
-    "pick": ("Pick",),
     "progress": ("Progress",),
     "reach_drawing": ("ReachDrawing",),
     "result": ("Result", "ResultFlow"),

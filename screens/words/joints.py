@@ -72,14 +72,26 @@ FEEL = {
 }
 HOW = {
     "wood": "Washer just dents the wood.",
-    "soft hub": "Large washers or metal sleeves. Turn until the pulley sits flat and does not move by hand; the hub must not bulge.",
+    "soft hub": (
+        "Large washers or metal sleeves. Turn until the pulley sits flat and does not move by hand;"
+        " the hub must not bulge."
+    ),
     "bearing play": "Wheel spins free, no wobble felt at the rim.",
     "too small for a wrench": "By hand, with the short end of the key, until the seal just flattens.",
 }
 NOTICES = {
-    "pulley slips bare": "These set screws on a round shaft cannot carry this motor. The pulley slips, the brake goes with it. Use a flat or a key.",
-    "pulley slips flat": "This flat cannot carry this motor. The pulley slips, the brake goes with it. Use a key, or a longer thread in the pulley.",
-    "pulley slips key": "This key cannot carry this motor. The pulley slips, the brake goes with it. Use a longer or a higher key.",
+    "pulley slips bare": (
+        "These set screws on a round shaft cannot carry this motor. The pulley slips, the brake goes with it."
+        " Use a flat or a key."
+    ),
+    "pulley slips flat": (
+        "This flat cannot carry this motor. The pulley slips, the brake goes with it."
+        " Use a key, or a longer thread in the pulley."
+    ),
+    "pulley slips key": (
+        "This key cannot carry this motor. The pulley slips, the brake goes with it."
+        " Use a longer or a higher key."
+    ),
     "nut is worn": "This nut drags too little and can work loose while riding. Fit a new one.",
     "too few threads": "Less than one diameter of thread is engaged. The hole can strip. Use a longer screw.",
 }
@@ -91,7 +103,10 @@ NOTES = {
 }
 CAUTIONS = {
     "smaller grade": "A stronger grade could twist a screw this small or round its hex.",
-    "inactive surface": "One of the metals starts the cure slowly: an activator helps; without one leave it longer and try one screw first.",
+    "inactive surface": (
+        "One of the metals starts the cure slowly: an activator helps; without one leave it longer and try"
+        " one screw first."
+    ),
 }
 TOOLS = {"torque wrench": "Torque wrench", "hex key and scale": "Hex key and scale", "by feel": "By feel"}
 MEASURES = {"wrench": "torque", "ceiling": "torque"}

@@ -1,0 +1,187 @@
+"""Walks through joints, look-up, reach and threadlocker."""
+
+from collections.abc import Callable, Iterator
+from typing import Any
+
+from logic.answers.joints import joints_of
+from screens.driver import Driver
+from screens.scenes import Scene
+from screens.words import Style
+from screens.words.joints import FEEL, set_text
+
+
+def joints(driver: Driver) -> None:
+    """Open the joints of the board."""
+    driver.tap("Bench")
+    driver.tap("Joints")
+
+
+def card(name: str, board: str = "Towpath 36") -> Callable[[Driver], None]:
+    """Return the walk to one joint of one board."""
+
+    def walk(driver: Driver) -> None:
+        state = driver.app.state
+        state.choose(next(one.id for one in state.boards() if one.name == board))
+        driver.app.shell.place("bench")
+        driver.app.shell.go("bench.joint", joint=name)
+        driver.frame(2)
+
+    return walk
+
+
+def card_recorded(driver: Driver) -> None:
+    """Record a joint with one tap."""
+    card("motor_face")(driver)
+    driver.app.state.record(
+        "tightening",
+        {"joint": "motor_face", "torque": 1.9, "tool": "torque wrench", "locker": "medium", "by": "Wren"},
+    )
+    driver.app.shell.page.scroll.scroll_y = 0.45
+    driver.settle()
+
+
+def card_down(driver: Driver) -> None:
+    """Scroll to the end of a card."""
+    card("motor_face")(driver)
+    driver.app.shell.page.scroll.scroll_y = 0
+
+
+def card_empty(driver: Driver) -> None:
+    """Open a joint of a board that says nothing of it."""
+    driver.app.state.choose("none")
+    driver.app.shell.place("bench")
+    driver.app.shell.go("bench.joint", joint="motor_face")
+
+
+def working(driver: Driver) -> None:
+    """Open the working of a setting."""
+    card("motor_face")(driver)
+    driver.tap("Set")
+
+
+def edit(driver: Driver) -> None:
+    """Open the values of a joint."""
+    card("motor_face")(driver)
+    driver.app.shell.go("bench.joint_edit", joint="motor_face")
+
+
+def value(name: str) -> Callable[[Driver], None]:
+    """Return the walk to one value of the motor screws."""
+
+    def walk(driver: Driver) -> None:
+        edit(driver)
+        driver.app.shell.go("bench.joint_value", key=f"joints.motor_face.{name}")
+
+    return walk
+
+
+def arm(driver: Driver) -> None:
+    """Type the arm of the hex key."""
+    card("motor_face")(driver)
+    driver.app.shell.go("bench.joint_value", key="person.key_arm")
+    driver.frame(2)
+    driver.type("70")
+
+
+def done(driver: Driver) -> None:
+    """Record a torque above the ceiling."""
+    card("motor_face")(driver)
+    driver.app.shell.go("bench.joint_done", joint="motor_face")
+    driver.frame(2)
+    driver.type("2.4")
+
+
+def lookup(driver: Driver) -> None:
+    """Open the look-up."""
+    driver.tap("Bench")
+    driver.tap("Look up a screw")
+
+
+def lookup_found(driver: Driver) -> None:
+    """Search for what is seen."""
+    lookup(driver)
+    driver.app.shell.page.words.text = "5/16"
+
+
+def lookup_none(driver: Driver) -> None:
+    """Search for what is not known."""
+    lookup(driver)
+    driver.app.shell.page.words.text = "wombat"
+
+
+def lookup_card(driver: Driver) -> None:
+    """Look up the motor face screw of the issue."""
+    lookup(driver)
+    driver.tap("Motor face screws")
+    driver.tap("5 mm")
+
+
+def lookup_thread(driver: Driver) -> None:
+    """Look up a size that has a double."""
+    lookup(driver)
+    driver.app.shell.page.words.text = "M8"
+    driver.frame(2)
+    driver.tap("Any screw M8 × 1.25")
+
+
+def reach(*lengths: str) -> Callable[[Driver], None]:
+    """Return the walk to the reach of a screw with these lengths."""
+
+    def walk(driver: Driver) -> None:
+        driver.app.state.store.put("reach", None)
+        driver.tap("Bench")
+        driver.tap("Screw reach")
+        for text in lengths:
+            driver.type(text)
+            driver.key(9)
+
+    return walk
+
+
+def locker(driver: Driver) -> None:
+    """Open the guide to threadlocker."""
+    joints(driver)
+    driver.tap("Threadlocker")
+
+
+JOINTS = (
+    Scene("joints", joints),
+    Scene("joint-motor-face", card("motor_face")),
+    Scene("joint-motor-face-down", card_down),
+    Scene("joint-recorded", card_recorded),
+    Scene("joint-not-known", card_empty),
+    Scene("joint-bare-shaft", card("motor_set_screw", "Ferry")),
+    Scene("joint-flat", card("motor_set_screw")),
+    Scene("joint-worn-nut", card("deck_bolts", "Weir")),
+    Scene("joint-axle-solid", card("axle_nut", "Lock-keeper")),
+    Scene("joint-wheel-pulley", card("wheel_pulley")),
+    Scene("joint-soft-hub", card("wheel_pulley", "Lock-keeper")),
+    Scene("joint-hard-screw", card("motor_face", "Weir")),
+    Scene("joint-working", working),
+    Scene("joint-edit", edit),
+    Scene("joint-thread", value("thread")),
+    Scene("joint-engagement", value("engagement")),
+    Scene("joint-hex-key", arm),
+    Scene("joint-done", done),
+    Scene("lookup", lookup),
+    Scene("lookup-found", lookup_found),
+    Scene("lookup-none", lookup_none),
+    Scene("lookup-card", lookup_card),
+    Scene("lookup-look-alike", lookup_thread),
+    Scene("reach-empty", reach()),
+    Scene("reach-enough", reach("14", "7", "1", "6.5", "7")),
+    Scene("reach-close", reach("14", "7", "0.5", "6.5", "7")),
+    Scene("reach-short", reach("10", "7", "0.5", "6.5", "7")),
+    Scene("reach-windings", reach("16", "7", "0", "6.5", "7")),
+    Scene("threadlocker", locker),
+)
+
+
+def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
+    """Yield the setting and the ceiling of each joint."""
+    for one in joints_of(state.saved, state.person):
+        name = one.kind.text("name")
+        if one.torque is None:
+            yield f"{name}: {FEEL.get(one.feel, 'not known')}"
+        else:
+            yield f"{name}: {set_text(one.torque, one.items['wrench_ceiling'].value, Style(), inch=False)}"
