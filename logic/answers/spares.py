@@ -8,6 +8,7 @@ from logic.answers.checks import figures
 from logic.answers.parts import Parts
 from logic.answers.reading import Reading, Result
 from logic.board import Board, board_fields
+from logic.board_joints import joint_places
 from logic.errors import InputError, Missing
 from logic.joints.lookup import kinds, tools
 from logic.tables import Row, rows
@@ -67,6 +68,9 @@ def joint_name(key: str) -> str:
     ('Mount clamp screws', 'lid')
     """
     wanted = key.replace("_", " ")
+    place = joint_places().get(key)
+    if place is not None:
+        wanted = place.kind
     return next((row.text("name") for row in kinds() if row.text("kind") == wanted), wanted or "joint")
 
 

@@ -5,9 +5,9 @@ from typing import TYPE_CHECKING, Any
 
 from kivy.properties import ObjectProperty
 
+from logic.answers.joint_guide import locker_steps
 from logic.answers.reading import Item, Open, Result
 from logic.fields import ARM, joint_fields
-from logic.joints.threadlocker import steps
 from logic.units import show_in
 from screens.page import AppPage
 from screens.widgets.notice import Notice
@@ -51,8 +51,12 @@ class CardPage(AppPage):
 
     def add(self, *widgets: Any) -> None:  # noqa: ANN401  (widgets have no common public type)
         """Put widgets at the end of the column."""
+        self.add_to(self.body, *widgets)
+
+    def add_to(self, column: Any, *widgets: Any) -> None:  # noqa: ANN401  (as above)
+        """Put widgets at the end of a column."""
         for widget in widgets:
-            self.body.add_widget(widget)
+            column.add_widget(widget)
 
     def row(self, act: Any, **words: Any) -> Row:  # noqa: ANN401  (Kivy's properties)
         """Return a row that does something."""
@@ -60,24 +64,27 @@ class CardPage(AppPage):
         row.bind(on_release=lambda *_: act())
         return row
 
-    def add_answer(self) -> None:
+    def add_answer(self, column: Any = None) -> None:  # noqa: ANN401  (a Column)
         """Add hazard, setting and ceiling, what limits it; or how it is set by feel; or what is missing."""
         card, style = self.card, self.style
+        column = column or self.body
         word, key = card.notice
         if word:
-            self.add(Notice(word=word, text=NOTICES[key]))
+            self.add_to(column, Notice(word=word, text=NOTICES[key]))
         item = card.items["wrench"]
         if isinstance(item, Result):
-            self._add_torque(item)
+            self._add_torque(item, column)
         elif isinstance(item, Open) and item.missing:
-            self.add(Text(text=offer(item.missing), role="strong", bold=True))
+            self.add_to(column, Text(text=offer(item.missing), role="strong", bold=True))
         elif isinstance(item, Open) and item.problem is not None:
-            self.add(Text(text=refusal(item.problem, style), role="strong", bold=True))
+            self.add_to(column, Text(text=refusal(item.problem, style), role="strong", bold=True))
         else:
             how = card.kind.text("how") if "how" in card.kind else HOW.get(card.feel, "")
-            self.add(Text(text=FEEL.get(card.feel, "By feel"), role="title", bold=True), Text(text=how))
+            self.add_to(
+                column, Text(text=FEEL.get(card.feel, "By feel"), role="title", bold=True), Text(text=how)
+            )
 
-    def _add_torque(self, item: Result) -> None:
+    def _add_torque(self, item: Result, column: Any) -> None:  # noqa: ANN401  (a Column)
         card, style = self.card, self.style
         inch = style.system == "inch"
         ceiling = card.items["wrench_ceiling"].value
@@ -91,7 +98,8 @@ class CardPage(AppPage):
         )
         head.bind(on_open=partial(self.open_working, "wrench"))
         never = torque_text(ceiling, style, inch=inch)
-        self.add(
+        self.add_to(
+            column,
             head,
             Text(text=f"Never above {never}:", role="strong", bold=True),
             Text(text=f"{LIMITS[card.limit]}.".capitalize()),
@@ -99,10 +107,11 @@ class CardPage(AppPage):
         setting = card.items["setting"]
         if card.joint.running is not None and isinstance(setting, Result):
             drag = torque_text(float(card.joint.running.si), style, inch=inch)
-            self.add(
+            self.add_to(
+                column,
                 Text(
                     text=f"{torque_text(setting.value, style, inch=inch)} for the clamp and {drag} for the nut's drag."
-                )
+                ),
             )
 
     def add_pull(self) -> None:
@@ -148,7 +157,7 @@ class CardPage(AppPage):
         locker = card.locker
         if locker is None or locker.grade == "none":
             return
-        first = steps("put on")[0]
+        first = locker_steps("put on")[0]
         self.add(
             Text(
                 text=f"{first} {'Activator on the threads, let it dry.' if locker.activator else ''}".strip()

@@ -5,10 +5,10 @@ from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
+from logic.answers.joint_guide import find_joints, kind_named
 from logic.answers.joint_options import thread_label, usual_joint
 from logic.board import to_dict
 from logic.board_joints import joint_places
-from logic.joints.lookup import find, kinds
 from logic.tables import Row as Line
 from screens.bench.joint import board_of
 from screens.page import AppPage
@@ -43,7 +43,7 @@ class LookUpPage(AppPage):
     def refresh(self) -> None:
         """Show what was found."""
         text = self.words.text
-        answer = find(text)
+        answer = find_joints(text)
         self.found.clear_widgets()
         self.sentence = (
             "" if answer.kinds or answer.threads else "Nothing by this name. Try a size, or: grub, axle, lid."
@@ -51,7 +51,7 @@ class LookUpPage(AppPage):
         for kind in answer.kinds:
             if kind.text("kind") != "screw":
                 self._add(kind.text("name"), ", ".join(kind.cells["sizes"]), kind, "")
-        screw = next(kind for kind in kinds() if kind.text("kind") == "screw")
+        screw = kind_named("screw")
         if answer.threads:
             self.found.add_widget(Section(title="By size"))
         for thread in answer.threads[:MOST_THREADS]:

@@ -5,13 +5,12 @@ from functools import partial
 
 from kivy.properties import ListProperty, ObjectProperty, StringProperty
 
+from logic.answers.joint_guide import holds_a_thread, kind_named
 from logic.answers.joint_options import LOOK_UP, option_label, usual
 from logic.answers.joints import joint_card
 from logic.board import value_from
 from logic.board_joints import BoardJoint
 from logic.fields import joint_fields
-from logic.joints.limits import NUTS
-from logic.tables import pick
 from screens.bench.joint import board_of
 from screens.bench.joint_column import CardPage
 from screens.widgets.load import load_kv
@@ -39,11 +38,12 @@ class LookUpCard(CardPage):
     holder = StringProperty()
     lengths = ListProperty()
     length = StringProperty()
+    front = ObjectProperty()
     more = ObjectProperty()
 
     def refresh(self) -> None:
         """Work the screw out anew and show it."""
-        kind = pick("joint_kinds", kind=self.args["kind"])
+        kind = kind_named(self.args["kind"])
         joint = BoardJoint(
             LOOK_UP, **{name: value_from(dict(value)) for name, value in self.args["values"].items()}
         )
@@ -53,8 +53,9 @@ class LookUpCard(CardPage):
         self.title = kind.text("name")
         self.said = summary(joint, self.style)
         self._show_picks(joint)
+        self.front.clear_widgets()
         self.body.clear_widgets()
-        self.add_answer()
+        self.add_answer(self.front)
         self.add_notes()
         self.add_pull()
         self.add_locker()
@@ -80,7 +81,7 @@ class LookUpCard(CardPage):
         self.holders = [(name, SHORT.get(name, _short(option_label(fields["into"], name)))) for name in names]
         self.holders.append((OTHER, "other"))
         self.holder = into
-        if into in (*NUTS, "brass insert", ""):
+        if not holds_a_thread(into):
             return
         deep = joint.engagement
         lengths = {
@@ -110,7 +111,7 @@ class LookUpCard(CardPage):
             self._ask(name)
             return
         value = {"si": float(key), "typed_unit": "mm"} if name == "engagement" else {"si": key}
-        self.args["values"][name] = {**value, "known": "guess"}
+        self.args["values"][name] = {**value, "known": "chosen"}
         self.refresh()
 
 

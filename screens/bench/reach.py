@@ -6,12 +6,12 @@ from typing import Any
 
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
+from logic.answers.joint_guide import diameter_of
 from logic.answers.joint_options import option_label
 from logic.answers.reach import NAMES, ReachCard, reach_card, reach_fields
 from logic.answers.reading import Result
 from logic.board import Value, value_from
 from logic.fields import joint_fields
-from logic.joints.threads import thread
 from logic.tables import matching
 from screens.bench.joint import board_of
 from screens.entry import Entry  # noqa: F401  (reach.kv names it)
@@ -19,6 +19,7 @@ from screens.page import AppPage
 from screens.widgets.chip import ValueChip
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
+from screens.widgets.notice import Notice
 from screens.widgets.result import Result as ResultCard
 from screens.widgets.text import Text
 from screens.words import refusal, sureness
@@ -51,7 +52,7 @@ class ReachPage(AppPage):
     verdict = StringProperty()
     tone = StringProperty("text")
     told = StringProperty()
-    warning = StringProperty()
+    hazard = ObjectProperty()
     fits = StringProperty()
     thread_size = StringProperty("M4")
     sizes = ListProperty([(size, size) for size in SIZES])
@@ -171,7 +172,9 @@ class ReachPage(AppPage):
         word, sentence = VERDICTS.get(card.verdict, ("", ""))
         self.verdict, self.told = word, sentence
         self.tone = "good" if card.verdict == "enough" else "bad" if word else "text"
-        self.warning = WINDINGS if card.verdict == "reaches the windings" else ""
+        self.hazard.clear_widgets()
+        if card.verdict == "reaches the windings":
+            self.hazard.add_widget(Notice(word="warning", text=WINDINGS))
         self.fits = ""
         if card.verdict == "enough" and card.short:
             self.told = "The end of the hole is clear; one diameter holds, but less than this metal wants."
@@ -193,7 +196,7 @@ class ReachPage(AppPage):
         for name in NAMES:
             value = self.lengths.get(name)
             setattr(drawing, name, 0.0 if value is None else float(value.si))
-        drawing.diameter = float(thread(self.thread_size).row.cells["nominal_diameter"])
+        drawing.diameter = diameter_of(self.thread_size)
         drawing.through = through
         drawing.empty_text = "The drawing comes when all five lengths are there."
         front = drawing.washers + drawing.plate

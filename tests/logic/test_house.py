@@ -30,7 +30,9 @@ ARROWS = {
     "pack": GROUND,
     "belt": GROUND,
     "joints": GROUND,
-    "board": "errors tables units",
+    "fields": "errors",
+    "board_joints": "errors fields",
+    "board": "errors tables units fields board_joints",
     "person": "errors board",
     "exchange": f"{GROUND} board person store",
     "store": "",
@@ -38,8 +40,11 @@ ARROWS = {
     "log_table": "errors board person store tables units ledger",
     "checks": f"{GROUND} board person store",
     "upkeep": f"{GROUND} board person store checks ledger",
-    "answers": f"{GROUND} {SUBJECTS} board person store checks upkeep ledger exchange",
-    "screens": "errors units workings tables board person exchange store ledger log_table checks upkeep answers",
+    "answers": f"{GROUND} {SUBJECTS} fields board_joints board person store checks upkeep ledger exchange",
+    "screens": (
+        "errors units workings tables fields board_joints board person exchange store ledger log_table"
+        " checks upkeep answers"
+    ),
     "main": "screens",
 }
 """What each package may import of the house, beside itself. Formulas are reached through answers only."""
