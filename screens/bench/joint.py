@@ -39,7 +39,12 @@ class JointPage(CardPage):
     def refresh(self) -> None:
         """Work the joint out anew and show it."""
         key = self.args["joint"]
-        self.card = joint_card(board_of(self), key, self.state.person)
+        board, record = board_of(self), self.state.last("tightening", joint=key)
+        rides = rides_since(self, record)
+        minute = self.state.clock().replace(second=0, microsecond=0)
+        if self.same(key, board, record, rides, minute):
+            return
+        self.card = joint_card(board, key, self.state.person)
         self.title = kind_of(key).text("name")
         self.body.clear_widgets()
         self.add_answer()
@@ -48,7 +53,7 @@ class JointPage(CardPage):
         self.add_notes()
         self.add_locker()
         self.add_work()
-        self._add_record()
+        self._add_record(record, rides)
         self.add_alike()
         self.add_workings()
         torque = self.card.torque
@@ -72,9 +77,8 @@ class JointPage(CardPage):
                 self.row(lambda: self.shell.go("bench.joint_value", key=first), title="Add it", icon="plus")
             )
 
-    def _add_record(self) -> None:
-        record = self.state.last("tightening", joint=self.args["joint"])
-        now, rides = self.state.clock(), rides_since(self, record)
+    def _add_record(self, record: Record | None, rides: int) -> None:
+        now = self.state.clock()
         due = is_due(record, now, rides)
         self.add(
             Section(title="Record"),

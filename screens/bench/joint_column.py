@@ -1,5 +1,6 @@
 """The card of a joint as widgets in a column: for a joint of the board and for one that is looked up."""
 
+from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING, Any
 
@@ -47,7 +48,15 @@ class CardPage(AppPage):
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Keep the card that is shown."""
         self.card: JointCard | None = None
+        self._shown: tuple[object, ...] = ()
         super().__init__(*args, nav=False, **kwargs)
+
+    def same(self, *shown: object) -> bool:
+        """Tell whether the column shows these things already: text size and theme change nothing in it."""
+        person = replace(self.state.person, text=1.0, theme="day")
+        now = (*shown, person)
+        before, self._shown = self._shown, now
+        return before == now
 
     def add(self, *widgets: Any) -> None:  # noqa: ANN401  (widgets have no common public type)
         """Put widgets at the end of the column."""

@@ -48,6 +48,8 @@ class LookUpCard(CardPage):
             LOOK_UP, **{name: value_from(dict(value)) for name, value in self.args["values"].items()}
         )
         board = board_of(self)
+        if self.same(kind, joint, board):
+            return
         board = replace(board, joints=(*board.joints, joint))
         self.card = joint_card(board, LOOK_UP, self.state.person, kind)
         self.title = kind.text("name")

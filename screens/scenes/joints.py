@@ -103,12 +103,6 @@ def lookup_found(driver: Driver) -> None:
     driver.app.shell.page.words.text = "5/16"
 
 
-def lookup_none(driver: Driver) -> None:
-    """Search for what is not known."""
-    lookup(driver)
-    driver.app.shell.page.words.text = "wombat"
-
-
 def lookup_card(driver: Driver) -> None:
     """Look up the motor face screw of the issue."""
     lookup(driver)
@@ -151,7 +145,6 @@ JOINTS = (
     Scene("joint-recorded", card_recorded),
     Scene("joint-not-known", card_empty),
     Scene("joint-bare-shaft", card("motor_set_screw", "Ferry")),
-    Scene("joint-flat", card("motor_set_screw")),
     Scene("joint-worn-nut", card("deck_bolts", "Weir")),
     Scene("joint-axle-solid", card("axle_nut", "Lock-keeper")),
     Scene("joint-wheel-pulley", card("wheel_pulley")),
@@ -160,18 +153,14 @@ JOINTS = (
     Scene("joint-working", working),
     Scene("joint-edit", edit),
     Scene("joint-thread", value("thread")),
-    Scene("joint-engagement", value("engagement")),
     Scene("joint-hex-key", arm),
     Scene("joint-done", done),
     Scene("lookup", lookup),
     Scene("lookup-found", lookup_found),
-    Scene("lookup-none", lookup_none),
     Scene("lookup-card", lookup_card),
     Scene("lookup-look-alike", lookup_thread),
     Scene("reach-empty", reach()),
     Scene("reach-enough", reach("14", "7", "1", "6.5", "7")),
-    Scene("reach-close", reach("14", "7", "0.5", "6.5", "7")),
-    Scene("reach-short", reach("10", "7", "0.5", "6.5", "7")),
     Scene("reach-windings", reach("16", "7", "0", "6.5", "7")),
     Scene("threadlocker", locker),
 )
