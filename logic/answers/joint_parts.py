@@ -62,6 +62,10 @@ class JointParts:
             self.assumed.append(name)
         return self.read.choice(full, otherwise)
 
+    def peek(self, name: str, otherwise: str) -> str:
+        """Return a named value for a remark beside the answer: nothing is assumed by it."""
+        return self.read.choice(f"joints.{self.key}.{name}", otherwise)
+
     def optional(self, name: str) -> float | None:
         """Return a number, None when it is not set."""
         full = f"joints.{self.key}.{name}"
@@ -85,11 +89,12 @@ class JointParts:
     @cached_property
     def joint(self) -> Joint:
         """The joint as the engine takes it."""
+        size = self.thread
         into = self.text("into", "insert nut") if self.by_feel else self.text("into")
         tapped = into not in (*NUTS, "brass insert")
         member = self.read.board.value(f"joints.{self.key}.member")
         return Joint(
-            thread=self.thread,
+            thread=size,
             strength="8.8" if self.by_feel else self.text("strength"),
             condition="unknown" if self.by_feel else self.condition,
             into=into,
@@ -206,7 +211,7 @@ class JointParts:
     def surfaces(self) -> tuple[str, str]:
         """Surfaces of screw and hole."""
         set_screw = self.kind.text("way") == "set screw"
-        into = self.text("into", "steel")
+        into = self.peek("into", "steel")
         own = screw_surface("8.8" if set_screw or self.by_feel else self.joint.strength, self.condition)
         if into in (*NUTS, "brass insert"):
             return own, "brass" if into == "brass insert" else "zinc" if own == "zinc" else "steel"
@@ -217,7 +222,7 @@ class JointParts:
         """Where threadlocker would get to that it must not."""
         found = []
         member = self.read.board.value(f"joints.{self.key}.member")
-        for name in (self.text("into", "nut"), "" if member is None else str(member.si)):
+        for name in (self.peek("into", "nut"), "" if member is None else str(member.si)):
             kind = family_of(name)
             if name in ("insert nut", "brass insert", "wood"):
                 found.append(name)
@@ -244,6 +249,6 @@ class JointParts:
     def reused(self) -> Reuse | None:
         """Verdict on the nut, when its drag is measured."""
         running = self.optional("running")
-        if running is None or self.text("into", "insert nut") != "insert nut":
+        if running is None or self.peek("into", "insert nut") != "insert nut":
             return None
         return reuse(self.thread, drag=running)

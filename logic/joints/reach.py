@@ -9,6 +9,9 @@ from logic.si import Metre, One
 from logic.tables import pick
 from logic.workings import cited
 
+SLACK = 1e-7
+"""Metres that the sum of typed lengths may miss a limit by: a screw of the longest length offered is not too long."""
+
 
 @dataclass(frozen=True)
 class Reach:
@@ -146,10 +149,10 @@ def reach(  # noqa: PLR0913  (the six things a person measures)
     )
     wanted = engagement_in_diameters(diameters=rule_for(material), nominal_diameter=screw.nominal_diameter)
     room = room_left(hole_depth=hole_depth, into_hole=depth)
-    if room < 0.0:
+    if room < -SLACK:
         verdict = "reaches the windings" if through else "bottoms"
-    elif engaged < least:
+    elif engaged < least - SLACK:
         verdict = "too short"
     else:
-        verdict = "close" if room < pick("reach_rules", rule="close").number("length") else "enough"
-    return Reach(engaged, least, wanted, room, verdict, engaged < wanted)
+        verdict = "close" if room < pick("reach_rules", rule="close").number("length") - SLACK else "enough"
+    return Reach(engaged, least, wanted, room, verdict, engaged < wanted - SLACK)

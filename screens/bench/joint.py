@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from kivy.properties import StringProperty
+from kivy.properties import BooleanProperty, StringProperty
 
 from logic.answers.joints import joint_card, kind_of
 from logic.answers.reading import Open, Result
@@ -35,6 +35,7 @@ class JointPage(CardPage):
     """Shows the joint with the key `joint`."""
 
     done_text = StringProperty()
+    can_record = BooleanProperty(defaultvalue=False)
 
     def refresh(self) -> None:
         """Work the joint out anew and show it."""
@@ -58,7 +59,8 @@ class JointPage(CardPage):
         self.add_workings()
         torque = self.card.torque
         shown = torque_text(torque, self.style, inch=self.style.system == "inch") if torque else "by feel"
-        self.done_text = f"Done: {shown}"
+        self.can_record = bool(torque or self.card.feel)
+        self.done_text = f"Done: {shown}" if self.can_record else "Not known yet"
 
     def _add_inputs(self) -> None:
         known = self.card.joint.known
@@ -66,7 +68,7 @@ class JointPage(CardPage):
             self.row(
                 lambda: self.shell.go("bench.joint_edit", joint=self.args["joint"]),
                 title=summary(self.card.joint, self.style),
-                detail=f"{known}. Tap to change" if known else "Tap to describe this joint",
+                detail=f"Least sure value: {known}. Tap to change" if known else "Tap to describe this joint",
                 icon="edit",
             )
         )

@@ -110,8 +110,8 @@ class CardPage(AppPage):
         self.add_to(
             column,
             head,
-            Text(text=f"Never above {never}:", role="strong", bold=True),
-            Text(text=f"{LIMITS[card.limit]}.".capitalize()),
+            Text(text=f"Never above {never}.", role="strong", bold=True),
+            Text(text=f"What limits it: {LIMITS[card.limit]}."),
         )
         setting = card.items["setting"]
         if card.joint.running is not None and isinstance(setting, Result):

@@ -60,7 +60,8 @@ class LockerPage(AppPage):
     def _build(self) -> None:
         self._part("Put on", locker_steps("put on"))
         self._part(
-            "Where it must not go", tuple(f"{name.capitalize()}: {why}" for name, why in locker_places())
+            "Where it must not go",
+            tuple(f"{name[0].upper()}{name[1:]}: {why}" for name, why in locker_places()),
         )
         yes, no, never = (", ".join(locker_surfaces(active)) for active in ("yes", "no", "never"))
         self._part(

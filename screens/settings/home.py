@@ -22,6 +22,8 @@ class SettingsHome(AppPage):
     rider_known = StringProperty()
     scales = ListProperty()
     depth_tools = ListProperty()
+    arm = StringProperty()
+    arm_known = StringProperty()
     scale_units = ListProperty()
     text_sizes = ListProperty()
     text_size = StringProperty()
@@ -47,6 +49,9 @@ class SettingsHome(AppPage):
             "not set" if rider is None else self.style.typed(float(rider.si), "mass", rider.typed_unit)
         )
         self.rider_known = "" if rider is None else rider.known
+        arm = person.key_arm
+        self.arm = "not set" if arm is None else self.style.typed(float(arm.si), "length", arm.typed_unit)
+        self.arm_known = "a usual length is assumed" if arm is None else arm.known
 
     def switch(self, name: str, to: str) -> None:
         """Switch something on or off."""

@@ -60,7 +60,7 @@ LIMITS = {
     "screw strips": "the thread of the screw strips",
     "head sinks in": "the head sinks into the part below it",
     "insert spins": "the brass insert spins in the plastic",
-    "bearing stack": "the bearings and rings of the stack",
+    "bearing stack": "what bearings and rings of the stack bear",
     "hex of the screw": "the small hex and the point of the set screw",
 }
 FEEL = {
@@ -236,5 +236,5 @@ def shown_items(card: JointCard) -> tuple[str, ...]:
     return tuple(
         name
         for name, item in card.items.items()
-        if isinstance(item, Result) and name not in above and not (plain and name == "setting")
+        if isinstance(item, Result) and name not in above and not (plain and name in ("setting", "ceiling"))
     )
