@@ -344,6 +344,10 @@ class Shell(Surface, BoxLayout):
         self.trail = trail or [(PLACES[0][0], {})]
         self._show()
 
+    def note_args(self) -> None:
+        """Store what the page in front changed in its own arguments, so that a restart comes back to it."""
+        self._remember()
+
     def _remember(self) -> None:
         # A page whose arguments are not plain data (a working) is not come back to.
         trail = [(name, args) for name, args in self.trail if name != "working"]

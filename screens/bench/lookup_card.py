@@ -114,6 +114,7 @@ class LookUpCard(CardPage):
             return
         value = {"si": float(key), "typed_unit": "mm"} if name == "engagement" else {"si": key}
         self.args["values"][name] = {**value, "known": "chosen"}
+        self.shell.note_args()
         self.refresh()
 
 

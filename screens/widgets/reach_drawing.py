@@ -10,7 +10,7 @@ from screens.theme import theme
 from screens.widgets.drawing import Drawing
 from screens.widgets.plane import Segment
 
-MARGIN, TALLEST, WIDE = 8, 120, 520
+MARGIN, TALLEST, WIDE = 8, 150, 520
 """Edge, largest height of the cut and largest width of the whole, in dp."""
 HEAD, HEAD_WIDE, BODY, BEHIND = 1.0, 1.6, 2.6, 0.8
 """Height and width of a head, height of the metal shown, and depth shown behind the hole, in diameters."""
