@@ -25,7 +25,7 @@ class DuePage(AppPage):
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Follow what is looked up."""
         super().__init__(*args, title="Upkeep", **kwargs)
-        self.state.bind(upcoming=lambda *_: self.soon())
+        self.state.bind(upcoming=self._changed)
 
     def refresh(self) -> None:
         """Show the rules."""

@@ -44,7 +44,7 @@ class LogHome(AppPage):
         self._panel: FilterPanel | None = None
         self._search = Clock.create_trigger(lambda *_: self._from_start(), PATIENCE)
         super().__init__(*args, title="Log", **kwargs)
-        self.state.bind(upcoming=lambda *_: self._show_due() if self.in_front else None)
+        self.state.bind(upcoming=self._due_found)
 
     def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Open at the newest entries."""
@@ -99,6 +99,10 @@ class LogHome(AppPage):
         if self.kind or self._text.strip():
             return "Nothing in the log fits this filter."
         return "Rides, checks and work on this board appear here. Finish a check to start."
+
+    def _due_found(self, *_: object) -> None:
+        if self.in_front:
+            self._show_due()
 
     def _show_due(self) -> None:
         self.due.clear_widgets()

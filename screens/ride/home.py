@@ -37,7 +37,7 @@ class RideHome(AppPage):
         self._shows: bool | None = None
         self._due_shown: list[tuple[str, str, str]] = []
         super().__init__(*args, title="Ride", **kwargs)
-        self.state.bind(upcoming=lambda *_: self.soon())
+        self.state.bind(upcoming=self._changed)
 
     def refresh(self) -> None:
         """Show what is known of the belts."""
