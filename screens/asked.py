@@ -1,9 +1,9 @@
-"""Where a page's own questions are answered and kept, and which packs were taken out of use."""
+"""Where the values of a question are kept, each with its board, and which packs were taken out of use."""
 
 from dataclasses import asdict, replace
 from typing import Any
 
-from logic.answers.questions import Asked, questions
+from logic.answers.asked import questions
 from logic.answers.range import LoggedRide
 from logic.board import Value, value_from
 from screens.state import State
@@ -12,15 +12,43 @@ RIDES = 50
 """Rides of the log that a range is learnt from: the newest ones."""
 
 
+RENAMED = {"ask.speed": "ask.range_speed", "ask.grade": "ask.range_grade"}
+"""Questions about packs that once had the key of another question."""
+
+FOR_ALL_BOARDS = {
+    "ask.gearing_speed": "at_speed",
+    "ask.wanted_centre": "wanted_centre",
+    "ask.wheel_wear": "wheel_wear",
+}
+"""Questions that were once kept as settings, the same for every board, by the key of the setting."""
+
+
 def _key(state: State) -> str:
-    return f"asked/{state.saved.id}"
+    return f"answers/{state.saved.id}"
+
+
+def _stored(state: State) -> dict[str, dict[str, Any]]:
+    found: dict[str, dict[str, Any]] | None = state.store.get(_key(state))
+    return _from_before(state) if found is None else found
+
+
+def _from_before(state: State) -> dict[str, dict[str, Any]]:
+    """Return what was kept when answers had three homes; the first change of one carries all of them over."""
+    store, board = state.store, state.saved.id
+    found: dict[str, dict[str, Any]] = {}
+    for key, setting in FOR_ALL_BOARDS.items():
+        value = store.get(setting)
+        if value is not None:
+            found[key] = asdict(Value(float(value), "chosen"))
+    found |= {RENAMED.get(key, key): body for key, body in store.get(f"asked/{board}", {}).items()}
+    return found | store.get(f"asked {board}", {})
 
 
 def answers(state: State) -> dict[str, Value]:
     """Return the answers for the board in use; a meter reading that has grown old is no longer one."""
     now = state.clock().timestamp()
     kept = {}
-    for key, body in state.store.get(_key(state), {}).items():
+    for key, body in _stored(state).items():
         question = questions().get(key)
         if question is None:
             continue
@@ -30,14 +58,9 @@ def answers(state: State) -> dict[str, Value]:
     return kept
 
 
-def asked(state: State) -> Asked:
-    """Return the answers as the logic reads them."""
-    return Asked(answers(state))
-
-
 def answer(state: State, key: str, value: Value | None) -> None:
     """Keep an answer, or take it back by None. Raises InputError outside its limits; nothing changes then."""
-    stored: dict[str, Any] = dict(state.store.get(_key(state), {}))
+    stored = dict(_stored(state))
     if value is None:
         stored.pop(key, None)
     else:
@@ -45,6 +68,11 @@ def answer(state: State, key: str, value: Value | None) -> None:
         body = asdict(replace(value, known="chosen"))
         stored[key] = {**body, "at": state.clock().timestamp()}
     state.store.put(_key(state), stored)
+
+
+def forget_answers(state: State) -> None:
+    """Take every answer for the board in use back."""
+    state.store.put(_key(state), {})
 
 
 def logged_rides(state: State) -> tuple[LoggedRide, ...]:

@@ -5,11 +5,11 @@ from typing import Any
 
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
-from logic.answers.questions import Asked, Hazard
+from logic.answers.hazards import Hazard
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board, Field, Value
 from logic.errors import InputError
-from screens.asked import asked, out_of_use
+from screens.asked import answers, out_of_use
 from screens.entry import Entry
 from screens.inputs import Control, Inputs, field_of
 from screens.page import AppPage
@@ -67,7 +67,7 @@ class FiguresPage(AppPage):
         self.entry: Entry | None = None
         self.answer: Any = None
         self.board: Board | None = None
-        self.asked = Asked()
+        self.asking: dict[str, Value] = {}
         self._refused: InputError | None = None
         self._foot_shows: list[str] | None = None
         self._cards: dict[str, ResultCard] = {}
@@ -116,7 +116,7 @@ class FiguresPage(AppPage):
         """Work everything out anew and show it."""
         state = self.state
         self.board = state.board if self.TRIES or state.is_scratch else state.saved
-        self.asked = asked(state)
+        self.asking = answers(state)
         self.answer = self.work_out(self.board)
         with_saved = self.TRIES and state.trial and not state.is_scratch
         before = self.work_out(state.saved).items if with_saved else {}

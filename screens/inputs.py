@@ -3,8 +3,8 @@
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
+from logic.answers.asked import questions
 from logic.answers.joining import SECOND, like
-from logic.answers.questions import questions
 from logic.answers.reading import RIDER, stand_in
 from logic.board import Field, Value, board_fields
 from logic.errors import InputError
@@ -23,8 +23,8 @@ STEPS = {
     "ask.target": 0.05,
     "ask.start_charge": 0.05,
     "ask.drop": 10.0,
-    "ask.speed": 5 / 3.6,
-    "ask.grade": 0.01,
+    "ask.range_speed": 5 / 3.6,
+    "ask.range_grade": 0.01,
     "ask.first_volts": 0.1,
     "ask.second_volts": 0.1,
 }
@@ -54,15 +54,13 @@ class Inputs:
         question = questions().get(key)
         if question is None:
             return page.board.value(key)
-        found = page.asked.answers.get(key)
+        found = page.asking.get(key)
         if found is not None:
             return found
         if key in SECOND:
             same = like(page.board, key)
             return None if same is None else Value(same.si, "like the first", typed_unit=same.typed_unit)
-        if question.usual is None:
-            return None
-        return Value(question.usual, "assumed" if question.rough else "usual")
+        return question.begins
 
     def text(self, field: Field, value: Value | None) -> tuple[str, str]:
         """Return a value and how it is known, in words."""

@@ -1,10 +1,13 @@
-"""What a person asks: values of a question, read like the board's and recorded like them."""
+"""What a person asks: values of a question, read like the board's and recorded like them, kept by no board."""
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from functools import cache
+from typing import Any
 
-from logic.board import Field, Option, Value
+from logic.board import Field, Value
 from logic.errors import Missing
+from logic.fields import fields_of
 from logic.tables import raw
 from logic.units import quantities, read
 from logic.workings import Given, fresh, given
@@ -12,79 +15,93 @@ from logic.workings import Given, fresh, given
 Asking = Mapping[str, Value]
 """The values a person has chosen, by the key of their field."""
 
+OF_FIELD = ("key", "label", "kind", "help", "quantity", "low", "high", "options")
 
-@cache
-def asked_fields() -> dict[str, Field]:
-    """Return every field of a question by its key, in the order of the file."""
-    found = {}
-    for line in raw("asked")["field"]:
-        found[line["key"]] = Field(
-            line["key"],
-            line["label"],
-            line["kind"],
-            0,
-            line["help"],
-            quantity=line.get("quantity", ""),
-            low=line.get("low"),
-            high=line.get("high"),
-            options=tuple(Option(**option) for option in line.get("options", ())),
-        )
-    return found
+
+@dataclass(frozen=True)
+class Question:
+    """A field that is asked, what stands until it is answered, and for how many seconds an answer is true.
+
+    What stands is "assumed" when it is a figure of the trade or an estimate, else only the "usual" beginning.
+    """
+
+    field: Field
+    begins: Value | None
+    lasts: float | None
+    source: str
+    where: str
+    standing: str
 
 
 @cache
-def _lines() -> dict[str, dict[str, str]]:
-    return {line["key"]: line for line in raw("asked")["field"]}
+def questions() -> dict[str, Question]:
+    """Return every question by its key, in the order of the file.
 
-
-@cache
-def begins_at(key: str) -> Value | None:
-    """Return what stands until a person chooses another value: assumed with a source, else only a beginning.
-
-    >>> begins_at("ask.wheelbase").known
+    >>> questions()["ask.wheelbase"].begins.known
     'assumed'
     """
-    line, field = _lines()[key], asked_fields()[key]
-    text = line.get("value", "")
-    if not text:
+    lines = raw("asked")["field"]
+    fields = fields_of(
+        [{"need": 0} | {name: line[name] for name in OF_FIELD if name in line} for line in lines]
+    )
+    return {
+        key: Question(
+            field,
+            _beginning(field, line),
+            line.get("lasts"),
+            line.get("source", ""),
+            line.get("where", ""),
+            line.get("standing", ""),
+        )
+        for (key, field), line in zip(fields.items(), lines, strict=True)
+    }
+
+
+def _beginning(field: Field, line: dict[str, Any]) -> Value | None:
+    written = line.get("value")
+    if written is None:
         return None
-    known = "assumed" if "source" in line else "chosen"
-    if field.kind == "choice":
-        return Value(text, known)
-    typed = read(text, field.quantity)
+    known = "assumed" if "source" in line or line.get("rough") else "usual"
+    if field.kind == "choice" or not isinstance(written, str):
+        return Value(written, known)
+    typed = read(written, field.quantity)
     return Value(typed.si, known, typed_unit=typed.unit)
 
 
 class Asked:
-    """Reads the values of a question; each is recorded once. Raises Missing for what has not been asked yet."""
+    """Reads the values of a question; each is recorded once, so every answer opens its own."""
 
-    def __init__(self, chosen: Asking) -> None:
+    def __init__(self, chosen: Asking | None = None) -> None:
         """Read from what a person has chosen, else from where the question begins."""
-        self.chosen = chosen
+        self.chosen = chosen or {}
         self._read: dict[str, float] = {}
+
+    def has(self, key: str) -> bool:
+        """Tell whether a value was chosen."""
+        return key in self.chosen
 
     def value(self, key: str) -> Value | None:
         """Return a value with how it is known, None when there is none."""
-        return self.chosen.get(key) or begins_at(key)
+        return self.chosen.get(key) or questions()[key].begins
 
     def __call__(self, key: str) -> float:
-        """Return the SI value of a field. Raises Missing when it has none."""
+        """Return the SI value of a field. Raises Missing when it has none, InputError outside its limits."""
         if key not in self._read:
-            value = self.value(key)
+            question, value = questions()[key], self.value(key)
             if value is None:
                 raise Missing(key)
-            field, line = asked_fields()[key], _lines()[key]
-            assumed = value.known == "assumed"
+            field, assumed = question.field, value.known == "assumed"
+            field.check(value.si)
             self._read[key] = given(
                 Given(
                     field.label,
                     fresh(float(value.si)),
                     quantities()[field.quantity].si,
                     field.quantity,
-                    known=value.known,
-                    standing=line.get("standing", "") if assumed else "",
-                    source=line.get("source", "") if assumed else "",
-                    where=line.get("where", "") if assumed else "",
+                    known="assumed" if assumed else "chosen",
+                    standing=question.standing if assumed else "",
+                    source=question.source if assumed else "",
+                    where=question.where if assumed else "",
                     typed_unit=value.typed_unit,
                 )
             )

@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 from functools import cached_property
 
+from logic.answers.asked import Asked, Asking
 from logic.answers.pack_parts import PackParts
-from logic.answers.questions import Asked
 from logic.answers.reading import Item, Reading, Result, attempt
 from logic.board import Board
 from logic.errors import InputError, Missing
@@ -65,17 +65,17 @@ class FlightParts(PackParts):
         return self.read.choice("pack.marked", otherwise)
 
 
-def flight(board: Board, asked: Asked, *, damaged: bool = False) -> Flight:
+def flight(board: Board, asking: Asking, *, damaged: bool = False) -> Flight:
     """Return what may fly of the packs of a board. `damaged` is a pack that was taken out of use."""
     with recording() as recorder:
-        parts = FlightParts(Reading(board), asked)
+        parts = FlightParts(Reading(board), Asked(asking))
         each = attempt(recorder, "each", "energy", lambda: parts.each)
         joined_energy = attempt(recorder, "all_joined", "energy", lambda: parts.energy_all)
     marked, tested = parts.marked, parts.read.choice("pack.tested", UNKNOWN)
     packs = None if board.pack.packs is None else int(float(board.pack.packs.si))
-    joined = asked.choice("ask.carried") == "joined" and packs is not None and packs > 1
+    joined = parts.asked.choice("ask.carried") == "joined" and packs is not None and packs > 1
     with unrecorded():
-        loose = int(asked("ask.loose"))
+        loose = int(parts.asked("ask.loose"))
         found, problem = None, None
         if isinstance(each, Result) and packs is not None:
             try:

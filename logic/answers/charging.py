@@ -4,9 +4,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property, partial
 
+from logic.answers.asked import Asked, Asking
+from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts
-from logic.answers.questions import Asked, Hazard, banded, by_severity
-from logic.answers.reading import Item, Reading, attempt
+from logic.answers.reading import Item, Reading, attempt, banded
 from logic.board import Board
 from logic.errors import InputError, Missing
 from logic.pack import cells
@@ -130,10 +131,10 @@ RESULTS: dict[str, tuple[str, Callable[[ChargeParts], float]]] = {
 }
 
 
-def charging(board: Board, asked: Asked) -> Charging:
+def charging(board: Board, asking: Asking) -> Charging:
     """Return everything the charging page shows."""
     with recording() as recorder:
-        parts = ChargeParts(Reading(board), asked)
+        parts = ChargeParts(Reading(board), Asked(asking))
         items = {
             name: attempt(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in RESULTS.items()
@@ -143,7 +144,7 @@ def charging(board: Board, asked: Asked) -> Charging:
     with unrecorded():
         check = _check(parts)
         amps = _amps(parts)
-        row = temperature_row(temperature=asked("ask.cells_at"))
+        row = temperature_row(temperature=parts.asked("ask.cells_at"))
         hazards = [*_charger_hazards(check), *_amps_hazards(parts, amps)]
         if row.text("signal"):
             hazards.append(Hazard(row.text("signal"), f"charging {row.text('key')}"))

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from functools import partial
 
 from logic.answers.energy import hazards_of_limits, weakest_current
+from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_braking import BrakeParts
 from logic.answers.pack_parts import BRAKE, BURST, DRIVE, FIELDS
-from logic.answers.questions import Hazard, by_severity
 from logic.answers.reading import Item, Reading, attempt
 from logic.board import Board, Value
 from logic.errors import InputError, Missing

@@ -4,8 +4,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property, partial
 
+from logic.answers.asked import Asked, Asking
+from logic.answers.hazards import Hazard
 from logic.answers.pack_braking import BrakeParts
-from logic.answers.questions import Asked, Hazard
 from logic.answers.reading import Item, Reading, attempt
 from logic.board import Board, Value
 from logic.drive.road import standard
@@ -135,10 +136,10 @@ SIGNALS = {
 """Signal word of each outcome; None is no hazard."""
 
 
-def descent(board: Board, rider: Value | None, asked: Asked) -> Descent:
+def descent(board: Board, rider: Value | None, asking: Asking) -> Descent:
     """Return everything the page of long descents shows."""
     with recording() as recorder:
-        parts = DescentParts(Reading(board, rider), asked)
+        parts = DescentParts(Reading(board, rider), Asked(asking))
         items = {
             name: attempt(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in RESULTS.items()

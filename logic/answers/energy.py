@@ -4,10 +4,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
+from logic.answers.asked import Asked, Asking
+from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_braking import BrakeParts
 from logic.answers.pack_parts import BRAKE, BURST, DRIVE
-from logic.answers.questions import Asked, Hazard, banded, by_severity
-from logic.answers.reading import Item, Reading, attempt
+from logic.answers.reading import Item, Reading, attempt, banded
 from logic.board import Board, Value
 from logic.errors import InputError, Missing
 from logic.pack import cells
@@ -36,10 +37,10 @@ class PackFigures:
     hazards: tuple[Hazard, ...]
 
 
-def pack_figures(board: Board, rider: Value | None, asked: Asked) -> PackFigures:
+def pack_figures(board: Board, rider: Value | None, asking: Asking) -> PackFigures:
     """Return everything the page of a pack's energy and limits shows."""
     with recording() as recorder:
-        parts = BrakeParts(Reading(board, rider), asked)
+        parts = BrakeParts(Reading(board, rider), Asked(asking))
         items = {
             name: attempt(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in RESULTS.items()

@@ -4,8 +4,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property, partial
 
+from logic.answers.asked import Asked, Asking
+from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts
-from logic.answers.questions import Asked, Hazard, by_severity
 from logic.answers.reading import Item, Reading, attempt
 from logic.board import Board, Value
 from logic.errors import InputError, Missing
@@ -92,7 +93,7 @@ class JoinParts(PackParts):
         board = self.read.board
         for question, key in SECOND.items():
             if self.asked.has(question):
-                board = board.with_value(key, self.asked.answers[question])
+                board = board.with_value(key, self.asked.chosen[question])
         return PackParts(Reading(board)) if board is not self.read.board else self
 
     @cached_property
@@ -211,11 +212,11 @@ SERIES: dict[str, tuple[str, Callable[[JoinParts], float]]] = {
 }
 
 
-def joining(board: Board, asked: Asked) -> Joining:
+def joining(board: Board, asking: Asking) -> Joining:
     """Return everything the joining page shows, for the way that was chosen."""
-    way = asked.choice("ask.way")
+    way = Asked(asking).choice("ask.way")
     with recording() as recorder:
-        parts = JoinParts(Reading(board), asked)
+        parts = JoinParts(Reading(board), Asked(asking))
         items = {
             name: attempt(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in (PARALLEL if way == "parallel" else SERIES).items()

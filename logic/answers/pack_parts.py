@@ -2,8 +2,8 @@
 
 from functools import cached_property
 
+from logic.answers.asked import Asked
 from logic.answers.parts import Parts, chosen
-from logic.answers.questions import Asked
 from logic.answers.reading import Reading
 from logic.errors import Missing
 from logic.pack import cells

@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from logic.answers.asked import Asked, Asking
 from logic.answers.pack_parts import PackParts
-from logic.answers.questions import Asked
 from logic.answers.reading import Item, Open, Reading, Result, attempt
 from logic.board import Board, Value
 from logic.drive.flow import at_steady_speed
@@ -77,12 +77,12 @@ class RangeParts(PackParts):
     @cached_property
     def speed(self) -> float:
         """Speed asked about."""
-        return self.asked("ask.speed")
+        return self.asked("ask.range_speed")
 
     @cached_property
     def climbing(self) -> Road:
         """The road at the climb asked about."""
-        return replace(self.road, grade=self.asked("ask.grade"))
+        return replace(self.road, grade=self.asked("ask.range_grade"))
 
     def share_left(self, kelvin: float) -> float:
         """Return the part of the energy left at a temperature, as a number put in."""
@@ -122,14 +122,14 @@ class RangeParts(PackParts):
 
 
 def range_answer(
-    board: Board, rider: Value | None, asked: Asked, rides: Sequence[LoggedRide] = (), *, drawn: bool = True
+    board: Board, rider: Value | None, asking: Asking, rides: Sequence[LoggedRide] = (), *, drawn: bool = True
 ) -> RangeAnswer:
     """Return the range of a board: learnt when three rides or more tell it, modelled besides.
 
     The curves are left out unless they are to be `drawn`.
     """
     with recording() as recorder:
-        parts = RangeParts(Reading(board, rider), asked)
+        parts = RangeParts(Reading(board, rider), Asked(asking))
         usable = attempt(recorder, "usable", "energy", lambda: parts.usable_now)
         per_distance = attempt(recorder, "per_distance", "energy_per_distance", lambda: parts.modelled)
         modelled = attempt(
@@ -146,7 +146,7 @@ def range_answer(
         )
         known, left_out = _rides(board, rides)
         taught, taught_range = _learnt(recorder, parts, known)
-    bands = _spread(board, rider, asked)
+    bands = _spread(board, rider, asking)
     if isinstance(modelled, Result) and bands is not None:
         modelled = replace(modelled, band=bands)
     is_learnt = isinstance(taught_range, Result)
@@ -162,9 +162,9 @@ def range_answer(
     return RangeAnswer(items, modelled, is_learnt, len(known), left_out, _curves(parts) if drawn else ())
 
 
-def range_alone(board: Board, rider: Value | None, asked: Asked, rides: Sequence[LoggedRide] = ()) -> Item:
+def range_alone(board: Board, rider: Value | None, asking: Asking, rides: Sequence[LoggedRide] = ()) -> Item:
     """Return the range only: the learnt one where there is one."""
-    return range_answer(board, rider, asked, rides, drawn=False).items["range"]
+    return range_answer(board, rider, asking, rides, drawn=False).items["range"]
 
 
 def _learnt(recorder: Recorder, parts: RangeParts, rides: list[Ride]) -> tuple[Item, Item]:
@@ -234,14 +234,14 @@ def _energy(board: Board, ride: LoggedRide) -> float | None:
         return None
 
 
-def _spread(board: Board, rider: Value | None, asked: Asked) -> tuple[float, float] | None:
+def _spread(board: Board, rider: Value | None, asking: Asking) -> tuple[float, float] | None:
     """Return the modelled range at both ends of what rolling and drag may be, unless they are measured."""
     ends = []
     try:
         with unrecorded():
             for end in ("high", "low"):
                 row = pick("range_spread", end=end)
-                parts = RangeParts(Reading(_with_road(board, row.cells), rider), asked)
+                parts = RangeParts(Reading(_with_road(board, row.cells), rider), Asked(asking))
                 ends.append(range_distance(energy=parts.usable_now, per_distance=parts.modelled))
     except (Missing, InputError):
         return None

@@ -130,3 +130,16 @@ def attempt(recorder: Recorder, name: str, quantity: str, compute: Callable[[], 
     except InputError as problem:
         return Open(name, problem=problem)
     return Result(name, value, quantity, recorder.trace(value))
+
+
+def banded(recorder: Recorder, name: str, quantity: str, compute: Callable[[], tuple[float, float]]) -> Item:
+    """Return a result that is a band; its value is the high end and its working holds both ends."""
+    try:
+        low, high = compute()
+    except Missing as gap:
+        return Open(name, missing=gap.fields)
+    except InputError as problem:
+        return Open(name, problem=problem)
+    both = {id(entry): entry for value in (low, high) for entry in recorder.trace(value)}
+    working = tuple(entry for entry in recorder.entries if id(entry) in both)
+    return Result(name, high, quantity, working, (low, high))

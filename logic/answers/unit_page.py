@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from functools import partial
 
-from logic.answers.asked import Asked, Asking, asked_fields
+from logic.answers.asked import Asked, Asking, questions
 from logic.answers.outcomes import told
 from logic.answers.reading import Item
 from logic.joints.threads import pitch_from_count
@@ -81,7 +81,7 @@ def in_every_unit(asking: Asking, key: str, *, mark: str = ".") -> tuple[Shown, 
     value = Asked(asking).value(key)
     if key not in PLAIN or value is None:
         return ()
-    quantity = asked_fields()[key].quantity
+    quantity = questions()[key].field.quantity
     return tuple(
         show_in(float(value.si), quantity, unit.shown, mark=mark, digits=6)
         for unit in quantities()[quantity].units

@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from functools import cached_property, partial
 from typing import TypeVar
 
+from logic.answers.asked import Asked, Asking
+from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts
-from logic.answers.questions import Asked, Hazard, by_severity
 from logic.answers.reading import Item, Reading, attempt
 from logic.board import Board
 from logic.errors import InputError, Missing
@@ -222,10 +223,10 @@ INRUSH: dict[str, tuple[str, Callable[[WireParts], float]]] = {
 """Quantity and computation of each result, in the order shown."""
 
 
-def wiring(board: Board, asked: Asked) -> Wiring:
+def wiring(board: Board, asking: Asking) -> Wiring:
     """Return everything the wiring page shows."""
     with recording() as recorder:
-        parts = WireParts(Reading(board), asked)
+        parts = WireParts(Reading(board), Asked(asking))
         items = {
             name: attempt(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in {**LEAD, **INRUSH}.items()
@@ -249,10 +250,10 @@ class FirstPower:
     items: dict[str, Item]
 
 
-def first_power(board: Board, asked: Asked) -> FirstPower:
+def first_power(board: Board, asking: Asking) -> FirstPower:
     """Return the figures of first power: the spark without a resistor, and the resistor's time."""
     with recording() as recorder:
-        parts = WireParts(Reading(board), asked)
+        parts = WireParts(Reading(board), Asked(asking))
         figures: dict[str, tuple[str, Callable[[WireParts], float]]] = {
             "precharge_time": INRUSH["precharge_time"],
             "full": ("voltage", lambda each: each.voltage("full")),

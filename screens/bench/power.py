@@ -53,7 +53,7 @@ class PowerPage(FiguresPage):
 
     def work_out(self, board: Board) -> FirstPower:
         """Return the figures of first power."""
-        return first_power(board, self.asked)
+        return first_power(board, self.asking)
 
     def show(self, answer: FirstPower) -> None:
         """Say what the meter must show at the plug."""

@@ -59,7 +59,7 @@ class ChargingPage(FiguresPage):
 
     def work_out(self, board: Board) -> Charging:
         """Return what the charger does."""
-        return charging(board, self.asked)
+        return charging(board, self.asking)
 
     def detail(self, name: str, item: Item) -> str:
         """Say how the amps lie against the cells' limit."""

@@ -48,7 +48,7 @@ class DescentsPage(FiguresPage):
 
     def work_out(self, board: Board) -> Descent:
         """Return the figures of the hill."""
-        return descent(board, self.state.person.rider, self.asked)
+        return descent(board, self.state.person.rider, self.asking)
 
     def label(self, name: str) -> str:
         """Put the speed into the label."""

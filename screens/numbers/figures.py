@@ -1,18 +1,17 @@
 """What the pages of Numbers share: answers as cards, chips of the board and of the question, the keypad in the foot."""
 
-from dataclasses import asdict
 from functools import partial
 from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
-from logic.answers.asked import asked_fields, begins_at
+from logic.answers.asked import questions
 from logic.answers.reading import RIDER, Item, Open, Result, stand_in
-from logic.board import Field, Value, board_fields, value_from
+from logic.board import Field, Value, board_fields
 from logic.errors import InputError
+from screens.asked import answer, answers
 from screens.entry import Entry
 from screens.page import AppPage
-from screens.state import State
 from screens.widgets.bar import Bar
 from screens.widgets.chip import ValueChip
 from screens.widgets.keypad import Keypad
@@ -24,18 +23,14 @@ from screens.words.figures import OUTCOMES
 
 def field_of(key: str) -> Field:
     """Return a field of the board, of the rider or of a question."""
-    return RIDER if key == RIDER.key else asked_fields().get(key) or board_fields()[key]
+    if key in questions():
+        return questions()[key].field
+    return RIDER if key == RIDER.key else board_fields()[key]
 
 
 def is_asked(key: str) -> bool:
     """Tell whether a value belongs to the question and not to the board."""
-    return key in asked_fields()
-
-
-def asking(state: State) -> dict[str, Value]:
-    """Return the values of a question that were chosen for the board in use."""
-    stored = state.store.get(f"asked {state.saved.id}", {})
-    return {key: value_from(body) for key, body in stored.items() if key in asked_fields()}
+    return key in questions()
 
 
 class DrivePage(AppPage):
@@ -74,18 +69,16 @@ class DrivePage(AppPage):
     @property
     def asking(self) -> dict[str, Value]:
         """Return the values of the question that were chosen for this board."""
-        return asking(self.state)
+        return answers(self.state)
 
     def ask_for(self, key: str, value: Value | None) -> None:
         """Remember a value of the question, or forget it."""
-        chosen = {**self.asking, key: value}
-        bodies = {name: asdict(one) for name, one in chosen.items() if one is not None}
-        self.state.store.put(f"asked {self.state.saved.id}", bodies)
+        answer(self.state, key, value)
         self.soon()
 
     def asked(self, key: str) -> float | None:
         """Return the SI value of the question that stands."""
-        value = self.asking.get(key) or begins_at(key)
+        value = self.asking.get(key) or questions()[key].begins
         return None if value is None else float(value.si)
 
     # What is shown
@@ -174,7 +167,7 @@ class DrivePage(AppPage):
 
     def _value(self, key: str) -> Value | None:
         if is_asked(key):
-            return self.asking.get(key) or begins_at(key)
+            return self.asking.get(key) or questions()[key].begins
         return self.state.person.rider if key == RIDER.key else self.state.board.value(key)
 
     def _value_text(self, field: Field, value: Value | None) -> tuple[str, str]:
@@ -183,7 +176,7 @@ class DrivePage(AppPage):
             return self.style.typed(assumed, field.quantity), "assumed"
         if value is None:
             return "not set", ""
-        known = "" if value.known == "chosen" else value.known
+        known = "" if value.known in ("chosen", "usual") else value.known
         if field.kind == "choice":
             return field.option(str(value.si)).label, known
         return self.style.typed(float(value.si), field.quantity, value.typed_unit), known

@@ -17,8 +17,7 @@ from logic.answers.range import range_alone
 from logic.answers.reading import Item, Result
 from logic.answers.stopping import stop_alone
 from logic.answers.wiring import wiring
-from screens.asked import asked, logged_rides
-from screens.numbers.figures import asking
+from screens.asked import answers, logged_rides
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
@@ -91,17 +90,17 @@ class NumbersHome(AppPage):
 
     def _answers(self) -> dict[str, Item | None]:
         state = self.state
-        board, rider, answers, questions = state.board, state.person.rider, asked(state), asking(state)
+        board, rider, asking = state.board, state.person.rider, answers(state)
         return {
             "numbers.gearing": top_speed(board, rider),
-            "numbers.stopping": stop_alone(board, rider, questions),
-            "numbers.consumption": consumption(board, rider, questions).items["per_distance"],
+            "numbers.stopping": stop_alone(board, rider, asking),
+            "numbers.consumption": consumption(board, rider, asking).items["per_distance"],
             "numbers.packs": pack_energy(board),
-            "numbers.range": range_alone(board, rider, answers, logged_rides(state)),
-            "numbers.charging": charging(board, answers).items["cell_amps"],
-            "numbers.joining": joining(board, answers).items.get("allowed"),
-            "numbers.wiring": wiring(board, answers).items["riding"],
-            "numbers.descents": descent(board, rider, answers).items["drop_back"],
+            "numbers.range": range_alone(board, rider, asking, logged_rides(state)),
+            "numbers.charging": charging(board, asking).items["cell_amps"],
+            "numbers.joining": joining(board, asking).items.get("allowed"),
+            "numbers.wiring": wiring(board, asking).items["riding"],
+            "numbers.descents": descent(board, rider, asking).items["drop_back"],
             "numbers.belt": centre_of(board),
             "numbers.fit": narrowest_gap(board, WEAR),
         }

@@ -2,10 +2,11 @@
 
 from typing import Any
 
+from logic.answers.asked import Asked
 from logic.answers.joining import PARALLEL, SERIES, Joining, joining
 from logic.answers.reading import Item, Open
 from logic.board import Board
-from screens.asked import asked
+from screens.asked import answers
 from screens.figures import FiguresPage
 from screens.widgets.row import Row, Section
 from screens.widgets.text import Text
@@ -57,11 +58,11 @@ class JoiningPage(FiguresPage):
 
     def work_out(self, board: Board) -> Joining:
         """Return what joining does, for the chosen way."""
-        return joining(board, self.asked)
+        return joining(board, self.asking)
 
     def refresh(self) -> None:
         """Head the page by the figure of the way that was chosen."""
-        way = asked(self.state).choice("ask.way")
+        way = Asked(answers(self.state)).choice("ask.way")
         if way != self._way:
             self._way = way
             self.HEAD = "allowed" if way == "parallel" else "full_in_series"

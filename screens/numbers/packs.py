@@ -57,7 +57,7 @@ class PacksPage(FiguresPage):
 
     def work_out(self, board: Board) -> PackFigures:
         """Return the figures of the packs."""
-        return pack_figures(board, self.state.person.rider, self.asked)
+        return pack_figures(board, self.state.person.rider, self.asking)
 
     def label(self, name: str) -> str:
         """Put the current or the speed into the label."""

@@ -17,7 +17,7 @@ class RangePage(FiguresPage):
 
     HEAD = "range"
     ITEMS = RANGE
-    CONTROLS = ("ask.cells_at", "ask.speed", "ask.grade")
+    CONTROLS = ("ask.cells_at", "ask.range_speed", "ask.range_grade")
     CHIPS = (
         "pack.window",
         "pack.series",
@@ -52,11 +52,11 @@ class RangePage(FiguresPage):
 
     def work_out(self, board: Board) -> RangeAnswer:
         """Return the range of a board."""
-        return range_answer(board, self.state.person.rider, self.asked, logged_rides(self.state))
+        return range_answer(board, self.state.person.rider, self.asking, logged_rides(self.state))
 
     def label(self, name: str) -> str:
         """Put speed or temperature into the label."""
-        value = self.inputs.value("ask.speed")
+        value = self.inputs.value("ask.range_speed")
         speed = self.style.number(float(value.si), "speed") if value is not None else ""
         text = RANGE[name].format(speed=speed, cold=self.style.number(FREEZING, "temperature"))
         if name == "range" and self.answer is not None:
@@ -88,7 +88,7 @@ class RangePage(FiguresPage):
             )
             for grade, points in answer.curves
         )
-        modelled, speed = answer.modelled, self.inputs.value("ask.speed")
+        modelled, speed = answer.modelled, self.inputs.value("ask.range_speed")
         chart.marks = (
             ()
             if isinstance(modelled, Open) or speed is None

@@ -64,7 +64,7 @@ class WiringPage(FiguresPage):
 
     def work_out(self, board: Board) -> Wiring:
         """Return the figures of lead, fuse and spark."""
-        return wiring(board, self.asked)
+        return wiring(board, self.asking)
 
     def detail(self, name: str, item: Item) -> str:
         """Say what the riding current is made of."""

@@ -56,7 +56,7 @@ class FlightPage(FiguresPage):
 
     def work_out(self, board: Board) -> Figures:
         """Return what may fly."""
-        return Figures(flight(board, self.asked, damaged=out_of_use(self.state) is not None))
+        return Figures(flight(board, self.asking, damaged=out_of_use(self.state) is not None))
 
     def fill(self, card: Any, name: str, item: Item, before: Item | None = None) -> None:  # noqa: ANN401  (as FiguresPage)
         """Write watt-hours to a tenth: the classes end at whole ones."""

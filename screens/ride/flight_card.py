@@ -6,7 +6,7 @@ from kivy.metrics import dp
 from kivy.properties import StringProperty
 
 from logic.answers.carrying import flight
-from screens.asked import asked, out_of_use
+from screens.asked import answers, out_of_use
 from screens.page import AppPage
 from screens.phone.share import COPIED, NEITHER, SHARED, share_text
 from screens.theme import theme
@@ -74,7 +74,7 @@ class FlightCard(AppPage):
     def _answer(self) -> Any:  # noqa: ANN401  (a Flight)
         state = self.state
         board = state.board if state.is_scratch else state.saved
-        return flight(board, asked(state), damaged=out_of_use(state) is not None)
+        return flight(board, answers(state), damaged=out_of_use(state) is not None)
 
     @property
     def _chemistry(self) -> str:

@@ -5,7 +5,7 @@ from typing import Any
 
 from kivy.properties import ObjectProperty
 
-from logic.answers.questions import Hazard
+from logic.answers.hazards import Hazard
 from screens.asked import out_of_use
 from screens.page import AppPage
 from screens.widgets.column import Column

@@ -53,12 +53,14 @@ def start(folder: Path) -> Driver:
 
 def reset(driver: Driver, theme: str = "day", text: float = 1.0) -> None:
     """Go back to the first screen: no trial, nothing typed, no bin, the theme and text size of the run."""
+    from screens.asked import forget_answers  # noqa: PLC0415  (after Kivy's environment is set)
+
     state, shell = driver.app.state, driver.app.shell
     for board in state.binned():
         state.restore_board(board.id)
     state.choose(next(board.id for board in state.boards() if board.name == "Towpath 36"))
     state.drop()
-    state.store.put(f"asked {state.saved.id}", {})
+    forget_answers(state)
     state.undo = None
     shell.place("ride")
     # A change of text size lays out every page that was ever built; to build them all anew costs as much.

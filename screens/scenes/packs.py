@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from logic.board import Value
-from screens.asked import answer, take_out
+from screens.asked import answer, forget_answers, take_out
 from screens.driver import Driver
 from screens.scenes import Scene
 
@@ -20,7 +20,7 @@ def board(driver: Driver, name: str) -> None:
 def clean(driver: Driver) -> None:
     """Forget what an earlier scene answered."""
     state = driver.app.state
-    state.store.put(f"asked/{state.saved.id}", {})
+    forget_answers(state)
     state.store.put(f"pack_out/{state.saved.id}", None)
 
 

@@ -2,8 +2,7 @@
 
 from dataclasses import dataclass
 
-from logic.answers.asked import asked_fields
-from logic.answers.questions import questions
+from logic.answers.asked import questions
 from logic.answers.reading import Result
 from logic.board import board_fields, field_of
 from logic.errors import InputError
@@ -70,9 +69,9 @@ def label_of(key: str) -> str:
         return field_of(key).label
     if key == ARM.key:
         return ARM.label
-    field = board_fields().get(key) or asked_fields().get(key)
-    if field is None and key in questions():
-        field = questions()[key].field
+    if key in questions():
+        return questions()[key].field.label
+    field = board_fields().get(key)
     return field.label if field is not None else key
 
 

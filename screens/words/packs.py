@@ -1,6 +1,6 @@
 """Words of the pack answers: labels, hazards, outcomes."""
 
-from logic.answers.questions import Hazard
+from logic.answers.hazards import Hazard
 from screens.words import Style
 
 ENERGY = {

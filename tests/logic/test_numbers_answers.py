@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import pytest
 
-from logic.answers.asked import asked_fields, begins_at
+from logic.answers.asked import questions
 from logic.answers.bench_motor import bench_motor, mixings, to_lay_over
 from logic.answers.compare import comparison
 from logic.answers.consumption import best_rolling, coasting, consumption, ride_fit
@@ -21,7 +21,7 @@ from logic.answers.unit_page import PLAIN, RULES, by_rule, in_every_unit
 from logic.answers.wheel import wheel
 from logic.belt.catalogue import catalogue_teeth
 from logic.belt.geometry import belt_length, pitch_diameter
-from logic.board import Board, Value
+from logic.board import Board, Value, board_fields
 from logic.drive.fit import Sample
 from logic.drive.options import Wish
 from logic.exchange import demo_boards
@@ -51,7 +51,7 @@ def asking(**texts: str) -> dict[str, Value]:
 
 
 def value_of(key: str, text: str) -> Value:
-    field = asked_fields()[key]
+    field = questions()[key].field
     return Value(text if field.kind == "choice" else read(text, field.quantity).si, "chosen")
 
 
@@ -442,8 +442,8 @@ def test_wires_and_threads_by_their_rules() -> None:
 
 
 def test_every_question_can_be_asked() -> None:
-    for key, field in asked_fields().items():
-        value = begins_at(key)
-        assert field.help.endswith(".")
-        if value is not None:
-            field.check(value.si)
+    for key, question in questions().items():
+        assert key not in board_fields()
+        assert question.field.help.endswith(".")
+        if question.begins is not None:
+            question.field.check(question.begins.si)
