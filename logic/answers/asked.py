@@ -22,11 +22,14 @@ OF_FIELD = ("key", "label", "kind", "help", "quantity", "low", "high", "options"
 class Question:
     """A field that is asked, what stands until it is answered, and for how many seconds an answer is true.
 
+    `step` is what a step button adds, in the unit the reader reads.
+
     What stands is "assumed" when it is a figure of the trade or an estimate, else only the "usual" beginning.
     """
 
     field: Field
     begins: Value | None
+    step: float
     lasts: float | None
     source: str
     where: str
@@ -48,6 +51,7 @@ def questions() -> dict[str, Question]:
         key: Question(
             field,
             _beginning(field, line),
+            line.get("step", 1.0),
             line.get("lasts"),
             line.get("source", ""),
             line.get("where", ""),

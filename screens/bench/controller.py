@@ -6,18 +6,18 @@ from logic.answers.controller_card import ControllerCard, controller_card
 from logic.answers.pack_braking import FROM_SPEED
 from logic.answers.reading import Item
 from logic.board import Board
-from screens.figures import FiguresPage
+from screens.figures import SavedFiguresPage
 from screens.widgets.column import Column
 from screens.widgets.row import Section
 from screens.widgets.text import Text
 from screens.words.packs import CARD, PARTS, TEMPERATURES
 
 
-class ControllerPage(FiguresPage):
+class ControllerPage(SavedFiguresPage):
     """Battery amps first, braking never without what it does, then volts, temperatures and the settings in words."""
 
     HEAD = "battery"
-    ITEMS = CARD
+    LABELS = CARD
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "motor_drive": "Motor amps, not battery amps. As on the board; heat in the motor decides.",
         "motor_brake": "Motor amps, not battery amps. As on the board.",
@@ -43,7 +43,6 @@ class ControllerPage(FiguresPage):
         "pack.series",
         "pack.chemistry",
     )
-    TRIES = False
     MINDS_PACK = False
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
@@ -55,7 +54,7 @@ class ControllerPage(FiguresPage):
 
     def work_out(self, board: Board) -> ControllerCard:
         """Return the card of a board."""
-        return controller_card(board, self.state.person.rider)
+        return controller_card(board, self.rider)
 
     def label(self, name: str) -> str:
         """Put the speed into the label."""

@@ -6,7 +6,7 @@ from logic.answers.reading import Result
 from logic.answers.wiring import FirstPower, first_power
 from logic.board import Board
 from logic.tables import rows
-from screens.figures import FiguresPage
+from screens.figures import SavedFiguresPage
 from screens.widgets.text import Text
 from screens.words.packs import WIRING
 
@@ -21,11 +21,11 @@ NAMES = (
 )
 
 
-class PowerPage(FiguresPage):
+class PowerPage(SavedFiguresPage):
     """How long the resistor is held on first, then the steps in order."""
 
     HEAD = "precharge_time"
-    ITEMS = {name: WIRING[name] for name in NAMES}  # noqa: RUF012  (as in FiguresPage)
+    LABELS = {name: WIRING[name] for name in NAMES}  # noqa: RUF012  (as in FiguresPage)
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "precharge_time": "Five time constants of resistor and capacitors. Two seconds by hand are plenty.",
         "spark_current": "Without a resistor; the wire's inductance rounds the peak off.",
@@ -40,7 +40,6 @@ class PowerPage(FiguresPage):
         "pack.parallel",
         "pack.packs",
     )
-    TRIES = False
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Write the steps once."""

@@ -2,16 +2,17 @@
 
 from typing import Any
 
-from kivy.properties import ObjectProperty, StringProperty
+from kivy.properties import StringProperty
 
 from logic.answers.bench_motor import bench_motor, mixings, to_lay_over
-from logic.board import Value
-from screens.numbers.figures import DrivePage
+from logic.answers.reading import Item
+from logic.board import Board, Value
+from screens.answering import AnsweringPage
 from screens.widgets.load import load_kv
 from screens.words.bench_motor import CONVENTION, LABELS, SAFE
 
 
-class BenchMotorPage(DrivePage):
+class BenchMotorPage(AnsweringPage):
     """What was measured, what follows, and the way to lay it over the board."""
 
     CHIPS = (
@@ -28,31 +29,30 @@ class BenchMotorPage(DrivePage):
     )
     LABELS = LABELS
 
+    title = StringProperty("Motor from the bench")
     convention = StringProperty()
     safe = StringProperty(SAFE)
-    flow = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the page."""
-        super().__init__(*args, title="Motor from the bench", **kwargs)
+    def work_out(self, board: Board) -> dict[str, Item]:
+        """Return what the bench tells."""
+        return bench_motor(board, self.asking)
 
-    def show(self) -> None:
-        """Show what the bench tells."""
-        self.show_items(bench_motor(self.state.board, self.asking), self.flow)
+    def show(self, _answer: dict[str, Item]) -> None:
+        """Say which convention is meant."""
         worst = mixings()[0]
         self.convention = CONVENTION.format(
             taken=worst.taken, meant=worst.meant, error=self.style.number(abs(worst.error), "share", 2)
         )
 
-    def bars(self) -> tuple[tuple[str, str, Any], ...]:
+    def bars(self) -> list[tuple[str, str, Any]]:
         """Offer what was measured, unless the board has it."""
-        if not to_lay_over(self.state.board, self.items):
+        if not to_lay_over(self.board, self.items):
             return super().bars()
-        return (("Try the measured values on the board", "main", self.try_them),)
+        return [("Try the measured values on the board", "main", self.try_them)]
 
     def try_them(self) -> None:
         """Lay what was measured over the board as a trial."""
-        for key, value in to_lay_over(self.state.board, self.items).items():
+        for key, value in to_lay_over(self.board, self.items).items():
             self.state.try_value(key, Value(value, "measured"))
 
 

@@ -16,7 +16,7 @@ class ChargingPage(FiguresPage):
     """Amps into each cell first, then temperature and charge, then time and energy. A wrong charger stops it all."""
 
     HEAD = "cell_amps"
-    ITEMS = CHARGING
+    LABELS = CHARGING
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "time": "Constant current, then constant voltage: the last tenth is slow.",
         "heat": "A pack that gets hot on slow charge is faulty.",

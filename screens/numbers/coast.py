@@ -2,19 +2,19 @@
 
 from typing import Any
 
-from kivy.properties import ObjectProperty, StringProperty
+from kivy.properties import StringProperty
 
 from logic.answers.consumption import best_rolling, coasting
-from logic.answers.reading import RIDER
-from logic.board import Value, board_fields
+from logic.answers.reading import RIDER, Item
+from logic.board import Board, Value, board_fields
 from logic.errors import InputError
+from screens.answering import AnsweringPage
 from screens.numbers import consumption as _kv  # noqa: F401  (its kv file holds this page's rule)
-from screens.numbers.figures import DrivePage
 from screens.words import refusal
 from screens.words.consumption import LABELS
 
 
-class CoastPage(DrivePage):
+class CoastPage(AnsweringPage):
     """One way or the other, with the value to lay over the board."""
 
     CHIPS = (
@@ -29,26 +29,27 @@ class CoastPage(DrivePage):
     )
     LABELS = LABELS
 
+    title = StringProperty("Coast")
     told = StringProperty()
-    flow = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the page."""
-        self.found: float | None = None
-        super().__init__(*args, title="Coast", **kwargs)
+    def work_out(self, board: Board) -> dict[str, Item]:
+        """Return the coefficient by each way that was entered."""
+        return coasting(board, self.rider, self.asking)
 
-    def show(self) -> None:
-        """Show the coefficient of each way that was entered."""
-        items = coasting(self.state.board, self.state.person.rider, self.asking)
-        self.show_items(items, self.flow)
-        self.found = best_rolling(items)
+    @property
+    def found(self) -> float | None:
+        """Return the mean of what was found."""
+        return best_rolling(self.items)
+
+    def show(self, _answer: dict[str, Item]) -> None:
+        """Say what it rests on."""
         self.told = (
             "Level road, no wind, upright as you ride; once each way. The air's part rests on the drag area."
         )
 
-    def bars(self) -> tuple[tuple[str, str, Any], ...]:
+    def bars(self) -> list[tuple[str, str, Any]]:
         """Offer the mean of what was found, unless it is tried already."""
-        rolling = self.state.board.load.rolling
+        rolling = self.board.load.rolling
         if self.found is None or (rolling is not None and rolling.si == self.found):
             return super().bars()
         try:
@@ -56,7 +57,7 @@ class CoastPage(DrivePage):
         except InputError as problem:
             self.problem = refusal(problem, self.style)
             return super().bars()
-        return ((f"Try {self.style.plain(self.found)} on the board", "main", self.try_it),)
+        return [(f"Try {self.style.plain(self.found)} on the board", "main", self.try_it)]
 
     def try_it(self) -> None:
         """Lay the coefficient over the board as a trial."""

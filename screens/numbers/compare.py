@@ -8,8 +8,10 @@ from kivy.properties import BooleanProperty, NumericProperty, ObjectProperty, St
 
 from logic.answers.compare import Comparison, Line, comparison
 from logic.answers.reading import RIDER, Item, Open
+from logic.board import Board
 from logic.units import quantities
-from screens.numbers.figures import DrivePage
+from screens.answering import AnsweringPage
+from screens.cards import why
 from screens.widgets.chart import Curve
 from screens.widgets.choice import ChoiceButton
 from screens.widgets.column import Column
@@ -48,7 +50,7 @@ class CompareRow(Tap, Column):
     on_first = on_second = on_change = dress
 
 
-class ComparePage(DrivePage):
+class ComparePage(AnsweringPage):
     """The board as saved stands first; the second is its trial, or another board."""
 
     CHIPS = ("ask.speed", "ask.grade", "ask.wind", "ask.climb_grade", "ask.climb_speed", RIDER.key)
@@ -58,6 +60,7 @@ class ComparePage(DrivePage):
         "consumption": "Energy on the way, held steady",
     }
 
+    title = StringProperty("Two set-ups")
     headline = StringProperty()
     told = StringProperty()
     rows = ObjectProperty()
@@ -70,10 +73,10 @@ class ComparePage(DrivePage):
         self._trial_seen = False
         self._row_of: dict[str, CompareRow] = {}
         self._choices: tuple[tuple[str, str], ...] = ()
-        super().__init__(*args, title="Two set-ups", **kwargs)
+        super().__init__(*args, **kwargs)
 
-    def show(self) -> None:
-        """Show both."""
+    def work_out(self, _board: Board) -> Comparison | None:
+        """Return both set-ups, None while there is nothing to compare with."""
         state = self.state
         boards = {board.id: board for board in state.boards() if board.id != state.saved.id}
         trial = bool(state.trial) and not state.is_scratch
@@ -86,19 +89,27 @@ class ComparePage(DrivePage):
             self.second_id = choices[0][0] if choices else ""
         self._show_choices(choices)
         if not self.second_id:
+            return None
+        first = state.board if state.is_scratch else state.saved
+        second = state.board if self.second_id == TRIAL else boards[self.second_id]
+        name = "its trial" if self.second_id == TRIAL else second.name
+        self.headline = f"{first.name} against {name}"
+        return comparison(first, second, self.rider, self.asking)
+
+    def show_figures(self) -> None:
+        """Show a row for each figure."""
+        lines = self.answer.lines if self.answer is not None else ()
+        self.items = {line.name: line.second for line in lines}
+        self._show_lines(lines)
+
+    def show(self, answer: Comparison | None) -> None:
+        """Name both, and draw them."""
+        if answer is None:
             self.headline = "There is nothing to compare with yet."
             self.told = "Try another value on a page of Numbers, or save a second board."
-            self._show_lines(())
             self.chart.lines = ()
             return
-        second = state.board if self.second_id == TRIAL else boards[self.second_id]
-        first = state.board if state.is_scratch else state.saved
-        name = dict(choices)[self.second_id]
-        self.headline = f"{first.name} against {'its trial' if self.second_id == TRIAL else name}"
         self.told = "First, second, and the second less the first."
-        answer = comparison(first, second, state.person.rider, self.asking)
-        self.items = {line.name: line.second for line in answer.lines}
-        self._show_lines(answer.lines)
         self._show_chart(answer)
 
     def label(self, name: str) -> str:
@@ -124,7 +135,11 @@ class ComparePage(DrivePage):
             row.changed = row.change not in ("", "no change")
 
     def _text(self, item: Item) -> str:
-        return self.why(item) if isinstance(item, Open) else self.style.number(item.value, item.quantity)
+        return (
+            why(item, self.style, self.OUTCOMES)
+            if isinstance(item, Open)
+            else self.style.number(item.value, item.quantity)
+        )
 
     def _change(self, line: Line) -> str:
         if isinstance(line.first, Open) or isinstance(line.second, Open):

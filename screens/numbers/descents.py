@@ -15,7 +15,7 @@ class DescentsPage(FiguresPage):
     """The drop this charge takes back, under the warning when the brake may cut out at once."""
 
     HEAD = "drop_back"
-    ITEMS = DESCENT
+    LABELS = DESCENT
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "drop_back": "By energy alone: above full volts the brake may cut out before.",
         "volts": "At rest by a straight line from empty to full, plus the brake's amps through the pack.",
@@ -48,7 +48,7 @@ class DescentsPage(FiguresPage):
 
     def work_out(self, board: Board) -> Descent:
         """Return the figures of the hill."""
-        return descent(board, self.state.person.rider, self.asking)
+        return descent(board, self.rider, self.asking)
 
     def label(self, name: str) -> str:
         """Put the speed into the label."""

@@ -1,22 +1,20 @@
 """Hold for how long: the time until a motor is too hot on a climb, with its band, and the grade held for good."""
 
-from typing import Any
-
 from kivy.properties import ObjectProperty, StringProperty
 
 from logic.answers.hold import Holding, holding
-from logic.answers.reading import RIDER, Item, Open
-from logic.units import quantities
-from screens.numbers.figures import DrivePage
+from logic.answers.reading import RIDER, Item, Open, Result
+from logic.board import Board
+from logic.units import Shown, quantities
+from screens.answering import AnsweringPage
 from screens.widgets.chart import Curve
 from screens.widgets.load import load_kv
 from screens.words.hold import CURVES, LABELS, MODEL
 
-HEAD = "time"
 MINUTE = 60.0
 
 
-class HoldPage(DrivePage):
+class HoldPage(AnsweringPage):
     """The time first, then the grade that is held for good."""
 
     CHIPS = (
@@ -35,29 +33,16 @@ class HoldPage(DrivePage):
         "load.board_mass",
         RIDER.key,
     )
+    HEAD = "time"
     LABELS = LABELS
 
+    title = StringProperty("Hold for how long")
     model = StringProperty(MODEL)
-    head = ObjectProperty()
-    flow = ObjectProperty()
     chart = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Bind the main card once."""
-        super().__init__(*args, title="Hold for how long", **kwargs)
-        self.head.bind(on_open=lambda *_: self.open_working(HEAD))
-
-    def show(self) -> None:
-        """Show the climb."""
-        answer = holding(self.state.board, self.state.person.rider, self.asking)
-        self.show_faults(answer.faults)
-        items = dict(answer.items)
-        self.items = dict(items)
-        time = items.pop(HEAD)
-        self.fill(self.head, time)
-        self._tell_time(answer, time)
-        self.show_items(items, self.flow)
-        self._show_chart(answer)
+    def work_out(self, board: Board) -> Holding:
+        """Return the figures of the climb."""
+        return holding(board, self.rider, self.asking)
 
     def label(self, name: str) -> str:
         """Return the words of a result with the limit and the speed asked for."""
@@ -65,22 +50,24 @@ class HoldPage(DrivePage):
         speed = self.style.number(self.asked("ask.hold_speed") or 0.0, "speed")
         grade = self.style.number(self.asked("ask.hold_grade") or 0.0, "share")
         words = super().label(name).replace("{limit}", limit).replace("{speed}", speed)
-        return f"{words} on a climb of {grade}" if name == HEAD else words
+        return f"{words} on a climb of {grade}" if name == self.HEAD else words
 
-    def _minutes(self, time: float) -> str:
-        """Return a time as one reads it: seconds up to two minutes, then minutes."""
-        return str(self.style.shown(time, "time", 2, "min" if time >= 2.0 * MINUTE else "s"))
+    def figure(self, item: Result, si: float) -> Shown:
+        """Write the time as one reads it: seconds up to two minutes, then minutes."""
+        return self._time(si) if item.name == self.HEAD else super().figure(item, si)
 
-    def _tell_time(self, answer: Holding, item: Item) -> None:
-        """Show the time with both ends of its band; an end that never comes is said in words."""
-        if isinstance(item, Open):
-            return
-        shown = self.style.shown(item.value, "time", 2, "min" if item.value >= 2.0 * MINUTE else "s")
-        self.head.value, self.head.unit = shown.number, shown.unit
-        badly, well = ("never" if time is None else self._minutes(time) for time in answer.times)
-        self.head.detail = f"{badly} if it cools badly, {well} if it cools well."
+    def _time(self, time: float) -> Shown:
+        return self.style.shown(time, "time", 2, "min" if time >= 2.0 * MINUTE else "s")
 
-    def _show_chart(self, answer: Holding) -> None:
+    def detail(self, name: str, item: Item) -> str:
+        """Tell both ends of the band; an end that never comes is said in words."""
+        if name != self.HEAD or isinstance(item, Open):
+            return super().detail(name, item)
+        badly, well = ("never" if time is None else self._time(time) for time in self.answer.times)
+        return f"{badly} if it cools badly, {well} if it cools well."
+
+    def show(self, answer: Holding) -> None:
+        """Draw the temperature over time."""
         chart, style = self.chart, self.style
         chart.x_title = "Time, min"
         chart.y_title = f"Motor, {quantities()['temperature'].home(style.system).shown}"

@@ -2,12 +2,11 @@
 
 from typing import Any
 
-from logic.answers.asked import Asked
-from logic.answers.joining import PARALLEL, SERIES, Joining, joining
+from logic.answers.joining import PARALLEL, SECOND, SERIES, Joining, joining, like
 from logic.answers.reading import Item, Open
-from logic.board import Board
-from screens.asked import answers
+from logic.board import Board, Value
 from screens.figures import FiguresPage
+from screens.inputs import Inputs
 from screens.widgets.row import Row, Section
 from screens.widgets.text import Text
 from screens.words.packs import JOINING
@@ -15,17 +14,30 @@ from screens.words.packs import JOINING
 SHOWN = {name: JOINING[name] for name in (*PARALLEL, *SERIES) if name in JOINING}
 
 
+class SecondPack(Inputs):
+    """The second pack is like the first until it is said to differ."""
+
+    def value(self, key: str) -> Value | None:
+        """Return the present value."""
+        found = super().value(key)
+        if found is not None or key not in SECOND:
+            return found
+        same = like(self.page.board, key)
+        return None if same is None else Value(same.si, "like the first", typed_unit=same.typed_unit)
+
+
 class JoiningPage(FiguresPage):
     """The difference these packs allow first; packs that differ stop the page."""
 
     HEAD = "allowed"
-    ITEMS = SHOWN
+    LABELS = SHOWN
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "allowed": "50 mV for each cell in series, or less where the lower pack's charge limit says so.",
         "current": "From the fuller pack into the lower one, through both and the leads.",
         "settles": "Until a twentieth of the current is left. It is not over at once.",
         "full_in_series": "Below what the controller and its capacitors stand.",
     }
+    INPUTS = SecondPack
     CONTROLS = ("ask.way", "ask.first_volts", "ask.second_volts")
     CHIPS = (
         "ask.second_series",
@@ -52,7 +64,6 @@ class JoiningPage(FiguresPage):
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Keep a column for the rules."""
-        self._way = ""
         super().__init__(*args, title="Joining packs", **kwargs)
         self.chips_title = "The second pack and the board's: tap one to change it"
 
@@ -60,13 +71,10 @@ class JoiningPage(FiguresPage):
         """Return what joining does, for the chosen way."""
         return joining(board, self.asking)
 
-    def refresh(self) -> None:
+    def show_figures(self) -> None:
         """Head the page by the figure of the way that was chosen."""
-        way = Asked(answers(self.state)).choice("ask.way")
-        if way != self._way:
-            self._way = way
-            self.HEAD = "allowed" if way == "parallel" else "full_in_series"
-        super().refresh()
+        self.HEAD = "allowed" if self.answer.way == "parallel" else "full_in_series"
+        super().show_figures()
 
     def detail(self, name: str, item: Item) -> str:
         """Say that meter readings grow old."""

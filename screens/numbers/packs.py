@@ -17,7 +17,7 @@ class PacksPage(FiguresPage):
     """Watt-hours first, then what the parts allow; braking amps never without what they do to the board."""
 
     HEAD = "energy"
-    ITEMS = ENERGY
+    LABELS = ENERGY
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "energy": "Nominal volts times rated amp-hours. Cheap cells hold less than their label says.",
         "slows_set": "At 20 km/h, level road, by the motors alone.",
@@ -57,12 +57,12 @@ class PacksPage(FiguresPage):
 
     def work_out(self, board: Board) -> PackFigures:
         """Return the figures of the packs."""
-        return pack_figures(board, self.state.person.rider, self.asking)
+        return pack_figures(board, self.rider, self.asking)
 
     def label(self, name: str) -> str:
         """Put the current or the speed into the label."""
-        board, style = self.board, self.style
-        value = self.inputs.value("ask.current") or (board and board.controller.battery_current)
+        style = self.style
+        value = self.inputs.value("ask.current") or self.board.controller.battery_current
         current = "the battery limit" if value is None else style.number(float(value.si), "current")
         return ENERGY[name].format(current=current, speed=style.number(FROM_SPEED, "speed"))
 

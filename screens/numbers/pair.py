@@ -2,11 +2,12 @@
 
 from typing import Any
 
-from kivy.properties import ObjectProperty, StringProperty
+from kivy.properties import StringProperty
 
 from logic.answers.pair import pair_board, pair_details
-from logic.board import Value
-from screens.numbers.figures import DrivePage
+from logic.answers.reading import Item
+from logic.board import Board, Value
+from screens.answering import AnsweringPage
 from screens.widgets.load import load_kv
 from screens.words.pairs import LABELS
 
@@ -14,44 +15,47 @@ DRIVEN = ("motor", "wheel", "belt")
 KEYS = dict(zip(DRIVEN, ("drive.motor_teeth", "drive.wheel_teeth", "drive.belt_teeth"), strict=True))
 
 
-class PairPage(DrivePage):
+class PairPage(AnsweringPage):
     """Shows the pair named by `motor`, `wheel` and `belt` teeth."""
 
     CHIPS = ("ask.climb_grade", "ask.climb_speed")
+    HEAD = "loaded"
     LABELS = LABELS
     DETAILS = {  # noqa: RUF012  (words, never changed)
         "loaded": "Nominal pack, level road, no wind.",
         "stop": "Motors alone, as the controller is set, dry.",
     }
 
+    title = StringProperty("Pair")
     told = StringProperty()
-    head = ObjectProperty()
-    flow = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Bind the main card once."""
-        super().__init__(*args, title="Pair", **kwargs)
-        self.head.bind(on_open=lambda *_: self.open_working("loaded"))
+    @property
+    def teeth(self) -> dict[str, Any]:
+        """Return the teeth the pair is named by."""
+        return {name: self.args.get(name) for name in DRIVEN}
 
-    def show(self) -> None:
-        """Show the figures of the pair."""
-        teeth = {name: self.args.get(name) for name in DRIVEN}
+    def work_out(self, board: Board) -> dict[str, Item]:
+        """Return the figures of the pair."""
+        return pair_details(pair_board(board, **self.teeth), self.rider, self.asking)
+
+    def before(self, _name: str) -> Item | None:
+        """Tell no difference: the saved board has another pair."""
+        return None
+
+    def show(self, _answer: dict[str, Item]) -> None:
+        """Name the pair."""
+        teeth = self.teeth
         self.title = f"Pair {teeth['motor']} : {teeth['wheel']}"
-        board = pair_board(self.state.board, **teeth)
-        items = pair_details(board, self.state.person.rider, self.asking)
-        self.items = dict(items)
-        self.fill(self.head, items.pop("loaded"))
-        self.show_items(items, self.flow)
         belt = f"Belt of {teeth['belt']} teeth." if teeth["belt"] else "No belt in stock fits the mount."
         self.told = f"{teeth['motor']} teeth on the motor, {teeth['wheel']} on the wheel. {belt}"
 
-    def bars(self) -> tuple[tuple[str, str, Any], ...]:
+    def bars(self) -> list[tuple[str, str, Any]]:
         """Offer to try the pair, unless it is what is on."""
         wanted = {KEYS[name]: self.args[name] for name in DRIVEN if self.args.get(name)}
-        present = {key: self.state.board.value(key) for key in wanted}
+        present = {key: self.board.value(key) for key in wanted}
         if all(value is not None and value.si == wanted[key] for key, value in present.items()):
             return super().bars()
-        return (("Try this pair on the board", "main", self.try_it),)
+        return [("Try this pair on the board", "main", self.try_it)]
 
     def try_it(self) -> None:
         """Lay the pair's teeth over the board as a trial."""

@@ -8,7 +8,8 @@ from kivy.properties import ObjectProperty, StringProperty
 
 from logic.answers.pairs import Fit, Pair, PairTable, Wish, best_pairs, pair_table, wish_of
 from logic.answers.reading import RIDER
-from screens.numbers.figures import DrivePage
+from logic.board import Board
+from screens.answering import AnsweringPage
 from screens.numbers.pair_rows import SHOWN
 from screens.widgets.bar import Bar
 from screens.widgets.load import load_kv
@@ -47,7 +48,7 @@ def figure(pair: Pair, key: str) -> float | None:
 WISHES = ("ask.wish_speed", "ask.wish_grade")
 
 
-class PairsPage(DrivePage):
+class PairsPage(AnsweringPage):
     """The count, the table, the caution, then what it rests on."""
 
     CHIPS = (
@@ -67,6 +68,7 @@ class PairsPage(DrivePage):
         RIDER.key,
     )
 
+    title = StringProperty("Pairs of pulleys")
     headline = StringProperty()
     told = StringProperty()
     travel = StringProperty()
@@ -82,16 +84,20 @@ class PairsPage(DrivePage):
         self.sorted_by: str | None = None
         self.turned = False
         self.begin = 0
-        super().__init__(*args, title="Pairs of pulleys", **kwargs)
+        super().__init__(*args, **kwargs)
         self._offers: tuple[str, ...] = ()
         for key in WISHES:
-            self.chips.remove_widget(self._chip_of[key])
-            self.wishes.add_widget(self._chip_of[key])
+            self.chips.remove_widget(self.values.chip_of[key])
+            self.wishes.add_widget(self.values.chip_of[key])
         self.table.bind(hidden=lambda *_: self.soon())
 
-    def show(self) -> None:
-        """Work the table out and show the part in view."""
-        self.found = pair_table(self.state.board, self.state.person.rider, self.asking)
+    def work_out(self, board: Board) -> PairTable:
+        """Return the table."""
+        return pair_table(board, self.rider, self.asking)
+
+    def show_figures(self) -> None:
+        """Show the part of the table in view."""
+        self.found = self.answer
         self.rank()
 
     def rank(self) -> None:

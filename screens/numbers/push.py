@@ -1,27 +1,24 @@
 """Speed and push in full: the curves, a step along them, a grade, a wind, and which limit rules where."""
 
-from typing import Any
-
 from kivy.properties import ObjectProperty, StringProperty
 
 from logic.answers.push import Pushing, pushing
 from logic.answers.reading import RIDER
-from logic.board import Value
+from logic.board import Board
 from logic.units import quantities
-from screens.numbers.figures import DrivePage, field_of
+from screens.answering import AnsweringPage
 from screens.widgets.chart import Curve, Mark
 from screens.widgets.load import load_kv
 from screens.words.push import CHARGE, LABELS, LIMITS
 
-HEAD = "meeting_nominal"
 MEETINGS = ("meeting_full", "meeting_empty", "time_20", "time_30", "way_20", "way_30")
-STEP = {"ask.speed": 1.0, "ask.grade": 1.0, "ask.wind": 5.0}
-"""One step of each, in the unit the person reads."""
 
 
-class PushPage(DrivePage):
+class PushPage(AnsweringPage):
     """The top speed on this road, its curves, then what happens along them."""
 
+    HEAD = "meeting_nominal"
+    CONTROLS = ("ask.speed", "ask.grade", "ask.wind")
     CHIPS = (
         "ask.speed",
         "ask.grade",
@@ -44,57 +41,42 @@ class PushPage(DrivePage):
     )
     LABELS = LABELS
 
-    speed_text = StringProperty()
-    grade_text = StringProperty()
-    wind_text = StringProperty()
+    title = StringProperty("Speed and push")
     rules = StringProperty()
     at_title = StringProperty()
-    head = ObjectProperty()
-    flow = ObjectProperty()
     meetings = ObjectProperty()
     chart = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Bind the main card once."""
-        super().__init__(*args, title="Speed and push", **kwargs)
-        self.head.bind(on_open=lambda *_: self.open_working(HEAD))
+    def work_out(self, board: Board) -> Pushing:
+        """Return curves and figures."""
+        return pushing(board, self.rider, self.asking)
 
-    def show(self) -> None:
-        """Show curves and figures."""
-        answer = pushing(self.state.board, self.state.person.rider, self.asking)
-        self.show_faults(answer.faults)
-        items = dict(answer.items)
-        self.items = dict(items)
-        style = self.style
-        self.speed_text = style.number(self.asked("ask.speed") or 0.0, "speed")
-        self.grade_text = style.number(self.asked("ask.grade") or 0.0, "share")
-        self.wind_text = style.number(self.asked("ask.wind") or 0.0, "speed")
-        self.at_title = f"At {self.speed_text}"
-        self.fill(self.head, items.pop(HEAD))
-        self.show_items({name: items.pop(name) for name in MEETINGS}, self.meetings)
-        for name in set(self._card_of) - set(self.items):
-            self.flow.remove_widget(self._card_of.pop(name))
-        self.show_items(items, self.flow)
+    def show_figures(self) -> None:
+        """Show where the curves meet, then what happens at the speed asked about."""
+        self.show_head()
+        self.cards.show(self.meetings, *MEETINGS)
+        self.cards.show(self.flow, *(name for name in self.items if name not in (self.HEAD, *MEETINGS)))
+
+    def show(self, answer: Pushing) -> None:
+        """Show the curves and which limit rules where."""
+        self.at_title = f"At {self._speed()}"
         self.rules = self._rules(answer)
         self._show_chart(answer)
+
+    def _speed(self) -> str:
+        return self.style.number(self.asked("ask.speed") or 0.0, "speed")
+
+    def control_label(self, key: str) -> str:
+        """Say what the speed is: a place on the curves."""
+        return "Along the curve" if key == "ask.speed" else super().control_label(key)
 
     def label(self, name: str) -> str:
         """Return the words of a result, with the speeds in the person's unit."""
         style = self.style
-        words = super().label(name).replace("{speed}", self.speed_text)
+        words = super().label(name).replace("{speed}", self._speed())
         for kmh in (20, 30):
             words = words.replace("{" + str(kmh) + "}", style.number(kmh / 3.6, "speed"))
         return words
-
-    def step(self, key: str, sign: int) -> None:
-        """Go one step along the curve, up the grade or against the wind."""
-        field = field_of(key)
-        unit = quantities()[field.quantity].home(self.style.system)
-        now = unit.of_si(self.asked(key) or 0.0, quantities()[field.quantity].si)
-        at = (round(now / STEP[key]) + sign) * STEP[key]
-        si = unit.to_si(at, quantities()[field.quantity].si)
-        low, high = field.low or 0.0, field.high or 0.0
-        self.ask_for(key, Value(min(max(si, low), high), "chosen", typed_unit=unit.shown))
 
     def _rules(self, answer: Pushing) -> str:
         style = self.style

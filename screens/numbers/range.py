@@ -16,7 +16,7 @@ class RangePage(FiguresPage):
     """A range with its band first, then temperature, speed and climb."""
 
     HEAD = "range"
-    ITEMS = RANGE
+    LABELS = RANGE
     CONTROLS = ("ask.cells_at", "ask.range_speed", "ask.range_grade")
     CHIPS = (
         "pack.window",
@@ -52,7 +52,7 @@ class RangePage(FiguresPage):
 
     def work_out(self, board: Board) -> RangeAnswer:
         """Return the range of a board."""
-        return range_answer(board, self.state.person.rider, self.asking, logged_rides(self.state))
+        return range_answer(board, self.rider, self.asking, logged_rides(self.state))
 
     def label(self, name: str) -> str:
         """Put speed or temperature into the label."""

@@ -5,11 +5,14 @@ from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
-from logic.answers.consumption import Sample, ride_fit
-from logic.board import Value
+from logic.answers.consumption import RideFit, Sample, ride_fit
+from logic.answers.reading import Item, Open, Result
+from logic.board import Board, Value
 from logic.store import Record
+from logic.units import Shown
+from screens.answering import AnsweringPage
+from screens.inputs import Inputs
 from screens.numbers import consumption as _kv  # noqa: F401  (its kv file holds this page's rule)
-from screens.numbers.figures import DrivePage
 from screens.widgets.row import Row
 from screens.words.consumption import LABELS, LEVEL, NOT_CLEAR
 
@@ -18,14 +21,39 @@ SHOWN = 12
 """Rides on the page: the newest."""
 
 
-class RidesPage(DrivePage):
+class RideSpeeds(Inputs):
+    """The usual speed belongs to the ride that was tapped."""
+
+    def value(self, key: str) -> Value | None:
+        """Return the present value."""
+        if key != SPEED:
+            return super().value(key)
+        given = self.page.speeds.get(str(self.page.ride))
+        return Value(float(given), "chosen") if given else None
+
+    def put(self, key: str, value: Value | None, typed: str = "") -> None:
+        """Remember the usual speed of the ride."""
+        page = self.page
+        if key != SPEED or page.ride is None:
+            super().put(key, value, typed)
+            return
+        self.note(key, typed)
+        speeds = {**page.speeds, str(page.ride): None if value is None else float(value.si)}
+        page.state.store.put(
+            f"ride speeds {page.state.saved.id}", {ride: speed for ride, speed in speeds.items() if speed}
+        )
+        page.soon()
+
+
+class RidesPage(AnsweringPage):
     """The two coefficients with their bands, then the rides they come from."""
 
     LABELS = LABELS
+    INPUTS = RideSpeeds
 
+    title = StringProperty("Drag from rides")
     headline = StringProperty()
     told = StringProperty()
-    flow = ObjectProperty()
     rows = ObjectProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
@@ -33,7 +61,7 @@ class RidesPage(DrivePage):
         self.ride: int | None = None
         self._row_of: list[Row] = []
         self.rides: list[Record] = []
-        super().__init__(*args, title="Drag from rides", **kwargs)
+        super().__init__(*args, **kwargs)
 
     @property
     def speeds(self) -> dict[str, float]:
@@ -45,8 +73,8 @@ class RidesPage(DrivePage):
         given = self.speeds.get(str(ride.id))
         return float(given) if given else None
 
-    def show(self) -> None:
-        """Show what the rides tell."""
+    def work_out(self, board: Board) -> RideFit:
+        """Return what the rides tell."""
         rides = self.state.store.page(self.state.saved.id, "ride", limit=SHOWN)
         self.rides = [ride for ride in rides if ride.body.get("energy") and ride.body.get("distance")]
         samples = [
@@ -54,16 +82,21 @@ class RidesPage(DrivePage):
             for ride in self.rides
             if (speed := self.speed_of(ride)) is not None
         ]
-        answer = ride_fit(self.state.board, self.state.person.rider, samples)
-        self.show_items(answer.items, self.flow)
-        self.fitted = answer.fit
-        for name, item in answer.items.items():
-            if answer.fit is not None:
-                estimate = getattr(answer.fit, name)
-                half = self.style.number(estimate.half, item.quantity, 2)
-                card = self._card_of[name]
-                card.value = self.style.shown(estimate.value, item.quantity).number
-                card.detail = f"± {half}, 95 %. {self._assumed(name)}"
+        return ride_fit(board, self.rider, samples)
+
+    def figure(self, item: Result, _si: float) -> Shown:
+        """Write what fits the rides best; how far they leave it open stands under it."""
+        return super().figure(item, getattr(self.answer.fit, item.name).value)
+
+    def detail(self, name: str, item: Item) -> str:
+        """Tell how far the rides leave it open."""
+        if self.answer.fit is None or isinstance(item, Open):
+            return super().detail(name, item)
+        half = self.style.number(getattr(self.answer.fit, name).half, item.quantity, 2)
+        return f"± {half}, 95 %. {self._assumed(name)}"
+
+    def show(self, answer: RideFit) -> None:
+        """Say how many rides tell it, and show them."""
         if answer.rides < answer.wanted:
             self.headline = f"{answer.rides} of {answer.wanted} rides with an energy and a usual speed."
         elif answer.fit is None:
@@ -72,11 +105,10 @@ class RidesPage(DrivePage):
             scatter = self.style.number(answer.fit.scatter, "share", 2)
             self.headline = f"From {answer.rides} rides that scatter by {scatter}."
         self.told = NOT_CLEAR if answer.fit is not None and not answer.clear else LEVEL
-        self.clear = answer.clear
         self._show_rows()
 
     def _assumed(self, name: str) -> str:
-        value = self.state.board.value(f"load.{name}")
+        value = self.board.value(f"load.{name}")
         return "Assumed so far." if value is None else "Entered on the board so far."
 
     def _show_rows(self) -> None:
@@ -98,38 +130,23 @@ class RidesPage(DrivePage):
         self.ride = self.rides[place].id
         self.edit(SPEED)
 
-    def _value(self, key: str) -> Value | None:
-        given = self.speeds.get(str(self.ride))
-        return Value(float(given), "chosen") if key == SPEED and given else None
-
-    def ask_for(self, key: str, value: Value | None) -> None:
-        """Remember the usual speed of the ride that was tapped."""
-        if key != SPEED or self.ride is None:
-            super().ask_for(key, value)
-            return
-        speeds = {**self.speeds, str(self.ride): None if value is None else float(value.si)}
-        self.state.store.put(
-            f"ride speeds {self.state.saved.id}", {ride: speed for ride, speed in speeds.items() if speed}
-        )
-        self.soon()
-
-    def bars(self) -> tuple[tuple[str, str, Any], ...]:
+    def bars(self) -> list[tuple[str, str, Any]]:
         """Offer to try both coefficients once they are told clearly."""
-        if not self.clear or self._on_board():
+        if not self.answer.clear or self._on_board():
             return super().bars()
-        return (("Try both on the board", "main", self.try_both),)
+        return [("Try both on the board", "main", self.try_both)]
 
     def _on_board(self) -> bool:
-        load = self.state.board.load
+        load = self.board.load
         return (
             load.rolling is not None
-            and self.fitted is not None
-            and load.rolling.si == self.fitted.rolling.value
+            and self.answer.fit is not None
+            and load.rolling.si == self.answer.fit.rolling.value
         )
 
     def try_both(self) -> None:
         """Lay both coefficients over the board as a trial."""
-        if self.fitted is not None:
+        if self.answer.fit is not None:
             for name in ("rolling", "drag_area"):
-                value = Value(getattr(self.fitted, name).value, "measured", note="least squares of rides")
+                value = Value(getattr(self.answer.fit, name).value, "measured", note="least squares of rides")
                 self.state.try_value(f"load.{name}", value)

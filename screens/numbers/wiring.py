@@ -19,7 +19,7 @@ class WiringPage(FiguresPage):
     """The riding current first, against what the wire carries; then the fuse between both."""
 
     HEAD = "riding"
-    ITEMS = {name: WIRING[name] for name in (*LEAD, *INRUSH)}  # noqa: RUF012  (as in FiguresPage)
+    LABELS = {name: WIRING[name] for name in (*LEAD, *INRUSH)}  # noqa: RUF012  (as in FiguresPage)
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "closed_low": "Careful end of the printed columns, halved for a closed deck.",
         "free_low": "Continuous, about 30 °C air, one wire.",
@@ -85,7 +85,7 @@ class WiringPage(FiguresPage):
         sizes = self._sizes()
         place = self._place(sizes)
         self.gauge.value = "–" if place is None else style.plain(sizes[place][0])
-        self.gauge.trial = "pack.lead_area" in self.state.trial and not self.state.is_scratch
+        self.gauge.trial = self.inputs.on_trial("pack.lead_area")
         # A smaller number is a thicker wire: plus steps along the numbers.
         self.gauge.can_less = place is None or place > 0
         self.gauge.can_more = place is None or place + 1 < len(sizes)
@@ -111,7 +111,7 @@ class WiringPage(FiguresPage):
         return [(float(row.cells["gauge"]), float(row.cells["area"])) for row in rows("wire_ampacity")]
 
     def _place(self, sizes: list[tuple[float, float]]) -> int | None:
-        value = self.board.pack.lead_area if self.board else None
+        value = self.board.pack.lead_area
         if value is None:
             return None
         return min(range(len(sizes)), key=lambda place: abs(sizes[place][1] - float(value.si)))

@@ -5,8 +5,9 @@ from typing import Any
 from logic.answers.carrying import Flight, flight
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board
+from logic.units import Shown
 from screens.asked import out_of_use
-from screens.figures import FiguresPage
+from screens.figures import SavedFiguresPage
 from screens.widgets.row import Row, Section
 from screens.widgets.text import Text
 from screens.words import refusal
@@ -23,11 +24,11 @@ class Figures:
         self.items: dict[str, Item] = {"each": answer.energy, "all_joined": answer.all_joined}
 
 
-class FlightPage(FiguresPage):
+class FlightPage(SavedFiguresPage):
     """What may fly of the saved board's packs. The card is offered only when there is something to show."""
 
     HEAD = "each"
-    ITEMS = {"each": "One pack", "all_joined": "All packs together"}  # noqa: RUF012  (as in FiguresPage)
+    LABELS = {"each": "One pack", "all_joined": "All packs together"}  # noqa: RUF012  (as in FiguresPage)
     CONTROLS = ("pack.marked", "pack.tested", "ask.loose", "ask.carried")
     CHIPS = (
         "pack.marked_energy",
@@ -37,7 +38,6 @@ class FlightPage(FiguresPage):
         "pack.chemistry",
         "pack.cell_capacity",
     )
-    TRIES = False
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Put the verdict above the figures and the rules below."""
@@ -58,11 +58,9 @@ class FlightPage(FiguresPage):
         """Return what may fly."""
         return Figures(flight(board, self.asking, damaged=out_of_use(self.state) is not None))
 
-    def fill(self, card: Any, name: str, item: Item, before: Item | None = None) -> None:  # noqa: ANN401  (as FiguresPage)
+    def figure(self, item: Result, si: float) -> Shown:
         """Write watt-hours to a tenth: the classes end at whole ones."""
-        super().fill(card, name, item, before)
-        if isinstance(item, Result):
-            card.value = watt_hours(item.value, self.style)
+        return Shown(watt_hours(si, self.style), super().figure(item, si).unit)
 
     def detail(self, name: str, item: Item) -> str:
         """Show the arithmetic, or that case and cells disagree."""
@@ -90,7 +88,7 @@ class FlightPage(FiguresPage):
         rules = "\n".join(rule.text("text") for rule in found.rules)
         self.rules.text = f"{rules}\nRules read: {found.edition.name}, in force {found.edition.in_force}."
 
-    def foot_bars(self) -> list[tuple[str, str, Any]]:
+    def bars(self) -> list[tuple[str, str, Any]]:
         """Offer the card when there is one."""
         if self.stopped or self.answer is None or not self.answer.flight.cards:
             return []

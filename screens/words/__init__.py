@@ -32,11 +32,11 @@ class Style:
             return show_in(si, quantity, unit, mark=self.mark, digits=digits)
         return show(si, quantity, self.system, mark=self.mark, digits=digits)
 
-    def change(self, now: float, before: float, quantity: str) -> str:
+    def change(self, now: float, before: float, quantity: str, unit: str = "") -> str:
         """Return how far a value moved, with its sign, no finer than the value itself is shown."""
-        shown = self.shown(now, quantity)
+        shown = self.shown(now, quantity, unit=unit)
         decimals = len(shown.number.partition(self.mark)[2])
-        moved = round(self.scale(now, quantity) - self.scale(before, quantity), decimals)
+        moved = round(self.scale(now, quantity, unit) - self.scale(before, quantity, unit), decimals)
         if not moved:
             return "no change"
         text = f"{abs(moved):.{decimals}f}".replace(".", self.mark)
@@ -51,10 +51,10 @@ class Style:
         chosen = unit or quantities()[quantity].home(self.system).shown
         return str(show_in(si, quantity, chosen, mark=self.mark, digits=9))
 
-    def scale(self, si: float, quantity: str) -> float:
-        """Return a value as a bare number in the unit this person reads first, for an axis."""
+    def scale(self, si: float, quantity: str, unit: str = "") -> float:
+        """Return a value as a bare number in a unit given or the one this person reads first, for an axis."""
         kind = quantities()[quantity]
-        return kind.home(self.system).of_si(si, kind.si)
+        return (kind.unit(unit) if unit else kind.home(self.system)).of_si(si, kind.si)
 
     def plain(self, number: float, digits: int = 3) -> str:
         """Return a number without a unit."""

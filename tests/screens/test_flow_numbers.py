@@ -4,6 +4,7 @@ import pytest
 
 from logic.board import Value
 from screens.widgets.result import Result
+from screens.widgets.stepper import Stepper
 from tests.screens.session import Session
 
 GAP = "\u00a0"
@@ -159,19 +160,25 @@ def test_what_was_asked_outlives_a_restart_and_stays_with_its_board(app: Session
 # Speed and push
 
 
+def stepper(app: Session, label: str) -> tuple[str, str]:
+    """Return what the stepper of a label shows."""
+    found = next(widget for widget in app.walk() if isinstance(widget, Stepper) and widget.label == label)
+    return found.value, found.unit
+
+
 def test_steps_along_the_curve(app: Session) -> None:
     visit(app, "Speed and push in full")
     head = app.page.head.value
     app.tap("Along the curve, one more")
-    assert app.page.speed_text == f"21{GAP}km/h"
+    assert stepper(app, "Along the curve") == ("21", "km/h")
     assert app.page.chart.cursor == pytest.approx(21.0)
     assert app.page.head.value == head
     app.tap("Grade, one more")
     app.tap("Grade, one more")
-    assert app.page.grade_text == f"2{GAP}%"
+    assert stepper(app, "Grade") == ("2", "%")
     assert float(app.page.head.value) < float(head)
     app.tap("Headwind, one less")
-    assert app.page.wind_text == f"\u22125{GAP}km/h"
+    assert stepper(app, "Headwind") == ("\u22125", "km/h")
 
 
 def test_each_limiting_case_is_a_sentence(app: Session) -> None:
