@@ -68,7 +68,7 @@ class AnsweringPage(AppPage):
     def show_figures(self) -> None:
         """Show the results: the head, and the rest in the flow."""
         self.show_head()
-        self.cards.show(self.flow, *(name for name in self.items if name != self.HEAD))
+        self.cards.show(self.flow, *self.items)
 
     def show(self, answer: Any) -> None:  # noqa: ANN401  (as above)
         """Show what is not a figure: pictures and advice."""

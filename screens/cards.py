@@ -41,10 +41,12 @@ class Cards:
         self.page.open_working(name)
 
     def show(self, flow: Any, *names: str) -> None:  # noqa: ANN401  (a ResultFlow)
-        """Show results in a flow, in this order; of those that lack the same value only the first, after the head."""
+        """Show those results there are in a flow, in this order; of those that lack the same value only the first."""
         items = self.page.items
         lacking, shown = {_lacks(items.get(self.page.HEAD))}, []
         for name in names:
+            if name not in items or name == self.page.HEAD:
+                continue
             lacks = _lacks(items[name])
             if not lacks or lacks not in lacking:
                 self.fill(self[name], items[name])

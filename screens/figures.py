@@ -56,9 +56,7 @@ class FiguresPage(AnsweringPage):
         """Show the hazards, then the results."""
         self.show_hazards(list(getattr(self.answer, "hazards", ())))
         self.show_head()
-        self.cards.show(
-            self.flow, *(name for name in self.LABELS if name in self.items and name != self.HEAD)
-        )
+        self.cards.show(self.flow, *self.LABELS)
 
     def show_hazards(self, hazards: list[Hazard]) -> None:
         """Show the worst with its word, the others plain; DANGER withholds the figures."""

@@ -1,28 +1,17 @@
 """Choose a belt: those in stock near the wanted centre distance, and what the board's own can carry."""
 
 from functools import partial
-from typing import Any
 
-from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
+from kivy.properties import ObjectProperty, StringProperty
 
 from logic.answers.belt_choice import BeltChoice, BeltRow, belt_choice
-from logic.answers.reading import RIDER, Result
-from logic.board import Field, Value
-from screens.trying import TryingPage
+from logic.answers.reading import RIDER, Item, Result
+from logic.board import Board, Value
+from screens.answering import AnsweringPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words.belt import BEYOND, CHOICE, LACKS, makers, stock_title
 
-WANTED = Field(
-    "wanted_centre",
-    "Wanted centre distance",
-    "number",
-    0,
-    "",
-    quantity="length",
-    low=0.03,
-    high=0.4,
-)
 DRIVE = ("span", "wrap", "teeth_in_mesh", "mesh_factor")
 TRAVEL = ("lay_on", "take_up", "tolerance", "slot_inner", "slot_outer")
 LOAD = (
@@ -38,11 +27,13 @@ LOAD = (
 )
 
 
-class BeltPage(TryingPage):
+class BeltPage(AnsweringPage):
     """The belt's centre first, then teeth, then what is in stock, the drawing, and what it carries."""
 
-    chip_keys = (
-        WANTED.key,
+    HEAD = "centre"
+    CONTROLS = ("drive.motor_teeth", "drive.wheel_teeth", "drive.belt_teeth")
+    CHIPS = (
+        "ask.wanted_centre",
         "drive.profile",
         "drive.belt_width",
         "mount.centre_least",
@@ -55,54 +46,49 @@ class BeltPage(TryingPage):
         "drive.motors",
         RIDER.key,
     )
-    own_fields = {WANTED.key: WANTED}  # noqa: RUF012  (declared as a ClassVar above)
-    labels = CHOICE
+    LABELS = CHOICE
 
-    motor_teeth = StringProperty("\N{EN DASH}")
-    wheel_teeth = StringProperty("\N{EN DASH}")
-    belt_teeth = StringProperty("\N{EN DASH}")
-    motor_trial = BooleanProperty(defaultvalue=False)
-    wheel_trial = BooleanProperty(defaultvalue=False)
-    belt_trial = BooleanProperty(defaultvalue=False)
+    title = StringProperty("Belt")
     near = StringProperty()
     notes = StringProperty()
     beyond = StringProperty(BEYOND)
-    head = ObjectProperty()
     stock = ObjectProperty()
     drive = ObjectProperty()
     travel = ObjectProperty()
     load = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the page."""
-        super().__init__(*args, title="Belt", **kwargs)
-        self.head.bind(on_open=lambda *_: self.open_working("centre"))
+    def work_out(self, board: Board) -> BeltChoice:
+        """Return the belt and what is in stock around the wanted centre."""
+        return belt_choice(board, self.rider, self.asked("ask.wanted_centre"))
 
-    def show(self) -> None:
-        """Show the belt and what is in stock around the wanted centre."""
-        board = self.state.board
-        answer = belt_choice(board, self.state.person.rider, self.own_value(WANTED.key))
-        self.items = dict(answer.items)
-        self.fill(self.head, answer.items["centre"])
-        self._show_present(answer)
-        self.show_cards(answer.items, DRIVE, self.flow)
-        self.show_cards(answer.items, TRAVEL, self.travel)
-        self.show_cards(answer.items, LOAD, self.load)
-        for name in ("motor", "wheel", "belt"):
-            key = f"drive.{name}_teeth"
-            value = board.value(key)
-            text = "\N{EN DASH}" if value is None else self.style.plain(float(value.si))
-            setattr(self, f"{name}_teeth", text)
-            setattr(self, f"{name}_trial", self.on_trial(key))
+    def control_label(self, key: str) -> str:
+        """Name the belt shortly."""
+        return "Belt" if key == "drive.belt_teeth" else super().control_label(key)
+
+    def detail(self, name: str, item: Item) -> str:
+        """Say of the board's own belt who makes it and what it lacks."""
+        if name != self.HEAD:
+            return super().detail(name, item)
+        own = (line for line in self.answer.rows if self._on_board(line))
+        return next(
+            (" ".join(part for part in (makers(line.belt), LACKS[line.lacks]) if part) for line in own), ""
+        )
+
+    def _on_board(self, line: BeltRow) -> bool:
+        teeth = self.board.drive.belt_teeth
+        return teeth is not None and teeth.si == line.belt.teeth
+
+    def show_figures(self) -> None:
+        """Show the centre distance, then the drive, the mount and the load."""
+        self.show_head()
+        for flow, names in ((self.flow, DRIVE), (self.travel, TRAVEL), (self.load, LOAD)):
+            self.cards.show(flow, *names)
+
+    def show(self, answer: BeltChoice) -> None:
+        """Show what is in stock, what is worth a word, and the drawing."""
         self._show_stock(answer)
         self._show_notes(answer)
         self._show_drive(answer)
-
-    def _show_present(self, answer: BeltChoice) -> None:
-        teeth = self.state.board.drive.belt_teeth
-        for line in answer.rows:
-            if teeth is not None and teeth.si == line.belt.teeth:
-                self.head.detail = " ".join(part for part in (makers(line.belt), LACKS[line.lacks]) if part)
 
     def _show_stock(self, answer: BeltChoice) -> None:
         self.stock.clear_widgets()
@@ -113,8 +99,7 @@ class BeltPage(TryingPage):
             return
         self.near = f"In stock near {self.style.number(answer.wanted, 'length')}"
         for line in answer.rows:
-            teeth = self.state.board.drive.belt_teeth
-            here = teeth is not None and teeth.si == line.belt.teeth
+            here = self._on_board(line)
             row = Row(
                 title=stock_title(line.belt, self.style) + (", on the board" if here else ""),
                 detail=self._row_text(line),
@@ -147,7 +132,7 @@ class BeltPage(TryingPage):
         self.notes = " ".join(notes)
 
     def _show_drive(self, answer: BeltChoice) -> None:
-        drawing, board = self.drive, self.state.board
+        drawing, board = self.drive, self.board
         teeth = (board.drive.motor_teeth, board.drive.wheel_teeth)
         centre, span = answer.items["centre"], answer.items["span"]
         if not isinstance(centre, Result) or not isinstance(span, Result) or None in teeth:

@@ -55,7 +55,7 @@ class PushPage(AnsweringPage):
         """Show where the curves meet, then what happens at the speed asked about."""
         self.show_head()
         self.cards.show(self.meetings, *MEETINGS)
-        self.cards.show(self.flow, *(name for name in self.items if name not in (self.HEAD, *MEETINGS)))
+        self.cards.show(self.flow, *(name for name in self.items if name not in MEETINGS))
 
     def show(self, answer: Pushing) -> None:
         """Show the curves and which limit rules where."""

@@ -51,7 +51,7 @@ class StoppingPage(AnsweringPage):
         """Show the stops, then what tyre and pack allow."""
         self.show_head()
         self.cards.show(self.stops, *STOPS)
-        self.cards.show(self.pack, *(name for name in self.items if name not in (self.HEAD, *STOPS)))
+        self.cards.show(self.pack, *(name for name in self.items if name not in STOPS))
 
     def show(self, answer: Stopping) -> None:
         """Say what rules, and draw the ways."""

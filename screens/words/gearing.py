@@ -17,8 +17,3 @@ ITEMS = {
     "torque_constant": "Torque constant",
 }
 """Label of each result; {speed} is the chosen speed."""
-
-OUTCOMES = {
-    "cannot start": "Cannot start: the road asks for more than the motors push.",
-    "runs past": "Runs past: on this slope gravity drives it faster than the motors can.",
-}

@@ -27,6 +27,9 @@ def earlier(app: Session) -> Session:
             "ask.first_volts": {"si": 40.1, **body, "typed_unit": "V", "at": at},
         },
     )
+    store.put("at_speed", 18 * KMH)
+    store.put("wanted_centre", 0.075)
+    store.put("wheel_wear", 0.004)
     app.restart(minutes=10)
     return app
 
@@ -36,7 +39,9 @@ def kept(app: Session) -> dict[str, float]:
     return {key: round(float(value.si), 6) for key, value in answers(app.state).items()}
 
 
+FOR_ALL = {"ask.gearing_speed": round(18 * KMH, 6), "ask.wanted_centre": 0.075, "ask.wheel_wear": 0.004}
 EARLIER = {
+    **FOR_ALL,
     "ask.stop_speed": round(32 * KMH, 6),
     "ask.speed": round(11 * KMH, 6),
     "ask.range_speed": round(17 * KMH, 6),
@@ -76,6 +81,26 @@ def test_a_meter_reading_still_grows_old(earlier: Session) -> None:
     assert "ask.stop_speed" in kept(earlier)
 
 
-def test_each_board_keeps_its_own(earlier: Session) -> None:
+def test_each_board_keeps_its_own_and_what_was_one_setting_for_all(earlier: Session) -> None:
     earlier.state.choose(next(board.id for board in earlier.state.boards() if board.name == "Weir"))
-    assert kept(earlier) == {}
+    assert kept(earlier) == FOR_ALL
+    answer(earlier.state, "ask.wanted_centre", None)
+    assert "ask.wanted_centre" not in kept(earlier)
+    earlier.state.choose(next(board.id for board in earlier.state.boards() if board.name == "Towpath 36"))
+    assert kept(earlier) == EARLIER
+
+
+@pytest.mark.parametrize(
+    ("page", "row", "value"),
+    [
+        ("Gearing and speed", "Ask at a speed of", "18\u00a0km/h"),
+        ("Belt length and load", "Wanted centre distance", "75\u00a0mm"),
+        ("Does it fit", "Wear asked about, off the diameter", "4\u00a0mm"),
+    ],
+)
+def test_the_pages_show_what_was_one_setting_for_all(
+    earlier: Session, page: str, row: str, value: str
+) -> None:
+    earlier.tap("Numbers")
+    earlier.tap(page)
+    assert earlier.row(row).value == value
