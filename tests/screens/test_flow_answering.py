@@ -1,0 +1,94 @@
+"""What every page has that answers while one tries values: the same by touch and key, whatever it is about."""
+
+import pytest
+
+from screens.widgets.result import Result
+from screens.widgets.stepper import Stepper
+from tests.screens.session import Session
+
+PAGES = [
+    ("Gearing and speed", "drive.motor_teeth", "18"),
+    ("Speed and push in full", "drive.wheel_diameter", "90"),
+    ("Hold for how long", "drive.motor_teeth", "18"),
+    ("Stopping", "controller.brake_current", "20"),
+    ("Belt length and load", "drive.wheel_teeth", "42"),
+    ("Wh/km at a speed", "load.board_mass", "14"),
+    ("Pack energy and limits", "pack.cell_capacity", "5"),
+]
+"""A page, a value of the board that its first answer depends on, and another one for it."""
+
+
+def visit(app: Session, row: str) -> Session:
+    """Open a page from the list."""
+    app.tap("Numbers")
+    app.tap(row)
+    return app
+
+
+@pytest.mark.parametrize(("row", "key", "text"), PAGES)
+def test_a_trial_is_told_against_the_saved_board_until_it_is_dropped(
+    app: Session, row: str, key: str, text: str
+) -> None:
+    visit(app, row)
+    assert app.page.head.difference == ""
+    app.page.edit(key)
+    app.type(text)
+    app.tap("Done")
+    assert app.page.head.difference.endswith("against the saved board")
+    assert app.page.trying.startswith("Trying: ")
+    app.tap("Drop the trial")
+    assert (app.page.head.difference, app.page.trying) == ("", "")
+
+
+@pytest.mark.parametrize(("row", "key"), [(row, key) for row, key, _ in PAGES])
+def test_the_keypad_has_the_height_of_the_four_places(app: Session, row: str, key: str) -> None:
+    visit(app, row)
+    app.page.edit(key)
+    app.settle()
+    assert app.shell.nav.parent is None
+    app.key(27)
+    assert app.shell.nav.parent is not None
+    assert app.page.title != "Numbers"
+
+
+@pytest.mark.parametrize("row", [*(row for row, *_ in PAGES), "Range", "Charging", "Does it fit"])
+def test_tab_asks_for_the_first_value(app: Session, row: str) -> None:
+    visit(app, row)
+    app.key(9)
+    assert app.page.field.key == app.page.keys[0]
+
+
+def test_a_result_that_lacks_a_value_asks_for_it(app: Session) -> None:
+    visit(app, "Motor from the bench")
+    card = next(widget for widget in app.walk() if isinstance(widget, Result) and widget.value == "–")
+    app.tap(card)
+    assert app.page.field.key.startswith("ask.")
+
+
+def test_results_that_lack_the_same_value_say_so_once(app: Session) -> None:
+    app.state.choose("none")
+    app.frame()
+    visit(app, "Gearing and speed")
+    details = [widget.detail for widget in app.walk() if isinstance(widget, Result)]
+    assert len(details) == len(set(details)) > 1
+
+
+def test_steps_are_even_in_the_unit_that_is_read(app: Session) -> None:
+    app.state.set_person(system="inch")
+    visit(app, "Range")
+    app.tap("At a speed of, one more")
+    stepper = next(
+        widget for widget in app.walk() if isinstance(widget, Stepper) and widget.label == "At a speed of"
+    )
+    # Ours: 20 km/h are 12.4 mph; the next fifth is 15.
+    assert (stepper.value, stepper.unit) == ("15", "mph")
+    app.tap("At a speed of, one less")
+    assert stepper.value == "10"
+
+
+def test_a_stepper_ends_at_its_limit(app: Session) -> None:
+    visit(app, "Charging")
+    stepper = next(
+        widget for widget in app.walk() if isinstance(widget, Stepper) and widget.label == "Charge up to"
+    )
+    assert (stepper.value, stepper.can_more, stepper.can_less) == ("100", False, True)
