@@ -194,6 +194,13 @@ def hold_cool(driver: Driver) -> None:
     ask(driver, "Climb", "2")
 
 
+def hold_trial(driver: Driver) -> None:
+    """Try a heavier board on the climb."""
+    hold(driver)
+    ask(driver, "Mass of the board", "14")
+    driver.app.shell.page.scroll.scroll_y = 1
+
+
 def hold_chart(driver: Driver) -> None:
     """Scroll to temperature over time."""
     hold(driver)
@@ -259,6 +266,7 @@ SCENES = (
     Scene("coast", coast),
     Scene("hold", hold),
     Scene("hold-cool", hold_cool),
+    Scene("hold-trial", hold_trial),
     Scene("hold-chart", hold_chart),
     Scene("wheel", wheel),
     Scene("bench-motor", bench_motor),
