@@ -14,12 +14,21 @@ from screens.entry import Entry
 from screens.inputs import Inputs
 from screens.page import AppPage
 from screens.trial_foot import TrialFoot
+from screens.widgets.column import Column
 from screens.widgets.keypad import Keypad
+from screens.widgets.load import load_kv
 from screens.words import label_of, refusal
 from screens.words.figures import OUTCOMES
 
 LONG = 120.0
 """Seconds from which a time is told in minutes."""
+
+
+class TrialNotes(Column):
+    """Which values are tried, and what does not fit together."""
+
+    trying = StringProperty()
+    problem = StringProperty()
 
 
 class AnsweringPage(AppPage):
@@ -224,3 +233,6 @@ class AnsweringPage(AppPage):
 
 def _items(answer: Any) -> dict[str, Item]:  # noqa: ANN401  (each page has its own answer)
     return dict(answer if isinstance(answer, dict) else getattr(answer, "items", {}))
+
+
+load_kv(__file__)
