@@ -3,7 +3,7 @@
 from typing import Any
 
 from logic.answers.joining import PARALLEL, SERIES, Joining, joining
-from logic.answers.reading import Item, Open
+from logic.answers.reading import Item, Open, Result
 from logic.board import Board
 from screens.asked import asked
 from screens.figures import FiguresPage
@@ -23,7 +23,6 @@ class JoiningPage(FiguresPage):
         "allowed": "50 mV for each cell in series, or less where the lower pack's charge limit says so.",
         "current": "From the fuller pack into the lower one, through both and the leads.",
         "settles": "Until a twentieth of the current is left. It is not over at once.",
-        "full_in_series": "Below what the controller and its capacitors stand.",
     }
     CONTROLS = ("ask.way", "ask.first_volts", "ask.second_volts")
     CHIPS = (
@@ -68,10 +67,19 @@ class JoiningPage(FiguresPage):
         super().refresh()
 
     def detail(self, name: str, item: Item) -> str:
-        """Say that meter readings grow old."""
+        """Say that meter readings grow old, and what the controller stands."""
+        if name == "full_in_series" and isinstance(item, Result):
+            return self._against_the_controller(item.value)
         if name == "apart":
             return "" if isinstance(item, Open) and item.missing else "Readings count for half an hour."
         return super().detail(name, item)
+
+    def _against_the_controller(self, full: float) -> str:
+        limit = self.board.controller.voltage_limit
+        if limit is None:
+            return "The limit of the controller is not entered: look at its sheet."
+        stands = self.style.typed(float(limit.si), "voltage")
+        return f"The controller stands {stands}: {'too much' if full > float(limit.si) else 'not above it'}."
 
     def show(self, answer: Joining) -> None:
         """Show the rules of the way, in order; their hazard words stand in the notice, once."""

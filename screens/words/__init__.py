@@ -8,7 +8,7 @@ from logic.answers.reading import Result
 from logic.board import board_fields, field_of
 from logic.errors import InputError
 from logic.fields import ARM
-from logic.units import MINUS, Shown, number_text, quantities, show, show_in
+from logic.units import MINUS, Shown, number_text, quantities, show, show_in, significant
 
 KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
 KNOWN_LETTER = {"measured": "M", "label": "L", "guess": "G", "assumed": "A"}
@@ -34,13 +34,14 @@ class Style:
         return show(si, quantity, self.system, mark=self.mark, digits=digits)
 
     def change(self, now: float, before: float, quantity: str) -> str:
-        """Return how far a value moved, with its sign, no finer than the value itself is shown."""
-        shown = self.shown(now, quantity)
-        decimals = len(shown.number.partition(self.mark)[2])
-        moved = round(self.scale(now, quantity) - self.scale(before, quantity), decimals)
+        """Return how far a value moved, with its sign: the difference of the two numbers as they are shown."""
+        shown, first = self.shown(now, quantity), self.shown(before, quantity)
+        moved = significant(self.scale(now, quantity)) - significant(self.scale(before, quantity))
+        decimals = max(len(each.number.partition(self.mark)[2]) for each in (shown, first))
+        moved = round(moved, decimals)
         if not moved:
             return "no change"
-        text = f"{abs(moved):.{decimals}f}".replace(".", self.mark)
+        text = number_text(abs(moved), mark=self.mark, digits=9)
         return str(Shown(("+" if moved > 0 else MINUS) + text, shown.unit))
 
     def number(self, si: float, quantity: str, digits: int = 3) -> str:
@@ -121,6 +122,7 @@ SENTENCES = {
     "above 1 C": "Above 1 C no time is given: allow up to 3 h and read the cell's sheet.",
     "not reached": "The drive does not reach this speed here.",
     "needs the brake": "On this slope it must be braked.",
+    "not charged": "Do not charge these cells now: {limits} is right.",
     "target below charge": "The charge is above what it is to be charged to.",
 }
 """Sentence of each reason for refusing a value."""

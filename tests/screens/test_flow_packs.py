@@ -113,7 +113,7 @@ def test_correcting_the_volts_brings_the_figures_back(app: Session) -> None:
     app.type("42")
     app.settle()
     assert notices(app) == []
-    assert app.page.head.value == "1.5"
+    assert app.page.head.value == "2.35 to 2.77"
 
 
 @pytest.mark.parametrize(
@@ -182,6 +182,17 @@ def test_readings_near_each_other_give_the_figures_and_grow_old(app: Session) ->
     app.time += timedelta(minutes=31)
     app.page.refresh()
     assert app.shows("Volts of the first pack is missing")
+
+
+@pytest.mark.parametrize(("limit", "said"), [("60", "too much"), ("84", "not above it")])
+def test_the_volts_in_series_are_held_against_the_controller(app: Session, limit: str, said: str) -> None:
+    numbers(app, "Joining packs")
+    app.tap("In series")
+    enter(app, "Most volts the controller stands", limit)
+    assert app.row("Both in series, full").value == "84"
+    assert (
+        app.row("Both in series, full").detail == f"The controller stands {limit}\N{NO-BREAK SPACE}V: {said}."
+    )
 
 
 # A pack with stop signs.
