@@ -32,7 +32,7 @@ VERDICTS = {
     "reaches the windings": ("TOO LONG", ""),
     "bottoms": (
         "TOO LONG",
-        "The tip meets the bottom before the head clamps. The joint feels tight and is loose.",
+        "The screw jams at the end of the thread before the head clamps. The joint feels tight and is loose.",
     ),
     "does not reach": ("DOES NOT REACH", "Plate and washers are as thick as the screw is long."),
 }
@@ -185,11 +185,12 @@ class ReachPage(AppPage):
                 self.told = refusal(card.problem, self.style)
         shortest, longest = card.items.get("shortest"), card.items.get("longest")
         if isinstance(shortest, Result) and isinstance(longest, Result):
-            if shortest.value <= longest.value:
-                low, high = (self.style.number(item.value, "length") for item in (shortest, longest))
-                self.fits = f"Screws of {low} to {high} fit here."
-            else:
-                self.fits = "No screw fits here: the hole is too shallow for one diameter of thread."
+            low, high = (self.style.number(item.value, "length") for item in (shortest, longest))
+            self.fits = f"Screws of {low} to {high} fit here."
+        elif shortest is not None:
+            self.fits = "No screw fits here: the hole has less than one diameter of thread to give."
+        if card.verdict in ("reaches the windings", "bottoms"):
+            self.fits = f"{self.fits} {next(matching('reach_steps', of='long')).text('step')}"
 
     def _show_drawing(self, *, through: bool) -> None:
         drawing, card = self.drawing, self.card
@@ -206,7 +207,8 @@ class ReachPage(AppPage):
         if isinstance(engaged, Result) and isinstance(room, Result):
             drawing.engaged_text = f"Engaged {self.style.number(engaged.value, 'length')}"
             size = self.style.number(abs(room.value), "length")
-            drawing.room_text = f"Room {size}" if room.value >= 0 else f"Past the end {size}"
+            end = "end" if through else "thread"
+            drawing.room_text = f"Room {size}" if room.value >= 0 else f"Past the {end} {size}"
         drawing.behind_text = "Windings" if through else "Bottom of the hole"
 
     def _show_results(self) -> None:

@@ -4,10 +4,11 @@ from dataclasses import dataclass
 
 from logic.answers.asked import asked_fields
 from logic.answers.questions import questions
+from logic.answers.reach import reach_fields
 from logic.answers.reading import Result
 from logic.board import board_fields, field_of
 from logic.errors import InputError
-from logic.fields import ARM
+from logic.fields import ARM, Field, joint_fields
 from logic.units import MINUS, Shown, number_text, quantities, show, show_in, significant
 
 KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
@@ -67,21 +68,26 @@ def label_of(key: str) -> str:
     """Return the words of a board field or a setting."""
     if key == "rider.mass":
         return "Rider"
-    if key.startswith("joints."):
-        return field_of(key).label
-    if key == ARM.key:
-        return ARM.label
-    field = board_fields().get(key) or asked_fields().get(key)
-    if field is None and key in questions():
-        field = questions()[key].field
+    field = _field(key)
     return field.label if field is not None else key
+
+
+def _field(key: str) -> Field | None:
+    """Return the field of a key wherever it is described; None for what is no field."""
+    if key.startswith("joints."):
+        return field_of(key)
+    if key in questions():
+        return questions()[key].field
+    described = ({ARM.key: ARM}, board_fields(), asked_fields(), joint_fields(), reach_fields())
+    return next((fields[key] for fields in described if key in fields), None)
 
 
 def limits(problem: InputError, style: Style) -> str:
     """Return what a refused value may be, nothing when it has no limits."""
     if problem.low is None and problem.high is None:
         return ""
-    quantity = problem.quantity
+    field = _field(problem.field)
+    quantity = problem.quantity or (field.quantity if field is not None else "")
     ends = [
         "" if end is None else style.number(end, quantity) if quantity else style.plain(end)
         for end in (problem.low, problem.high)
@@ -122,6 +128,12 @@ SENTENCES = {
     "above 1 C": "Above 1 C no time is given: allow up to 3 h and read the cell's sheet.",
     "not reached": "The drive does not reach this speed here.",
     "needs the brake": "On this slope it must be braked.",
+    "not in the table": "The tables have no figure for this. Go by the maker's sheet.",
+    "soft": "Wood and urethane hold no thread that a torque could be told for.",
+    "less than one thread": "{name}: less than one turn of thread holds nothing ({limits}).",
+    "deeper than the hole": "The thread is entered deeper than a screw may go in ({limits}).",
+    "unknown thread": "This thread is not in the tables: M2 to M12, #4 to 3/8.",
+    "no screw fits": "No screw fits: the hole has too little thread.",
     "not charged": "Do not charge these cells now: {limits} is right.",
     "target below charge": "The charge is above what it is to be charged to.",
 }
