@@ -119,13 +119,22 @@ class CardPage(AppPage):
             Text(text=f"What limits it: {LIMITS[card.limit]}."),
         )
 
+    def add_hold(self) -> None:
+        """Add what the motor asks of a pulley on its shaft, and what that carries."""
+        flow = ResultFlow()
+        for name in ("drive_torque", "carried"):
+            item = self.card.items.get(name)
+            if item is not None and not (isinstance(item, Open) and item.outcome):
+                flow.add_widget(self.result(name, ""))
+        if flow.children:
+            self.add(flow)
+
     def add_pull(self) -> None:
         """Add the same torque as a pull on the person's own key or spanner."""
         card, style = self.card, self.style
         item = card.items.get("pull")
         if not isinstance(item, Result):
             return
-        flow = ResultFlow()
         unit = self.state.person.scale_unit
         arm = self.state.person.key_arm
         arm_text = style.number(next(one.value for one in item.inputs if one.name == ARM.label), "length")
@@ -135,12 +144,7 @@ class CardPage(AppPage):
         pull = self.result(
             "pull", f"{scale} on the scale{over}, {arm_text} from the {turned}, square to the {tool}."
         )
-        flow.add_widget(pull)
-        for name in ("drive_torque", "carried"):
-            shown = card.items.get(name)
-            if shown is not None and not (isinstance(shown, Open) and shown.outcome):
-                flow.add_widget(self.result(name, ""))
-        self.add(flow)
+        self.add(Section(title="Without a torque wrench"), pull)
         known = "assumed" if arm is None else arm.known
         self.add(
             self.row(

@@ -104,7 +104,7 @@ def lookup_found(driver: Driver) -> None:
 
 
 def lookup_card(driver: Driver) -> None:
-    """Look up the motor face screw of the issue."""
+    """Look up a motor face screw: M4, 5 mm in 6061."""
     lookup(driver)
     driver.tap("Motor face screws")
     driver.tap("5 mm")

@@ -278,7 +278,7 @@ def test_no_card_has_two_signal_words_and_no_sentence_is_long(app: Session) -> N
     assert not any("safe" in sentence for sentence in (*NOTICES.values(), *ITEMS.values()))
 
 
-def test_the_issues_look_up_takes_at_most_five_taps(begin: Callable[..., Session]) -> None:
+def test_a_motor_face_screw_is_looked_up_in_at_most_five_taps(begin: Callable[..., Session]) -> None:
     """From opening the app, with no board at all: M4, 5 mm in 6061."""
     app = begin()
     app.tap("Bench")
