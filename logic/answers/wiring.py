@@ -6,7 +6,7 @@ from functools import cached_property, partial
 from typing import TypeVar
 
 from logic.answers.pack_parts import PackParts
-from logic.answers.questions import Asked, Hazard, by_severity
+from logic.answers.questions import Asked, Hazard, banded, by_severity
 from logic.answers.reading import Item, Reading, attempt
 from logic.board import Board
 from logic.errors import InputError, Missing
@@ -171,6 +171,11 @@ class WireParts(PackParts):
             resistance=self.pack_resistance,
         )
 
+    def fuse_ends(self) -> tuple[float, float]:
+        """Return what the rating must lie above, and what it must not pass."""
+        choice = self.fuse()
+        return choice.low, choice.high
+
 
 LEAD: dict[str, tuple[str, Callable[[WireParts], float]]] = {
     "riding": ("current", lambda parts: parts.riding),
@@ -230,6 +235,7 @@ def wiring(board: Board, asked: Asked) -> Wiring:
             name: attempt(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in {**LEAD, **INRUSH}.items()
         }
+        items["fuse"] = banded(recorder, "fuse", "current", parts.fuse_ends)
     with unrecorded():
         carries, riding, choice = (
             _or_none(parts.carries),

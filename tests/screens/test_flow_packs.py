@@ -361,9 +361,11 @@ def test_the_controller_card_reads_the_saved_board(app: Session) -> None:
     app.shell.place("bench")
     app.settle()
     app.tap("Set the controller")
-    assert app.page.head.value == "30"
-    assert app.row("Battery amps, drive, each controller").value == "15"
-    assert app.row("That brake slows by").value == "0.618"
+    # What is typed into a controller stands first: two of them share the 30 A of the board.
+    assert app.page.head.label == "Battery amps, drive, each controller"
+    assert app.page.head.value == "15"
+    assert app.row("Battery amps, drive, whole board").value == "30"
+    assert app.row("The motors alone slow by").value == "0.618"
     app.tap("Battery current, brake, whole board")
     app.type("4")
     app.tap("Save")
