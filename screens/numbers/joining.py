@@ -72,6 +72,10 @@ class JoiningPage(FiguresPage):
             return self._against_the_controller(item.value)
         if name == "apart":
             return "" if isinstance(item, Open) and item.missing else "Readings count for half an hour."
+        apart = self.answer.items.get("apart") if self.answer is not None else None
+        if name == "allowed" and self.answer.outcome is not None and isinstance(apart, Result):
+            # A difference that is too large stops the page before it comes to this.
+            return f"{self.style.number(apart.value, 'voltage')} apart as measured: they may be joined."
         return super().detail(name, item)
 
     def _against_the_controller(self, full: float) -> str:

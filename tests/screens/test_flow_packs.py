@@ -179,6 +179,7 @@ def test_readings_near_each_other_give_the_figures_and_grow_old(app: Session) ->
     enter(app, "Volts of the second pack", "41.0")
     # Ours: 0.2 V over twice 0.25 ohm at its low end of 0.8.
     assert app.row("Amps at the instant of joining, at most").value == "0.5"
+    assert "apart as measured: they may be joined." in app.page.head.detail
     app.time += timedelta(minutes=31)
     app.page.refresh()
     assert app.shows("Volts of the first pack is missing")
