@@ -127,7 +127,7 @@ def reach(*lengths: str) -> Callable[[Driver], None]:
         driver.tap("Screw reach")
         for text in lengths:
             driver.type(text)
-            driver.key(9)
+            driver.key(13)
 
     return walk
 

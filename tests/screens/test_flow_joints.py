@@ -440,3 +440,18 @@ def test_a_nut_whose_drag_is_not_measured_is_told_over_its_drag(joints: Session)
     joints.tap("Record other figures, a look, who, a note")
     joints.type("2.4")
     assert not joints.shows("That is above")
+
+
+def test_the_keypad_of_reach_goes_when_all_is_measured_and_comes_back_on_a_tap(reach: Session) -> None:
+    for text in ("14", "7", "1", "6.5", "7"):
+        assert reach.page.keypad is not None
+        reach.type(text)
+        reach.key(13)
+    assert reach.page.keypad is None
+    reach.tap("Plate")
+    reach.page.entry.keypad.text = ""
+    reach.type("9.5")
+    assert reach.page.verdict == "TOO SHORT"
+    reach.tap("Done")
+    assert reach.page.keypad is None
+    assert reach.page.verdict == "TOO SHORT"
