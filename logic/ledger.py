@@ -164,5 +164,11 @@ def _event(record: Record) -> Event:
         float(body.get("distance") or 0.0) if riding else 0.0,
         crash=riding and bool(body.get("crash")),
         wet=riding and bool(body.get("wet")),
-        finished=record.kind != "check" or body.get("verdict") in RIDDEN,
+        finished=record.kind != "check" or _counts(body),
     )
+
+
+def _counts(body: dict[str, Any]) -> bool:
+    """Tell whether a check was finished; one before a ride that something else forbade opens no ride."""
+    ridden = body.get("base") != "before_ride" or not body.get("held")
+    return ridden and body.get("verdict") in RIDDEN

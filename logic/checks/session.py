@@ -76,10 +76,13 @@ class Session:
         """Put a chosen item in front, its answer taken back."""
         self._save(go_to(self.under_way, item, self._clock()))
 
-    def finish(self, board: Mapping[str, Any]) -> int:
-        """Log what came of the run with the board's values and forget the run. Return the row."""
+    def finish(self, board: Mapping[str, Any], held: str = "") -> int:
+        """Log what came of the run with the board's values and forget the run. Return the row.
+
+        `held` is what forbids riding whatever the list found.
+        """
         (row,) = self.store.finish_run(
-            self.board, self.of.key, ("check", check_body(self.under_way, self.of, board))
+            self.board, self.of.key, ("check", check_body(self.under_way, self.of, board, held))
         )
         self.run = None
         return row

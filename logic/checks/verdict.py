@@ -58,8 +58,11 @@ def _seconds(run: Run) -> float:
     return max(0.0, whole.total_seconds() - sum(run.breaks))
 
 
-def check_body(run: Run, of: Checklist, board: Mapping[str, Any]) -> dict[str, Any]:
-    """Return the body of the log entry: list, version, answers, verdict, and the board's values then."""
+def check_body(run: Run, of: Checklist, board: Mapping[str, Any], held: str = "") -> dict[str, Any]:
+    """Return the body of the log entry: list, version, answers, verdict, and the board's values then.
+
+    `held` is what forbids riding whatever the list found, "" for nothing: a pack that is out of use.
+    """
     found = verdict(run, of)
     items = {item.key: item for item in of.items}
     return {
@@ -78,6 +81,7 @@ def check_body(run: Run, of: Checklist, board: Mapping[str, Any]) -> dict[str, A
         "stopped_by": items[found.stopped_by].action if found.stopped_by else "",
         "halted": of.halted if found.stopped_by else "",
         "reason": found.reason,
+        "held": held,
         "began": run.began,
         "seconds": found.seconds,
         "breaks": len(run.breaks),

@@ -2,15 +2,17 @@
 
 from typing import Any
 
-from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
+from kivy.properties import ObjectProperty, StringProperty
 
 from logic.answers.checks import snapshot
 from logic.checks.session import Session
 from logic.checks.verdict import STOPPED
 from screens.page import AppPage
+from screens.ride.holds import pack_held
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Foot, Row
-from screens.words.checks import check_text, due_name, due_when, headline, seconds_text
+from screens.words.checks import check_text, due_name, due_when, headline, held_text, seconds_text
 
 
 class RunOver(AppPage):
@@ -18,16 +20,16 @@ class RunOver(AppPage):
 
     headline = StringProperty()
     tone = StringProperty("text")
+    count = StringProperty()
     reason = StringProperty()
     who = StringProperty()
     fast = StringProperty()
-    signed = BooleanProperty(defaultvalue=False)
     notes = ObjectProperty()
     due = ObjectProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Build without the four places."""
-        self._foot_for: bool | None = None
+        self._held = ""
         super().__init__(*args, nav=False, chip=False, **kwargs)
 
     def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
@@ -37,52 +39,63 @@ class RunOver(AppPage):
         self.session = Session(self.state.store, self.state.saved.id, of, self.state.clock)
         super().open(**args)
 
+    @property
+    def signed(self) -> bool:
+        """Tell whether the run is in the log already."""
+        return "row" in self.args
+
     def refresh(self) -> None:
         """Count."""
-        self.signed = "row" in self.args
-        self.notes.clear_widgets()
-        self.due.clear_widgets()
-        self.reason = self.fast = ""
+        self._held = pack_held(self.state)
+        self.count = self.reason = self.fast = ""
+        notes: list[list[str]] = []
         if self.signed:
-            body = self.state.store.entry(self.args["row"]).body
-            stopped = body["verdict"] == STOPPED
-            self.headline = body["halted"] if stopped else check_text(body)
-            self.tone = "bad" if stopped else "good"
-            self.reason = f"{body['stopped_by']}: {body['reason']}" if stopped else ""
-            self.who = f"Checked by you, {self.state.store.entry(self.args['row']).at:%H:%M}. In the log."
-            notes = body["notes"] if not stopped else []
+            notes = self._show_logged()
         elif self.session.run is not None:
-            found = self.session.verdict
-            items = {item.key: item for item in self.session.of.items}
-            self.headline = headline(found)
-            self.tone = "bad" if found.notes or found.aside else "good"
-            self.who = f"{seconds_text(found.seconds)}. Checked by you, {self.state.clock():%H:%M}."
-            self.fast = "Done fast: the log says so." if found.fast else ""
-            notes = [[items[key].action, note] for key, note in found.notes]
-        else:
-            notes = []
-        for action, note in notes:
-            self.notes.add_widget(Row(title=action, detail=note, icon="cross", chevron=False))
+            notes = self._show_found()
+        refill(self.notes, notes, lambda: [self._row(*note, "cross") for note in notes])
         self._show_due()
-        if self._foot_for != self.signed:
-            self._foot_for = self.signed
-            self.foot = SignedFoot(page=self) if self.signed else SignFoot(page=self)
+        self._show_foot()
+
+    def _show_logged(self) -> list[list[str]]:
+        """Show what is in the log; return its notes."""
+        record = self.state.store.entry(self.args["row"])
+        body = record.body
+        stopped = body["verdict"] == STOPPED
+        self.headline = body["halted"] if stopped else check_text(body)
+        self.tone = "bad" if stopped else "good"
+        self.reason = f"{body['stopped_by']}: {body['reason']}" if stopped else ""
+        self.who = f"Checked by you, {record.at:%H:%M}. In the log."
+        return [] if stopped else body["notes"]
+
+    def _show_found(self) -> list[list[str]]:
+        """Show what the run found, under what forbids riding; return its notes."""
+        found = self.session.verdict
+        items = {item.key: item for item in self.session.of.items}
+        count = headline(found)
+        self.headline, self.count = (held_text(self._held), count) if self._held else (count, "")
+        self.tone = "bad" if self._held or found.notes or found.aside else "good"
+        self.who = f"{seconds_text(found.seconds)}. Checked by you, {self.state.clock():%H:%M}."
+        self.fast = "Done fast: the log says so." if found.fast else ""
+        return [[items[key].action, note] for key, note in found.notes]
+
+    def _row(self, title: str, detail: str, icon: str) -> Row:
+        return Row(title=title, detail=detail, icon=icon, chevron=False)
 
     def _show_due(self) -> None:
         sides = self.state.saved.sides
-        for one in self.state.due[:2]:
-            row = Row(
-                title=f"Due: {due_name(one, sides)}",
-                detail=due_when(one, self.style),
-                icon="due",
-                chevron=False,
-            )
-            self.due.add_widget(row)
+        shown = [(f"Due: {due_name(one, sides)}", due_when(one, self.style)) for one in self.state.due[:2]]
+        refill(self.due, shown, lambda: [self._row(*line, "due") for line in shown])
+
+    def _show_foot(self) -> None:
+        made = SignedFoot if self.signed else PackFoot if self._held else SignFoot
+        if not isinstance(self.foot, made):
+            self.foot = made(page=self)
 
     def finish(self) -> None:
         """Write the log entry and go on to what belongs to the list, or back."""
         of = self.session.of
-        self.session.finish(snapshot(self.state.saved))
+        self.session.finish(snapshot(self.state.saved), pack_held(self.state))
         self.state.changed()
         if of.next:
             self.shell.replace(of.next)
@@ -113,6 +126,10 @@ class OverFoot(Foot):
 
 class SignFoot(OverFoot):
     """Sign it off, or go back."""
+
+
+class PackFoot(OverFoot):
+    """What to do with the pack that is out of use, then sign off that nobody rides."""
 
 
 class SignedFoot(OverFoot):

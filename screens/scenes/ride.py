@@ -9,7 +9,7 @@ from logic.answers.reading import Result
 from logic.answers.tension import belt_plan
 from screens.driver import Driver
 from screens.scenes import FIXED, Scene
-from screens.scenes.packs import RIDE
+from screens.scenes.packs import RIDE, signs_out
 from screens.scenes.seed import aged, run_to, seed, session, show_run
 from screens.words import Style
 from screens.words.tension import ITEMS
@@ -171,6 +171,13 @@ def run_over_noted(driver: Driver) -> None:
     show_run(driver, "before_ride")
 
 
+def run_over_out(driver: Driver) -> None:
+    """Come to the sign-off with the pack out of use."""
+    signs_out(driver)
+    aged(driver, run_to(driver, "before_ride"))
+    show_run(driver, "before_ride")
+
+
 def stopped(driver: Driver) -> None:
     """Stop at a failed stop item."""
     problem(driver)
@@ -206,6 +213,7 @@ SCENES = (
     Scene("run-broken-off", broken_off),
     Scene("run-over", run_over),
     Scene("run-over-noted", run_over_noted),
+    Scene("run-over-pack-out", run_over_out),
     Scene("run-stopped", stopped),
     Scene("run-after-ride", after_ride),
     Scene("lists", lists),

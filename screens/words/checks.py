@@ -37,10 +37,19 @@ def seconds_text(seconds: float) -> str:
     return f"{seconds:.0f} s" if seconds < 120 else f"{seconds / 60:.0f} min"  # noqa: PLR2004
 
 
+def items_text(items: int) -> str:
+    """Return how many items a list has.
+
+    >>> items_text(6), items_text(1)
+    ('6 items', '1 item')
+    """
+    return f"{items} item" if items == 1 else f"{items} items"
+
+
 def size_text(items: int, seconds: float) -> str:
     """Return how long a list is, as it is said before it begins."""
     about = seconds_text(seconds).replace(" s", " seconds").replace(" min", " minutes")
-    return f"{items} items, about {about}"
+    return f"{items_text(items)}, about {about}"
 
 
 def headline(found: Verdict) -> str:
@@ -55,8 +64,22 @@ def headline(found: Verdict) -> str:
     return f"{found.right} of {found.total} right{more}."
 
 
+def held_text(held: str) -> str:
+    """Return what is said of a run while something forbids riding, whatever its items say.
+
+    >>> held_text("pack swollen")
+    'Do not ride: pack swollen.'
+    """
+    return f"Do not ride: {held}."
+
+
 def check_text(body: dict[str, Any]) -> str:
-    """Return what a logged check found."""
+    """Return what a logged check found, first what forbade riding."""
+    found = _found_text(body)
+    return f"{held_text(body['held'])} {found}" if body.get("held") else found
+
+
+def _found_text(body: dict[str, Any]) -> str:
     if body.get("verdict") == STOPPED:
         return f"{body.get('halted', 'Stopped')}: {body['stopped_by']}. {body['reason']}"
     text = f"{body['right']} of {body['total']} right"
@@ -70,6 +93,8 @@ def check_text(body: dict[str, Any]) -> str:
 
 def check_tone(body: dict[str, Any]) -> str:
     """Return the icon of a logged check."""
+    if body.get("held"):
+        return "cross"
     return {ALL_RIGHT: "tick", WITH_NOTES: "edit", STOPPED: "cross", UNFINISHED: "clock"}.get(
         body.get("verdict", ""), ""
     )

@@ -218,7 +218,7 @@ def test_it_is_not_put_back_by_accident(app: Session) -> None:
     app.key(BACK)
     app.restart(hours=30)
     assert notices(app)[0].word == "danger"
-    app.tap("Swollen or hot pack?")
+    app.tap("Pack out of use: what to do")
     app.tap("Put into use again")
     assert app.page.out
     app.tap("Another pack is in the board")

@@ -1,0 +1,99 @@
+"""Ride when something stands in its way: a pack out of use, a check that stops a ride; and what the bars say."""
+
+from typing import Any
+
+import pytest
+
+from logic.checks.lists import checklist
+from screens.asked import take_out
+from screens.widgets.bar import Bar
+from screens.widgets.row import Row
+from tests.screens.session import Session
+
+PRE = checklist("before_ride")
+
+
+def run_through(app: Session) -> None:
+    """Say of every item of the run in front that it is as wanted, up to its closing card."""
+    app.frame(2)
+    while app.shell.trail[-1][0] == "ride.run":
+        app.frame(seconds=0.4)
+        item = app.page.item
+        if item.ask == "volts":
+            app.keys("40")
+        elif item.ask:
+            app.tap(item.options[0])
+        app.tap(app.page.right_text)
+    app.settle()
+
+
+def bars(app: Session) -> list[str]:
+    """The words of the bars, from the top."""
+    found = [widget for widget in app.walk() if isinstance(widget, Bar)]
+    return [bar.text for bar in sorted(found, key=lambda bar: -bar.to_window(*bar.pos)[1])]
+
+
+def rows(app: Session) -> list[str]:
+    return [widget.title for widget in app.walk() if isinstance(widget, Row)]
+
+
+def last_check(app: Session) -> dict[str, Any]:
+    return app.state.last("check").body
+
+
+@pytest.fixture
+def out(app: Session) -> Session:
+    """Give the app with the pack of Towpath 36 taken out of use."""
+    take_out(app.state, "swollen")
+    app.settle()
+    return app
+
+
+def test_with_its_pack_out_of_use_ride_leads_to_what_to_do_and_checks_step_back(out: Session) -> None:
+    assert bars(out) == ["Pack out of use: what to do"]
+    assert out.page.foot.children[0].kind == "bad-outline"
+    assert {"Pre-ride", "After-ride", "Tension check"} <= set(rows(out))
+    out.tap("Pack out of use: what to do")
+    assert out.page.title == "Pack: stop signs"
+    out.tap("Another pack is in the board")
+    out.tap("Put into use again")
+    out.key(27)
+    out.settle()
+    assert "PRE-RIDE" in bars(out)
+    assert "Pre-ride" not in rows(out)
+
+
+def test_due_work_is_a_plain_row_while_the_pack_is_out_of_use(out: Session) -> None:
+    out.state.record("ride", {"distance": 8000.0, "wet": True})
+    out.settle()
+    assert bars(out) == ["Pack out of use: what to do"]
+    out.tap("Due: Check after water")
+    assert out.page.title.startswith("After water")
+
+
+def test_a_run_with_the_pack_out_of_use_never_ends_in_right(out: Session) -> None:
+    out.tap("Pre-ride")
+    run_through(out)
+    assert out.page.headline == "Do not ride: pack swollen."
+    assert out.page.tone == "bad"
+    assert out.shows("9 of 9 right.")
+    out.tap("Pack out of use: what to do")
+    assert out.page.title == "Pack: stop signs"
+    out.key(27)
+    out.tap("FINISH: NOT RIDING")
+    assert last_check(out)["held"] == "pack swollen"
+    # No ride comes of it: nothing that counts rides moves on.
+    assert out.state.history().ridden(-1)[0] == 0
+    out.tap("Log")
+    assert out.shows("Do not ride: pack swollen. 9 of 9 right")
+
+
+def test_every_other_list_says_so_too_and_still_counts_as_done(out: Session) -> None:
+    out.state.record("ride", {"distance": 8000.0, "wet": True})
+    out.settle()
+    out.tap("Due: Check after water")
+    run_through(out)
+    assert out.page.headline == "Do not ride: pack swollen."
+    out.tap("FINISH: NOT RIDING")
+    out.settle()
+    assert out.state.due == ()
