@@ -19,7 +19,7 @@ from logic.checks.run import (
     run_from_dict,
     run_to_dict,
 )
-from logic.checks.verdict import UNFINISHED, Verdict, check_body, verdict
+from logic.checks.verdict import UNFINISHED, PutOff, Verdict, check_body, verdict
 from logic.store import Clock, Store
 
 
@@ -76,13 +76,14 @@ class Session:
         """Put a chosen item in front, its answer taken back."""
         self._save(go_to(self.under_way, item, self._clock()))
 
-    def finish(self, board: Mapping[str, Any], held: str = "") -> int:
+    def finish(self, board: Mapping[str, Any], held: str = "", put_off: PutOff = ()) -> int:
         """Log what came of the run with the board's values and forget the run. Return the row.
 
-        `held` is what forbids riding whatever the list found.
+        `held` is what forbids riding whatever the list found, `put_off` what else was due and the reason why
+        it waits.
         """
         (row,) = self.store.finish_run(
-            self.board, self.of.key, ("check", check_body(self.under_way, self.of, board, held))
+            self.board, self.of.key, ("check", check_body(self.under_way, self.of, board, held, put_off))
         )
         self.run = None
         return row

@@ -9,7 +9,7 @@ from logic.answers.reading import Result
 from logic.answers.tension import belt_plan
 from screens.driver import Driver
 from screens.scenes import FIXED, Scene
-from screens.scenes.packs import RIDE, signs_out
+from screens.scenes.packs import RIDE, board, signs_out
 from screens.scenes.seed import aged, run_to, seed, session, show_run
 from screens.words import Style
 from screens.words.tension import ITEMS
@@ -160,14 +160,23 @@ def broken_off(driver: Driver) -> None:
 
 
 def run_over(driver: Driver) -> None:
-    """Come to the sign-off with everything right."""
+    """Come to the sign-off with everything right, on a board that nothing is due on."""
+    board(driver, "Weir")
     aged(driver, run_to(driver, "before_ride"))
     show_run(driver, "before_ride")
 
 
 def run_over_noted(driver: Driver) -> None:
     """Come to the sign-off with one item noted."""
+    board(driver, "Weir")
     aged(driver, run_to(driver, "before_ride", noted="mounts"))
+    show_run(driver, "before_ride")
+
+
+def run_over_due(driver: Driver) -> None:
+    """Come to the sign-off while a check that stops a ride is due."""
+    seed(driver)
+    aged(driver, run_to(driver, "before_ride"))
     show_run(driver, "before_ride")
 
 
@@ -213,6 +222,7 @@ SCENES = (
     Scene("run-broken-off", broken_off),
     Scene("run-over", run_over),
     Scene("run-over-noted", run_over_noted),
+    Scene("run-over-due", run_over_due),
     Scene("run-over-pack-out", run_over_out),
     Scene("run-stopped", stopped),
     Scene("run-after-ride", after_ride),

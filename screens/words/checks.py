@@ -73,9 +73,20 @@ def held_text(held: str) -> str:
     return f"Do not ride: {held}."
 
 
+def not_yet_text(names: list[str]) -> str:
+    """Return what is said of a check before a ride while another check that stops a ride is due.
+
+    >>> not_yet_text(["Check after water"]), not_yet_text(["Check after water", "Check after the crash"])
+    ('Not yet: check after water is due.', 'Not yet: check after water and 1 more are due.')
+    """
+    first, more = names[0][0].lower() + names[0][1:], len(names) - 1
+    return f"Not yet: {first} and {more} more are due." if more else f"Not yet: {first} is due."
+
+
 def check_text(body: dict[str, Any]) -> str:
     """Return what a logged check found, first what forbade riding."""
     found = _found_text(body)
+    found += "".join(f". Put off: {name}: {reason}" for name, reason in body.get("put_off", ()))
     return f"{held_text(body['held'])} {found}" if body.get("held") else found
 
 

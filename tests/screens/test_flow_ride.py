@@ -97,3 +97,55 @@ def test_every_other_list_says_so_too_and_still_counts_as_done(out: Session) -> 
     out.tap("FINISH: NOT RIDING")
     out.settle()
     assert out.state.due == ()
+
+
+@pytest.fixture
+def wet(app: Session) -> Session:
+    """Give the app at the end of a check before a ride, every item right, a check after water due."""
+    app.state.record("ride", {"distance": 8000.0, "wet": True})
+    app.settle()
+    app.tap("PRE-RIDE")
+    run_through(app)
+    return app
+
+
+def test_a_due_check_that_stops_a_ride_comes_before_the_sign_off(wet: Session) -> None:
+    assert wet.page.headline == "Not yet: check after water is due."
+    assert wet.page.tone == "bad"
+    assert "FINISH" not in bars(wet)
+    assert bars(wet)[-1] == "Check after water"
+    wet.page.finish()
+    assert wet.state.last("check") is None
+    wet.tap(bars(wet)[-1])
+    run_through(wet)
+    wet.tap("FINISH")
+    assert wet.page.headline == "9 of 9 right."
+    wet.tap("FINISH")
+    lists = [record.body["list"] for record in wet.state.store.page(wet.state.saved.id, "check")]
+    assert lists == ["before_ride", "after_water"]
+    assert last_check(wet)["put_off"] == []
+
+
+def test_it_can_be_put_off_with_a_reason_that_the_record_keeps(wet: Session) -> None:
+    wet.tap("Put it off")
+    wet.tap("Put off until the next ride")
+    assert wet.shows("A reason is wanted")
+    wet.page.writing.text = "Only the deck was wet"
+    wet.tap("Put off until the next ride")
+    assert wet.page.headline == "9 of 9 right."
+    assert wet.shows("Put off: Check after water")
+    assert wet.shows("Only the deck was wet")
+    wet.tap("FINISH")
+    assert last_check(wet)["put_off"] == [["Check after water", "Only the deck was wet"]]
+    assert wet.state.last("snooze").body["reason"] == "Only the deck was wet"
+    wet.tap("Log")
+    assert wet.shows("9 of 9 right. Put off: Check after water: Only the deck was wet")
+    # The ride that this check opened brings it back.
+    wet.settle()
+    assert [one.key for one in wet.state.due] == ["water"]
+
+
+def test_a_pack_out_of_use_comes_before_what_is_due(wet: Session) -> None:
+    take_out(wet.state, "hot")
+    wet.settle()
+    assert wet.page.headline == "Do not ride: pack hot."
