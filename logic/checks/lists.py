@@ -26,7 +26,8 @@ class Item:
     `state` is what good looks like and the words of the button that says so. `word` and `hazard` belong to
     the moment it is not right, `care_word` and `care` to the moment before the act. `ask` is "volts" or
     "choice" when a value is wanted; `figures` names results and board values to show with it. `opens` is a
-    page, or "list:" and a checklist.
+    page, or "list:" and a checklist. `stop_signs` are those of `signs` that end the ride on an item that is
+    no stop item as a whole; `word` and `hazard` belong to them then.
     """
 
     key: str
@@ -50,10 +51,15 @@ class Item:
     figures: tuple[str, ...] = ()
     picture: str = ""
     signs: tuple[str, ...] = ()
+    stop_signs: tuple[str, ...] = ()
     when: tuple[str, ...] = ()
     source: str = ""
     where: str = ""
     standing: str = ""
+
+    def stops(self, sign: str = "") -> bool:
+        """Tell whether an item that is not right ends the list: a stop item, or one with a stop sign."""
+        return self.stop or sign in self.stop_signs
 
 
 @dataclass(frozen=True)
@@ -96,7 +102,7 @@ def item_from(line: Mapping[str, Any], page: Mapping[str, Any] | None = None) ->
     body["standing"] = body.pop("item_standing", body.get("standing", ""))
     for name in ("source", "where", "standing"):
         body[name] = body.get(name) or (page or {}).get(name, "")
-    for name in ("options", "figures", "signs", "when"):
+    for name in ("options", "figures", "signs", "stop_signs", "when"):
         body[name] = tuple(body.get(name, ()))
     unknown = set(body) - _ITEM_FIELDS
     if unknown:

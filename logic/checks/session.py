@@ -63,9 +63,11 @@ class Session:
         """Go on where the run was left, the gap noted."""
         self._save(resumed(self.under_way, self._clock()))
 
-    def answer(self, item: str, state: str, note: str = "", value: float | str | None = None) -> None:
+    def answer(
+        self, item: str, state: str, note: str = "", value: float | str | None = None, sign: str = ""
+    ) -> None:
         """Answer the item in front. Raises InputError for what an item does not allow."""
-        said = Answer(state, self._clock().isoformat(), note.strip(), value)
+        said = Answer(state, self._clock().isoformat(), note.strip(), value, sign)
         self._save(answered(self.under_way, self.of.item(item), said))
 
     def back(self) -> None:

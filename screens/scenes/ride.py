@@ -141,6 +141,14 @@ def problem_noted(driver: Driver) -> None:
     driver.tap("Note it and go on")
 
 
+def problem_sign(driver: Driver) -> None:
+    """Say what is not right of another item: a sign that ends the ride."""
+    run_to(driver, "before_ride", "mounts")
+    show_run(driver, "before_ride")
+    driver.tap("NOT RIGHT")
+    driver.tap("Screw missing")
+
+
 def run_all(driver: Driver) -> None:
     """Show all items of a run."""
     run_to(driver, "before_ride", "brake", noted="mounts")
@@ -217,6 +225,7 @@ SCENES = (
     Scene("run-bench-view", run_bench_view),
     Scene("run-noted", run_noted),
     Scene("run-list", run_all),
+    Scene("run-problem-sign", problem_sign),
     Scene("run-problem", problem),
     Scene("run-problem-noted", problem_noted),
     Scene("run-broken-off", broken_off),

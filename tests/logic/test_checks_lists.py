@@ -109,6 +109,22 @@ def test_signal_words_are_few_short_and_danger_only_where_the_trade_keeps_it(of)
 
 
 @by_key(LISTS)
+def test_stop_signs_are_signs_with_a_hazard_on_items_that_are_no_stop(of):
+    for item in of.items:
+        if item.stop_signs:
+            assert set(item.stop_signs) < set(item.signs)
+            assert item.hazard
+            assert not item.stop
+
+
+def test_a_mount_that_moves_ends_the_ride_wherever_it_is_looked_at():
+    for of in (of for of in LISTS if of.place == "ride"):
+        for item in of.items:
+            moving = {sign for sign in item.signs if sign.startswith("Mount ") or sign == "Screw missing"}
+            assert moving - {"Mount screw moved"} <= set(item.stop_signs), item.key
+
+
+@by_key(LISTS)
 def test_what_an_item_refers_to_exists(of):
     for item in of.items:
         assert item.source in sources()

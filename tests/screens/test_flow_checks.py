@@ -112,6 +112,24 @@ def test_another_item_can_be_noted_and_the_sign_off_says_so(app):
     assert last_check(app)["verdict"] == "with notes"
 
 
+@pytest.mark.parametrize("sign", ["Mount moves", "Screw missing"])
+def test_a_stop_sign_on_another_item_leaves_no_way_on(app, sign):
+    app.tap("PRE-RIDE")
+    app.page.session.go_to("mounts")
+    app.page.refresh()
+    press(app, "NOT RIGHT")
+    assert app.shows("Note it and go on")
+    assert not app.shows("WARNING")
+    app.tap(sign)
+    assert app.shows("WARNING")
+    assert not app.shows("Note it and go on")
+    app.tap("Line broken")
+    assert app.shows("Note it and go on")
+    app.tap(sign)
+    app.tap("Stop: not riding")
+    assert (last_check(app)["verdict"], last_check(app)["reason"]) == ("stopped", sign)
+
+
 def test_back_goes_one_level_and_takes_nothing_away(app):
     app.tap("PRE-RIDE")
     answer(app, "pack")
