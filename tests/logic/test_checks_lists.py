@@ -224,6 +224,22 @@ def test_faults_point_to_what_exists():
             assert cause.source in sources()
 
 
+def test_nothing_that_ends_a_ride_is_cleared_by_riding():
+    for fault in faults():
+        for cause in fault.causes:
+            said = f"{fault.hazard} {cause.remedy}".replace("Do not ride", "")
+            assert not (cause.danger and re.search(r"\bride\b", said, re.IGNORECASE)), cause.name
+
+
+def test_a_full_pack_may_cut_the_brake_out_at_once():
+    # Decisions of the trade, amps and limits: on a full pack say "may cut out at once", not "fades".
+    names = ("Full pack refuses the brake", "Pack full")
+    remedies = [cause.remedy for fault in faults() for cause in fault.causes if cause.name in names]
+    assert len(remedies) == len(names)
+    for said in (*remedies, checklist("before_ride").item("charge").fix):
+        assert "may cut out at once" in said
+
+
 @pytest.mark.parametrize(
     ("said", "key"),
     [
