@@ -63,7 +63,7 @@ def verdict_lines(flight: Flight) -> list[str]:
     verdict = flight.verdict
     if verdict is None:
         return []
-    found = [REASONS[verdict.reason]] if verdict.reason else []
+    found = [REASONS[reason] for reason in verdict.reasons]
     rule = max(verdict.batteries, key=lambda battery: battery.energy).rule
     if verdict.card:
         found += [
