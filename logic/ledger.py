@@ -168,6 +168,16 @@ def _event(record: Record) -> Event:
     )
 
 
+def ride_open(check: Record | None, ride: Record | None, now: datetime) -> bool:
+    """Tell whether the last check before a ride opened one that no entry completes yet.
+
+    `check` and `ride` are the last ones of the log; a ride entered within a day completes the one opened.
+    """
+    if check is None or not _counts(check.body) or now - check.at > SAME_RIDE:
+        return False
+    return ride is None or ride.id < check.id
+
+
 def _counts(body: dict[str, Any]) -> bool:
     """Tell whether a check was finished; one before a ride that something else forbade opens no ride."""
     ridden = body.get("base") != "before_ride" or not body.get("held")

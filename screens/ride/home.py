@@ -3,8 +3,9 @@
 from functools import partial
 from typing import Any
 
-from kivy.properties import ObjectProperty, StringProperty
+from kivy.properties import NumericProperty, ObjectProperty, StringProperty
 
+from logic.ledger import ride_open
 from logic.upkeep import Due
 from screens.due import DueCard, open_due
 from screens.page import AppPage
@@ -13,6 +14,7 @@ from screens.ride.holds import pack_held
 from screens.widgets.load import load_kv
 from screens.widgets.refill import refill
 from screens.widgets.row import Foot, Row
+from screens.widgets.text import width_of
 from screens.words.checks import due_name, due_when, items_text, size_text
 from screens.words.tension import ago, tension_text
 
@@ -24,7 +26,8 @@ ADD_RIDE = ("Add a ride", "Distance, energy or volts", "road", "log.ride", {})
 class RideHome(AppPage):
     """Where the app opens. Without any board it offers three equal ways to begin.
 
-    `mode` is "begin" without a board, "out" while the pack is out of use, else "ready".
+    `mode` is "begin" without a board, "out" while the pack is out of use, "riding" while a ride waits to be
+    entered, else "ready".
     """
 
     mode = StringProperty()
@@ -34,6 +37,7 @@ class RideHome(AppPage):
     pack = StringProperty()
     before_size = StringProperty()
     after_size = StringProperty()
+    pair_need = NumericProperty()
     due_slot = ObjectProperty()
     rest_slot = ObjectProperty()
 
@@ -46,7 +50,6 @@ class RideHome(AppPage):
         """Show what is known of the board, and what can be done with it as it stands."""
         state = self.state
         begun = not state.is_scratch
-        mode = "begin" if not begun else "out" if pack_held(state) else "ready"
         self.belts = "\n".join(self._belt_line(side) for side in state.saved.sides) if begun else ""
         self.notice.refresh()
         self.packs.refresh()
@@ -54,11 +57,24 @@ class RideHome(AppPage):
         before, after = state.checklist("before_ride"), state.checklist("after_ride")
         self.before_size = size_text(len(before.items), before.seconds)
         self.after_size = items_text(len(after.items))
-        if self.mode != mode:
-            self.mode = mode
-            self.foot = {"begin": BeginFoot, "out": OutFoot, "ready": TaskFoot}[mode](page=self)
+        self.pair_need = (
+            sum(width_of(word, "strong", bold=True) + 32 for word in ("Add a ride", "AFTER-RIDE")) + 8
+        )
+        self._take_mode()
         self._show_due()
         self._show_rest()
+
+    def _take_mode(self) -> None:
+        state = self.state
+        mode = "begin" if state.is_scratch else "out" if pack_held(state) else "ready"
+        if mode == "ready" and ride_open(
+            state.last("check", base="before_ride"), state.last("ride"), state.clock()
+        ):
+            mode = "riding"
+        if self.mode != mode:
+            self.mode = mode
+            feet = {"begin": BeginFoot, "out": OutFoot, "riding": RidingFoot, "ready": TaskFoot}
+            self.foot = feet[mode](page=self)
 
     def _belt_line(self, side: str) -> str:
         record = self.state.last("tension", belt=side)
@@ -104,7 +120,7 @@ class RideHome(AppPage):
             ("Tension check", "about 1 minute", "gauge", "ride.tension", {}),
         )
         ready = (ALL_CHECKS, ADD_RIDE)
-        wanted = {"begin": (), "ready": ready, "out": (*checks, *ready)}[self.mode]
+        wanted = {"begin": (), "ready": ready, "riding": (ALL_CHECKS,), "out": (*checks, *ready)}[self.mode]
         refill(self.rest_slot, wanted, lambda: [self._row(*one) for one in wanted])
 
     def _row(self, title: str, detail: str, icon: str, page: str, args: dict[str, str]) -> Row:
@@ -137,6 +153,10 @@ class RideFoot(Foot):
 
 class TaskFoot(RideFoot):
     """The tasks, the most used lowest."""
+
+
+class RidingFoot(RideFoot):
+    """The same while a ride waits to be entered: that stands beside what follows a ride."""
 
 
 class OutFoot(RideFoot):

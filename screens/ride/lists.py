@@ -6,10 +6,11 @@ from typing import Any
 from kivy.properties import ObjectProperty
 
 from logic.checks.lists import Checklist
+from logic.checks.run import fit, run_from_dict
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
-from screens.words.checks import broke_off, check_text
+from screens.words.checks import broke_off, check_text, items_text
 from screens.words.tension import ago
 
 FIRST = ("before_ride", "after_ride", "first_recheck", "after_crash", "after_water", "travel", "storage")
@@ -44,17 +45,17 @@ class Lists(AppPage):
 
 
 def list_state(page: AppPage, of: Checklist) -> str:
-    """Return where a list stands on the board in use: broken off, or what it found last and when."""
+    """Return where a list, fitted to the board in use, stands: broken off, or what it found last and when."""
     state = page.state
-    run = state.store.run(state.saved.id, of.key)
-    if run is not None and run.body["answers"]:
-        order = run.body["order"]
-        place = order.index(run.body["at"]) if run.body["at"] in order else len(order)
-        minutes = int((state.clock() - run.at).total_seconds() // 60)
-        return broke_off(place, len(order), minutes)
+    of = state.checklist(of.key)
+    saved = state.store.run(state.saved.id, of.key)
+    if saved is not None and saved.body["answers"]:
+        run = fit(run_from_dict(saved.body), of)
+        minutes = int((state.clock() - saved.at).total_seconds() // 60)
+        return broke_off(run.place, len(run.order), minutes)
     last = state.last("check", list=of.key)
     if last is None:
-        return f"{len(of.items)} items, {of.pause}."
+        return f"{items_text(len(of.items))}, {of.pause}."
     return f"{check_text(last.body)}, {ago(last.at, state.clock())}."
 
 

@@ -10,7 +10,7 @@ from logic.answers.tension import belt_plan
 from screens.driver import Driver
 from screens.scenes import FIXED, Scene
 from screens.scenes.packs import RIDE, board, signs_out
-from screens.scenes.seed import aged, run_to, seed, session, show_run
+from screens.scenes.seed import aged, finished, run_to, seed, session, show_run
 from screens.words import Style
 from screens.words.tension import ITEMS
 
@@ -78,6 +78,13 @@ def due(driver: Driver) -> None:
     """Show the one thing most overdue."""
     seed(driver)
     driver.settle()
+
+
+def riding(driver: Driver) -> None:
+    """Come back from a ride that is not entered yet."""
+    board(driver, "Weir")
+    finished(driver, "before_ride")
+    driver.app.shell.place("ride")
 
 
 def run(driver: Driver) -> None:
@@ -217,6 +224,7 @@ SCENES = (
     Scene("ride-first-start", first_start),
     Scene("ride", home),
     Scene("ride-due", due),
+    Scene("ride-riding", riding),
     Scene("run", run),
     Scene("run-value", run_value),
     Scene("run-volts-refused", run_refused),

@@ -1,10 +1,11 @@
 """Ride when something stands in its way: a pack out of use, a check that stops a ride; and what the bars say."""
 
+from dataclasses import replace
 from typing import Any
 
 import pytest
 
-from logic.checks.lists import checklist
+from logic.checks.lists import Checklist, checklist
 from screens.asked import take_out
 from screens.widgets.bar import Bar
 from screens.widgets.row import Row
@@ -156,3 +157,51 @@ def test_a_pack_over_the_limit_says_so_before_its_label(app: Session) -> None:
     assert app.page.verdict.text == "Do not pack it"
     first, label = (app.page.reasons.text.index(said) for said in ("over 160", "not marked"))
     assert first < label
+
+
+def test_a_ride_waits_beside_after_ride_until_it_is_entered(app: Session) -> None:
+    assert "Add a ride" in rows(app)
+    assert "Add a ride" not in bars(app)
+    app.tap("PRE-RIDE")
+    run_through(app)
+    app.tap("FINISH")
+    app.settle()
+    assert set(bars(app)[1:3]) == {"Add a ride", "AFTER-RIDE"}
+    beside = {widget.text: widget.y for widget in app.walk() if isinstance(widget, Bar)}
+    assert beside["Add a ride"] == beside["AFTER-RIDE"]
+    assert "Add a ride" not in rows(app)
+    app.tap("Add a ride")
+    app.keys("8.4")
+    app.tap("SAVE THE RIDE")
+    app.settle()
+    assert "Add a ride" not in bars(app)
+
+
+def test_a_ride_never_entered_stops_waiting_after_a_day(app: Session) -> None:
+    app.tap("PRE-RIDE")
+    run_through(app)
+    app.tap("FINISH")
+    app.settle()
+    assert "Add a ride" in bars(app)
+    app.restart(hours=25)
+    assert "Add a ride" not in bars(app)
+
+
+def test_the_counts_are_those_of_the_list_as_it_fits_the_board(
+    app: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def shorter(of: Checklist, _board: object) -> Checklist:
+        return replace(of, items=of.items[:-2], seconds=60)
+
+    monkeypatch.setattr("screens.state.for_board", shorter)
+    app.state.changed()
+    app.settle()
+    assert app.shows("7 items, about 60 seconds")
+    assert app.shows("4 items")
+    app.tap("All checks")
+    assert app.row("Before a ride").detail.startswith("7 items")
+    app.tap("Before a ride")
+    assert app.page.title.endswith("1 of 7")
+    app.tap("FLAT, DRY, NO SMELL")
+    app.key(27)
+    assert app.row("Before a ride").detail == "You stopped at 2 of 7, just now."
