@@ -9,6 +9,7 @@ from logic.answers.belt_history import BeltHistory, Point, belt_history
 from logic.answers.reading import Item, Open, Result
 from logic.store import Record
 from screens.page import AppPage
+from screens.ride.readings import SHOWN, readings
 from screens.widgets.chart import Curve, Mark
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
@@ -16,7 +17,6 @@ from screens.words import offer, refusal, sureness
 from screens.words.belt import BENCH, SHORT_WAY
 from screens.words.tension import ago, tension_text
 
-SHOWN = 200
 DAY = 86400.0
 LISTED = 12
 
@@ -60,7 +60,7 @@ class TensionHistory(AppPage):
     def refresh(self) -> None:
         """Show the readings since the belt was fitted, over the way or, without rides, over days."""
         fitted = self.state.last("belt_fitted", belt=self.side)
-        records = self._records(fitted)
+        records = readings(self.state, self.side, since=fitted)
         rides = self._rides()
         begin = fitted.at if fitted is not None else records[0].at if records else self.state.clock()
         ran = sum(way for at, way in rides if at >= begin)
@@ -79,19 +79,6 @@ class TensionHistory(AppPage):
         self._show_chart(points, by_way)
         self._show_trend(by_way, len(points))
         self._show_entries(fitted, records)
-
-    def _records(self, fitted: Record | None) -> list[Record]:
-        found = []
-        for record in self.state.store.page(self.state.saved.id, kind="tension", limit=SHOWN):
-            body = record.body
-            if body["belt"] != self.side or not body.get("tension") or not body.get("error"):
-                continue
-            # A pluck that was never set against a pull has a tension of its own kind.
-            if body.get("method") == "pluck" and not body.get("calibrated"):
-                continue
-            if fitted is None or record.id > fitted.id:
-                found.append(record)
-        return found[::-1]
 
     def _rides(self) -> list[tuple[datetime, float]]:
         page = self.state.store.page(self.state.saved.id, kind="ride", limit=SHOWN)

@@ -71,7 +71,7 @@ def saved(driver: Driver) -> None:
     in_window(driver)
     driver.tap("SAVE LEFT, GO TO RIGHT")
     driver.type("1.1")
-    driver.tap("SAVE RIGHT")
+    driver.tap("Save right as it is")
 
 
 def due(driver: Driver) -> None:

@@ -8,7 +8,7 @@ from logic.board import board_fields
 from logic.store import Record
 from screens.words import Style, label_of
 from screens.words.checks import check_text, check_tone, seconds_text
-from screens.words.tension import CERTAINTY, WORDS, tension_text
+from screens.words.tension import CERTAINTY, WORDS, plus_minus, tension_text
 
 KINDS = {
     "": "All",
@@ -139,8 +139,8 @@ def _check_lines(body: dict[str, Any]) -> Iterator[tuple[str, str]]:
 def _tension_lines(body: dict[str, Any], style: Style) -> Iterator[tuple[str, str]]:
     if body.get("tension") is not None:
         error = body.get("error")
-        more = f" ± {style.number(error, 'force')}" if error is not None else ""
-        yield "Belt tension", style.number(body["tension"], "force") + more
+        error_text = "" if error is None else style.number(error, "force")
+        yield "Belt tension", plus_minus(style.number(body["tension"], "force"), error_text)
     if body.get("pull") is not None:
         yield "Pull", str(style.shown(body["pull"], "force", unit=body.get("unit", "")))
     if body.get("depth") is not None:
