@@ -13,7 +13,7 @@ from logic.checks.lists import Item
 from logic.checks.run import ASIDE, RIGHT
 from logic.checks.session import Session
 from logic.tables import sources
-from screens.entry import Entry
+from screens.entry import PATIENCE, Entry
 from screens.page import AppPage
 from screens.phone import awake, haptics, speech
 from screens.ride.picture import fill_drive
@@ -71,6 +71,8 @@ class RunPage(AppPage):
         self.session: Session | None = None
         self._left_for: set[str] = set()
         self._value: Value | None = None
+        self._fault = ""
+        self._tell = Clock.create_trigger(self._tell_fault, PATIENCE)
         self._shown = ""
         self._locked = 0.0
         self._broken = False
@@ -183,12 +185,12 @@ class RunPage(AppPage):
         if item.ask and self._value is None:
             self.entry.leave()
             return
+        if self._fault:
+            self._tell_fault()
+            return
         if not self._free():
             return
         value = self._value.si if item.ask and self._value is not None else None
-        if item.ask == "volts" and (fault := volts_fault(item, float(value), self.state.saved)):
-            self.problem = REFUSALS[fault]
-            return
         self._answer(RIGHT, value=value)
 
     def set_aside(self) -> None:
@@ -225,9 +227,23 @@ class RunPage(AppPage):
             self.shell.replace("ride.run_over", list=self.args["list"])
 
     def _hold(self, value: Value | None) -> None:
-        self._value = value
-        self.problem = ""
-        self.can_right = value is not None or not self.asking
+        item = self.item if value is not None else None
+        self._value, self.problem = value, ""
+        self._fault = (
+            volts_fault(item, float(value.si), self.state.saved) if item and item.ask == "volts" else ""
+        )
+        self._allow()
+        self._tell.cancel()
+        if self._fault:
+            self._tell()
+
+    def _allow(self) -> None:
+        """Let the state be confirmed unless a value is wanted and there is none that can be used."""
+        self.can_right = not self.asking or (self._value is not None and not self._fault)
+
+    def _tell_fault(self, *_: object) -> None:
+        self._tell.cancel()
+        self.problem = REFUSALS.get(self._fault, "")
 
     # What is shown
 
@@ -410,10 +426,10 @@ class RunPage(AppPage):
                 self._ask(item)
         else:
             self._put_foot("plain", RunFoot)
-        self.can_right = self._value is not None or not self.asking
+        self._allow()
 
     def _ask(self, item: Item) -> None:
-        self._value = None
+        self._value, self._fault = None, ""
         typed = self.state.typed.get(self._typed_key, "")
         if item.ask == "choice":
             options = tuple(Option(text, text) for text in item.options)

@@ -168,10 +168,33 @@ def test_volts_that_this_pack_cannot_have_are_refused_and_kept(app):
     app.tap("PRE-RIDE")
     answer(app, "pack")
     app.frame(seconds=0.4)
-    app.keys("58")
-    press(app, PRE.item("charge").state.upper())
+    bar = app.find(PRE.item("charge").state.upper())
+    for typed in "58":
+        app.keys(typed)
+        assert bar.disabled
+    assert app.page.problem == ""
+    app.frame(60)
     assert app.shows("above this pack's full volts")
+    app.tap(bar)
+    app.key(13)
+    assert app.page.item.key == "charge"
     assert app.page.entry.text == "58"
+    app.page.keypad.clear()
+    assert bar.disabled
+    app.keys("40.2")
+    assert not bar.disabled
+    assert not app.shows("above this pack's full volts")
+    press(app, bar.text)
+    assert app.page.item.key == "wheels"
+
+
+def test_enter_tells_at_once_why_volts_are_refused(app):
+    app.tap("PRE-RIDE")
+    answer(app, "pack")
+    app.frame(seconds=0.4)
+    app.keys("58")
+    app.key(13)
+    assert app.shows("above this pack's full volts")
 
 
 def test_typed_volts_survive_a_restart(app):
