@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
-from logic.checks.lists import Checklist
+from logic.checks.lists import Checklist, Item
 from logic.checks.run import (
     Answer,
     Run,
@@ -58,6 +58,11 @@ class Session:
         last = self.store.latest(self.board, "check", list=self.of.key)
         first = tuple(last.body.get("noted", ())) if last is not None else ()
         self._save(begin(self.of, self._clock(), first))
+
+    def noted_before(self, item: Item) -> str:
+        """Return what was noted of an item at the last run in the log, "" for nothing."""
+        last = self.store.latest(self.board, "check", list=self.of.key)
+        return "" if last is None else str(dict(last.body.get("notes", ())).get(item.action, ""))
 
     def resume(self) -> None:
         """Go on where the run was left, the gap noted."""

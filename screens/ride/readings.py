@@ -2,9 +2,13 @@
 
 from logic.store import Record
 from screens.state import State
+from screens.widgets.steps import Reading
+from screens.words import Style
 
 SHOWN = 200
 """Newest entries that are looked through."""
+LATEST = 8
+"""Readings that are set side by side."""
 
 
 def readings(state: State, side: str, *, since: Record | None = None) -> list[Record]:
@@ -20,3 +24,10 @@ def readings(state: State, side: str, *, since: Record | None = None) -> list[Re
         if since is None or record.id > since.id:
             found.append(record)
     return found[::-1]
+
+
+def latest(state: State, side: str, style: Style) -> list[Reading]:
+    """Return the last readings of a belt since it was fitted, as they are set side by side."""
+    fitted = state.last("belt_fitted", belt=side)
+    forces = [record.body["tension"] for record in readings(state, side, since=fitted)[-LATEST:]]
+    return [Reading(style.scale(force, "force"), style.shown(force, "force").number) for force in forces]

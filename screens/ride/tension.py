@@ -12,31 +12,26 @@ from logic.store import Record
 from screens.belt_gauge import show_window
 from screens.entry import Entry  # noqa: F401  (the kv file names it)
 from screens.page import AppPage
-from screens.phone import speech
+from screens.ride.aloud import Aloud
 from screens.ride.picture import fill_drive
-from screens.ride.readings import readings
+from screens.ride.readings import latest
 from screens.ride.tension_cards import TensionCards
 from screens.ride.tension_record import tension_body
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.widgets.refill import refill
 from screens.widgets.row import Row
-from screens.widgets.steps import Reading as Step
-from screens.words import offer, refusal
-from screens.words.spoken import spoken
 from screens.words.tension import (
-    CERTAINTY,
     ITEMS,
     MOVES,
-    WORDS,
     ago,
     aim_text,
     locked_text,
     method_text,
     plan_notes,
-    plus_minus,
     tension_text,
 )
+from screens.words.tension_verdict import told
 
 PULL = Field("pull", "Scale reads", "number", 0, "", quantity="force", low=0.05, high=500.0)
 DEPTH_STEP = 0.0005
@@ -45,8 +40,6 @@ DEPTHS = (0.0005, 0.02)
 """Depths that can be asked for."""
 AGAIN = "ADJUST, MEASURE AGAIN"
 """The main bar while a belt is outside its window."""
-LATEST = 8
-"""Readings that are set side by side."""
 PATIENCE = 1.0
 """Seconds after the last key until a verdict is said: not while the number is half typed."""
 
@@ -93,7 +86,8 @@ class TensionCheck(AppPage):
         self._moved = ""
         super().__init__(*args, nav=False, chip=False, **kwargs)
         self._cards = TensionCards(self, self.flow)
-        self._say_found = Clock.create_trigger(lambda *_: self._say_on_its_own(), PATIENCE)
+        self.aloud = Aloud(self, self._words, self._hint)
+        self._say_found = Clock.create_trigger(lambda *_: self.aloud.on_its_own(), PATIENCE)
         self.entry.bind(
             on_value=lambda _, value: self._hold(value),
             on_empty=lambda *_: self._hold(None),
@@ -125,7 +119,7 @@ class TensionCheck(AppPage):
         self.scroll.scroll_y = 1
         self.refresh()
         self._say_found.cancel()
-        self._say_on_its_own()
+        self.aloud.on_its_own()
 
     # What is shown
 
@@ -163,33 +157,16 @@ class TensionCheck(AppPage):
         )
 
     def _show_verdict(self, last: Record | None) -> None:
-        reading, style = self._reading, self.style
         self.last = (
-            f"Last time {tension_text(last, style)}, {ago(last.at, self.state.clock())}."
+            f"Last time {tension_text(last, self.style)}, {ago(last.at, self.state.clock())}."
             if last is not None
             else "First reading of this belt."
         )
-        self.verdict = self.tension = self.certainty = self.change = self.move = ""
-        self.tone = "text"
         self.first = self._moved if self._pull is None else ""
-        if reading is None or self._pull is None:
-            return
-        if not isinstance(reading.tension, Result):
-            pull = style.shown(float(self._pull.si), "force", unit=self.entry.unit)
-            self.tension = f"Pull {pull}."
-            problem = reading.tension.problem
-            self.certainty = refusal(problem, style) if problem else offer(reading.tension.missing)
-            return
-        error = style.number(reading.error.value, "force") if isinstance(reading.error, Result) else ""
-        self.tension = f"Belt tension {plus_minus(style.number(reading.tension.value, 'force'), error)}"
-        if last is not None and last.body.get("tension") is not None:
-            change = style.change(reading.tension.value, last.body["tension"], "force")
-            self.change = f"{change[0].upper()}{change[1:]} since last time."
-        if reading.verdict is not None:
-            self.verdict = WORDS[reading.verdict.word]
-            self.certainty = CERTAINTY[reading.verdict.certainty]
-            self.move = MOVES[reading.verdict.word]
-            self.tone = "good" if reading.verdict.word == "in window" else "bad"
+        before = None if last is None else last.body.get("tension")
+        found = told(self._reading, self._pull, before, self.style, self.entry.unit)
+        self.verdict, self.tone, self.move = found.verdict, found.tone, found.move
+        self.tension, self.certainty, self.change = found.tension, found.certainty, found.change
 
     def _last(self) -> Record | None:
         """Return the reading before: not the one that this check has already saved of the belt."""
@@ -199,17 +176,12 @@ class TensionCheck(AppPage):
     def _show_latest(self) -> None:
         """Set the last readings of this belt side by side over its window."""
         style, window = self.style, self._plan.window
-        fitted = self.state.last("belt_fitted", belt=self.side)
-        records = readings(self.state, self.side, since=fitted)[-LATEST:]
-        self.latest = [
-            Step(style.scale(force, "force"), style.shown(force, "force").number)
-            for force in (record.body["tension"] for record in records)
-        ]
+        self.latest = latest(self.state, self.side, style)
         self.floor, self.ceiling = (
             (style.scale(edge, "force") for edge in (window.floor, window.ceiling)) if window else (0.0, 0.0)
         )
         unit = style.shown(1.0, "force").unit
-        self.latest_title = f"Last readings of this belt, {unit}" if len(records) > 1 else ""
+        self.latest_title = f"Last readings of this belt, {unit}" if len(self.latest) > 1 else ""
 
     def _show_drive(self) -> None:
         drawing = self.drive
@@ -250,25 +222,18 @@ class TensionCheck(AppPage):
 
     # Said aloud
 
-    def say(self) -> None:
-        """Say what to pull for; once a number stands, what it tells."""
+    def _words(self) -> str:
+        """Return what to pull for; once a number stands, what it tells."""
         belt = "Belt" if len(self.state.saved.sides) == 1 else f"{self.side.capitalize()} belt"
         parts = (
             (f"{belt}. Pull {self.depth_text} aside.", self.heading)
             if not self.tension
             else (f"{self.tension}.", f"{self.verdict.capitalize()}." if self.verdict else "", self.move)
         )
-        said = speech.say(spoken(" ".join(part for part in parts if part)))
-        self.hint = "" if said else speech.NO_VOICE
+        return " ".join(part for part in parts if part)
 
-    def _say_on_its_own(self) -> None:
-        if self.state.person.say and self.in_front:
-            self.say()
-
-    def toggle_say(self) -> None:
-        """Say target and verdict aloud, or no longer."""
-        self.state.set_person(say=not self.state.person.say)
-        self._say_on_its_own()
+    def _hint(self, text: str) -> None:
+        self.hint = text
 
     # Entering and saving
 
