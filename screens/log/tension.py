@@ -12,6 +12,7 @@ from screens.page import AppPage
 from screens.ride.readings import SHOWN, readings
 from screens.widgets.chart import Curve, Mark
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Row
 from screens.words import offer, refusal, sureness
 from screens.words.belt import BENCH, SHORT_WAY
@@ -157,17 +158,17 @@ class TensionHistory(AppPage):
             self.shell.go("working", item=item, label=BENCH[name])
 
     def _show_entries(self, fitted: Record | None, records: list[Record]) -> None:
-        self.entries.clear_widgets()
+        lines = []
         for record in records[: -LISTED - 1 : -1]:
             way = SHORT_WAY.get(record.body.get("method", ""), "")
             when = ago(record.at, self.state.clock())
-            self.entries.add_widget(
-                Row(title=tension_text(record, self.style), detail=f"{when}, {way}", chevron=False)
-            )
+            lines.append((tension_text(record, self.style), f"{when}, {way}", ""))
         if fitted is not None:
-            self.entries.add_widget(
-                Row(title="New belt", detail=ago(fitted.at, self.state.clock()), icon="save", chevron=False)
-            )
+            lines.append(("New belt", ago(fitted.at, self.state.clock()), "save"))
+        refill(self.entries, lines, lambda: [self._row(*line) for line in lines])
+
+    def _row(self, title: str, detail: str, icon: str) -> Row:
+        return Row(title=title, detail=detail, icon=icon, chevron=False)
 
 
 load_kv(__file__)

@@ -9,6 +9,7 @@ from logic.checks.lists import Checklist
 from logic.checks.run import fit, run_from_dict
 from screens.page import AppPage
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Row
 from screens.words.checks import broke_off, check_text, items_text
 from screens.words.tension import ago
@@ -27,14 +28,16 @@ class Lists(AppPage):
 
     def refresh(self) -> None:
         """List them."""
-        self.rows.clear_widgets()
         lists = self.state.lists()
         order = [key for key in FIRST if key in lists]
         order += [key for key, of in lists.items() if of.place == "ride" and key not in order]
-        for key in order:
-            row = Row(title=lists[key].title, detail=self.detail(lists[key]), icon="checklist")
-            row.bind(on_release=partial(self._open, key))
-            self.rows.add_widget(row)
+        lines = [(key, lists[key].title, self.detail(lists[key])) for key in order]
+        refill(self.rows, lines, lambda: [self._row(*line) for line in lines])
+
+    def _row(self, key: str, title: str, detail: str) -> Row:
+        row = Row(title=title, detail=detail, icon="checklist")
+        row.bind(on_release=partial(self._open, key))
+        return row
 
     def detail(self, of: Checklist) -> str:
         """Return where a list stands: broken off, or what it found last."""
