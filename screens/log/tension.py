@@ -8,6 +8,7 @@ from kivy.properties import ListProperty, ObjectProperty, StringProperty
 from logic.answers.belt_history import BeltHistory, Point, belt_history
 from logic.answers.reading import Item, Open, Result
 from logic.store import Record
+from logic.units import GAP
 from screens.page import AppPage
 from screens.ride.readings import SHOWN, readings
 from screens.widgets.chart import Curve, Mark
@@ -126,7 +127,7 @@ class TensionHistory(AppPage):
             self.trend = "No fall that is larger than the error of the readings."
         else:
             each = style.number(trend.fall * (10000.0 if by_way else 30000.0), "force", 2)
-            self.trend = f"Falls by {each} in {'10 km' if by_way else '30 days'}, if nothing was moved."
+            self.trend = f"Falls by {each} in {f'10{GAP}km' if by_way else '30 days'}, if nothing was moved."
         if not by_way and isinstance(left, Result):
             self.left.label, self.left.value = BENCH["left"], style.plain(max(left.value, 0.0) / 1000.0, 2)
             self.left.unit, self.left.detail, self.left.has_working = (

@@ -2,7 +2,9 @@
 
 from typing import Any
 
+from logic.checks.lists import glued
 from logic.checks.verdict import ALL_RIGHT, STOPPED, UNFINISHED, WITH_NOTES, Verdict
+from logic.units import GAP
 from logic.upkeep import Due
 from screens.words import Style
 from screens.words.tension import ITEMS as BELT_ITEMS
@@ -29,12 +31,12 @@ KINDS = {"read-do": "read, then do", "do-confirm": "do, then confirm"}
 
 
 def seconds_text(seconds: float) -> str:
-    """Return a stated or measured time in the words one would use.
+    r"""Return a stated or measured time in the words one would use.
 
     >>> seconds_text(81.0), seconds_text(900.0)
-    ('81 s', '15 min')
+    ('81\xa0s', '15\xa0min')
     """
-    return f"{seconds:.0f} s" if seconds < 120 else f"{seconds / 60:.0f} min"  # noqa: PLR2004
+    return f"{seconds:.0f}{GAP}s" if seconds < 120 else f"{seconds / 60:.0f}{GAP}min"  # noqa: PLR2004
 
 
 def items_text(items: int) -> str:
@@ -48,7 +50,7 @@ def items_text(items: int) -> str:
 
 def size_text(items: int, seconds: float) -> str:
     """Return how long a list is, as it is said before it begins."""
-    about = seconds_text(seconds).replace(" s", " seconds").replace(" min", " minutes")
+    about = seconds_text(seconds).replace(f"{GAP}s", " seconds").replace(f"{GAP}min", " minutes")
     return f"{items_text(items)}, about {about}"
 
 
@@ -113,9 +115,9 @@ def check_tone(body: dict[str, Any]) -> str:
 
 def broke_off(place: int, total: int, minutes: int) -> str:
     """Return where a run was left and how long ago."""
-    when = "just now" if minutes < 1 else f"{minutes} min ago"
+    when = "just now" if minutes < 1 else f"{minutes}{GAP}min ago"
     if minutes >= 120:  # noqa: PLR2004
-        when = f"{minutes // 60} h ago" if minutes < 48 * 60 else f"{minutes // (24 * 60)} days ago"
+        when = f"{minutes // 60}{GAP}h ago" if minutes < 48 * 60 else f"{minutes // (24 * 60)} days ago"
     if place >= total:
         return f"You stopped before signing off, {when}."
     return f"You stopped at {place + 1} of {total}, {when}."
@@ -124,7 +126,7 @@ def broke_off(place: int, total: int, minutes: int) -> str:
 def due_name(due: Due, sides: tuple[str, ...]) -> str:
     """Return the name of what is due, with its belt where there are two."""
     belt = f", {due.subject} belt" if due.subject and len(sides) > 1 else ""
-    return due.name + belt
+    return str(glued(due.name)) + belt
 
 
 def due_when(due: Due, style: Style) -> str:

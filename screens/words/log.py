@@ -6,6 +6,7 @@ from typing import Any
 from logic.answers.spares import joint_name
 from logic.board import board_fields
 from logic.store import Record
+from logic.units import GAP
 from screens.words import Style, label_of
 from screens.words.checks import check_text, check_tone, seconds_text
 from screens.words.tension import CERTAINTY, WORDS, plus_minus, tension_text
@@ -132,7 +133,7 @@ def _check_lines(body: dict[str, Any]) -> Iterator[tuple[str, str]]:
     if body.get("breaks"):
         yield "Interrupted", f"{body['breaks']} times" if body["breaks"] > 1 else "once"
     for key, value in body.get("values", {}).items():
-        yield key.replace("_", " ").capitalize(), value if isinstance(value, str) else f"{value:g} V"
+        yield key.replace("_", " ").capitalize(), value if isinstance(value, str) else f"{value:g}{GAP}V"
     yield "Board values kept", str(len(body.get("board", {})))
 
 

@@ -56,7 +56,9 @@ def ago(then: datetime, now: datetime) -> str:
     days = (now.date() - then.astimezone(now.tzinfo).date()).days
     if days == 0:
         minutes = int((now - then).total_seconds() // 60)
-        return "just now" if minutes < 1 else f"{minutes} min ago" if minutes < 60 else f"today, {then:%H:%M}"  # noqa: PLR2004
+        if minutes < 1:
+            return "just now"
+        return f"{minutes}{GAP}min ago" if minutes < 60 else f"today, {then:%H:%M}"  # noqa: PLR2004
     return "yesterday" if days == 1 else f"{days} days ago"
 
 

@@ -231,6 +231,16 @@ def test_nothing_that_ends_a_ride_is_cleared_by_riding():
             assert not (cause.danger and re.search(r"\bride\b", said, re.IGNORECASE)), cause.name
 
 
+def test_no_number_parts_from_its_unit_at_the_end_of_a_line():
+    texts = [
+        text for of in LISTS for item in of.items for text in (item.how, item.why, item.fix, item.hazard)
+    ]
+    texts += [text for fault in faults() for cause in fault.causes for text in (cause.check, cause.remedy)]
+    parted = re.compile(r"\d (?:mm|km|km/h|kg|N|Wh|V|A|%|°C|s|min)(?!\w)")
+    assert [text for text in texts if parted.search(text)] == []
+    assert any("0.3\u00a0mm" in text for text in texts)
+
+
 def test_a_full_pack_may_cut_the_brake_out_at_once():
     # Decisions of the trade, amps and limits: on a full pack say "may cut out at once", not "fades".
     names = ("Full pack refuses the brake", "Pack full")
