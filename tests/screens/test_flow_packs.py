@@ -297,7 +297,7 @@ def test_the_text_is_copied_when_there_is_no_sheet(app: Session, monkeypatch: py
     app.tap("Show at the counter")
     app.tap("Send as a text")
     assert app.shows("Copied. Paste it into a message.")
-    assert "2 packs, each: 90 Wh" in copied[0]
+    assert "2 packs, each: 90\u00a0Wh" in copied[0]
     assert "in force 2026-03-27" in copied[0]
     assert "Every connector covered" in copied[0]
 
