@@ -15,6 +15,7 @@ from screens.page import AppPage
 from screens.widgets.bar import Bar
 from screens.widgets.load import load_kv
 from screens.widgets.notice import Notice
+from screens.widgets.refill import refill
 from screens.widgets.row import Foot, Row
 from screens.words.checks import REFUSALS
 
@@ -53,9 +54,12 @@ class NotRight(AppPage):
     def _show_stop(self, item: Item) -> None:
         """Show the hazard and the ways on: a stop sign makes the item a stop item."""
         dangerous = bool(item.hazard) and (item.stops(self.sign) or not item.stop_signs)
-        self.notice.clear_widgets()
-        if dangerous:
-            self.notice.add_widget(Notice(word=item.word, text=item.hazard))
+        hazard = (item.word, item.hazard) if dangerous else None
+        new = refill(
+            self.notice, hazard, lambda: [Notice(word=item.word, text=item.hazard)] if dangerous else []
+        )
+        if new and dangerous:
+            self.scroll.scroll_y = 1
         self._show_foot(item)
 
     def _show_links(self, item: Item) -> None:

@@ -45,7 +45,7 @@ class RunPage(AppPage):
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Build without the four places: a run is worked through, then left."""
         self.session: Session | None = None
-        self._left_for: set[str] = set()
+        self._left: dict[str, object] = {}
         self._shown = ""
         self._locked = 0.0
         self._broken = False
@@ -75,8 +75,8 @@ class RunPage(AppPage):
         self.session = Session(self.state.store, self.state.saved.id, of, self.state.clock)
         self.title = of.title
         self._broken, self._shown, self.problem = False, "", ""
-        back_again = key in self._left_for
-        self._left_for.discard(key)
+        # The same step of the way, not another one to the same list: one that was left is not gone on with unasked.
+        back_again = self._left.pop(key, None) is self.shell.trail[-1]
         if self.session.age == "none" or not (self.session.under_way.answers or back_again):
             self.session.begin()
         elif self.session.age == "lapsed":
@@ -121,7 +121,7 @@ class RunPage(AppPage):
 
     def leave_for(self, page: str, **args: Any) -> None:  # noqa: ANN401  (each page names its own)
         """Open another page from an item; coming back from it is no interruption."""
-        self._left_for.add(self.args["list"])
+        self._left[self.args["list"]] = self.shell.trail[-1]
         self.shell.go(page, **args)
 
     # The answers

@@ -84,6 +84,7 @@ class TensionCheck(AppPage):
         self._reading: BeltReading | None = None
         self._kept: dict[str, int] = {}
         self._moved = ""
+        self._step: object = None
         super().__init__(*args, nav=False, chip=False, **kwargs)
         self._cards = TensionCards(self, self.flow)
         self.aloud = Aloud(self, self._words, self._hint)
@@ -106,9 +107,11 @@ class TensionCheck(AppPage):
         return f"pull/{self.side}"
 
     def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Begin with the first belt."""
-        self._kept, self._depth, self._moved = {}, None, ""
-        self.side = self.state.saved.sides[0]
+        """Begin with the first belt, unless one comes back from a page that was opened from here."""
+        step = self.shell.trail[-1]
+        if self._step is not step:
+            self._step, self._kept, self._depth, self._moved = step, {}, None, ""
+            self.side = self.state.saved.sides[0]
         super().open(**args)
         self._ask()
 

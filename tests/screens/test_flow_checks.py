@@ -291,3 +291,20 @@ def test_an_own_list_is_copied_changed_run_and_counts_for_the_original(app):
     assert (body["list"], body["base"], body["right"]) == ("own/1", "before_ride", 9)
     assert app.state.history().ridden(-1)[0] == 1
     assert len(checklist("before_ride").items) == len(PRE.items)
+
+
+def test_a_run_left_through_another_page_is_broken_off(app):
+    app.tap("PRE-RIDE")
+    answer(app, "pack")
+    app.page.session.go_to("mounts")
+    app.page.refresh()
+    app.frame(2)
+    app.tap("Joint: torque and locker")
+    app.tap("Back")
+    assert app.page.card.action == PRE.item("mounts").action
+    app.tap("Joint: torque and locker")
+    app.time = app.time.__class__.fromtimestamp(app.time.timestamp() + 14 * 60, app.time.tzinfo)
+    app.tap("Board Towpath 36")
+    app.tap("Ride")
+    app.tap("PRE-RIDE")
+    assert app.shows("You stopped at 6 of 9, 14\u00a0min ago.")

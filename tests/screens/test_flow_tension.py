@@ -310,3 +310,14 @@ def test_target_and_verdict_are_said_aloud_when_asked_for(
     app.frame(90)
     # What was typed stands still, and is said once.
     assert [text.startswith("Belt tension 59.6") for text in said] == [False, True, True]
+
+
+def test_a_working_opened_from_the_second_belt_comes_back_to_it(check: Session) -> None:
+    check.type("1.5")
+    check.tap("SAVE LEFT, GO TO RIGHT")
+    check.type("1.4")
+    check.tap("Working of this reading")
+    check.tap("Back")
+    assert (check.page.side, check.page.entry.text) == ("right", "1.4")
+    check.tap("SAVE RIGHT")
+    assert len(check.page.args["ids"]) == 2
