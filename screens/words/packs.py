@@ -228,7 +228,7 @@ REASONS = {
     "damaged": "A damaged pack must not fly.",
     "not marked": "The watt-hours are not marked on the pack, or it is not known whether they are.",
     "not tested": "It is not tested to UN 38.3, or it is not known whether it is.",
-    "over 160 Wh": "A pack over 160 Wh is not carried as baggage, in the board or loose.",
+    "over 160 Wh": "A pack over 160\u00a0Wh is not carried as baggage, in the board or loose.",
     "too many spares": "Too many loose packs of this size for one person.",
 }
 INSTALLED = {

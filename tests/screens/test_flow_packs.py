@@ -230,7 +230,7 @@ def test_it_is_not_put_back_by_accident(app: Session) -> None:
     app.key(BACK)
     app.restart(hours=30)
     assert notices(app)[0].word == "danger"
-    app.tap("Swollen or hot pack?")
+    app.tap("Pack out of use: what to do")
     app.tap("Put into use again")
     assert app.page.out
     app.tap("Another pack is in the board")
@@ -309,7 +309,7 @@ def test_the_text_is_copied_when_there_is_no_sheet(app: Session, monkeypatch: py
     app.tap("Show at the counter")
     app.tap("Send as a text")
     assert app.shows("Copied. Paste it into a message.")
-    assert "2 packs, each: 90 Wh" in copied[0]
+    assert "2 packs, each: 90\u00a0Wh" in copied[0]
     assert "in force 2026-03-27" in copied[0]
     assert "Every connector covered" in copied[0]
 
