@@ -138,12 +138,12 @@ def groups() -> dict[str, str]:
 
 ARM = Field(
     "person.key_arm",
-    "Arm of the hex key",
+    "Arm of your key or spanner",
     "number",
     0,
-    "From the screw's middle to where the scale pulls, square to the arm.",
+    "From the middle of the screw or nut to where the scale pulls, square to the arm.",
     quantity="length",
     low=0.02,
     high=0.5,
 )
-"""The person's own hex key: a setting that is asked for like a value of the board."""
+"""The person's own key or spanner: a setting that is asked for like a value of the board."""

@@ -164,5 +164,21 @@ def _event(record: Record) -> Event:
         float(body.get("distance") or 0.0) if riding else 0.0,
         crash=riding and bool(body.get("crash")),
         wet=riding and bool(body.get("wet")),
-        finished=record.kind != "check" or body.get("verdict") in RIDDEN,
+        finished=record.kind != "check" or _counts(body),
     )
+
+
+def ride_open(check: Record | None, ride: Record | None, now: datetime) -> bool:
+    """Tell whether the last check before a ride opened one that no entry completes yet.
+
+    `check` and `ride` are the last ones of the log; a ride entered within a day completes the one opened.
+    """
+    if check is None or not _counts(check.body) or now - check.at > SAME_RIDE:
+        return False
+    return ride is None or ride.id < check.id
+
+
+def _counts(body: dict[str, Any]) -> bool:
+    """Tell whether a check was finished; one before a ride that something else forbade opens no ride."""
+    ridden = body.get("base") != "before_ride" or not body.get("held")
+    return ridden and body.get("verdict") in RIDDEN

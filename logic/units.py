@@ -240,6 +240,19 @@ def show_in(si: float, quantity: str, unit: str, *, mark: str = ".", digits: int
     return Shown(number_text(chosen.of_si(si, kind.si), mark=mark, digits=digits), chosen.shown)
 
 
+def _places(number: float, digits: int) -> int:
+    return digits - 1 - math.floor(math.log10(abs(number))) if number else 0
+
+
+def significant(number: float, digits: int = 3) -> float:
+    """Return a number rounded to significant figures, as it is shown.
+
+    >>> significant(12345.6), significant(39.95, 3)
+    (12300.0, 40.0)
+    """
+    return round(number, _places(number, digits))
+
+
 def number_text(number: float, *, mark: str = ".", digits: int = 3) -> str:
     r"""Return a number rounded to significant figures: no trailing zeros, groups of three from 10 000.
 
@@ -250,11 +263,8 @@ def number_text(number: float, *, mark: str = ".", digits: int = 3) -> str:
     """
     if not math.isfinite(number):
         raise ValueError("only finite numbers are shown")
-    if number == 0.0:
-        return "0"
-    places = digits - 1 - math.floor(math.log10(abs(number)))
-    rounded = round(number, places)
-    text = f"{abs(rounded):.{max(places, 0)}f}"
+    rounded = significant(number, digits)
+    text = f"{abs(rounded):.{max(_places(number, digits), 0)}f}"
     whole, _, decimals = text.partition(".")
     decimals = decimals.rstrip("0")
     if len(whole) > 4:  # noqa: PLR2004  (four digits read well without a gap)

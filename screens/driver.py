@@ -4,6 +4,7 @@ Set the environment (`prepare`) and, where there is no graphics at all, the wind
 (`install_mock`) before anything imports `kivy.core.window`.
 """
 
+import logging
 import os
 from collections.abc import Iterator
 from pathlib import Path
@@ -29,6 +30,8 @@ def prepare(home: Path, *, width: int = 800, height: int = 1280, mock: bool = Fa
         os.environ.update(KIVY_GL_BACKEND="mock", SDL_VIDEODRIVER="dummy")
     environment.configure((width, height))
     if mock:
+        # Kivy reports that the mocked graphics tell no version and compile no shader.
+        logging.getLogger("kivy").setLevel(logging.CRITICAL)
         install_mock()
 
 

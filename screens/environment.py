@@ -1,5 +1,6 @@
 """What Kivy must find set before it is imported, and whether this machine can open a window at all."""
 
+import gc
 import logging
 import os
 import sys
@@ -8,6 +9,10 @@ from pathlib import Path
 PACKAGES = "libgl1 libegl1"
 NO_WINDOW = 3
 """Exit status where no window and no OpenGL can be had."""
+
+COLLECT = (50_000, 20, 50)
+"""When Python looks for dead cycles: at its own settings it does so many times while one page of widgets is
+built, finds none, and takes half of the time."""
 
 NOISE = ("Input: MTDev", "Cutbuffer: Unable", "Clipboard: Unable", "Window: Unable to find any valuable")
 
@@ -21,6 +26,7 @@ class _Quiet(logging.Filter):
 
 def prepare(home: Path) -> None:
     """Set what Kivy reads at import. `home` is where it may keep its own files."""
+    gc.set_threshold(*COLLECT)
     home.mkdir(parents=True, exist_ok=True)
     os.environ.update(
         KIVY_NO_ARGS="1",

@@ -7,7 +7,7 @@ from functools import cached_property, partial
 from logic.answers.asked import Asked, Asking
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts
-from logic.answers.reading import Item, Reading, attempt, banded
+from logic.answers.reading import Item, Open, Reading, attempt, banded
 from logic.board import Board
 from logic.errors import InputError, Missing
 from logic.pack import cells
@@ -16,6 +16,7 @@ from logic.pack.charging import (
     charge_rate,
     charge_time,
     charger_check,
+    charging_window,
     current_outcome,
     missing_charge,
     taper,
@@ -130,6 +131,9 @@ RESULTS: dict[str, tuple[str, Callable[[ChargeParts], float]]] = {
     ),
 }
 
+WHILE_CHARGING = ("cell_amps", "rate", "time", "heat")
+"""Results that hold only while charge flows."""
+
 
 def charging(board: Board, asking: Asking) -> Charging:
     """Return everything the charging page shows."""
@@ -141,6 +145,7 @@ def charging(board: Board, asking: Asking) -> Charging:
         }
         items["time"] = banded(recorder, "time", "long_time", parts.time)
         items["wall"] = banded(recorder, "wall", "energy", parts.wall)
+        items |= _withheld(parts.asked("ask.cells_at"))
     with unrecorded():
         check = _check(parts)
         amps = _amps(parts)
@@ -149,6 +154,15 @@ def charging(board: Board, asking: Asking) -> Charging:
         if row.text("signal"):
             hazards.append(Hazard(row.text("signal"), f"charging {row.text('key')}"))
     return Charging(items, check, amps, row.text("key"), by_severity(hazards))
+
+
+def _withheld(temperature: float) -> dict[str, Item]:
+    """Return what is said in place of amps and times at a temperature at which cells are not charged."""
+    low, high = charging_window()
+    if low <= temperature < high:
+        return {}
+    problem = InputError("ask.cells_at", temperature, "not charged", low, high, "temperature")
+    return {name: Open(name, problem=problem) for name in WHILE_CHARGING}
 
 
 def wrong_charger(board: Board) -> bool:

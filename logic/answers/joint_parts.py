@@ -97,6 +97,7 @@ class JointParts:
             thread=size,
             strength="8.8" if self.by_feel else self.text("strength"),
             condition="unknown" if self.by_feel else self.condition,
+            locker=self.locker.grade != "none",
             into=into,
             engagement=self.optional("engagement") if tapped else None,
             head=self.text("head", "socket"),
@@ -104,7 +105,7 @@ class JointParts:
             washer=self.text("washer", "no") == "yes",
             running=self.optional("running"),
             kind=self.kind.text("kind"),
-            solid_stack="stack" in self.asked and self.text("stack", "play") == "solid",
+            solid_stack=self.kind.text("kind") == "axle nut" and self.peek("stack", "play") == "solid",
         )
 
     @cached_property
@@ -123,8 +124,14 @@ class JointParts:
 
     @cached_property
     def seating(self) -> Seating:
-        """How tight a set screw goes."""
-        return seating(self.thread)
+        """How tight a set screw goes, by its own hex and by the thread it is in, where that is known."""
+        into = self.peek("into", "")
+        tapped = into not in (*NUTS, "brass insert", "")
+        return seating(
+            self.thread,
+            pulley=into if tapped else None,
+            engagement=self.optional("engagement") if tapped else None,
+        )
 
     @cached_property
     def arm(self) -> float:
@@ -155,6 +162,11 @@ class JointParts:
             )
         )
 
+    @cached_property
+    def drag_missing(self) -> bool:
+        """Tell whether the drag of an insert nut comes on top of the torque and is not measured."""
+        return self.joint.into == "insert nut" and self.joint.running is None and not self.advice.feel
+
     # What a set screw carries
 
     @cached_property
@@ -172,9 +184,11 @@ class JointParts:
         )
 
     @cached_property
-    def carried(self) -> float:
-        """Torque that what carries it may be asked for: the screws' points, a flat or a key."""
+    def carried(self) -> float | None:
+        """Torque that what carries it may be asked for: the screws' points, a flat or a key; none of a clamp."""
         way = self.text("carries")
+        if way == "clamp":
+            return None
         at = f"joints.{self.key}"
         if way == "flat":
             return flat_holding(
@@ -212,7 +226,7 @@ class JointParts:
         """Surfaces of screw and hole."""
         set_screw = self.kind.text("way") == "set screw"
         into = self.peek("into", "steel")
-        own = screw_surface("8.8" if set_screw or self.by_feel else self.joint.strength, self.condition)
+        own = screw_surface("8.8" if set_screw or self.by_feel else self.text("strength"), self.condition)
         if into in (*NUTS, "brass insert"):
             return own, "brass" if into == "brass insert" else "zinc" if own == "zinc" else "steel"
         return own, SURFACES.get(family_of(into), "plastic")

@@ -11,6 +11,7 @@ from logic.board import Board, BoardJoint
 from logic.board_joints import joint_places
 from logic.errors import InputError, Missing
 from logic.joints.insert_nut import Reuse, drag_band, least_drag
+from logic.joints.limits import lone_stainless
 from logic.joints.lookup import engagement_needed, tools
 from logic.joints.reach import engagement_in_diameters
 from logic.joints.rules import rule, shown_ceiling
@@ -24,13 +25,18 @@ from logic.workings import Recorder, recording
 LIGHT = "light alloy"
 STRONG = ("10.9", "12.9", "A574", "grade 8")
 """Classes that are stronger than any thread in aluminium."""
+OF_THE_METAL = ("hole strips", "head sinks in")
+"""Limits that a stronger screw does not lift."""
+OILY = ("oiled", "phosphate oiled", "anti-seize")
+"""States of the threads that locker does not hold on."""
 
 
 @dataclass(frozen=True)
 class JointCard:
     """What a card shows.
 
-    `limit` governs the ceiling, `feel` says why there is no torque. `notice` is a signal word and the key of
+    `limit` governs the ceiling, `feel` says why there is no torque. `drag_missing` tells that the drag of an
+    insert nut, which is not measured, comes on top of it. `notice` is a signal word and the key of
     its sentence, two empty texts for none. `assumed` names values that were not set, `notes` are keys of
     sentences. `holds` tells whether what carries the torque of a motor pulley carries this motor.
     """
@@ -50,6 +56,7 @@ class JointCard:
     notice: tuple[str, str] = ("", "")
     reused: Reuse | None = None
     holds: bool | None = None
+    drag_missing: bool = False
 
     @property
     def torque(self) -> float | None:
@@ -92,6 +99,7 @@ def joint_card(
             notice=_notice(parts, items),
             reused=_or_none(lambda: parts.reused),
             holds=_holds(items, parts),
+            drag_missing=bool(_or_none(lambda: parts.drag_missing)),
         )
 
 
@@ -136,10 +144,11 @@ TORQUE: dict[str, tuple[str, Compute]] = {
     "upper_preload": ("force", lambda parts: parts.advice.upper_preload),
 }
 SET_SCREW: dict[str, tuple[str, Compute]] = {
-    "setting": ("torque", lambda parts: parts.seating.setting),
+    "setting": ("torque", lambda parts: parts.seating.setting or None),
     "ceiling": ("torque", lambda parts: parts.seating.shown_ceiling),
-    "wrench": ("torque", lambda parts: parts.seating.setting),
+    "wrench": ("torque", lambda parts: parts.seating.setting or None),
     "wrench_ceiling": ("torque", lambda parts: parts.seating.shown_ceiling),
+    "hole strips": ("torque", lambda parts: parts.seating.strips),
     "drive_torque": ("torque", lambda parts: parts.drive_torque),
     "carried": ("torque", lambda parts: parts.carried),
     "slip": ("torque", lambda parts: parts.holding.slip),
@@ -227,14 +236,17 @@ def _of_screw(recorder: Recorder, parts: JointParts) -> dict[str, Item]:
 
 def _limit(parts: JointParts) -> str:
     if parts.kind.text("way") == "set screw":
-        return "hex of the screw"
+        seated = _or_none(lambda: parts.seating)
+        return "" if seated is None else seated.limit
     advice = _or_none(lambda: parts.advice)
     return "" if advice is None else advice.limit
 
 
 def _feel(parts: JointParts, items: dict[str, Item]) -> str:
-    if parts.kind.text("way") == "set screw" or isinstance(items["setting"], Result):
+    if isinstance(items["setting"], Result):
         return ""
+    if parts.kind.text("way") == "set screw":
+        return "too small for a wrench" if items["setting"] == Open("setting", outcome="by feel") else ""
     advice = _or_none(lambda: parts.advice)
     return "" if advice is None else advice.feel
 
@@ -242,7 +254,10 @@ def _feel(parts: JointParts, items: dict[str, Item]) -> str:
 def _holds(items: dict[str, Item], parts: JointParts) -> bool | None:
     """Tell whether the drive torque stays under what is carried; None when it cannot be told."""
     carried, asked = items.get("carried"), items.get("drive_torque")
-    if _or_none(lambda: parts.text("carries")) == "clamp":
+    way = _or_none(lambda: parts.text("carries"))
+    if way == "bare":
+        return False
+    if way == "clamp":
         return None
     if isinstance(carried, Result) and isinstance(asked, Result):
         return asked.value <= carried.value
@@ -273,19 +288,20 @@ def _short(parts: JointParts) -> bool:
 
 
 def _notes(parts: JointParts) -> list[str]:
-    if parts.kind.text("way") != "torque":
-        return []
     joint = _or_none(lambda: parts.joint)
     advice = _or_none(lambda: parts.advice)
     if joint is None or advice is None or advice.feel:
         return []
-    found = []
-    if advice.limit == "head sinks in" and not joint.washer:
-        found.append("hard washer")
-    if joint.strength in STRONG and family_of(joint.into) == LIGHT:
-        found.append("class gains nothing")
-    if "head sinks in" in advice.not_checked:
-        found.append("head not checked")
-    if joint.into == "insert nut" and joint.running is None:
-        found.append("add the drag")
-    return found
+    stainless = joint.strength[:2] in ("A2", "A4")
+    notes = {
+        "add the drag": parts.drag_missing,
+        "hard washer": advice.limit == "head sinks in" and not joint.washer,
+        "class gains nothing": joint.strength in STRONG
+        and advice.limit in OF_THE_METAL
+        and family_of(joint.into) == LIGHT,
+        "head not checked": advice.limit != "bearing stack" and "head sinks in" in advice.not_checked,
+        "degrease first": joint.locker and joint.condition in OILY,
+        "not stainless": lone_stainless(joint),
+        "seizes": stainless and not lone_stainless(joint) and joint.condition == "stainless dry",
+    }
+    return [note for note, holds in notes.items() if holds]

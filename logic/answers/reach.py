@@ -2,12 +2,12 @@
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from functools import cache, partial
+from functools import cache, cached_property, partial
 
 from logic.answers.reading import Item, Open, attempt
 from logic.errors import InputError, Missing
 from logic.fields import Field, Value, fields_of, page
-from logic.joints.reach import Reach, longest_screw, reach, screw_for_engagement
+from logic.joints.reach import SLACK, Reach, longest_screw, reach, screw_for_engagement
 from logic.tables import pick
 from logic.workings import Given, Recorder, fresh, given, recording
 
@@ -54,18 +54,27 @@ class _Parts:
         }
         self.reach: Reach = reach(thread, **self.at, material=material, through=through)
 
-    def shortest(self, engaged: float) -> float:
-        """Return the shortest screw that engages so much."""
-        return screw_for_engagement(plate=self.at["plate"], washers=self.at["washers"], engaged=engaged)
-
+    @cached_property
     def longest(self) -> float:
-        """Return the longest screw that keeps clear of the end."""
+        """Longest screw that keeps clear of the end."""
         return longest_screw(
             plate=self.at["plate"],
             washers=self.at["washers"],
-            hole_depth=self.at["hole_depth"],
+            hole_depth=self.reach.end,
             room=pick("reach_rules", rule="close").number("length"),
         )
+
+    @cached_property
+    def shortest(self) -> float:
+        """Shortest screw that engages what is wanted, or as near to it as the hole allows.
+
+        Raises InputError when the hole has too little thread for any screw.
+        """
+        for engaged in (self.reach.wanted, self.reach.least):
+            length = screw_for_engagement(plate=self.at["plate"], washers=self.at["washers"], engaged=engaged)
+            if engaged <= self.at["thread_depth"] + SLACK and length <= self.longest + SLACK:
+                return length
+        raise InputError("thread_depth", self.at["thread_depth"], "no screw fits", low=self.reach.least)
 
 
 ITEMS: dict[str, Callable[[_Parts], float]] = {
@@ -73,8 +82,8 @@ ITEMS: dict[str, Callable[[_Parts], float]] = {
     "least": lambda parts: parts.reach.least,
     "wanted": lambda parts: parts.reach.wanted,
     "room": lambda parts: parts.reach.room,
-    "shortest": lambda parts: parts.shortest(parts.reach.least),
-    "longest": lambda parts: parts.longest(),
+    "shortest": lambda parts: parts.shortest,
+    "longest": lambda parts: parts.longest,
 }
 
 

@@ -8,7 +8,7 @@ from typing import TypeVar
 from logic.answers.asked import Asked, Asking
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts
-from logic.answers.reading import Item, Reading, attempt
+from logic.answers.reading import Item, Reading, attempt, banded
 from logic.board import Board
 from logic.errors import InputError, Missing
 from logic.pack import inrush
@@ -172,6 +172,11 @@ class WireParts(PackParts):
             resistance=self.pack_resistance,
         )
 
+    def fuse_ends(self) -> tuple[float, float]:
+        """Return what the rating must lie above, and what it must not pass."""
+        choice = self.fuse()
+        return choice.low, choice.high
+
 
 LEAD: dict[str, tuple[str, Callable[[WireParts], float]]] = {
     "riding": ("current", lambda parts: parts.riding),
@@ -231,6 +236,7 @@ def wiring(board: Board, asking: Asking) -> Wiring:
             name: attempt(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in {**LEAD, **INRUSH}.items()
         }
+        items["fuse"] = banded(recorder, "fuse", "current", parts.fuse_ends)
     with unrecorded():
         carries, riding, choice = (
             _or_none(parts.carries),

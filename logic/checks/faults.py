@@ -4,7 +4,7 @@ import tomllib
 from dataclasses import dataclass
 from functools import cache
 
-from logic.checks.lists import FOLDER
+from logic.checks.lists import FOLDER, glued
 
 
 @dataclass(frozen=True)
@@ -42,7 +42,7 @@ def faults() -> tuple[Fault, ...]:
     1
     """
     with (FOLDER / "faults.toml").open("rb") as file:
-        page = tomllib.load(file)
+        page = glued(tomllib.load(file))
     common = {name: page[name] for name in ("source", "where", "standing")}
     found = []
     for line in page["fault"]:

@@ -1,5 +1,6 @@
 """What is checked and in which order: lists as data with their sources, fitted to a board."""
 
+import re
 import tomllib
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, replace
@@ -8,12 +9,16 @@ from typing import Any, TypeAlias
 
 from logic.errors import InputError
 from logic.tables import ASSETS
+from logic.units import GAP
 
 FOLDER = ASSETS / "checklists"
 NOT_LISTS = ("form", "faults")
 """Files of the folder that hold something else."""
 
 BUILD = "build"
+
+UNITS = ("mm", "km/h", "km", "kg", "N·m", "N", "Wh", "V", "A", "%", "°C", "s", "min")
+"""Units in the texts of the lists."""
 
 Lookup: TypeAlias = Callable[[str], float | str | None]
 """Gives the SI value or the option of a board's field, None while it is not set."""
@@ -26,7 +31,8 @@ class Item:
     `state` is what good looks like and the words of the button that says so. `word` and `hazard` belong to
     the moment it is not right, `care_word` and `care` to the moment before the act. `ask` is "volts" or
     "choice" when a value is wanted; `figures` names results and board values to show with it. `opens` is a
-    page, or "list:" and a checklist.
+    page, or "list:" and a checklist. `stop_signs` are those of `signs` that end the ride on an item that is
+    no stop item as a whole; `word` and `hazard` belong to them then.
     """
 
     key: str
@@ -50,10 +56,15 @@ class Item:
     figures: tuple[str, ...] = ()
     picture: str = ""
     signs: tuple[str, ...] = ()
+    stop_signs: tuple[str, ...] = ()
     when: tuple[str, ...] = ()
     source: str = ""
     where: str = ""
     standing: str = ""
+
+    def stops(self, sign: str = "") -> bool:
+        """Tell whether an item that is not right ends the list: a stop item, or one with a stop sign."""
+        return self.stop or sign in self.stop_signs
 
 
 @dataclass(frozen=True)
@@ -96,7 +107,7 @@ def item_from(line: Mapping[str, Any], page: Mapping[str, Any] | None = None) ->
     body["standing"] = body.pop("item_standing", body.get("standing", ""))
     for name in ("source", "where", "standing"):
         body[name] = body.get(name) or (page or {}).get(name, "")
-    for name in ("options", "figures", "signs", "when"):
+    for name in ("options", "figures", "signs", "stop_signs", "when"):
         body[name] = tuple(body.get(name, ()))
     unknown = set(body) - _ITEM_FIELDS
     if unknown:
@@ -121,8 +132,24 @@ def _pages() -> dict[str, Any]:
     for path in sorted(FOLDER.glob("*.toml")):
         if path.stem not in NOT_LISTS:
             with path.open("rb") as file:
-                found[path.stem] = tomllib.load(file)
+                found[path.stem] = glued(tomllib.load(file))
     return found
+
+
+_PARTED = re.compile(rf"(?<=\d) (?=(?:{'|'.join(map(re.escape, UNITS))})(?!\w))")
+
+
+def glued(page: Any) -> Any:  # noqa: ANN401  (plain data of any shape)
+    r"""Return plain data with no number of its texts parted from its unit at the end of a line.
+
+    >>> glued({"how": ["about 0.3 mm across"]})
+    {'how': ['about 0.3\xa0mm across']}
+    """
+    if isinstance(page, str):
+        return _PARTED.sub(GAP, page)
+    if isinstance(page, dict):
+        return {key: glued(value) for key, value in page.items()}
+    return [glued(value) for value in page] if isinstance(page, list) else page
 
 
 @cache

@@ -17,12 +17,13 @@ LONG_BREAK = timedelta(minutes=30)
 
 @dataclass(frozen=True)
 class Answer:
-    """What was said of one item: its state, when, a note, and the value that was read (SI, or a choice)."""
+    """What was said of one item: its state, when, a note, the value that was read (SI, or a choice), the sign seen."""
 
     state: str
     at: str
     note: str = ""
     value: float | str | None = None
+    sign: str = ""
 
 
 @dataclass(frozen=True)
@@ -75,12 +76,12 @@ def fit(run: Run, of: Checklist) -> Run:
 def answered(run: Run, item: Item, answer: Answer) -> Run:
     """Return the run with an answer to the item in front, and the next one in front.
 
-    Raises InputError for a stop item set aside or noted, for a note that is empty, and for another item than
+    Raises InputError for a stop item or a stop sign set aside or noted, for a note that is empty, and for another item than
     the one in front: a second tap in a rush answers nothing.
     """
     if item.key != run.at:
         raise InputError(item.key, answer.state, "not in front")
-    if item.stop and answer.state in (NOTED, ASIDE):
+    if item.stops(answer.sign) and answer.state in (NOTED, ASIDE):
         raise InputError(item.key, answer.state, "stop item")
     if answer.state in (NOTED, FAILED) and not answer.note.strip():
         raise InputError(item.key, answer.note, "note wanted")

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
-from logic.checks.lists import Checklist
+from logic.checks.lists import Checklist, Item
 from logic.checks.run import (
     Answer,
     Run,
@@ -19,7 +19,7 @@ from logic.checks.run import (
     run_from_dict,
     run_to_dict,
 )
-from logic.checks.verdict import UNFINISHED, Verdict, check_body, verdict
+from logic.checks.verdict import UNFINISHED, PutOff, Verdict, check_body, verdict
 from logic.store import Clock, Store
 
 
@@ -59,13 +59,20 @@ class Session:
         first = tuple(last.body.get("noted", ())) if last is not None else ()
         self._save(begin(self.of, self._clock(), first))
 
+    def noted_before(self, item: Item) -> str:
+        """Return what was noted of an item at the last run in the log, "" for nothing."""
+        last = self.store.latest(self.board, "check", list=self.of.key)
+        return "" if last is None else str(dict(last.body.get("notes", ())).get(item.action, ""))
+
     def resume(self) -> None:
         """Go on where the run was left, the gap noted."""
         self._save(resumed(self.under_way, self._clock()))
 
-    def answer(self, item: str, state: str, note: str = "", value: float | str | None = None) -> None:
+    def answer(
+        self, item: str, state: str, note: str = "", value: float | str | None = None, sign: str = ""
+    ) -> None:
         """Answer the item in front. Raises InputError for what an item does not allow."""
-        said = Answer(state, self._clock().isoformat(), note.strip(), value)
+        said = Answer(state, self._clock().isoformat(), note.strip(), value, sign)
         self._save(answered(self.under_way, self.of.item(item), said))
 
     def back(self) -> None:
@@ -76,10 +83,14 @@ class Session:
         """Put a chosen item in front, its answer taken back."""
         self._save(go_to(self.under_way, item, self._clock()))
 
-    def finish(self, board: Mapping[str, Any]) -> int:
-        """Log what came of the run with the board's values and forget the run. Return the row."""
+    def finish(self, board: Mapping[str, Any], held: str = "", put_off: PutOff = ()) -> int:
+        """Log what came of the run with the board's values and forget the run. Return the row.
+
+        `held` is what forbids riding whatever the list found, `put_off` what else was due and the reason why
+        it waits.
+        """
         (row,) = self.store.finish_run(
-            self.board, self.of.key, ("check", check_body(self.under_way, self.of, board))
+            self.board, self.of.key, ("check", check_body(self.under_way, self.of, board, held, put_off))
         )
         self.run = None
         return row

@@ -1,14 +1,17 @@
 """What came of a run: counted, never promised, and the body under which it is logged."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any
+from typing import Any, TypeAlias
 
 from logic.checks.lists import Checklist
 from logic.checks.run import ASIDE, FAILED, NOTED, RIGHT, Run
 
 ALL_RIGHT, WITH_NOTES, STOPPED, UNFINISHED = "all right", "with notes", "stopped", "not finished"
+
+PutOff: TypeAlias = Iterable[tuple[str, str]]
+"""Names of checks that are put off, each with the reason."""
 
 FAST_SHARE = 0.3
 """A run in under this share of its stated time is called fast in the log: 25 s of 83."""
@@ -58,8 +61,14 @@ def _seconds(run: Run) -> float:
     return max(0.0, whole.total_seconds() - sum(run.breaks))
 
 
-def check_body(run: Run, of: Checklist, board: Mapping[str, Any]) -> dict[str, Any]:
-    """Return the body of the log entry: list, version, answers, verdict, and the board's values then."""
+def check_body(
+    run: Run, of: Checklist, board: Mapping[str, Any], held: str = "", put_off: PutOff = ()
+) -> dict[str, Any]:
+    """Return the body of the log entry: list, version, answers, verdict, and the board's values then.
+
+    `held` is what forbids riding whatever the list found, "" for nothing: a pack that is out of use.
+    `put_off` are the checks that stop a ride and were put off all the same, each with its reason.
+    """
     found = verdict(run, of)
     items = {item.key: item for item in of.items}
     return {
@@ -78,6 +87,8 @@ def check_body(run: Run, of: Checklist, board: Mapping[str, Any]) -> dict[str, A
         "stopped_by": items[found.stopped_by].action if found.stopped_by else "",
         "halted": of.halted if found.stopped_by else "",
         "reason": found.reason,
+        "held": held,
+        "put_off": [list(pair) for pair in put_off],
         "began": run.began,
         "seconds": found.seconds,
         "breaks": len(run.breaks),

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from logic.errors import InputError
 from logic.joints.insert_nut import wrench_torque
-from logic.joints.limits import NUTS, Joint, Limit, limits_of, wood_limit
+from logic.joints.limits import NUTS, Joint, Limit, friction_ends, limits_of, wood_limit
 from logic.joints.materials import feel_reason
 from logic.joints.rules import rounded_down, setting_for, shown_ceiling, step_for
 from logic.joints.threads import thread
@@ -58,15 +58,14 @@ def advise(joint: Joint) -> Advice:
         return _stack(joint)
     if reason:
         return Advice(feel=reason, limits=tuple(wood_limit(joint)) if reason == "wood" else ())
-    screw, low = thread(joint.thread), pick("friction", condition=joint.condition).number("nut_factor_low")
     limits = limits_of(joint)
     weakest = min(limits, key=lambda limit: limit.torque)
     not_checked = () if any(limit.name == "head sinks in" for limit in limits) else ("head sinks in",)
     setting = setting_for(weakest.torque)
     if setting <= 0.0:
         return Advice(feel="too small for a wrench", limits=limits, not_checked=not_checked)
-    high = pick("friction", condition=joint.condition).number("nut_factor_high")
-    diameter = screw.nominal_diameter
+    low, high = friction_ends(joint)
+    diameter = thread(joint.thread).nominal_diameter
     return Advice(
         setting=setting,
         ceiling=weakest.torque,

@@ -5,7 +5,7 @@ from itertools import chain
 
 from logic.errors import InputError, Missing
 from logic.joints.bearing import sinking_force
-from logic.joints.materials import crushing, family, shear_of
+from logic.joints.materials import crushing, family, hole_strips_at
 from logic.joints.rules import rule
 from logic.joints.strength import (
     assembly_preload,
@@ -17,7 +17,6 @@ from logic.joints.strength import (
 from logic.joints.stripping import (
     allowed_preload,
     effective_engagement,
-    hole_shear_area,
     screw_shear_area,
     strip_force,
 )
@@ -26,6 +25,7 @@ from logic.joints.torque import friction_from_nut_factor, torque_short
 from logic.si import Metre, Newton, NewtonMetre, One
 from logic.tables import matching, pick
 
+WET = "locker wet"
 NUTS = ("nut", "insert nut")
 """What a screw goes into that is at least as strong as the screw, so that it sets no limit."""
 
@@ -35,14 +35,16 @@ class Joint:
     """One kind of screw on the board.
 
     `into` is "nut", "insert nut", "brass insert" or a material of materials.toml; a tapped material needs
-    `engagement`. `member` is the material below the head or washer, None when it is not known. `running` is
-    the measured torque of an insert nut. `kind` is a row of joint_kinds.toml; `solid_stack` tells an axle
-    whose rings, bearings and exact spacers stand solid.
+    `engagement`. `locker` tells that threadlocker goes on, whatever the state of the threads before.
+    `member` is the material below the head or washer, None when it is not known. `running` is the measured
+    torque of an insert nut. `kind` is a row of joint_kinds.toml; `solid_stack` tells an axle whose rings,
+    bearings and exact spacers stand solid.
     """
 
     thread: str
     strength: str = "8.8"
     condition: str = "locker wet"
+    locker: bool = False
     into: str = "nut"
     engagement: Metre | None = None
     head: str = "socket"
@@ -66,6 +68,32 @@ class Limit:
     preload: Newton | None = None
 
 
+def friction_ends(joint: Joint) -> tuple[One, One]:
+    """Return the lowest and the highest nut factor that could be there.
+
+    Locker that goes on is wet while the screw turns. The figures of stainless on stainless hold for nothing
+    else: a stainless screw in another material counts as not known.
+
+    >>> friction_ends(Joint(thread="M6", condition="zinc dry", locker=True))
+    (0.12, 0.35)
+    """
+    condition = "unknown" if lone_stainless(joint) else joint.condition
+    states = [pick("friction", condition=condition)]
+    if joint.locker:
+        states.append(pick("friction", condition=WET))
+    return (
+        min(state.number("nut_factor_low") for state in states),
+        max(state.number("nut_factor_high") for state in states),
+    )
+
+
+def lone_stainless(joint: Joint) -> bool:
+    """Tell whether threads are called stainless on stainless while what the screw goes into is not."""
+    if joint.condition != "stainless dry" or joint.into in NUTS:
+        return False
+    return joint.into == "brass insert" or family(joint.into) != "stainless"
+
+
 def limits_of(joint: Joint) -> tuple[Limit, ...]:
     """Return everything that can give way in a joint that is tightened by torque.
 
@@ -74,7 +102,7 @@ def limits_of(joint: Joint) -> tuple[Limit, ...]:
     >>> [limit.name for limit in limits_of(Joint(thread="M4"))]
     ['screw strength', 'screw twists off']
     """
-    screw, low = thread(joint.thread), pick("friction", condition=joint.condition).number("nut_factor_low")
+    screw, (low, _) = thread(joint.thread), friction_ends(joint)
     return tuple(
         chain(_of_screw(joint, screw, low), _of_hole(joint, screw, low), _of_head(joint, screw, low))
     )
@@ -119,17 +147,10 @@ def _of_hole(joint: Joint, screw: Thread, low: One) -> tuple[Limit, ...]:
         return (Limit("insert spins", insert.number("torque")),)
     if joint.engagement is None:
         raise Missing("engagement")
-    shear, pitch = shear_of(joint.into), screw.pitch
-    length = effective_engagement(engagement=joint.engagement, pitch=pitch)
-    hole = hole_shear_area(
-        engagement=length,
-        pitch=pitch,
-        screw_major_min=screw.limit("screw_major_min"),
-        hole_pitch_max=screw.limit("hole_pitch_max"),
-    )
+    hole = hole_strips_at(screw, engagement=joint.engagement, material=joint.into)
     shank = screw_shear_area(
-        engagement=length,
-        pitch=pitch,
+        engagement=effective_engagement(engagement=joint.engagement, pitch=screw.pitch),
+        pitch=screw.pitch,
         hole_minor_max=screw.limit("hole_minor_max"),
         screw_pitch_min=screw.limit("screw_pitch_min"),
     )
@@ -142,15 +163,14 @@ def _of_hole(joint: Joint, screw: Thread, low: One) -> tuple[Limit, ...]:
     return tuple(
         _limit(
             name,
-            allowed_preload(
-                strip_force=strip_force(shear_area=area, shear_strength=stress),
-                safety=safety,
-                scatter=scatter,
-            ),
+            allowed_preload(strip_force=force, safety=safety, scatter=scatter),
             screw,
             low,
         )
-        for name, area, stress in (("hole strips", hole, shear), ("screw strips", shank, own))
+        for name, force in (
+            ("hole strips", hole),
+            ("screw strips", strip_force(shear_area=shank, shear_strength=own)),
+        )
     )
 
 

@@ -61,26 +61,37 @@ def kinds() -> tuple[Row, ...]:
 def find(text: str) -> Found:
     """Return the joints and threads that typed text names: "grub", "axle", "5/16", "M4".
 
-    A joint is found by any word that starts with the text, by its name, or by a thread it often has.
+    A joint is found by any word of its names that starts with a typed one, or by a thread it often has; of
+    several words, each must be found. Those found by name come first.
 
     >>> [row.text("kind") for row in find("grub").kinds]
     ['pulley set screw']
     >>> [row.text("kind") for row in find("5/16").kinds]
     ['axle nut', 'bearing stack']
+    >>> [row.text("kind") for row in find("m3 motor screw").kinds]
+    ['motor face', 'pulley set screw']
     """
-    wanted = text.strip().casefold()
-    if not wanted:
+    whole = candidates(text)
+    typed = [text] if whole else text.casefold().split()
+    if not typed:
         return Found(kinds(), ())
-    found = candidates(text)
-    sizes = {screw.designation for screw in found}
-    named = [row for row in kinds() if any(word.startswith(wanted) for word in _words(row))]
-    sized = [row for row in kinds() if row not in named and sizes & set(row.cells["sizes"])]
-    return Found((*named, *sized), found)
+    found = {screw.designation: screw for word in typed for screw in candidates(word)}
+    hits = []
+    for row in kinds():
+        by_name = [any(own.startswith(word.casefold()) for own in _words(row)) for word in typed]
+        by_size = [
+            any(screw.designation in row.cells["sizes"] for screw in candidates(word)) for word in typed
+        ]
+        if all(name or size for name, size in zip(by_name, by_size, strict=True)):
+            hits.append((sum(by_name), row))
+    ranked = sorted(hits, key=lambda hit: -hit[0])
+    return Found(tuple(row for _, row in ranked), tuple(found.values()))
 
 
 def _words(row: Row) -> tuple[str, ...]:
-    phrases = [row.text("name"), *row.cells["words"]]
-    return tuple(part.casefold() for phrase in phrases for part in (phrase, *phrase.split()))
+    return tuple(
+        part.casefold() for phrase in (row.text("name"), *row.cells["words"]) for part in phrase.split()
+    )
 
 
 def tools(designation: str) -> Row:

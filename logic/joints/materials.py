@@ -2,9 +2,10 @@
 
 from logic.errors import InputError
 from logic.joints.bearing import sinking_force
-from logic.joints.threads import thread
+from logic.joints.stripping import effective_engagement, hole_shear_area, strip_force
+from logic.joints.threads import Thread, thread
 from logic.joints.torque import torque_short
-from logic.si import Newton, NewtonMetre, Pascal
+from logic.si import Metre, Newton, NewtonMetre, Pascal
 from logic.tables import pick, rows
 
 
@@ -27,6 +28,23 @@ def shear_of(material: str) -> Pascal:
     if "shear" not in line:
         raise InputError("material", material, "soft")
     return line.number("shear")
+
+
+def hole_strips_at(screw: Thread, *, engagement: Metre, material: str) -> Newton:
+    """Return the tension at which a tapped hole strips; one pitch of its thread does not count.
+
+    Raises InputError for less than one pitch and for a material that holds no thread.
+
+    >>> round(hole_strips_at(thread("M4"), engagement=0.005, material="6061-T6"))
+    6915
+    """
+    area = hole_shear_area(
+        engagement=effective_engagement(engagement=engagement, pitch=screw.pitch),
+        pitch=screw.pitch,
+        screw_major_min=screw.limit("screw_major_min"),
+        hole_pitch_max=screw.limit("hole_pitch_max"),
+    )
+    return strip_force(shear_area=area, shear_strength=shear_of(material))
 
 
 def feel_reason(material: str) -> str:

@@ -17,16 +17,18 @@ SLACK = 1e-7
 class Reach:
     """How a screw sits in its hole.
 
-    `engaged` is what the threads overlap, `least` and `wanted` what they should, `room` what is left to the
-    end of the hole (negative: past it). `verdict` is "too short", "enough", "close" (less than half a
-    millimetre of room), "reaches the windings" (through hole) or "bottoms" (blind hole); `short` also tells
-    a screw under `wanted`.
+    `engaged` is what the threads overlap, `least` and `wanted` what they should, `room` what is left to
+    `end` (negative: past it): to what a screw must not touch in a hole that is open behind, to the end of the
+    thread in a closed one, where the screw jams. `verdict` is "too short", "enough", "close" (less than half
+    a millimetre of room), "reaches the windings" (open hole) or "bottoms" (closed one); `short` also tells a
+    screw under `wanted`.
     """
 
     engaged: Metre
     least: Metre
     wanted: Metre
     room: Metre
+    end: Metre
     verdict: str
     short: bool
 
@@ -148,11 +150,12 @@ def reach(  # noqa: PLR0913  (the six things a person measures)
         diameters=rule("engagement least"), nominal_diameter=screw.nominal_diameter
     )
     wanted = engagement_in_diameters(diameters=rule_for(material), nominal_diameter=screw.nominal_diameter)
-    room = room_left(hole_depth=hole_depth, into_hole=depth)
-    if room < -SLACK:
+    end = hole_depth if through else thread_depth
+    room = room_left(hole_depth=end, into_hole=depth)
+    if room < -SLACK or (through and room < SLACK):
         verdict = "reaches the windings" if through else "bottoms"
     elif engaged < least - SLACK:
         verdict = "too short"
     else:
         verdict = "close" if room < pick("reach_rules", rule="close").number("length") - SLACK else "enough"
-    return Reach(engaged, least, wanted, room, verdict, engaged < wanted - SLACK)
+    return Reach(engaged, least, wanted, room, end, verdict, engaged < wanted - SLACK)

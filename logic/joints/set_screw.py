@@ -3,23 +3,33 @@
 from dataclasses import dataclass
 
 from logic.errors import InputError, positive
-from logic.joints.materials import shear_of
-from logic.joints.rules import setting_for, shown_ceiling
-from logic.joints.stripping import effective_engagement, hole_shear_area, strip_force
+from logic.joints.limits import WET
+from logic.joints.materials import family, hole_strips_at, shear_of
+from logic.joints.rules import rule, setting_for, shown_ceiling
 from logic.joints.threads import Thread, thread
+from logic.joints.torque import torque_short
 from logic.si import Metre, Newton, NewtonMetre, One, Pascal
 from logic.tables import matching, pick, rows
 from logic.workings import cited
 
+STEELS = ("steel", "stainless")
+"""Families of metal whose threads outlast the hex of the screw."""
+
 
 @dataclass(frozen=True)
 class Seating:
-    """How tight a set screw goes; `floor` is the least a second list asks for, if there is one."""
+    """How tight a set screw goes. `setting` is 0 where it is too small for a wrench.
+
+    `floor` is the least a second list asks for, `strips` where the thread of the pulley has had enough; each
+    None where it is not known. `limit` is "hex of the screw" or "hole strips".
+    """
 
     setting: NewtonMetre
     ceiling: NewtonMetre
     shown_ceiling: NewtonMetre
     floor: NewtonMetre | None
+    strips: NewtonMetre | None
+    limit: str
 
 
 @dataclass(frozen=True)
@@ -121,29 +131,69 @@ def flat_torque(*, strip_force: Newton, cup_diameter: Metre) -> NewtonMetre:
     return strip_force * cup_diameter / 2.0
 
 
-def seating(designation: str, *, material: str = "alloy") -> Seating:
+@cited("strip_force / safety", source="derived strip force over its safety", standing="derived")
+def kept_force(*, strip_force: Newton, safety: One) -> Newton:
+    """Tension that leaves a safety below the strip force.
+
+    >>> round(kept_force(strip_force=6915.0, safety=1.5))
+    4610
+    """
+    positive(strip_force=strip_force, safety=safety)
+    return strip_force / safety
+
+
+def strip_torque(screw: Thread, *, engagement: Metre, pulley: str) -> NewtonMetre:
+    """Return the torque at which the pulley's thread has had enough, with the locker wet.
+
+    The lowest friction stands for the scatter of the torque, so that the safety alone is taken off: the point
+    that turns on the shaft takes its share of the torque, as a head does.
+
+    >>> round(strip_torque(thread("M4"), engagement=0.004, pulley="6061-T6"), 2)
+    1.7
+    """
+    safety = rule("plastic safety" if "plastic" in family(pulley) else "strip safety")
+    force = kept_force(
+        strip_force=hole_strips_at(screw, engagement=engagement, material=pulley), safety=safety
+    )
+    low = pick("friction", condition=WET).number("nut_factor_low")
+    return torque_short(nut_factor=low, nominal_diameter=screw.nominal_diameter, preload=force)
+
+
+def seating(
+    designation: str, *, material: str = "alloy", pulley: str | None = None, engagement: Metre | None = None
+) -> Seating:
     """Return how tight a set screw goes. `material` is "alloy" (45H) or "stainless".
 
     Metric: the lowest of the printed lists and the screw's own test torque is the ceiling. Inch: the higher
-    list is the ceiling and the lower the floor. Raises InputError for a size or a material that is in no
-    list.
+    list is the ceiling and the lower the floor. The lists are those of steel hubs: in a softer `pulley` the
+    `engagement`, the length of thread in it, can be the ceiling. Raises InputError for a
+    size or a material that is in no list, and for a pulley that holds no thread.
 
     >>> round(seating("M4").setting, 6), seating("M4").ceiling
     (2.0, 2.2)
+    >>> seating("M4", pulley="6061-T6", engagement=0.004).limit
+    'hole strips'
     """
+    listed, floor = _listed(designation, material)
+    if pulley is None or engagement is None or family(pulley) in STEELS:
+        strips = None
+    else:
+        strips = strip_torque(thread(designation), engagement=engagement, pulley=pulley)
+    ceiling = listed if strips is None else min(listed, strips)
+    limit = "hex of the screw" if ceiling is listed else "hole strips"
+    return Seating(setting_for(ceiling), ceiling, shown_ceiling(ceiling), floor, strips, limit)
+
+
+def _listed(designation: str, material: str) -> tuple[NewtonMetre, NewtonMetre | None]:
+    """Return ceiling and floor of the printed lists."""
     metric = list(matching("set_screws", thread=designation, material=material))
     if metric:
-        torques = [line.number("torque") for line in metric]
-        ceiling = min(torques)
-        return Seating(setting_for(ceiling), ceiling, shown_ceiling(ceiling), None)
+        return min(line.number("torque") for line in metric), None
     size = thread(designation).size if material == "alloy" else ""
     inch = [line.number("torque") for line in matching("set_screws_inch", size=size)]
     if not inch:
         raise InputError("thread", designation, "not in the table")
-    ceiling = max(inch)
-    return Seating(
-        setting_for(ceiling), ceiling, shown_ceiling(ceiling), min(inch) if len(inch) > 1 else None
-    )
+    return max(inch), min(inch) if len(inch) > 1 else None
 
 
 def axial_force(screw: Thread) -> Newton:
@@ -200,14 +250,7 @@ def flat_holding(designation: str, *, engagement: Metre, pulley: str) -> NewtonM
     3.5
     """
     screw = thread(designation)
-    pitch = screw.pitch
-    area = hole_shear_area(
-        engagement=effective_engagement(engagement=engagement, pitch=pitch),
-        pitch=pitch,
-        screw_major_min=screw.limit("screw_major_min"),
-        hole_pitch_max=screw.limit("hole_pitch_max"),
-    )
-    force = strip_force(shear_area=area, shear_strength=shear_of(pulley))
+    force = hole_strips_at(screw, engagement=engagement, material=pulley)
     cup = pick("set_screw_sizes", thread=screw.designation).number("cup_diameter")
     return safe_torque(
         holding_torque=flat_torque(strip_force=force, cup_diameter=cup),

@@ -137,9 +137,12 @@ def typed_form(text: str) -> str:
 
     >>> typed_form("m8 × 1,25"), typed_form("#10-32 UNF")
     ('M8x1.25', '10-32')
+    >>> typed_form("8mm")
+    'M8'
     """
     body = text.strip().lower().replace(",", ".").replace("×", "x").replace("*", "x")
     body = re.sub(r"unc|unf|no\.|#|\"|″|\bin\b|\s", "", body)
+    body = re.sub(r"^([0-9.]+)mm$", r"m\1", body)
     return "M" + body[1:] if body.startswith("m") else body
 
 

@@ -194,6 +194,18 @@ def temperature_row(*, temperature: Kelvin) -> Row:
     raise AssertionError("the last row of charge_temperature has no end")
 
 
+def charging_window() -> tuple[Kelvin, Kelvin]:
+    """Return the lowest and the highest temperature of cells at which they are charged at all.
+
+    Source: the rows of `charge_temperature`; outside them stand those that warn.
+
+    >>> [round(end - 273.15, 2) for end in charging_window()]
+    [0.0, 45.0]
+    """
+    ends = [row.cells["below"] for row in rows("charge_temperature") if "below" in row]
+    return ends[0], ends[-1]
+
+
 @cited(
     "energy / (charger_efficiency * cell_efficiency * charge_efficiency)",
     source="derived losses in a chain",

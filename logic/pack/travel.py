@@ -35,12 +35,13 @@ class Carried:
 class Verdict:
     """What may fly.
 
-    The outcomes are "do not pack", "not as baggage", "operator approval" and "allowed, ask the airline". A
-    reason says why the first two; `card` tells whether there is anything to show at a counter.
+    The outcomes are "do not pack", "not as baggage", "operator approval" and "allowed, ask the airline".
+    `reasons` say why the first two: first what no label and no test can mend. `card` tells whether there is
+    anything to show at a counter.
     """
 
     outcome: str
-    reason: str
+    reasons: tuple[str, ...]
     batteries: tuple[Carried, ...]
     card: bool
 
@@ -108,23 +109,25 @@ def verdict(  # noqa: PLR0913  (six plain questions to the person, each its own)
         for energy in counted(energies=energies, joined=joined)
         for rule in (air_class(energy=energy),)
     )
-    for wrong, reason in (
-        (damaged, "damaged"),
-        (marked != "yes", "not marked"),
-        (tested != "yes", "not tested"),
-    ):
-        if wrong:
-            return Verdict("do not pack", reason, batteries, card=False)
     largest = max(batteries, key=lambda battery: battery.energy)
-    if largest.rule.text("installed") == "not as baggage":
-        return Verdict("not as baggage", "over 160 Wh", batteries, card=False)
-    allowed = int(largest.rule.cells["spares"])
-    if spares > allowed:
-        return Verdict("not as baggage", "too many spares", batteries, card=False)
+    too_large = largest.rule.text("installed") == "not as baggage"
+    many = not too_large and spares > int(largest.rule.cells["spares"])
+    found = (
+        ("damaged", damaged, "do not pack"),
+        ("over 160 Wh", too_large, "not as baggage"),
+        ("not marked", marked != "yes", "do not pack"),
+        ("not tested", tested != "yes", "do not pack"),
+        ("too many spares", many, "not as baggage"),
+    )
+    reasons = tuple(reason for reason, wrong, _ in found if wrong)
+    outcomes = {outcome for _, wrong, outcome in found if wrong}
+    for outcome in ("do not pack", "not as baggage"):
+        if outcome in outcomes:
+            return Verdict(outcome, reasons, batteries, card=False)
     outcome = "allowed, ask the airline"
     if largest.rule.text("installed") == "operator approval":
         outcome = "operator approval"
-    return Verdict(outcome, "", batteries, card=True)
+    return Verdict(outcome, (), batteries, card=True)
 
 
 @cited("energy / (cell_voltage * series)", source="derived watt-hours over nominal volts", standing="derived")

@@ -14,9 +14,9 @@ from screens.words.packs import CARD, PARTS, TEMPERATURES
 
 
 class ControllerPage(SavedFiguresPage):
-    """Battery amps first, braking never without what it does, then volts, temperatures and the settings in words."""
+    """What each controller is set to first, braking never without what it does, then volts, temperatures, words."""
 
-    HEAD = "battery"
+    HEAD = "battery_each"
     LABELS = CARD
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "motor_drive": "Motor amps, not battery amps. As on the board; heat in the motor decides.",
@@ -62,7 +62,7 @@ class ControllerPage(SavedFiguresPage):
 
     def detail(self, name: str, item: Item) -> str:
         """Say which part holds a current down."""
-        part = self.answer.held_by.get(name, "") if self.answer is not None else ""
+        part = self.answer.held_by.get(name.removesuffix("_each"), "") if self.answer is not None else ""
         return f"Held by {PARTS[part]}." if part else super().detail(name, item)
 
     def show(self, answer: ControllerCard) -> None:

@@ -13,7 +13,7 @@ from screens.state import Undo
 from screens.widgets.load import load_kv
 from screens.widgets.row import Section
 from screens.widgets.text import Text
-from screens.words.joints import again_text, is_due, summary, tightened_text, torque_text
+from screens.words.joints import again_text, answer_text, is_due, summary, tightened_text
 
 
 def board_of(page: Any) -> Board:  # noqa: ANN401  (any AppPage)
@@ -50,17 +50,16 @@ class JointPage(CardPage):
         self.body.clear_widgets()
         self.add_answer()
         self._add_inputs()
-        self.add_pull()
+        self.add_hold()
         self.add_notes()
-        self.add_locker()
         self.add_work()
+        self.add_locker()
+        self.add_pull()
         self._add_record(record, rides)
         self.add_alike()
         self.add_workings()
-        torque = self.card.torque
-        shown = torque_text(torque, self.style, inch=self.style.system == "inch") if torque else "by feel"
-        self.can_record = bool(torque or self.card.feel)
-        self.done_text = f"Done: {shown}" if self.can_record else "Not known yet"
+        self.can_record = bool(self.card.torque or self.card.feel)
+        self.done_text = f"Done: {answer_text(self.card, self.style)}" if self.can_record else "Not known yet"
 
     def _add_inputs(self) -> None:
         known = self.card.joint.known

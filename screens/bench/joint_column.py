@@ -19,6 +19,7 @@ from screens.widgets.stepper import Stepper
 from screens.widgets.text import Text
 from screens.words import offer, refusal, sureness
 from screens.words.joints import (
+    ABOVE_DRAG,
     CAUTIONS,
     FEEL,
     HOW,
@@ -26,11 +27,13 @@ from screens.words.joints import (
     LIMITS,
     NOTES,
     NOTICES,
+    drag_text,
     locker_text,
     set_text,
     shown_items,
     tool_text,
     torque_text,
+    turned_by,
 )
 
 if TYPE_CHECKING:
@@ -96,55 +99,57 @@ class CardPage(AppPage):
     def _add_torque(self, item: Result, column: Any) -> None:  # noqa: ANN401  (a Column)
         card, style = self.card, self.style
         inch = style.system == "inch"
-        ceiling = card.items["wrench_ceiling"].value
         number, unit = torque_text(item.value, style, inch=inch).split("\u00a0")
         head = ResultCard(
-            label=ITEMS["wrench"],
+            label=f"{ITEMS['wrench']}{ABOVE_DRAG if card.drag_missing else ''}",
             value=number,
             unit=unit,
-            detail=set_text(item.value, ceiling, style, inch=not inch),
+            detail=set_text(card, style, inch=not inch),
             standing=sureness(item),
         )
         head.bind(on_open=partial(self.open_working, "wrench"))
-        never = torque_text(ceiling, style, inch=inch)
+        never = torque_text(card.items["wrench_ceiling"].value, style, inch=inch)
+        over = ABOVE_DRAG if card.drag_missing else ""
+        drag = drag_text(card, style)
         self.add_to(
             column,
             head,
-            Text(text=f"Never above {never}.", role="strong", bold=True),
+            Text(text=f"Never above {never}{over}.", role="strong", bold=True),
+            *([Text(text=drag, bold=card.drag_missing)] if drag else []),
             Text(text=f"What limits it: {LIMITS[card.limit]}."),
         )
-        setting = card.items["setting"]
-        if card.joint.running is not None and isinstance(setting, Result):
-            drag = torque_text(float(card.joint.running.si), style, inch=inch)
-            self.add_to(
-                column,
-                Text(
-                    text=f"{torque_text(setting.value, style, inch=inch)} for the clamp and {drag} for the nut's drag."
-                ),
-            )
+
+    def add_hold(self) -> None:
+        """Add what the motor asks of a pulley on its shaft, and what that carries."""
+        flow = ResultFlow()
+        for name in ("drive_torque", "carried"):
+            item = self.card.items.get(name)
+            if item is not None and not (isinstance(item, Open) and item.outcome):
+                flow.add_widget(self.result(name, ""))
+        if flow.children:
+            self.add(flow)
 
     def add_pull(self) -> None:
-        """Add the same torque as a pull on the person's own hex key."""
+        """Add the same torque as a pull on the person's own key or spanner."""
         card, style = self.card, self.style
         item = card.items.get("pull")
         if not isinstance(item, Result):
             return
-        flow = ResultFlow()
         unit = self.state.person.scale_unit
         arm = self.state.person.key_arm
         arm_text = style.number(next(one.value for one in item.inputs if one.name == ARM.label), "length")
         scale = show_in(item.value, "force", unit, mark=style.mark, digits=3)
-        pull = self.result("pull", f"{scale} on the scale, {arm_text} from the screw, square to the arm.")
-        flow.add_widget(pull)
-        for name in ("drive_torque", "carried"):
-            if name in card.items:
-                flow.add_widget(self.result(name, ""))
-        self.add(flow)
+        over = ", over what turns the loose nut" if card.drag_missing else ""
+        tool, turned = turned_by(card), "nut" if turned_by(card) == "spanner" else "screw"
+        pull = self.result(
+            "pull", f"{scale} on the scale{over}, {arm_text} from the {turned}, square to the {tool}."
+        )
+        self.add(Section(title="Without a torque wrench"), pull)
         known = "assumed" if arm is None else arm.known
         self.add(
             self.row(
                 lambda: self.shell.go("bench.joint_value", key="person.key_arm"),
-                title="Arm of your hex key",
+                title=ARM.label,
                 detail=known,
                 value=arm_text,
             )

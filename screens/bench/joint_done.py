@@ -5,6 +5,7 @@ from typing import Any
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
 from logic.answers.joints import JointCard, joint_card
+from logic.answers.reading import Result
 from logic.board import Field, Value
 from screens.bench.joint import board_of, record_body
 from screens.entry import Entry  # noqa: F401  (joint_done.kv names it)
@@ -12,7 +13,7 @@ from screens.page import AppPage
 from screens.state import Undo
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
-from screens.words.joints import TOOLS, torque_text
+from screens.words.joints import TOOLS, answer_text, torque_text
 
 TORQUE = Field("torque", "Set to", "number", 0, "", quantity="torque", low=0.05, high=100.0)
 DONE = (("tightened", "Tightened"), ("looked", "Looked at, line whole"))
@@ -69,25 +70,24 @@ class JointDone(AppPage):
         self.done = "tightened"
         self.tool = self.state.store.get("joint_tool", "torque wrench") if torque else "by feel"
         self.locker = "none" if self.card.locker is None else self.card.locker.grade
-        inch = self.style.system == "inch"
-        self.offered = (
-            f"Nothing typed: {torque_text(torque, self.style, inch=inch)}, as the card says."
-            if torque
-            else "Nothing typed: set by feel."
-        )
         self._hold(None)
         for name in ("by", "note"):
             getattr(self, name).text = self.state.typed.get(self._typed(name), "")
-        unit = Value(1.0, typed_unit="lbf·in" if inch else "N·m")
+        unit = Value(1.0, typed_unit="lbf·in" if self.style.system == "inch" else "N·m")
         self.entry.ask(TORQUE, unit, self.style, self.state.typed.get(self._typed("torque"), ""))
 
     def _hold(self, value: Value | None, *, wrong: bool = False) -> None:
-        self._value, self.over = value, ""
-        self.can_save = not wrong
-        limit = self.card.items["wrench_ceiling"] if self.card is not None else None
-        ceiling = getattr(limit, "value", None)
-        if value is not None and ceiling is not None and float(value.si) > ceiling + 1e-9:
-            shown = torque_text(ceiling, self.style, inch=self.style.system == "inch")
+        """Take up what is typed, and say what is recorded without it or that it is too much."""
+        self._value, self.can_save, self.offered, self.over = value, not wrong, "", ""
+        card = self.card
+        if value is None:
+            said = f"{answer_text(card, self.style)}, as the card says" if card.torque else "set by feel"
+            self.offered = "" if wrong else f"Nothing typed: {said}."
+            return
+        limit = card.items["wrench_ceiling"]
+        # A reading with a drag that is not known cannot be held against a ceiling without it.
+        if isinstance(limit, Result) and not card.drag_missing and float(value.si) > limit.value + 1e-9:
+            shown = torque_text(limit.value, self.style, inch=self.style.system == "inch")
             self.over = f"That is above {shown}, the most for this joint. Renew screw and hole before riding."
 
     def save(self) -> None:

@@ -21,6 +21,7 @@ from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.widgets.notice import Notice
 from screens.widgets.result import Result as ResultCard
+from screens.widgets.row import Foot
 from screens.widgets.text import Text
 from screens.words import refusal, sureness
 from screens.words.joints import ITEMS
@@ -32,7 +33,7 @@ VERDICTS = {
     "reaches the windings": ("TOO LONG", ""),
     "bottoms": (
         "TOO LONG",
-        "The tip meets the bottom before the head clamps. The joint feels tight and is loose.",
+        "The screw jams at the end of the thread before the head clamps. The joint feels tight and is loose.",
     ),
     "does not reach": ("DOES NOT REACH", "Plate and washers are as thick as the screw is long."),
 }
@@ -47,7 +48,7 @@ SAVED = "reach"
 
 
 class ReachPage(AppPage):
-    """Lengths as chips; the chosen one is typed below, and all above follows at each key."""
+    """Lengths as chips; the chosen one is typed below, and all above follows at each key. Done: the keypad goes."""
 
     verdict = StringProperty()
     tone = StringProperty("text")
@@ -59,7 +60,8 @@ class ReachPage(AppPage):
     metal = StringProperty("6061-T6")
     metals = ListProperty()
     behind = StringProperty("windings")
-    name = StringProperty("screw_length")
+    name = StringProperty()
+    """Length that is asked for, "" while none is."""
     stale = BooleanProperty(defaultvalue=False)
     drawing = ObjectProperty()
     chips = ObjectProperty()
@@ -73,6 +75,7 @@ class ReachPage(AppPage):
         self.card: ReachCard | None = None
         self._chips: dict[str, ValueChip] = {}
         super().__init__(*args, title="Screw reach", nav=False, chip=False, **kwargs)
+        self._asking = self.foot
         self.metals = [
             (key, option_label(joint_fields()["into"], key).removeprefix("aluminium ")) for key in METALS
         ]
@@ -88,14 +91,14 @@ class ReachPage(AppPage):
             on_empty=lambda *_: self._wrong(wrong=False),
             on_wrong=lambda *_: self._wrong(wrong=True),
             on_typed=lambda _, text: self.state.note_typed(f"reach/{self.name}", text),
-            on_enter=lambda *_: self.next(1),
+            on_enter=lambda *_: self.go_on(),
             on_next=lambda _, step: self.next(step),
         )
 
     @property
     def keypad(self) -> Keypad | None:
-        """Return the keypad: it is always there."""
-        return self.entry.keypad
+        """Return the keypad while a length is asked for."""
+        return self.entry.keypad if self.name else None
 
     def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Begin with what was measured last, else with this board's motor screws."""
@@ -111,12 +114,24 @@ class ReachPage(AppPage):
             if own.into is not None and str(own.into.si) in METALS:
                 self.metal = str(own.into.si)
         super().open(**args)
-        missing = next((name for name in NAMES if name not in self.lengths), NAMES[0])
-        self.choose(missing)
+        self.go_on()
+
+    def go_on(self) -> None:
+        """Ask for the next length that is missing; done when there is none."""
+        missing = next((name for name in NAMES if name not in self.lengths), "")
+        if missing:
+            self.choose(missing)
+        else:
+            self.done()
+
+    def done(self) -> None:
+        """Put the keypad away."""
+        self.name, self.stale, self.foot = "", False, Foot()
+        self.refresh()
 
     def choose(self, name: str, *_: object) -> None:
         """Ask for one length."""
-        self.name, self.stale = name, False
+        self.name, self.stale, self.foot = name, False, self._asking
         typed = self.state.typed.get(f"reach/{name}", "")
         self.entry.ask(reach_fields()[name], self.lengths.get(name), self.style, typed)
         self.refresh()
@@ -179,17 +194,18 @@ class ReachPage(AppPage):
         if card.verdict == "enough" and card.short:
             self.told = "The end of the hole is clear; one diameter holds, but less than this metal wants."
         if not word:
-            labels = ", ".join(reach_fields()[name].label.lower() for name in card.missing)
-            self.told = f"Still to measure: {labels}." if card.missing else ""
+            count = len(card.missing)
+            self.told = f"Still to measure: {count} length{'' if count == 1 else 's'}." if count else ""
             if card.problem is not None:
                 self.told = refusal(card.problem, self.style)
         shortest, longest = card.items.get("shortest"), card.items.get("longest")
         if isinstance(shortest, Result) and isinstance(longest, Result):
-            if shortest.value <= longest.value:
-                low, high = (self.style.number(item.value, "length") for item in (shortest, longest))
-                self.fits = f"Screws of {low} to {high} fit here."
-            else:
-                self.fits = "No screw fits here: the hole is too shallow for one diameter of thread."
+            low, high = (self.style.number(item.value, "length") for item in (shortest, longest))
+            self.fits = f"Screws of {low} to {high} fit here."
+        elif shortest is not None:
+            self.fits = "No screw fits here: the hole has less than one diameter of thread to give."
+        if card.verdict in ("reaches the windings", "bottoms"):
+            self.fits = f"{self.fits} {next(matching('reach_steps', of='long')).text('step')}"
 
     def _show_drawing(self, *, through: bool) -> None:
         drawing, card = self.drawing, self.card
@@ -206,7 +222,8 @@ class ReachPage(AppPage):
         if isinstance(engaged, Result) and isinstance(room, Result):
             drawing.engaged_text = f"Engaged {self.style.number(engaged.value, 'length')}"
             size = self.style.number(abs(room.value), "length")
-            drawing.room_text = f"Room {size}" if room.value >= 0 else f"Past the end {size}"
+            end = "end" if through else "thread"
+            drawing.room_text = f"Room {size}" if room.value >= 0 else f"Past the {end} {size}"
         drawing.behind_text = "Windings" if through else "Bottom of the hole"
 
     def _show_results(self) -> None:

@@ -1,14 +1,18 @@
 """All boards: choose one, add one, bring one back from the bin."""
 
-from functools import partial
-from typing import Any
+from collections.abc import Callable, Iterator
+from typing import Any, TypeAlias
 
 from kivy.properties import ObjectProperty
 
 from logic.board import Board
 from screens.page import AppPage
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Row, Section
+
+Line: TypeAlias = tuple[str, str, str, str]
+"""A row: the id of its board, its title, its detail, its picture."""
 
 
 class BoardsPage(AppPage):
@@ -22,28 +26,30 @@ class BoardsPage(AppPage):
 
     def refresh(self) -> None:
         """List the boards."""
-        self.boards.clear_widgets()
-        boards, binned = self.state.boards(), self.state.binned()
-        for board in boards:
-            self._add(
-                board, self._detail(board), "tick" if board.id == self.state.saved.id else "", self.choose
-            )
+        state = self.state
+        lines = [
+            (board.id, board.name, self._detail(board), "tick" if board.id == state.saved.id else "")
+            for board in state.boards()
+        ]
+        binned = [(board.id, board.name, "Tap to bring it back", "bin") for board in state.binned()]
+        refill(self.boards, (lines, binned), lambda: self._rows(lines, binned))
+
+    def _rows(self, lines: list[Line], binned: list[Line]) -> Iterator[Row | Section]:
+        for line in lines:
+            yield self._row(*line, self.choose)
         if binned:
-            self.boards.add_widget(Section(title="In the bin"))
-        for board in binned:
-            self._add(board, "Tap to bring it back", "bin", self.restore)
+            yield Section(title="In the bin")
+        for line in binned:
+            yield self._row(*line, self.restore)
 
     def _detail(self, board: Board) -> str:
         done, asked = board.filled()
         return ("Example, " if board.example else "") + f"{done} of {asked} filled"
 
-    def _add(self, board: Board, detail: str, icon: str, act: Any) -> None:  # noqa: ANN401  (a function of an id)
-        row = Row(title=board.name, detail=detail, icon=icon)
-        row.bind(on_release=partial(self._act, act, board.id))
-        self.boards.add_widget(row)
-
-    def _act(self, act: Any, identity: str, *_: object) -> None:  # noqa: ANN401  (as above)
-        act(identity)
+    def _row(self, identity: str, name: str, detail: str, icon: str, act: Callable[[str], None]) -> Row:
+        row = Row(title=name, detail=detail, icon=icon)
+        row.bind(on_release=lambda *_: act(identity))
+        return row
 
     def choose(self, identity: str) -> None:
         """Put a board in use and go back to what it was asked for."""

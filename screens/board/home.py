@@ -71,6 +71,14 @@ class BoardHome(AppPage):
     def _open(self, key: str, *_: object) -> None:
         self.shell.go("board.value", key=key)
 
+    def bin(self) -> None:
+        """Put the board in the bin and show the list of boards, where it lies with a way back.
+
+        The next board is not shown here: its own bin would stand under the same thumb.
+        """
+        self.state.bin_board()
+        self.shell.replace("board.boards")
+
     def add_next(self) -> None:
         """Ask for the gap that unlocks most."""
         gaps = (self.state.board if self.state.is_scratch else self.state.saved).missing()

@@ -7,6 +7,7 @@ from kivy.properties import ObjectProperty, StringProperty
 
 from screens.page import AppPage
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Row
 from screens.words.log import entry_words
 
@@ -23,14 +24,15 @@ class BinPage(AppPage):
 
     def refresh(self) -> None:
         """List them."""
-        self.rows.clear_widgets()
         records = self.state.store.voided(self.state.saved.id)
         self.empty = "" if records else "Nothing has been taken out of this board's log."
-        for record in records:
-            title, detail, icon = entry_words(record, self.style)
-            row = Row(title=title, detail=f"{detail}. Tap to see it or bring it back.", icon=icon)
-            row.bind(on_release=partial(self._open, record.id))
-            self.rows.add_widget(row)
+        lines = [(record.id, *entry_words(record, self.style)) for record in records]
+        refill(self.rows, lines, lambda: [self._row(*line) for line in lines])
+
+    def _row(self, number: int, title: str, detail: str, icon: str) -> Row:
+        row = Row(title=title, detail=f"{detail}. Tap to see it or bring it back.", icon=icon)
+        row.bind(on_release=partial(self._open, number))
+        return row
 
     def _open(self, number: int, *_: object) -> None:
         self.shell.go("log.entry", number=number)

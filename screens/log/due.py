@@ -1,5 +1,6 @@
 """Upkeep: every rule on this board, the most urgent first, with its reason and where it is said."""
 
+from collections.abc import Iterable, Iterator
 from functools import partial
 from typing import Any
 
@@ -10,6 +11,7 @@ from logic.upkeep import Due
 from screens.due import DueCard, open_due
 from screens.page import AppPage
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Row, Section
 from screens.words import STANDING
 from screens.words.checks import due_name, due_when
@@ -33,18 +35,25 @@ class DuePage(AppPage):
         self.summary = f"{len(due)} due." if due else "Nothing is due."
         if not upcoming:
             self.summary = "Nothing is due. Rules begin with the first tension, build or ride in the log."
-        self.cards.clear_widgets()
-        self.rows.clear_widgets()
-        for one in due:
-            card = DueCard(one, due_name(one, self.state.saved.sides), due_when(one, self.style))
-            card.more = self._source(one)
-            card.bind(on_check=lambda _, one=one: open_due(self, one))
-            card.bind(on_later=lambda _, one=one: self._later(one))
-            card.bind(on_all=lambda _, one=one: open_due(self, one))
-            self.cards.add_widget(card)
         rest = [one for one in upcoming if not one.due]
+        refill(self.cards, self._content(due), lambda: [self._card(one) for one in due])
+        refill(self.rows, self._content(rest), lambda: self._next_rows(rest))
+
+    def _content(self, wanted: Iterable[Due]) -> list[tuple[str, str, str]]:
+        sides = self.state.saved.sides
+        return [(one.key, due_name(one, sides), due_when(one, self.style)) for one in wanted]
+
+    def _card(self, one: Due) -> DueCard:
+        card = DueCard(one, due_name(one, self.state.saved.sides), due_when(one, self.style))
+        card.more = self._source(one)
+        card.bind(on_check=lambda *_: open_due(self, one))
+        card.bind(on_later=lambda *_: self._later(one))
+        card.bind(on_all=lambda *_: open_due(self, one))
+        return card
+
+    def _next_rows(self, rest: list[Due]) -> Iterator[Row | Section]:
         if rest:
-            self.rows.add_widget(Section(title="Next"))
+            yield Section(title="Next")
         for one in rest:
             row = Row(
                 title=due_name(one, self.state.saved.sides),
@@ -53,7 +62,7 @@ class DuePage(AppPage):
                 icon="clock",
             )
             row.bind(on_release=partial(self._open, one))
-            self.rows.add_widget(row)
+            yield row
 
     def _open(self, one: Due, *_: object) -> None:
         open_due(self, one)

@@ -1,5 +1,6 @@
 """One entry of the log: all of it, what it was before a correction, and what can be done with it."""
 
+from collections.abc import Iterator
 from typing import Any
 
 from kivy.metrics import dp
@@ -10,6 +11,7 @@ from screens.page import AppPage
 from screens.state import Undo
 from screens.widgets.bar import Bar
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Foot, Row, Section
 from screens.words.log import KINDS, entry_lines, entry_words
 
@@ -40,19 +42,24 @@ class EntryPage(AppPage):
         self.when = f"{record.at:%Y-%m-%d %H:%M}, entry {record.id}."
         board = self.state.store.board(record.board)
         self.whose = f"Board: {board.name}." if board is not None else ""
-        self.lines.clear_widgets()
-        for label, value in entry_lines(record, self.style):
-            self.lines.add_widget(Row(title=label, value=value, chevron=False))
-        self.before.clear_widgets()
-        versions = self.state.store.versions(record.id)
-        if len(versions) > 1:
-            self.before.add_widget(Section(title="As it was before"))
-        for old in versions[:-1]:
-            title, _, icon = entry_words(old, self.style)
-            self.before.add_widget(
-                Row(title=title, detail=f"{old.at:%Y-%m-%d %H:%M}", icon=icon, chevron=False)
-            )
+        lines = list(entry_lines(record, self.style))
+        refill(
+            self.lines,
+            lines,
+            lambda: [Row(title=label, value=value, chevron=False) for label, value in lines],
+        )
+        before = [
+            (f"{old.at:%Y-%m-%d %H:%M}", *entry_words(old, self.style))
+            for old in self.state.store.versions(record.id)[:-1]
+        ]
+        refill(self.before, before, lambda: self._old_rows(before))
         self._show_foot(record)
+
+    def _old_rows(self, before: list[tuple[str, str, str, str]]) -> Iterator[Row | Section]:
+        if before:
+            yield Section(title="As it was before")
+        for when, title, _, icon in before:
+            yield Row(title=title, detail=when, icon=icon, chevron=False)
 
     def _show_foot(self, record: Record) -> None:
         foot = Foot(padding=(0, dp(8)))

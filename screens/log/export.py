@@ -1,5 +1,6 @@
 """Copies out of the app: the log as a table, the build sheet as text or as a page with pictures."""
 
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 from typing import Any
 
@@ -8,11 +9,19 @@ from kivy.properties import ObjectProperty, StringProperty
 from logic.log_table import log_table
 from screens.page import AppPage
 from screens.phone.share import share
-from screens.sheet.content import sheet
+from screens.sheet.content import Part, sheet
 from screens.sheet.page import as_page
 from screens.sheet.text import as_text
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Row, Section
+
+
+def _rows(parts: Iterable[Part]) -> Iterator[Row | Section]:
+    for part in parts:
+        yield Section(title=part.title)
+        for label, value, known in part.lines:
+            yield Row(title=label, value=value, detail=known, chevron=False)
 
 
 class ExportPage(AppPage):
@@ -37,11 +46,8 @@ class ExportPage(AppPage):
 
     def refresh(self) -> None:
         """Show the sheet as it would be written now."""
-        self.rows.clear_widgets()
-        for part in sheet(self.state, self.style).parts:
-            self.rows.add_widget(Section(title=part.title))
-            for label, value, known in part.lines:
-                self.rows.add_widget(Row(title=label, value=value, detail=known, chevron=False))
+        parts = sheet(self.state, self.style).parts
+        refill(self.rows, parts, lambda: _rows(parts))
 
     def share_sheet(self) -> None:
         """Hand the sheet's text on."""

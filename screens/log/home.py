@@ -1,15 +1,18 @@
 """Log: what is due, then everything recorded, newest first, a page at a time."""
 
+from collections.abc import Iterator
 from functools import partial
 from typing import Any
 
 from kivy.clock import Clock
 from kivy.properties import BooleanProperty, ListProperty, NumericProperty, ObjectProperty, StringProperty
 
+from logic.upkeep import Due
 from screens.due import open_due
 from screens.log.filter import FilterPanel
 from screens.page import AppPage
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Row, Section
 from screens.widgets.text import width_of
 from screens.words.checks import due_name, due_when
@@ -78,19 +81,18 @@ class LogHome(AppPage):
         self.pair_need = sum(width_of(word, "strong", bold=True) + 60 for word in words) + 8
 
     def _show_lines(self, lines: list[tuple[int, str, str, str, str]]) -> None:
-        """Build the rows anew only when they differ: a page of rows is what takes time here."""
-        if lines == self.entries:
-            return
         self.entries = lines
-        self.rows.clear_widgets()
+        refill(self.rows, lines, lambda: self._entry_rows(lines))
+
+    def _entry_rows(self, lines: list[tuple[int, str, str, str, str]]) -> Iterator[Row | Section]:
         today = ""
         for number, title, detail, icon, day in lines:
             if day != today:
                 today = day
-                self.rows.add_widget(Section(title=day))
+                yield Section(title=day)
             row = Row(title=title, detail=detail, icon=icon)
             row.bind(on_release=partial(self._open_entry, number))
-            self.rows.add_widget(row)
+            yield row
 
     def _day(self, day: str) -> str:
         return "Today" if day == f"{self.state.clock():%Y-%m-%d}" else day
@@ -105,26 +107,25 @@ class LogHome(AppPage):
             self._show_due()
 
     def _show_due(self) -> None:
-        self.due.clear_widgets()
-        upcoming = self.state.upcoming
-        if not upcoming or len(self._before) > 1:
-            return
-        self.due.add_widget(Section(title="Due" if self.state.due else "Next"))
-        for one in upcoming[:2]:
-            row = Row(
-                title=due_name(one, self.state.saved.sides),
-                value=due_when(one, self.style),
-                icon="due" if one.due else "clock",
-                value_tone="bad" if one.due else "text",
-            )
-            row.bind(on_release=lambda _, one=one: open_due(self, one))
-            self.due.add_widget(row)
-        self._row(self.due, "All upkeep", f"{len(upcoming)} rules", "due", partial(self.shell.go, "log.due"))
+        upcoming = self.state.upcoming if len(self._before) == 1 else ()
+        sides = self.state.saved.sides
+        first = [(one, due_name(one, sides), due_when(one, self.style)) for one in upcoming[:2]]
+        content = (len(upcoming), [(one.key, one.due, name, when) for one, name, when in first])
+        refill(self.due, content, lambda: self._due_rows(first, len(upcoming)) if first else [])
 
-    def _row(self, column: Any, title: str, detail: str, icon: str, act: Any) -> None:  # noqa: ANN401
+    def _due_rows(self, first: list[tuple[Due, str, str]], rules: int) -> Iterator[Row | Section]:
+        yield Section(title="Due" if first[0][0].due else "Next")
+        for one, name, when in first:
+            row = Row(title=name, value=when)
+            row.icon, row.value_tone = ("due", "bad") if one.due else ("clock", "text")
+            row.bind(on_release=lambda _, one=one: open_due(self, one))
+            yield row
+        yield self._row("All upkeep", f"{rules} rules", "due", partial(self.shell.go, "log.due"))
+
+    def _row(self, title: str, detail: str, icon: str, act: Any) -> Row:  # noqa: ANN401  (a function)
         row = Row(title=title, detail=detail, icon=icon)
         row.bind(on_release=lambda *_: act())
-        column.add_widget(row)
+        return row
 
     def _show_filters(self) -> None:
         kind = "All kinds" if not self.kind else KINDS[self.kind]
@@ -139,11 +140,10 @@ class LogHome(AppPage):
             self._panel = None
 
     def _show_pager(self) -> None:
-        self.pager.clear_widgets()
-        if self._older:
-            self._row(self.pager, "Older entries", "", "open", self.older)
+        ways = [("Older entries", "", "open", self.older)] if self._older else []
         if len(self._before) > 1:
-            self._row(self.pager, "Newer entries", "", "shut", self.newer)
+            ways.append(("Newer entries", "", "shut", self.newer))
+        refill(self.pager, [title for title, *_ in ways], lambda: [self._row(*way) for way in ways])
 
     # What can be done
 

@@ -12,7 +12,7 @@ KINDS = [("note", "Note"), ("work", "Repair or work"), ("belt_fitted", "New belt
 PROMPTS = {
     "note": "Anything worth keeping.",
     "work": "What was repaired, renewed or changed.",
-    "belt_fitted": "A new belt begins its re-checks anew: first ride, 10 km, 50 km.",
+    "belt_fitted": "A new belt begins its re-checks anew: first ride, 10\u00a0km, 50\u00a0km.",
 }
 
 

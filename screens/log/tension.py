@@ -8,15 +8,17 @@ from kivy.properties import ListProperty, ObjectProperty, StringProperty
 from logic.answers.belt_history import BeltHistory, Point, belt_history
 from logic.answers.reading import Item, Open, Result
 from logic.store import Record
+from logic.units import GAP
 from screens.page import AppPage
+from screens.ride.readings import SHOWN, readings
 from screens.widgets.chart import Curve, Mark
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Row
 from screens.words import offer, refusal, sureness
 from screens.words.belt import BENCH, SHORT_WAY
 from screens.words.tension import ago, tension_text
 
-SHOWN = 200
 DAY = 86400.0
 LISTED = 12
 
@@ -60,7 +62,7 @@ class TensionHistory(AppPage):
     def refresh(self) -> None:
         """Show the readings since the belt was fitted, over the way or, without rides, over days."""
         fitted = self.state.last("belt_fitted", belt=self.side)
-        records = self._records(fitted)
+        records = readings(self.state, self.side, since=fitted)
         rides = self._rides()
         begin = fitted.at if fitted is not None else records[0].at if records else self.state.clock()
         ran = sum(way for at, way in rides if at >= begin)
@@ -79,19 +81,6 @@ class TensionHistory(AppPage):
         self._show_chart(points, by_way)
         self._show_trend(by_way, len(points))
         self._show_entries(fitted, records)
-
-    def _records(self, fitted: Record | None) -> list[Record]:
-        found = []
-        for record in self.state.store.page(self.state.saved.id, kind="tension", limit=SHOWN):
-            body = record.body
-            if body["belt"] != self.side or not body.get("tension") or not body.get("error"):
-                continue
-            # A pluck that was never set against a pull has a tension of its own kind.
-            if body.get("method") == "pluck" and not body.get("calibrated"):
-                continue
-            if fitted is None or record.id > fitted.id:
-                found.append(record)
-        return found[::-1]
 
     def _rides(self) -> list[tuple[datetime, float]]:
         page = self.state.store.page(self.state.saved.id, kind="ride", limit=SHOWN)
@@ -138,7 +127,7 @@ class TensionHistory(AppPage):
             self.trend = "No fall that is larger than the error of the readings."
         else:
             each = style.number(trend.fall * (10000.0 if by_way else 30000.0), "force", 2)
-            self.trend = f"Falls by {each} in {'10 km' if by_way else '30 days'}, if nothing was moved."
+            self.trend = f"Falls by {each} in {f'10{GAP}km' if by_way else '30 days'}, if nothing was moved."
         if not by_way and isinstance(left, Result):
             self.left.label, self.left.value = BENCH["left"], style.plain(max(left.value, 0.0) / 1000.0, 2)
             self.left.unit, self.left.detail, self.left.has_working = (
@@ -170,17 +159,17 @@ class TensionHistory(AppPage):
             self.shell.go("working", item=item, label=BENCH[name])
 
     def _show_entries(self, fitted: Record | None, records: list[Record]) -> None:
-        self.entries.clear_widgets()
+        lines = []
         for record in records[: -LISTED - 1 : -1]:
             way = SHORT_WAY.get(record.body.get("method", ""), "")
             when = ago(record.at, self.state.clock())
-            self.entries.add_widget(
-                Row(title=tension_text(record, self.style), detail=f"{when}, {way}", chevron=False)
-            )
+            lines.append((tension_text(record, self.style), f"{when}, {way}", ""))
         if fitted is not None:
-            self.entries.add_widget(
-                Row(title="New belt", detail=ago(fitted.at, self.state.clock()), icon="save", chevron=False)
-            )
+            lines.append(("New belt", ago(fitted.at, self.state.clock()), "save"))
+        refill(self.entries, lines, lambda: [self._row(*line) for line in lines])
+
+    def _row(self, title: str, detail: str, icon: str) -> Row:
+        return Row(title=title, detail=detail, icon=icon, chevron=False)
 
 
 load_kv(__file__)

@@ -13,9 +13,9 @@ from screens.words.packs import CHARGING
 
 
 class ChargingPage(FiguresPage):
-    """Amps into each cell first, then temperature and charge, then time and energy. A wrong charger stops it all."""
+    """How long it takes first, then temperature and charge, then amps and energy. A wrong charger stops it all."""
 
-    HEAD = "cell_amps"
+    HEAD = "time"
     LABELS = CHARGING
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "time": "Constant current, then constant voltage: the last tenth is slow.",

@@ -3,7 +3,7 @@
 from typing import Any
 
 from logic.answers.joining import PARALLEL, SECOND, SERIES, Joining, joining, like
-from logic.answers.reading import Item, Open
+from logic.answers.reading import Item, Open, Result
 from logic.board import Board, Value
 from screens.figures import FiguresPage
 from screens.inputs import Inputs
@@ -35,7 +35,6 @@ class JoiningPage(FiguresPage):
         "allowed": "50 mV for each cell in series, or less where the lower pack's charge limit says so.",
         "current": "From the fuller pack into the lower one, through both and the leads.",
         "settles": "Until a twentieth of the current is left. It is not over at once.",
-        "full_in_series": "Below what the controller and its capacitors stand.",
     }
     INPUTS = SecondPack
     CONTROLS = ("ask.way", "ask.first_volts", "ask.second_volts")
@@ -77,10 +76,23 @@ class JoiningPage(FiguresPage):
         super().show_figures()
 
     def detail(self, name: str, item: Item) -> str:
-        """Say that meter readings grow old."""
+        """Say that meter readings grow old, and what the controller stands."""
+        if name == "full_in_series" and isinstance(item, Result):
+            return self._against_the_controller(item.value)
         if name == "apart":
             return "" if isinstance(item, Open) and item.missing else "Readings count for half an hour."
+        apart = self.answer.items.get("apart") if self.answer is not None else None
+        if name == "allowed" and self.answer.outcome is not None and isinstance(apart, Result):
+            # A difference that is too large stops the page before it comes to this.
+            return f"{self.style.number(apart.value, 'voltage')} apart as measured: they may be joined."
         return super().detail(name, item)
+
+    def _against_the_controller(self, full: float) -> str:
+        limit = self.board.controller.voltage_limit
+        if limit is None:
+            return "The limit of the controller is not entered: look at its sheet."
+        stands = self.style.typed(float(limit.si), "voltage")
+        return f"The controller stands {stands}: {'too much' if full > float(limit.si) else 'not above it'}."
 
     def show(self, answer: Joining) -> None:
         """Show the rules of the way, in order; their hazard words stand in the notice, once."""

@@ -79,7 +79,7 @@ class RangePage(FiguresPage):
         """Draw range over speed on the level and on climbs."""
         style, chart = self.style, self.chart
         chart.x_title = f"Speed, {style.shown(1.0, 'speed').unit}"
-        chart.y_title = f"Range, {style.shown(1.0, 'distance').unit}"
+        chart.y_title = f"As modelled, {style.shown(1.0, 'distance').unit}"
         chart.empty_text = "The chart needs the values that are missing above."
         chart.lines = tuple(
             Curve(

@@ -12,6 +12,7 @@ from screens.widgets.result import Result as ResultCard
 from screens.widgets.row import Row
 from screens.widgets.stepper import Stepper
 from screens.widgets.text import Text
+from screens.words import sureness
 from screens.words.packs import WIRE, WIRING
 
 
@@ -54,7 +55,8 @@ class WiringPage(FiguresPage):
         )
         self.controls.add_widget(self.gauge)
         self.verdict = Text(bold=True)
-        self.fuse = ResultCard(label="Fuse", has_working=False)
+        self.fuse = ResultCard(label=WIRING["fuse"])
+        self.fuse.bind(on_open=lambda *_: self.open_working("fuse"))
         self.fuse_text = Text(tone="second")
         for widget in (self.verdict, self.fuse, self.fuse_text):
             self.picture.add_widget(widget)
@@ -65,6 +67,10 @@ class WiringPage(FiguresPage):
     def work_out(self, board: Board) -> Wiring:
         """Return the figures of lead, fuse and spark."""
         return wiring(board, self.asking)
+
+    def label(self, name: str) -> str:
+        """Return the label of a result, the fuse's among them."""
+        return WIRING[name]
 
     def detail(self, name: str, item: Item) -> str:
         """Say what the riding current is made of."""
@@ -94,13 +100,15 @@ class WiringPage(FiguresPage):
         self.verdict.text = (WIRE.get(answer.wire, "") + enough).strip()
         fuse = answer.fuse
         if fuse is None or not fuse.fits:
-            self.fuse.value, self.fuse.unit = "–", ""
+            self.fuse.value, self.fuse.unit, self.fuse.standing = "–", "", ""
+            self.fuse.has_working = fuse is not None
             self.fuse.detail = "No fuse fits." if fuse else "Needs the lead, the pack and the battery limit."
             self.fuse_text.text = ""
             return
         low, high = (style.shown(end, "current") for end in (fuse.low, fuse.high))
-        self.fuse.value, self.fuse.unit = f"{low.number} to {high.number}", high.unit
-        self.fuse.detail = "Above the battery limit and the ride, below what the wire stands."
+        self.fuse.value, self.fuse.unit = f"over {low.number}, to {high.number}", high.unit
+        self.fuse.detail = "More than the battery limit and the ride ask, no more than the wire stands."
+        self.fuse.standing, self.fuse.has_working = sureness(answer.items["fuse"]), True
         self.fuse_text.text = (
             f"At least {style.number(fuse.voltage, 'voltage')} DC, able to break"
             f" {style.number(fuse.interrupt, 'current')}. It protects the wire against a short;"

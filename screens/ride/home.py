@@ -3,54 +3,78 @@
 from functools import partial
 from typing import Any
 
-from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
+from kivy.properties import NumericProperty, ObjectProperty, StringProperty
 
+from logic.ledger import ride_open
 from logic.upkeep import Due
 from screens.due import DueCard, open_due
 from screens.page import AppPage
 from screens.ride import pack_state  # noqa: F401  (home.kv names its class)
+from screens.ride.holds import pack_held
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Foot, Row
-from screens.words.checks import due_name, due_when
+from screens.widgets.text import width_of
+from screens.words.checks import due_name, due_when, items_text, size_text
 from screens.words.tension import ago, tension_text
 
-REST = (
-    ("All checks", "After a crash, after water, storage", "checklist", "ride.lists", {}),
-    ("Add a ride", "Distance, energy or volts", "road", "log.ride", {}),
-)
+ALL_CHECKS = ("All checks", "After a crash, after water, storage", "checklist", "ride.lists", {})
+ADD_RIDE = ("Add a ride", "Distance, energy or volts", "road", "log.ride", {})
 """What else can be done from here: title, detail, picture, page and what it is asked for."""
 
 
 class RideHome(AppPage):
-    """Where the app opens. Without any board it offers three equal ways to begin."""
+    """Where the app opens. Without any board it offers three equal ways to begin.
 
-    begun = BooleanProperty(defaultvalue=False)
+    `mode` is "begin" without a board, "out" while the pack is out of use, "riding" while a ride waits to be
+    entered, else "ready".
+    """
+
+    mode = StringProperty()
     belts = StringProperty()
     notice = ObjectProperty()
     packs = ObjectProperty()
     pack = StringProperty()
+    before_size = StringProperty()
+    after_size = StringProperty()
+    pair_need = NumericProperty()
     due_slot = ObjectProperty()
     rest_slot = ObjectProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Name the place."""
-        self._shows: bool | None = None
-        self._due_shown: list[tuple[str, str, str]] = []
         super().__init__(*args, title="Ride", **kwargs)
         self.state.bind(upcoming=self._changed)
 
     def refresh(self) -> None:
-        """Show what is known of the belts."""
-        self.begun = not self.state.is_scratch
-        self.belts = "\n".join(self._belt_line(side) for side in self.state.saved.sides) if self.begun else ""
+        """Show what is known of the board, and what can be done with it as it stands."""
+        state = self.state
+        begun = not state.is_scratch
+        self.belts = "\n".join(self._belt_line(side) for side in state.saved.sides) if begun else ""
         self.notice.refresh()
         self.packs.refresh()
-        self.pack = self._pack_line() if self.begun else ""
+        self.pack = self._pack_line() if begun else ""
+        before, after = state.checklist("before_ride"), state.checklist("after_ride")
+        self.before_size = size_text(len(before.items), before.seconds)
+        self.after_size = items_text(len(after.items))
+        self.pair_need = (
+            sum(width_of(word, "strong", bold=True) + 32 for word in ("Add a ride", "AFTER-RIDE")) + 8
+        )
+        self._take_mode()
         self._show_due()
         self._show_rest()
-        if self._shows != self.begun:
-            self._shows = self.begun
-            self.foot = TaskFoot(page=self) if self.begun else BeginFoot(page=self)
+
+    def _take_mode(self) -> None:
+        state = self.state
+        mode = "begin" if state.is_scratch else "out" if pack_held(state) else "ready"
+        if mode == "ready" and ride_open(
+            state.last("check", base="before_ride"), state.last("ride"), state.clock()
+        ):
+            mode = "riding"
+        if self.mode != mode:
+            self.mode = mode
+            feet = {"begin": BeginFoot, "out": OutFoot, "riding": RidingFoot, "ready": TaskFoot}
+            self.foot = feet[mode](page=self)
 
     def _belt_line(self, side: str) -> str:
         record = self.state.last("tension", belt=side)
@@ -68,33 +92,41 @@ class RideHome(AppPage):
 
     def _show_due(self) -> None:
         """Show the one thing that is most overdue."""
-        due = self.state.due if self.begun else ()
+        due = self.state.due if self.mode != "begin" else ()
         shown = [(one.key, one.subject, due_when(one, self.style)) for one in due]
-        if shown == self._due_shown:
-            return
-        self._due_shown = shown
-        self.due_slot.clear_widgets()
-        if due:
-            card = DueCard(due[0], due_name(due[0], self.state.saved.sides), due_when(due[0], self.style))
-            card.more = f"{len(due) - 1} more due" if len(due) > 1 else ""
-            card.bind(on_check=lambda *_: open_due(self, due[0]))
-            card.bind(on_later=lambda *_: self._later(due[0]))
-            card.bind(on_all=lambda *_: self.shell.go("log.due"))
-            self.due_slot.add_widget(card)
+        refill(self.due_slot, (self.mode, shown), lambda: [self._due_widget(due)] if due else [])
+
+    def _due_widget(self, due: tuple[Due, ...]) -> Row | DueCard:
+        name, when = due_name(due[0], self.state.saved.sides), due_when(due[0], self.style)
+        if self.mode == "out":
+            row = Row(title=f"Due: {name}", detail=when, icon="due")
+            row.bind(on_release=lambda *_: open_due(self, due[0]))
+            return row
+        card = DueCard(due[0], name, when)
+        card.more = f"{len(due) - 1} more due" if len(due) > 1 else ""
+        card.bind(on_check=lambda *_: open_due(self, due[0]))
+        card.bind(on_later=lambda *_: self._later(due[0]))
+        card.bind(on_all=lambda *_: self.shell.go("log.due"))
+        return card
 
     def _later(self, due: Due) -> None:
         self.shell.go("log.snooze", rule=due.key, label=due.name, stop=due.stop)
 
     def _show_rest(self) -> None:
-        if self._shows == self.begun:
-            return
-        self.rest_slot.clear_widgets()
-        if not self.begun:
-            return
-        for title, detail, icon, page, args in REST:
-            row = Row(title=title, detail=detail, icon=icon)
-            row.bind(on_release=partial(self._go, page, args))
-            self.rest_slot.add_widget(row)
+        """List what has no bar: while the pack is out of use, the checks as well."""
+        checks = (
+            ("Pre-ride", self.before_size, "checklist", "ride.run", {"list": "before_ride"}),
+            ("After-ride", self.after_size, "checklist", "ride.run", {"list": "after_ride"}),
+            ("Tension check", "about 1 minute", "gauge", "ride.tension", {}),
+        )
+        ready = (ALL_CHECKS, ADD_RIDE)
+        wanted = {"begin": (), "ready": ready, "riding": (ALL_CHECKS,), "out": (*checks, *ready)}[self.mode]
+        refill(self.rest_slot, wanted, lambda: [self._row(*one) for one in wanted])
+
+    def _row(self, title: str, detail: str, icon: str, page: str, args: dict[str, str]) -> Row:
+        row = Row(title=title, detail=detail, icon=icon)
+        row.bind(on_release=partial(self._go, page, args))
+        return row
 
     def _go(self, page: str, args: dict[str, str], *_: object) -> None:
         self.shell.go(page, **args)
@@ -121,6 +153,14 @@ class RideFoot(Foot):
 
 class TaskFoot(RideFoot):
     """The tasks, the most used lowest."""
+
+
+class RidingFoot(RideFoot):
+    """The same while a ride waits to be entered: that stands beside what follows a ride."""
+
+
+class OutFoot(RideFoot):
+    """The one thing to do with a pack that is out of use."""
 
 
 class BeginFoot(RideFoot):

@@ -15,6 +15,7 @@ from screens.page import AppPage
 from screens.widgets.bar import Bar
 from screens.widgets.load import load_kv
 from screens.widgets.notice import Notice
+from screens.widgets.refill import refill
 from screens.widgets.row import Foot, Row
 from screens.words.checks import REFUSALS
 
@@ -47,10 +48,18 @@ class NotRight(AppPage):
         self.signs, self.sign = list(item.signs), ""
         self.writing.text = self.state.typed.get(self._typed_key, "")
         self.sentence = ""
-        self.notice.clear_widgets()
-        if item.hazard:
-            self.notice.add_widget(Notice(word=item.word, text=item.hazard))
         self._show_links(item)
+        self._show_stop(item)
+
+    def _show_stop(self, item: Item) -> None:
+        """Show the hazard and the ways on: a stop sign makes the item a stop item."""
+        dangerous = bool(item.hazard) and (item.stops(self.sign) or not item.stop_signs)
+        hazard = (item.word, item.hazard) if dangerous else None
+        new = refill(
+            self.notice, hazard, lambda: [Notice(word=item.word, text=item.hazard)] if dangerous else []
+        )
+        if new and dangerous:
+            self.scroll.scroll_y = 1
         self._show_foot(item)
 
     def _show_links(self, item: Item) -> None:
@@ -74,7 +83,7 @@ class NotRight(AppPage):
     def _show_foot(self, item: Item) -> None:
         foot = Foot(padding=(0, dp(8)), spacing=dp(16))
         bars = [(self.session.of.halt, "bad-outline", self.stop, False)]
-        if not item.stop:
+        if not item.stops(self.sign):
             bars.append(("Note it and go on", "plain", self.note_it, False))
         bars.append(("FIXED: CHECK IT AGAIN", "main", self.shell.back, True))
         for text, kind, act, tall in bars:
@@ -98,6 +107,7 @@ class NotRight(AppPage):
     def choose(self, sign: str) -> None:
         """Take up a sign."""
         self.sign, self.sentence = sign, ""
+        self._show_stop(self.session.of.item(self.args["item"]))
 
     def _on_text(self, _writing: object, text: str) -> None:
         self.sentence = ""
@@ -121,7 +131,7 @@ class NotRight(AppPage):
 
     def _say(self, state: str) -> bool:
         try:
-            self.session.answer(self.args["item"], state, note=self.note)
+            self.session.answer(self.args["item"], state, note=self.note, sign=self.sign)
         except InputError as problem:
             self.sentence = REFUSALS.get(problem.reason, "This item has been answered already.")
             return False

@@ -1,35 +1,29 @@
 """One item of a checklist at a time, large: what to do, what good looks like, and a button that says so."""
 
-from functools import partial
 from typing import Any
 
 from kivy.clock import Clock
 from kivy.properties import BooleanProperty, ListProperty, NumericProperty, ObjectProperty, StringProperty
 
-from logic.answers.checks import figures, snapshot, volts_fault
-from logic.answers.reading import Open, Result
-from logic.board import Field, Option, Value, board_fields
+from logic.answers.checks import snapshot
 from logic.checks.lists import Item
 from logic.checks.run import ASIDE, RIGHT
 from logic.checks.session import Session
-from logic.tables import sources
 from screens.entry import Entry
 from screens.page import AppPage
-from screens.phone import awake, haptics, speech
-from screens.ride.picture import fill_drive
-from screens.widgets.drive_drawing import DriveDrawing
+from screens.phone import awake, haptics
+from screens.ride.aloud import Aloud
+from screens.ride.run_card import RunCard  # noqa: F401  (run.kv names it)
+from screens.ride.run_figures import said_of
+from screens.ride.run_foot import AskFoot, BrokenFoot, RunFoot, RunFootBase
+from screens.ride.run_value import RunValue
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
-from screens.widgets.notice import Notice
-from screens.widgets.result import Result as ResultCard
-from screens.widgets.row import Foot, Row
+from screens.widgets.refill import refill
+from screens.widgets.row import Row
 from screens.widgets.text import width_of
-from screens.words import KNOWN, offer, refusal, sureness
-from screens.words.checks import FIGURES, REFUSALS, broke_off, size_text
-from screens.words.spoken import spoken
-from screens.words.tension import tension_text
+from screens.words.checks import broke_off, items_text, size_text
 
-VOLTS = Field("check.volts", "Pack volts", "number", 0, "", quantity="voltage", low=1.0, high=150.0)
 CARD_LOCK = 0.35
 """Seconds after a card changes in which a tap counts for nothing: it was meant for the card before."""
 
@@ -39,56 +33,30 @@ class RunPage(AppPage):
 
     states = ListProperty()
     place_text = StringProperty()
-    must = StringProperty()
-    action = StringProperty()
-    how = StringProperty()
-    wanted = StringProperty()
-    tool = StringProperty()
-    before = StringProperty()
-    why = StringProperty()
-    why_open = BooleanProperty(defaultvalue=False)
-    source = StringProperty()
-    hint = StringProperty()
     problem = StringProperty()
     right_text = StringProperty()
-    right_detail = StringProperty()
     can_right = BooleanProperty(defaultvalue=True)
     first_text = StringProperty()
     second_text = StringProperty()
     pair_need = NumericProperty()
-    big = BooleanProperty(defaultvalue=False)
-    saying = BooleanProperty(defaultvalue=False)
-    asking = BooleanProperty(defaultvalue=False)
-    care = ObjectProperty()
-    flow = ObjectProperty()
-    links = ObjectProperty()
-    drawing = ObjectProperty()
+    card = ObjectProperty()
     more = ObjectProperty()
-    why_slot = ObjectProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Build without the four places: a run is worked through, then left."""
         self.session: Session | None = None
-        self._left_for: set[str] = set()
-        self._value: Value | None = None
+        self._left: dict[str, object] = {}
         self._shown = ""
         self._locked = 0.0
         self._broken = False
-        self._foot_kind = ""
-        self.entry = Entry()
-        self.entry.bind(
-            on_value=lambda _, value: self._hold(value),
-            on_empty=lambda *_: self._hold(None),
-            on_wrong=lambda *_: self._hold(None),
-            on_typed=lambda _, text: self.state.note_typed(self._typed_key, text),
-            on_enter=lambda *_: self.right(),
-        )
-        self._why_row = self._row("Why this item", "open", self.toggle_why, chevron=False)
+        self.asked = RunValue(self._asked_changed, self.right)
+        self.asked.entry.bind(on_typed=lambda _, text: self.state.note_typed(self._typed_key, text))
+        self.aloud = Aloud(self, self._words, self._hint)
         self._more_rows = (
             self._row("Put aside for now", "clock", self.set_aside, detail="The closing card says so."),
             self._row("The whole list", "checklist", self.open_list),
             self._row("Bench view", "view", self.toggle_big),
-            self._row("Say items aloud", "say", self.toggle_say),
+            self._row("Say items aloud", "say", self.aloud.toggle),
         )
         super().__init__(*args, nav=False, chip=False, **kwargs)
 
@@ -107,8 +75,8 @@ class RunPage(AppPage):
         self.session = Session(self.state.store, self.state.saved.id, of, self.state.clock)
         self.title = of.title
         self._broken, self._shown, self.problem = False, "", ""
-        back_again = key in self._left_for
-        self._left_for.discard(key)
+        # The same step of the way, not another one to the same list: one that was left is not gone on with unasked.
+        back_again = self._left.pop(key, None) is self.shell.trail[-1]
         if self.session.age == "none" or not (self.session.under_way.answers or back_again):
             self.session.begin()
         elif self.session.age == "lapsed":
@@ -153,10 +121,15 @@ class RunPage(AppPage):
 
     def leave_for(self, page: str, **args: Any) -> None:  # noqa: ANN401  (each page names its own)
         """Open another page from an item; coming back from it is no interruption."""
-        self._left_for.add(self.args["list"])
+        self._left[self.args["list"]] = self.shell.trail[-1]
         self.shell.go(page, **args)
 
     # The answers
+
+    @property
+    def entry(self) -> Entry:
+        """Return where the value of an item is typed."""
+        return self.asked.entry
 
     @property
     def item(self) -> Item | None:
@@ -180,16 +153,10 @@ class RunPage(AppPage):
         item = self.item
         if item is None or self._broken:
             return
-        if item.ask and self._value is None:
-            self.entry.leave()
-            return
-        if not self._free():
-            return
-        value = self._value.si if item.ask and self._value is not None else None
-        if item.ask == "volts" and (fault := volts_fault(item, float(value), self.state.saved)):
-            self.problem = REFUSALS[fault]
-            return
-        self._answer(RIGHT, value=value)
+        if not self.asked.ready:
+            self.asked.insist()
+        elif self._free():
+            self._answer(RIGHT, value=self.asked.value)
 
     def set_aside(self) -> None:
         """Leave an item that is no stop item for another day."""
@@ -224,10 +191,8 @@ class RunPage(AppPage):
         else:
             self.shell.replace("ride.run_over", list=self.args["list"])
 
-    def _hold(self, value: Value | None) -> None:
-        self._value = value
-        self.problem = ""
-        self.can_right = value is not None or not self.asking
+    def _asked_changed(self) -> None:
+        self.can_right, self.problem = self.asked.ready, self.asked.problem
 
     # What is shown
 
@@ -235,7 +200,6 @@ class RunPage(AppPage):
         """Show the item in front, or where the run was broken off."""
         if self.session is None:
             return
-        self.big, self.saying = self.state.person.bench, self.state.person.say
         run = self.session.under_way
         self.states = [self._state(key) for key in run.order]
         self.place_text = f"{min(run.place + 1, len(run.order))} of {len(run.order)}"
@@ -247,15 +211,14 @@ class RunPage(AppPage):
         if item is None:
             return
         fresh = self._shown != item.key
-        self.why_open = self.why_open and not fresh
         self._shown = item.key
-        self._show_words(item)
-        self._show_figures(item)
-        self._show_links(item)
-        self._show_picture(item)
+        note = self.session.noted_before(item)
+        before = f"Last time: {note}" if note else ""
+        self.card.show(item, before, big=self.state.person.bench, fresh=fresh)
+        self._show_more(item)
         self._show_foot(item, fresh=fresh)
-        if fresh and self.saying:
-            self.say()
+        if fresh:
+            self.aloud.on_its_own()
 
     def _state(self, key: str) -> str:
         run = self.session.under_way
@@ -266,178 +229,49 @@ class RunPage(AppPage):
 
     def _show_broken(self) -> None:
         run = self.session.under_way
-        self.must = self.how = self.tool = self.before = self.why = self.source = self.hint = ""
-        self.action = self._where()
         at = f"Next: {self.session.of.item(run.at).action}." if run.at else "Only the sign-off is left."
         size = size_text(len(run.order), self.session.of.seconds)
-        self.wanted = f"{at} All in all {size}. What was answered is kept."
-        self.why_open = False
-        for column in (self.care, self.flow, self.links, self.drawing, self.more, self.why_slot):
-            column.clear_widgets()
+        self.card.tell(self._where(), f"{at} All in all {size}. What was answered is kept.")
+        refill(self.more, (), list)
         stale = self.session.age == "stale"
         self.first_text = "Go on" if stale else "Start again"
         self.second_text = "Start again" if stale else "Go on"
-        self._put_foot("broken", BrokenFoot)
+        self._put_foot(BrokenFoot)
 
-    def _show_words(self, item: Item) -> None:
-        of = self.session.of
-        self.must = "Must pass" if item.stop else ""
-        self.action, self.how = item.action, item.how
-        self.wanted = f"Wanted: {item.state[0].lower() + item.state[1:]}."
-        self.tool = f"Tool: {item.tool}." if item.tool and not self.big else ""
-        self.before = self._noted_before(item)
-        self.why = f"{item.why} If not: {item.fix[0].lower() + item.fix[1:]}" if item.fix else item.why
-        self.source = f"{sources()[item.source].title}, {item.where}" if item.source in sources() else ""
-        self._why_row.icon = "shut" if self.why_open else "open"
-        self._hang(self.why_slot, (self._why_row,) if self.why else ())
-        self.care.clear_widgets()
-        if item.care:
-            self.care.add_widget(Notice(word=item.care_word, text=item.care))
+    def _show_more(self, item: Item) -> None:
+        """Keep the same rows from card to card; a stop item cannot be put aside."""
         aside, whole, bench, aloud = self._more_rows
-        whole.detail = f"{len(of.items)} items"
-        bench.detail = "On: large text" if self.big else "Large text, read at arm's length"
-        aloud.detail = "On" if self.saying else "Off"
-        self._hang(self.more, (whole, bench, aloud) if item.stop else (aside, whole, bench, aloud))
-
-    def _hang(self, column: Any, rows: tuple[Row, ...]) -> None:  # noqa: ANN401  (a column)
-        """Put rows that are kept from card to card under a column, if they are not there already."""
-        if tuple(column.children[::-1]) != rows:
-            column.clear_widgets()
-            for row in rows:
-                column.add_widget(row)
-
-    def _noted_before(self, item: Item) -> str:
-        last = self.state.last("check", list=self.args["list"])
-        notes = dict(last.body.get("notes", ())) if last is not None else {}
-        note = notes.get(item.action, "")
-        return f"Last time: {note}" if note else ""
-
-    def _link(self, column: Any, title: str, detail: str, icon: str, act: Any) -> None:  # noqa: ANN401
-        row = Row(title=title, detail=detail, icon=icon)
-        row.bind(on_release=lambda *_: act())
-        column.add_widget(row)
-
-    def _show_figures(self, item: Item) -> None:
-        self.flow.clear_widgets()
-        board = self.state.saved
-        for name, found in figures(item.figures, board).items():
-            card = ResultCard(
-                label=FIGURES[name], compact=not self.big, has_working=isinstance(found, Result)
-            )
-            card.role = "big" if self.big else "value"
-            if isinstance(found, Result):
-                unit = self.state.person.scale_unit if name.startswith("pull") else ""
-                shown = self.style.shown(found.value, found.quantity, unit=unit)
-                card.value, card.unit, card.standing = shown.number, shown.unit, sureness(found)
-                card.bind(
-                    on_open=partial(self._on_card, found),
-                )
-            else:
-                card.value, card.detail = "–", self._open_words(found)
-            self.flow.add_widget(card)
-
-    def _open_words(self, found: Open) -> str:
-        return offer(found.missing) if found.missing else refusal(found.problem, self.style)
-
-    def _on_card(self, found: Result, *_: object) -> None:
-        self.leave_for("working", item=found, label=FIGURES[found.name])
-
-    def _show_links(self, item: Item) -> None:
-        self.links.clear_widgets()
-        for key in item.figures:
-            if key in board_fields() and self.state.saved.applies(board_fields()[key]):
-                self._board_row(board_fields()[key])
-        from screens.shell import PAGES  # noqa: PLC0415  (the shell imports the pages' packages)
-
-        if item.belt:
-            self._link(
-                self.links, "Tension check", self._belts(), "gauge", partial(self.leave_for, "ride.tension")
-            )
-        if item.joint and "bench.joint" in PAGES:
-            act = partial(self.leave_for, "bench.joint", joint=item.joint)
-            self._link(self.links, "Joint: torque and locker", "For this board", "bench", act)
-        if item.opens.startswith("list:"):
-            key = item.opens.removeprefix("list:")
-            title = self.state.lists()[key].title
-            act = partial(self.leave_for, "ride.run", list=key)
-            self._link(self.links, title, self._last_check(key), "checklist", act)
-        elif item.opens in PAGES:
-            title = OPENS.get(item.opens, "Open")
-            self._link(self.links, title, "", "", partial(self.leave_for, item.opens))
-
-    def _board_row(self, field: Field) -> None:
-        value = self.state.saved.value(field.key)
-        row = Row(title=field.label, value="not set")
-        if value is not None and field.kind == "choice":
-            row.value = field.option(str(value.si)).label
-        elif value is not None:
-            row.value = self.style.typed(float(value.si), field.quantity, value.typed_unit)
-        row.detail = "" if value is None else KNOWN.get(value.known, "")
-        row.bind(on_release=lambda *_: self.leave_for("board.value", key=field.key))
-        self.links.add_widget(row)
-
-    def _belts(self) -> str:
-        lines = []
-        for side in self.state.saved.sides:
-            record = self.state.last("tension", belt=side)
-            name = side.capitalize() if len(self.state.saved.sides) > 1 else "Belt"
-            lines.append(f"{name}: {tension_text(record, self.style) if record else 'not measured yet'}")
-        return ". ".join(lines)
-
-    def _last_check(self, key: str) -> str:
-        record = self.state.last("check", list=key)
-        return "Not run yet" if record is None else f"Last: {record.at:%Y-%m-%d %H:%M}"
-
-    def _show_picture(self, item: Item) -> None:
-        self.drawing.clear_widgets()
-        if item.picture == "drive" and not self.big:
-            picture = DriveDrawing(size_hint_y=None)
-            picture.bind(wanted_height=picture.setter("height"))
-            if fill_drive(picture, self.state.saved, self.style, self.state.person.scale_unit):
-                self.drawing.add_widget(picture)
+        person = self.state.person
+        whole.detail = items_text(len(self.session.of.items))
+        bench.detail = "On: large text" if person.bench else "Large text, read at arm's length"
+        aloud.detail = "On" if person.say else "Off"
+        rows = (whole, bench, aloud) if item.stop else (aside, whole, bench, aloud)
+        refill(self.more, item.stop, lambda: rows)
 
     # The foot
 
     def _show_foot(self, item: Item, *, fresh: bool) -> None:
-        self.asking = bool(item.ask)
         self.right_text = item.state.upper()
-        self.right_detail = ""
         words = ("Back one", "NOT RIGHT" if item.ask else "Say it")
         self.pair_need = sum(width_of(word, "strong", bold=True) + 80 for word in words) + 8
-        if item.ask:
-            self._put_foot("ask", AskFoot)
-            if fresh:
-                self._ask(item)
-        else:
-            self._put_foot("plain", RunFoot)
-        self.can_right = self._value is not None or not self.asking
-
-    def _ask(self, item: Item) -> None:
-        self._value = None
-        typed = self.state.typed.get(self._typed_key, "")
-        if item.ask == "choice":
-            options = tuple(Option(text, text) for text in item.options)
-            self.entry.ask(
-                Field("check.choice", item.action, "choice", 0, "", options=options), None, self.style
-            )
-        else:
-            self.entry.ask(VOLTS, Value(1.0, typed_unit="V"), self.style, typed)
+        self._put_foot(AskFoot if item.ask else RunFoot)
+        if fresh:
+            typed = self.state.typed.get(self._typed_key, "")
+            self.asked.ask(item, self.state.saved, self.style, typed)
+        self.can_right = self.asked.ready
 
     @property
     def _typed_key(self) -> str:
         return f"check/{self.args['list']}/{self._shown}"
 
-    def _put_foot(self, kind: str, made: type["RunFootBase"]) -> None:
-        if self._foot_kind != kind:
-            self._foot_kind = kind
-            if self.entry.parent is not None:
-                self.entry.parent.remove_widget(self.entry)
+    def _put_foot(self, made: type[RunFootBase]) -> None:
+        if type(self.foot) is not made:
             self.foot = made(page=self)
 
     @property
     def keypad(self) -> Keypad | None:
         """Return the keypad while a value is asked for."""
-        return self.entry.keypad if self._foot_kind == "ask" else None
+        return self.asked.entry.keypad if isinstance(self.foot, AskFoot) else None
 
     def press(self, name: str) -> bool:
         """Enter says that the item is as wanted; the keypad comes first."""
@@ -452,84 +286,22 @@ class RunPage(AppPage):
 
     def say(self) -> None:
         """Say the item aloud; where the phone cannot, say so on the card."""
-        item = self.item
-        if item is None:
-            return
-        parts = [
-            f"{item.care_word}. {item.care}" if item.care else "",
-            item.spoken or f"{item.action}. {item.state}.",
-        ]
-        for name, found in figures(item.figures, self.state.saved).items():
-            if isinstance(found, Result):
-                unit = self.state.person.scale_unit if name.startswith("pull") else ""
-                parts.append(f"{FIGURES[name]}: {self.style.shown(found.value, found.quantity, unit=unit)}.")
-        parts.append(f"{item.tool}." if item.tool else "")
-        self.hint = "" if speech.say(spoken(" ".join(part for part in parts if part))) else speech.NO_VOICE
+        self.aloud.say()
 
-    def toggle_say(self) -> None:
-        """Say each item as it comes, or no longer."""
-        self.state.set_person(say=not self.state.person.say)
-        if self.state.person.say:
-            self.say()
+    def _words(self) -> str:
+        item, state = self.item, self.state
+        return "" if item is None else said_of(item, state.saved, self.style, state.person.scale_unit)
+
+    def _hint(self, text: str) -> None:
+        self.card.hint = text
 
     def toggle_big(self) -> None:
         """Write for reading at arm's length, or as before."""
         self.state.set_person(bench=not self.state.person.bench)
 
-    def toggle_why(self) -> None:
-        """Tell why the item is there, or no longer."""
-        self.why_open = not self.why_open
-        self.refresh()
-
     def open_list(self) -> None:
         """Show all items with what was said of them."""
         self.leave_for("ride.run_list", list=self.args["list"])
-
-
-OPENS = {
-    "bench.faults": "Fault guide",
-    "bench.spares": "Tools and spares",
-    "bench.reach": "Screw reach",
-    "bench.belt": "Set a belt",
-    "bench.power": "First power: resistor and polarity",
-    "bench.controller": "What to set in the controller",
-    "ride.flight": "Pack for a flight: Wh and rules",
-    "board": "The board's values",
-}
-"""What a page that an item leads to is called here."""
-
-
-class RunFootBase(Foot):
-    """What can be said of an item."""
-
-    def __init__(self, page: RunPage, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
-        """Act on a page."""
-        self.page = page
-        super().__init__(**kwargs)
-
-
-class RunFoot(RunFootBase):
-    """Two answers, back and say it."""
-
-
-class AskFoot(RunFootBase):
-    """The same with a value to enter."""
-
-    def __init__(self, page: RunPage, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
-        """Take the page's entry in."""
-        super().__init__(page, **kwargs)
-        self.ids.slot.add_widget(page.entry)
-
-
-class BrokenFoot(RunFootBase):
-    """Go on or start again, the better one last."""
-
-    def act(self, text: str) -> None:
-        """Do what a bar says."""
-        if text == "Go on":
-            self.page.go_on()
-        else:
-            self.page.start_again()
 
 
 load_kv(__file__)

@@ -2,15 +2,28 @@
 
 from typing import Any
 
-from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
+from kivy.properties import NumericProperty, ObjectProperty, StringProperty
 
 from logic.answers.checks import snapshot
 from logic.checks.session import Session
 from logic.checks.verdict import STOPPED
+from logic.upkeep import Due
+from screens.due import open_due
 from screens.page import AppPage
+from screens.ride.holds import due_stops, pack_held, put_off
 from screens.widgets.load import load_kv
+from screens.widgets.refill import refill
 from screens.widgets.row import Foot, Row
-from screens.words.checks import check_text, due_name, due_when, headline, seconds_text
+from screens.widgets.text import width_of
+from screens.words.checks import (
+    check_text,
+    due_name,
+    due_when,
+    headline,
+    held_text,
+    not_yet_text,
+    seconds_text,
+)
 
 
 class RunOver(AppPage):
@@ -18,17 +31,21 @@ class RunOver(AppPage):
 
     headline = StringProperty()
     tone = StringProperty("text")
+    count = StringProperty()
     reason = StringProperty()
     who = StringProperty()
     fast = StringProperty()
-    signed = BooleanProperty(defaultvalue=False)
+    stop_text = StringProperty()
+    pair_need = NumericProperty()
     notes = ObjectProperty()
     due = ObjectProperty()
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Build without the four places."""
-        self._foot_for: bool | None = None
+        self._held = ""
+        self._stops: tuple[Due, ...] = ()
         super().__init__(*args, nav=False, chip=False, **kwargs)
+        self.state.bind(upcoming=self._changed)
 
     def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Show what came of the run."""
@@ -37,52 +54,93 @@ class RunOver(AppPage):
         self.session = Session(self.state.store, self.state.saved.id, of, self.state.clock)
         super().open(**args)
 
+    @property
+    def signed(self) -> bool:
+        """Tell whether the run is in the log already."""
+        return "row" in self.args
+
     def refresh(self) -> None:
         """Count."""
-        self.signed = "row" in self.args
-        self.notes.clear_widgets()
-        self.due.clear_widgets()
-        self.reason = self.fast = ""
+        self._held = pack_held(self.state)
+        self._stops = () if self.signed else due_stops(self.state, self.session.of)
+        self.count = self.reason = self.fast = ""
+        notes: list[list[str]] = []
         if self.signed:
-            body = self.state.store.entry(self.args["row"]).body
-            stopped = body["verdict"] == STOPPED
-            self.headline = body["halted"] if stopped else check_text(body)
-            self.tone = "bad" if stopped else "good"
-            self.reason = f"{body['stopped_by']}: {body['reason']}" if stopped else ""
-            self.who = f"Checked by you, {self.state.store.entry(self.args['row']).at:%H:%M}. In the log."
-            notes = body["notes"] if not stopped else []
+            notes = self._show_logged()
         elif self.session.run is not None:
-            found = self.session.verdict
-            items = {item.key: item for item in self.session.of.items}
-            self.headline = headline(found)
-            self.tone = "bad" if found.notes or found.aside else "good"
-            self.who = f"{seconds_text(found.seconds)}. Checked by you, {self.state.clock():%H:%M}."
-            self.fast = "Done fast: the log says so." if found.fast else ""
-            notes = [[items[key].action, note] for key, note in found.notes]
-        else:
-            notes = []
-        for action, note in notes:
-            self.notes.add_widget(Row(title=action, detail=note, icon="cross", chevron=False))
+            notes = self._show_found()
+        refill(self.notes, notes, lambda: [self._row(*note, "cross") for note in notes])
         self._show_due()
-        if self._foot_for != self.signed:
-            self._foot_for = self.signed
-            self.foot = SignedFoot(page=self) if self.signed else SignFoot(page=self)
+        self._show_foot()
+
+    def _show_logged(self) -> list[list[str]]:
+        """Show what is in the log; return its notes."""
+        record = self.state.store.entry(self.args["row"])
+        body = record.body
+        stopped = body["verdict"] == STOPPED
+        self.headline = body["halted"] if stopped else check_text(body)
+        self.tone = "bad" if stopped else "good"
+        self.reason = f"{body['stopped_by']}: {body['reason']}" if stopped else ""
+        self.who = f"Checked by you, {record.at:%H:%M}. In the log."
+        return [] if stopped else body["notes"]
+
+    def _show_found(self) -> list[list[str]]:
+        """Show what the run found, under what forbids riding; return its notes."""
+        found = self.session.verdict
+        items = {item.key: item for item in self.session.of.items}
+        count = headline(found)
+        first = held_text(self._held) if self._held else ""
+        if not first and self._stops:
+            first = not_yet_text([self._name(one) for one in self._stops])
+        self.headline, self.count = (first, count) if first else (count, "")
+        self.tone = "bad" if first or found.notes or found.aside else "good"
+        self.who = f"{seconds_text(found.seconds)}. Checked by you, {self.state.clock():%H:%M}."
+        self.fast = "Done fast: the log says so." if found.fast else ""
+        return [[items[key].action, note] for key, note in found.notes]
+
+    def _row(self, title: str, detail: str, icon: str) -> Row:
+        return Row(title=title, detail=detail, icon=icon, chevron=False)
+
+    def _name(self, one: Due) -> str:
+        return due_name(one, self.state.saved.sides)
 
     def _show_due(self) -> None:
-        sides = self.state.saved.sides
-        for one in self.state.due[:2]:
-            row = Row(
-                title=f"Due: {due_name(one, sides)}",
-                detail=due_when(one, self.style),
-                icon="due",
-                chevron=False,
-            )
-            self.due.add_widget(row)
+        """Show what is due, the stop items first, then what of them was put off and why."""
+        due = self._stops or self.state.due[:2]
+        shown = [(f"Due: {self._name(one)}", due_when(one, self.style), "due") for one in due]
+        if not self.signed:
+            shown += [
+                (f"Put off: {name}", reason, "clock") for name, reason in put_off(self.state, self.session.of)
+            ]
+        refill(self.due, shown, lambda: [self._row(*line) for line in shown])
+
+    def _show_foot(self) -> None:
+        self.stop_text = self._name(self._stops[0]) if self._stops else ""
+        self.pair_need = (
+            sum(width_of(word, "strong", bold=True) + 60 for word in ("Back one", "Put it off")) + 8
+        )
+        made = SignedFoot if self.signed else PackFoot if self._held else DueFoot if self._stops else SignFoot
+        if not isinstance(self.foot, made):
+            self.foot = made(page=self)
+
+    def do_due(self) -> None:
+        """Open the first check that stops this ride; the run waits here for its sign-off."""
+        if self._stops:
+            open_due(self, self._stops[0])
+
+    def put_due_off(self) -> None:
+        """Put it off, for a reason that goes into the log."""
+        if self._stops:
+            first = self._stops[0]
+            self.shell.go("log.snooze", rule=first.key, label=first.name, stop=True)
 
     def finish(self) -> None:
         """Write the log entry and go on to what belongs to the list, or back."""
-        of = self.session.of
-        self.session.finish(snapshot(self.state.saved))
+        state, of = self.state, self.session.of
+        if not pack_held(state) and due_stops(state, of):
+            self.refresh()
+            return
+        self.session.finish(snapshot(state.saved), pack_held(state), put_off(state, of))
         self.state.changed()
         if of.next:
             self.shell.replace(of.next)
@@ -113,6 +171,14 @@ class OverFoot(Foot):
 
 class SignFoot(OverFoot):
     """Sign it off, or go back."""
+
+
+class DueFoot(OverFoot):
+    """Do what is due first, or put it off with a reason; the sign-off comes after."""
+
+
+class PackFoot(OverFoot):
+    """What to do with the pack that is out of use, then sign off that nobody rides."""
 
 
 class SignedFoot(OverFoot):

@@ -47,19 +47,13 @@ def name(driver: Driver) -> None:
 
 
 def binned(driver: Driver) -> None:
-    """Put a board in the bin; the way back stays on the screen."""
+    """Put a board in the bin: the list of boards, with the way back."""
     state = driver.app.state
     state.choose(next(board.id for board in state.boards() if board.name == "Ferry"))
     driver.app.shell.go("board")
     driver.frame(2)
     driver.tap("Put in the bin")
     driver.settle()
-
-
-def binned_list(driver: Driver) -> None:
-    """Show the bin under the boards."""
-    binned(driver)
-    driver.tap("Boards")
 
 
 SCENES = (
@@ -70,5 +64,4 @@ SCENES = (
     Scene("boards", boards),
     Scene("board-name", name),
     Scene("board-binned", binned),
-    Scene("boards-bin", binned_list),
 )

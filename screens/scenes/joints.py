@@ -76,7 +76,7 @@ def value(name: str) -> Callable[[Driver], None]:
 
 
 def arm(driver: Driver) -> None:
-    """Type the arm of the hex key."""
+    """Type the arm of the key."""
     card("motor_face")(driver)
     driver.app.shell.go("bench.joint_value", key="person.key_arm")
     driver.frame(2)
@@ -104,7 +104,7 @@ def lookup_found(driver: Driver) -> None:
 
 
 def lookup_card(driver: Driver) -> None:
-    """Look up the motor face screw of the issue."""
+    """Look up a motor face screw: M4, 5 mm in 6061."""
     lookup(driver)
     driver.tap("Motor face screws")
     driver.tap("5 mm")
@@ -127,7 +127,7 @@ def reach(*lengths: str) -> Callable[[Driver], None]:
         driver.tap("Screw reach")
         for text in lengths:
             driver.type(text)
-            driver.key(9)
+            driver.key(13)
 
     return walk
 
@@ -173,4 +173,4 @@ def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
         if one.torque is None:
             yield f"{name}: {FEEL.get(one.feel, 'not known')}"
         else:
-            yield f"{name}: {set_text(one.torque, one.items['wrench_ceiling'].value, Style(), inch=False)}"
+            yield f"{name}: {set_text(one, Style(), inch=False)}"

@@ -183,9 +183,8 @@ def card(driver: Driver) -> None:
 def signs(driver: Driver) -> None:
     """Open the stop signs of a board that no other scene rides."""
     board(driver, "Lock-keeper")
-    driver.app.shell.place("ride")
-    driver.settle()
     clean(driver)
+    driver.app.shell.place("ride")
     driver.settle()
     driver.tap("Swollen or hot pack?")
 

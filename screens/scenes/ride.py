@@ -9,8 +9,8 @@ from logic.answers.reading import Result
 from logic.answers.tension import belt_plan
 from screens.driver import Driver
 from screens.scenes import FIXED, Scene
-from screens.scenes.packs import RIDE
-from screens.scenes.seed import aged, run_to, seed, session, show_run
+from screens.scenes.packs import RIDE, board, signs_out
+from screens.scenes.seed import aged, finished, run_to, seed, session, show_run
 from screens.words import Style
 from screens.words.tension import ITEMS
 
@@ -71,13 +71,20 @@ def saved(driver: Driver) -> None:
     in_window(driver)
     driver.tap("SAVE LEFT, GO TO RIGHT")
     driver.type("1.1")
-    driver.tap("SAVE RIGHT")
+    driver.tap("Save right as it is")
 
 
 def due(driver: Driver) -> None:
     """Show the one thing most overdue."""
     seed(driver)
     driver.settle()
+
+
+def riding(driver: Driver) -> None:
+    """Come back from a ride that is not entered yet."""
+    board(driver, "Weir")
+    finished(driver, "before_ride")
+    driver.app.shell.place("ride")
 
 
 def run(driver: Driver) -> None:
@@ -141,6 +148,14 @@ def problem_noted(driver: Driver) -> None:
     driver.tap("Note it and go on")
 
 
+def problem_sign(driver: Driver) -> None:
+    """Say what is not right of another item: a sign that ends the ride."""
+    run_to(driver, "before_ride", "mounts")
+    show_run(driver, "before_ride")
+    driver.tap("NOT RIGHT")
+    driver.tap("Screw missing")
+
+
 def run_all(driver: Driver) -> None:
     """Show all items of a run."""
     run_to(driver, "before_ride", "brake", noted="mounts")
@@ -160,14 +175,30 @@ def broken_off(driver: Driver) -> None:
 
 
 def run_over(driver: Driver) -> None:
-    """Come to the sign-off with everything right."""
+    """Come to the sign-off with everything right, on a board that nothing is due on."""
+    board(driver, "Weir")
     aged(driver, run_to(driver, "before_ride"))
     show_run(driver, "before_ride")
 
 
 def run_over_noted(driver: Driver) -> None:
     """Come to the sign-off with one item noted."""
+    board(driver, "Weir")
     aged(driver, run_to(driver, "before_ride", noted="mounts"))
+    show_run(driver, "before_ride")
+
+
+def run_over_due(driver: Driver) -> None:
+    """Come to the sign-off while a check that stops a ride is due."""
+    seed(driver)
+    aged(driver, run_to(driver, "before_ride"))
+    show_run(driver, "before_ride")
+
+
+def run_over_out(driver: Driver) -> None:
+    """Come to the sign-off with the pack out of use."""
+    signs_out(driver)
+    aged(driver, run_to(driver, "before_ride"))
     show_run(driver, "before_ride")
 
 
@@ -193,6 +224,7 @@ SCENES = (
     Scene("ride-first-start", first_start),
     Scene("ride", home),
     Scene("ride-due", due),
+    Scene("ride-riding", riding),
     Scene("run", run),
     Scene("run-value", run_value),
     Scene("run-volts-refused", run_refused),
@@ -201,11 +233,14 @@ SCENES = (
     Scene("run-bench-view", run_bench_view),
     Scene("run-noted", run_noted),
     Scene("run-list", run_all),
+    Scene("run-problem-sign", problem_sign),
     Scene("run-problem", problem),
     Scene("run-problem-noted", problem_noted),
     Scene("run-broken-off", broken_off),
     Scene("run-over", run_over),
     Scene("run-over-noted", run_over_noted),
+    Scene("run-over-due", run_over_due),
+    Scene("run-over-pack-out", run_over_out),
     Scene("run-stopped", stopped),
     Scene("run-after-ride", after_ride),
     Scene("lists", lists),

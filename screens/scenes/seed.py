@@ -89,7 +89,8 @@ def run_to(driver: Driver, key: str, item: str = "", *, noted: str = "") -> Sess
         at = made.of.item(made.run.at)
         value = 40.6 if at.ask == "volts" else at.options[0] if at.options else None
         if at.key == noted:
-            made.answer(at.key, NOTED, note=at.signs[0])
+            sign = next(sign for sign in at.signs if not at.stops(sign))
+            made.answer(at.key, NOTED, note=sign, sign=sign)
         else:
             made.answer(at.key, RIGHT, value=value)
     return made

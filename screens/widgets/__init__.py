@@ -22,6 +22,7 @@ MODULES = {
     "result": ("Result", "ResultFlow"),
     "row": ("Foot", "Row", "Section"),
     "stepper": ("Stepper",),
+    "steps": ("Steps",),
     "text": ("Text",),
     "undo": ("UndoBar",),
     "working": ("Working",),

@@ -1,7 +1,7 @@
 """Lines over two axes: each told apart by colour, by dashes and by its name at its end."""
 
 from collections.abc import Callable, Sequence
-from itertools import pairwise
+from itertools import pairwise, product
 from math import isfinite
 from typing import NamedTuple
 
@@ -12,8 +12,8 @@ from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 from screens.theme import theme
 from screens.widgets.axis import cut, opened, plain_number, reach, ticks
 from screens.widgets.drawing import Drawing
-from screens.widgets.labelling import best_place, leader, places
-from screens.widgets.plane import Box, Point, dashes, pieces
+from screens.widgets.labelling import best_place, cross, leader, places
+from screens.widgets.plane import Box, Point, Segment, dashes, pieces
 
 STYLES = (("chart_a", ()), ("chart_b", (9, 5)), ("chart_c", (3, 4)), ("text", (12, 4, 3, 4)))
 """Colour token and dashes (ink, gap, in dp; none is a full line) of the first to the fourth line."""
@@ -201,6 +201,7 @@ class Chart(Drawing):
             ink.append(Box("", x, self.bottom, dp(1), self.tall))
         self.draw_bars()
         shown = [mark for mark in self.marks if self.holds(mark)]
+        self.leaders: list[Segment] = []
         taken = [self.draw_ring(mark) for mark in shown]
         # Marks first: a line has many places for its name, a ring has only those around it.
         for mark in shown:
@@ -258,10 +259,17 @@ class Chart(Drawing):
         size = self.measure(text, theme.small)
         plot = Box("", self.left, self.bottom, self.wide, self.tall)
         boxes = (Box(text, x, y, *size) for x, y in places(plot, *size, anchors))
-        best = best_place(boxes, taken, ink)
+        free = (
+            box
+            for box in boxes
+            if not any(cross(*two) for two in product(leader(anchors, box), self.leaders))
+        )
+        best = best_place(free, taken, ink)
         if best is None:
             return
         taken.append(best)
         self.ink(colour)
-        self.strokes(leader(anchors, best), dp(0.5))
+        stroke = leader(anchors, best)
+        self.leaders += stroke
+        self.strokes(stroke, dp(0.5))
         self.write(text, best.x, best.y, theme.small, colour, plate=True)

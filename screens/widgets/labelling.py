@@ -70,6 +70,22 @@ def leader(anchors: Sequence[Point], box: Box) -> list[Segment]:
     return [(x + (to_x - x) * start, y + (to_y - y) * start, to_x, to_y)]
 
 
+def cross(one: Segment, other: Segment) -> bool:
+    """Tell whether two strokes cross.
+
+    >>> cross((0, 0, 2, 2), (0, 2, 2, 0)), cross((0, 0, 2, 2), (1, 0, 3, 2))
+    (True, False)
+    """
+
+    def side(stroke: Segment, x: float, y: float) -> float:
+        from_x, from_y, to_x, to_y = stroke
+        return (to_x - from_x) * (y - from_y) - (to_y - from_y) * (x - from_x)
+
+    return all(
+        side(line, *ends[:2]) * side(line, *ends[2:]) < 0.0 for line, ends in ((one, other), (other, one))
+    )
+
+
 def around(x: float, y: float, wide: float, tall: float, gap: float) -> tuple[Point, ...]:
     """Return the lower left corners of a box at eight places around a point."""
     right, left, over, under = x + gap, x - gap - wide, y + gap, y - gap - tall

@@ -3,11 +3,12 @@
 from dataclasses import dataclass
 
 from logic.answers.asked import questions
+from logic.answers.reach import reach_fields
 from logic.answers.reading import Result
 from logic.board import board_fields, field_of
 from logic.errors import InputError
-from logic.fields import ARM
-from logic.units import MINUS, Shown, number_text, quantities, show, show_in
+from logic.fields import ARM, Field, joint_fields
+from logic.units import MINUS, Shown, number_text, quantities, show, show_in, significant
 
 KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
 KNOWN_LETTER = {"measured": "M", "label": "L", "guess": "G", "assumed": "A"}
@@ -33,13 +34,14 @@ class Style:
         return show(si, quantity, self.system, mark=self.mark, digits=digits)
 
     def change(self, now: float, before: float, quantity: str, unit: str = "") -> str:
-        """Return how far a value moved, with its sign, no finer than the value itself is shown."""
-        shown = self.shown(now, quantity, unit=unit)
-        decimals = len(shown.number.partition(self.mark)[2])
-        moved = round(self.scale(now, quantity, unit) - self.scale(before, quantity, unit), decimals)
+        """Return how far a value moved, with its sign: the difference of the two numbers as they are shown."""
+        shown, first = (self.shown(each, quantity, unit=unit) for each in (now, before))
+        moved = significant(self.scale(now, quantity, unit)) - significant(self.scale(before, quantity, unit))
+        decimals = max(len(each.number.partition(self.mark)[2]) for each in (shown, first))
+        moved = round(moved, decimals)
         if not moved:
             return "no change"
-        text = f"{abs(moved):.{decimals}f}".replace(".", self.mark)
+        text = number_text(abs(moved), mark=self.mark, digits=9)
         return str(Shown(("+" if moved > 0 else MINUS) + text, shown.unit))
 
     def number(self, si: float, quantity: str, digits: int = 3) -> str:
@@ -65,21 +67,26 @@ def label_of(key: str) -> str:
     """Return the words of a board field or a setting."""
     if key == "rider.mass":
         return "Rider"
-    if key.startswith("joints."):
-        return field_of(key).label
-    if key == ARM.key:
-        return ARM.label
-    if key in questions():
-        return questions()[key].field.label
-    field = board_fields().get(key)
+    field = _field(key)
     return field.label if field is not None else key
+
+
+def _field(key: str) -> Field | None:
+    """Return the field of a key wherever it is described; None for what is no field."""
+    if key.startswith("joints."):
+        return field_of(key)
+    if key in questions():
+        return questions()[key].field
+    described = ({ARM.key: ARM}, board_fields(), joint_fields(), reach_fields())
+    return next((fields[key] for fields in described if key in fields), None)
 
 
 def limits(problem: InputError, style: Style) -> str:
     """Return what a refused value may be, nothing when it has no limits."""
     if problem.low is None and problem.high is None:
         return ""
-    quantity = problem.quantity
+    field = _field(problem.field)
+    quantity = problem.quantity or (field.quantity if field is not None else "")
     ends = [
         "" if end is None else style.number(end, quantity) if quantity else style.plain(end)
         for end in (problem.low, problem.high)
@@ -120,6 +127,13 @@ SENTENCES = {
     "above 1 C": "Above 1 C no time is given: allow up to 3 h and read the cell's sheet.",
     "not reached": "The drive does not reach this speed here.",
     "needs the brake": "On this slope it must be braked.",
+    "not in the table": "The tables have no figure for this. Go by the maker's sheet.",
+    "soft": "Wood and urethane hold no thread that a torque could be told for.",
+    "less than one thread": "{name}: less than one turn of thread holds nothing ({limits}).",
+    "deeper than the hole": "The thread is entered deeper than a screw may go in ({limits}).",
+    "unknown thread": "This thread is not in the tables: M2 to M12, #4 to 3/8.",
+    "no screw fits": "No screw fits: the hole has too little thread.",
+    "not charged": "Do not charge these cells now: {limits} is right.",
     "target below charge": "The charge is above what it is to be charged to.",
 }
 """Sentence of each reason for refusing a value."""

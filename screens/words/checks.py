@@ -2,7 +2,9 @@
 
 from typing import Any
 
+from logic.checks.lists import glued
 from logic.checks.verdict import ALL_RIGHT, STOPPED, UNFINISHED, WITH_NOTES, Verdict
+from logic.units import GAP
 from logic.upkeep import Due
 from screens.words import Style
 from screens.words.tension import ITEMS as BELT_ITEMS
@@ -29,18 +31,27 @@ KINDS = {"read-do": "read, then do", "do-confirm": "do, then confirm"}
 
 
 def seconds_text(seconds: float) -> str:
-    """Return a stated or measured time in the words one would use.
+    r"""Return a stated or measured time in the words one would use.
 
     >>> seconds_text(81.0), seconds_text(900.0)
-    ('81 s', '15 min')
+    ('81\xa0s', '15\xa0min')
     """
-    return f"{seconds:.0f} s" if seconds < 120 else f"{seconds / 60:.0f} min"  # noqa: PLR2004
+    return f"{seconds:.0f}{GAP}s" if seconds < 120 else f"{seconds / 60:.0f}{GAP}min"  # noqa: PLR2004
+
+
+def items_text(items: int) -> str:
+    """Return how many items a list has.
+
+    >>> items_text(6), items_text(1)
+    ('6 items', '1 item')
+    """
+    return f"{items} item" if items == 1 else f"{items} items"
 
 
 def size_text(items: int, seconds: float) -> str:
     """Return how long a list is, as it is said before it begins."""
-    about = seconds_text(seconds).replace(" s", " seconds").replace(" min", " minutes")
-    return f"{items} items, about {about}"
+    about = seconds_text(seconds).replace(f"{GAP}s", " seconds").replace(f"{GAP}min", " minutes")
+    return f"{items_text(items)}, about {about}"
 
 
 def headline(found: Verdict) -> str:
@@ -55,8 +66,33 @@ def headline(found: Verdict) -> str:
     return f"{found.right} of {found.total} right{more}."
 
 
+def held_text(held: str) -> str:
+    """Return what is said of a run while something forbids riding, whatever its items say.
+
+    >>> held_text("pack swollen")
+    'Do not ride: pack swollen.'
+    """
+    return f"Do not ride: {held}."
+
+
+def not_yet_text(names: list[str]) -> str:
+    """Return what is said of a check before a ride while another check that stops a ride is due.
+
+    >>> not_yet_text(["Check after water"]), not_yet_text(["Check after water", "Check after the crash"])
+    ('Not yet: check after water is due.', 'Not yet: check after water and 1 more are due.')
+    """
+    first, more = names[0][0].lower() + names[0][1:], len(names) - 1
+    return f"Not yet: {first} and {more} more are due." if more else f"Not yet: {first} is due."
+
+
 def check_text(body: dict[str, Any]) -> str:
-    """Return what a logged check found."""
+    """Return what a logged check found, first what forbade riding."""
+    found = _found_text(body)
+    found += "".join(f". Put off: {name}: {reason}" for name, reason in body.get("put_off", ()))
+    return f"{held_text(body['held'])} {found}" if body.get("held") else found
+
+
+def _found_text(body: dict[str, Any]) -> str:
     if body.get("verdict") == STOPPED:
         return f"{body.get('halted', 'Stopped')}: {body['stopped_by']}. {body['reason']}"
     text = f"{body['right']} of {body['total']} right"
@@ -70,6 +106,8 @@ def check_text(body: dict[str, Any]) -> str:
 
 def check_tone(body: dict[str, Any]) -> str:
     """Return the icon of a logged check."""
+    if body.get("held"):
+        return "cross"
     return {ALL_RIGHT: "tick", WITH_NOTES: "edit", STOPPED: "cross", UNFINISHED: "clock"}.get(
         body.get("verdict", ""), ""
     )
@@ -77,9 +115,9 @@ def check_tone(body: dict[str, Any]) -> str:
 
 def broke_off(place: int, total: int, minutes: int) -> str:
     """Return where a run was left and how long ago."""
-    when = "just now" if minutes < 1 else f"{minutes} min ago"
+    when = "just now" if minutes < 1 else f"{minutes}{GAP}min ago"
     if minutes >= 120:  # noqa: PLR2004
-        when = f"{minutes // 60} h ago" if minutes < 48 * 60 else f"{minutes // (24 * 60)} days ago"
+        when = f"{minutes // 60}{GAP}h ago" if minutes < 48 * 60 else f"{minutes // (24 * 60)} days ago"
     if place >= total:
         return f"You stopped before signing off, {when}."
     return f"You stopped at {place + 1} of {total}, {when}."
@@ -88,7 +126,7 @@ def broke_off(place: int, total: int, minutes: int) -> str:
 def due_name(due: Due, sides: tuple[str, ...]) -> str:
     """Return the name of what is due, with its belt where there are two."""
     belt = f", {due.subject} belt" if due.subject and len(sides) > 1 else ""
-    return due.name + belt
+    return str(glued(due.name)) + belt
 
 
 def due_when(due: Due, style: Style) -> str:

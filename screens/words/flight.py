@@ -1,6 +1,7 @@
 """Words of packs on a flight: the arithmetic of a pack, and the text to send."""
 
 from logic.answers.carrying import Flight, PackCard
+from logic.units import GAP
 from screens.words import Style
 from screens.words.packs import FLIGHT, INSTALLED, REASONS, SPARE
 
@@ -63,7 +64,7 @@ def verdict_lines(flight: Flight) -> list[str]:
     verdict = flight.verdict
     if verdict is None:
         return []
-    found = [REASONS[verdict.reason]] if verdict.reason else []
+    found = [REASONS[reason] for reason in verdict.reasons]
     rule = max(verdict.batteries, key=lambda battery: battery.energy).rule
     if verdict.card:
         found += [
@@ -83,7 +84,7 @@ def as_text(flight: Flight, board: str, chemistry: str, style: Style) -> str:
         part
         for part in (
             f"Packs of an electric board ({board})",
-            f"{counted(flight)}: {watt_hours(large_energy(flight), style)} Wh",
+            f"{counted(flight)}: {watt_hours(large_energy(flight), style)}{GAP}Wh",
             *lines(flight, chemistry, style),
             *verdict_lines(flight),
             f"{head}. Rules read: {flight.edition.name}, in force {flight.edition.in_force}.",

@@ -18,7 +18,7 @@ ITEMS = {
     "ceiling": "Never above, without the drag",
     "wrench": "Set",
     "wrench_ceiling": "Never above",
-    "pull": "Pull on the hex key",
+    "pull": "Pull on the key or spanner",
     "lower_preload": "Clamp left at the most friction",
     "upper_preload": "Clamp at the least friction",
     "drive_torque": "This motor makes up to",
@@ -77,11 +77,11 @@ HOW = {
         " the hub must not bulge."
     ),
     "bearing play": "Wheel spins free, no wobble felt at the rim.",
-    "too small for a wrench": "By hand, with the short end of the key, until the seal just flattens.",
+    "too small for a wrench": "By hand, with the short end of the key, until the part lies flat: no further.",
 }
 NOTICES = {
     "pulley slips bare": (
-        "These set screws on a round shaft cannot carry this motor. The pulley slips, the brake goes with it."
+        "Set screws on a round shaft slip under a motor that drives and brakes: the brake goes with it."
         " Use a flat or a key."
     ),
     "pulley slips flat": (
@@ -99,7 +99,10 @@ NOTES = {
     "hard washer": "A hard flat washer under the head lifts this limit.",
     "class gains nothing": "A stronger class gains nothing here: the aluminium decides, not the screw.",
     "head not checked": "Not checked: whether the head sinks in. Its size or the metal below it is not known here.",
-    "add the drag": "The nut's own drag comes on top. Measure it on the loose nut and add it to this joint.",
+    "add the drag": "With the drag of the nut added to this joint the card says the whole torque.",
+    "degrease first": "Locker does not hold on oil or paste: degrease first. The least friction of both is reckoned with.",
+    "not stainless": "Stainless rubs that hard on stainless only: here the friction counts as not known.",
+    "seizes": "Stainless on stainless can seize while it turns: by hand, slowly, and never with a driver.",
 }
 CAUTIONS = {
     "smaller grade": "A stronger grade could twist a screw this small or round its hex.",
@@ -125,17 +128,41 @@ def torque_text(torque: float, style: Style, *, inch: bool) -> str:
     return f"{style.plain(tenths, 4)}\u00a0lbf·in"
 
 
-def set_text(setting: float, ceiling: float, style: Style, *, inch: bool) -> str:
-    """Return the sentence of a joint in one unit."""
-    return (
-        f"Set {torque_text(setting, style, inch=inch)}, never above {torque_text(ceiling, style, inch=inch)}."
-    )
+def set_text(card: JointCard, style: Style, *, inch: bool) -> str:
+    """Return the sentence of a joint with a torque in one unit."""
+    setting, ceiling = (torque_text(card.items[name].value, style, inch=inch) for name in WRENCH)
+    return f"Set {setting}, never above {ceiling}{ABOVE_DRAG if card.drag_missing else ''}."
+
+
+WRENCH = ("wrench", "wrench_ceiling")
+"""Results that a wrench is set by and that it never passes."""
+ABOVE_DRAG = " over the nut's drag"
+
+
+def drag_text(card: JointCard, style: Style) -> str:
+    """Return the line that says how the drag of an insert nut is in the torque; "" where there is none."""
+    inch = style.system == "inch"
+    setting, running = card.items["setting"], card.joint.running
+    if card.drag_missing:
+        most = card.items.get("drag_most")
+        known = f": a new one drags up to {torque_text(most.value, style, inch=inch)}" if most else ""
+        return f"The nut's drag comes on top{known}. Measure it on the loose nut."
+    if running is None or not isinstance(setting, Result):
+        return ""
+    drag = torque_text(float(running.si), style, inch=inch)
+    return f"{torque_text(setting.value, style, inch=inch)} for the clamp and {drag} for the nut's drag."
+
+
+def turned_by(card: JointCard) -> str:
+    """Return what turns a joint: "hex key", or "spanner" for a hexagon head or a nut."""
+    return "spanner" if tool_text(card).partition(",")[0].endswith("spanner") else "hex key"
 
 
 def answer_text(card: JointCard, style: Style) -> str:
     """Return the answer of a joint for a list: its torque, how it is set, or that it is not known."""
     if card.torque is not None:
-        return torque_text(card.torque, style, inch=style.system == "inch")
+        shown = torque_text(card.torque, style, inch=style.system == "inch")
+        return f"{shown} + drag" if card.drag_missing else shown
     return "by feel" if card.feel else "not known"
 
 

@@ -6,9 +6,10 @@ from typing import Any
 from logic.answers.spares import joint_name
 from logic.board import board_fields
 from logic.store import Record
+from logic.units import GAP
 from screens.words import Style, label_of
 from screens.words.checks import check_text, check_tone, seconds_text
-from screens.words.tension import CERTAINTY, WORDS, tension_text
+from screens.words.tension import CERTAINTY, WORDS, plus_minus, tension_text
 
 KINDS = {
     "": "All",
@@ -132,15 +133,15 @@ def _check_lines(body: dict[str, Any]) -> Iterator[tuple[str, str]]:
     if body.get("breaks"):
         yield "Interrupted", f"{body['breaks']} times" if body["breaks"] > 1 else "once"
     for key, value in body.get("values", {}).items():
-        yield key.replace("_", " ").capitalize(), value if isinstance(value, str) else f"{value:g} V"
+        yield key.replace("_", " ").capitalize(), value if isinstance(value, str) else f"{value:g}{GAP}V"
     yield "Board values kept", str(len(body.get("board", {})))
 
 
 def _tension_lines(body: dict[str, Any], style: Style) -> Iterator[tuple[str, str]]:
     if body.get("tension") is not None:
         error = body.get("error")
-        more = f" ± {style.number(error, 'force')}" if error is not None else ""
-        yield "Belt tension", style.number(body["tension"], "force") + more
+        error_text = "" if error is None else style.number(error, "force")
+        yield "Belt tension", plus_minus(style.number(body["tension"], "force"), error_text)
     if body.get("pull") is not None:
         yield "Pull", str(style.shown(body["pull"], "force", unit=body.get("unit", "")))
     if body.get("depth") is not None:

@@ -72,6 +72,7 @@ JOINING = {
     "full_in_series": "Both in series, full",
 }
 WIRING = {
+    "fuse": "Fuse",
     "riding": "Riding current, root mean square",
     "closed_low": "This wire in a closed deck, careful figure",
     "closed_high": "This wire in a closed deck, high figure",
@@ -102,14 +103,14 @@ DESCENT = {
     "stops": "Stop from {speed}, brake as set",
 }
 CARD = {
-    "motor_drive": "Motor amps, drive, per motor",
-    "motor_brake": "Motor amps, brake, per motor",
-    "battery": "Battery amps, drive, whole board",
     "battery_each": "Battery amps, drive, each controller",
-    "regen": "Battery amps, brake, whole board",
     "regen_each": "Battery amps, brake, each controller",
-    "slows": "That brake slows by",
-    "stops": "That brake stops from {speed} in",
+    "motor_drive": "Motor amps, drive, each motor",
+    "motor_brake": "Motor amps, brake, each motor",
+    "battery": "Battery amps, drive, whole board",
+    "regen": "Battery amps, brake, whole board",
+    "slows": "The motors alone slow by",
+    "stops": "The motors alone stop from {speed} in",
     "low_start": "Low voltage: hold back from",
     "low_end": "Low voltage: stop at",
     "full": "Full pack",
@@ -227,7 +228,7 @@ REASONS = {
     "damaged": "A damaged pack must not fly.",
     "not marked": "The watt-hours are not marked on the pack, or it is not known whether they are.",
     "not tested": "It is not tested to UN 38.3, or it is not known whether it is.",
-    "over 160 Wh": "A pack over 160 Wh is not carried as baggage, in the board or loose.",
+    "over 160 Wh": "A pack over 160\u00a0Wh is not carried as baggage, in the board or loose.",
     "too many spares": "Too many loose packs of this size for one person.",
 }
 INSTALLED = {

@@ -23,8 +23,8 @@ LABELS = {
     "steady_battery": "Battery amps, whole board, held steady",
     "steady_heat": "Heat of one winding, held steady",
     "consumption": "Energy on the way, held steady",
-    "grip": "Push the tyre holds, dry",
-    "grip_wet": "Push the tyre holds, wet",
+    "grip": "Push that tyre and balance hold, dry",
+    "grip_wet": "Push that tyre and balance hold, wet",
     "erpm_speed": "Speed at the controller's electrical limit",
 }
 """Label of each result; {speed} is the asked speed."""

@@ -2,8 +2,11 @@
 
 from datetime import datetime
 
+from logic.answers.reading import Result
+from logic.answers.tension import BeltPlan
 from logic.store import Record
-from screens.words import Style
+from logic.units import GAP
+from screens.words import Style, refusal
 
 ITEMS = {
     "target": "Belt tension to set",
@@ -53,7 +56,9 @@ def ago(then: datetime, now: datetime) -> str:
     days = (now.date() - then.astimezone(now.tzinfo).date()).days
     if days == 0:
         minutes = int((now - then).total_seconds() // 60)
-        return "just now" if minutes < 1 else f"{minutes} min ago" if minutes < 60 else f"today, {then:%H:%M}"  # noqa: PLR2004
+        if minutes < 1:
+            return "just now"
+        return f"{minutes}{GAP}min ago" if minutes < 60 else f"today, {then:%H:%M}"  # noqa: PLR2004
     return "yesterday" if days == 1 else f"{days} days ago"
 
 
@@ -64,4 +69,58 @@ def tension_text(record: Record, style: Style) -> str:
         return f"pull {style.number(body['pull'], 'force')}"
     text = style.number(body["tension"], "force")
     word = WORDS.get(body.get("word", ""), "").lower()
-    return f"{text} ± {style.number(body['error'], 'force')}" + (f", {word}" if word else "")
+    return plus_minus(text, style.number(body["error"], "force")) + (f", {word}" if word else "")
+
+
+def method_text(depth: str) -> str:
+    """Return what to do with the hands, to a depth."""
+    return (
+        "Power off, pack unplugged. Turn the wheel a few turns to seat the belt. Pull the middle of the free"
+        f" span {depth} aside. Read the scale."
+    )
+
+
+def aim_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:
+    """Return the tension to set and what the scale reads then."""
+    target, pull = plan.items["target"], plan.items["pull_target"]
+    if not isinstance(target, Result) or not isinstance(pull, Result):
+        return "No window for this belt yet: the pull is saved for comparing."
+    reads = style.shown(pull.value, "force", unit=scale_unit)
+    return f"Set to {style.number(target.value, target.quantity)}: the scale then reads {reads}."
+
+
+def locked_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:
+    """Return why one pulley must be free, with what the scale would read otherwise."""
+    locked, misread = plan.items["pull_locked"], plan.items["misread"]
+    if not isinstance(locked, Result) or not isinstance(misread, Result):
+        return "One pulley must be free to turn."
+    reads = style.shown(locked.value, "force", unit=scale_unit)
+    return (
+        f"One pulley must be free to turn. If both were held, the scale would read {reads} on a right belt, as"
+        f" if it had {style.number(misread.value, 'force')}."
+    )
+
+
+def plan_notes(plan: BeltPlan, style: Style) -> str:
+    """Return what deserves a sentence about a belt's target."""
+    notes = []
+    if plan.held_down:
+        notes.append("The target is held down to the belt's working tension.")
+    if plan.held_by_bearing:
+        notes.append("The target is held down to what the motor's bearing may carry.")
+    if plan.over_working:
+        notes.append("Even so the tight span passes the belt's working tension at full current.")
+    if plan.few_teeth:
+        notes.append("Fewer than 6 teeth in mesh: the belt's rating falls.")
+    if plan.fault is not None:
+        notes.append(refusal(plan.fault, style))
+    return " ".join(notes)
+
+
+def plus_minus(value: str, error: str) -> str:
+    """Return a number with its error, which never parts from it at the end of a line.
+
+    >>> plus_minus("84\u00a0N", "11\u00a0N") == "84\u00a0N\u00a0±\u00a011\u00a0N"
+    True
+    """
+    return f"{value}{GAP}±{GAP}{error}" if error else value

@@ -243,6 +243,13 @@ def test_temperature_of_charging(celsius: float, word: str) -> None:
     assert (hazards[0].word if hazards else "") == word
 
 
+@pytest.mark.parametrize(("celsius", "told"), [(-0.1, False), (0.0, True), (44.9, True), (45.1, False)])
+def test_no_amps_and_no_time_where_cells_are_not_charged(celsius: float, told: bool) -> None:  # noqa: FBT001
+    """BU-410: no charging below 0 °C, nor above 45 °C."""
+    items = charging(TOWPATH, {"ask.cells_at": Value(celsius + 273.15)}).items
+    assert all(isinstance(items[name], Result) is told for name in ("cell_amps", "rate", "time", "heat"))
+
+
 def test_a_cell_over_its_charge_limit_is_a_warning() -> None:
     fast = TOWPATH.with_value("pack.charger_current", Value(9.0))
     hazard = charging(fast, {}).hazards[0]

@@ -109,6 +109,22 @@ def test_signal_words_are_few_short_and_danger_only_where_the_trade_keeps_it(of)
 
 
 @by_key(LISTS)
+def test_stop_signs_are_signs_with_a_hazard_on_items_that_are_no_stop(of):
+    for item in of.items:
+        if item.stop_signs:
+            assert set(item.stop_signs) < set(item.signs)
+            assert item.hazard
+            assert not item.stop
+
+
+def test_a_mount_that_moves_ends_the_ride_wherever_it_is_looked_at():
+    for of in (of for of in LISTS if of.place == "ride"):
+        for item in of.items:
+            moving = {sign for sign in item.signs if sign.startswith("Mount ") or sign == "Screw missing"}
+            assert moving - {"Mount screw moved"} <= set(item.stop_signs), item.key
+
+
+@by_key(LISTS)
 def test_what_an_item_refers_to_exists(of):
     for item in of.items:
         assert item.source in sources()
@@ -206,6 +222,32 @@ def test_faults_point_to_what_exists():
             assert kind != "joint" or key in JOINTS
             assert ":" in cause.opens or cause.opens in PAGES | {""}
             assert cause.source in sources()
+
+
+def test_nothing_that_ends_a_ride_is_cleared_by_riding():
+    for fault in faults():
+        for cause in fault.causes:
+            said = f"{fault.hazard} {cause.remedy}".replace("Do not ride", "")
+            assert not (cause.danger and re.search(r"\bride\b", said, re.IGNORECASE)), cause.name
+
+
+def test_no_number_parts_from_its_unit_at_the_end_of_a_line():
+    texts = [
+        text for of in LISTS for item in of.items for text in (item.how, item.why, item.fix, item.hazard)
+    ]
+    texts += [text for fault in faults() for cause in fault.causes for text in (cause.check, cause.remedy)]
+    parted = re.compile(r"\d (?:mm|km|km/h|kg|N|Wh|V|A|%|°C|s|min)(?!\w)")
+    assert [text for text in texts if parted.search(text)] == []
+    assert any("0.3\u00a0mm" in text for text in texts)
+
+
+def test_a_full_pack_may_cut_the_brake_out_at_once():
+    # Decisions of the trade, amps and limits: on a full pack say "may cut out at once", not "fades".
+    names = ("Full pack refuses the brake", "Pack full")
+    remedies = [cause.remedy for fault in faults() for cause in fault.causes if cause.name in names]
+    assert len(remedies) == len(names)
+    for said in (*remedies, checklist("before_ride").item("charge").fix):
+        assert "may cut out at once" in said
 
 
 @pytest.mark.parametrize(

@@ -61,6 +61,21 @@ def test_a_stop_item_cannot_be_waved_through():
                 say(before, NOTED, "no")
 
 
+def test_a_stop_sign_makes_a_stop_of_an_item_that_is_none():
+    run = through("mounts")
+    for sign in ("Mount moves", "Screw missing"):
+        for state in (NOTED, ASIDE):
+            with pytest.raises(InputError, match="stop item"):
+                answered(run, OF.item("mounts"), Answer(state, NOW.isoformat(), sign, sign=sign))
+        ended = answered(run, OF.item("mounts"), Answer(FAILED, NOW.isoformat(), sign, sign=sign))
+        assert verdict(ended, OF).reason == sign
+    noted = answered(
+        run, OF.item("mounts"), Answer(NOTED, NOW.isoformat(), "Line broken", sign="Line broken")
+    )
+    assert noted.at == "remote"
+    assert run_from_dict(run_to_dict(noted)) == noted
+
+
 def test_a_problem_needs_a_note_and_a_failed_stop_item_ends_the_run_with_its_reason():
     run = through("wheels")
     with pytest.raises(InputError, match="note wanted"):

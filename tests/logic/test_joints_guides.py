@@ -16,7 +16,7 @@ from tests.printed import agrees
     [
         (0.009, 0.0, "too short", 0.003, 0.003),
         (0.011, 0.0, "enough", 0.005, 0.001),
-        (0.012, 0.0, "close", 0.005, 0.0),
+        (0.012, 0.0, "reaches the windings", 0.005, 0.0),
         (0.0117, 0.0, "close", 0.005, 0.0003),
         (0.013, 0.0, "reaches the windings", 0.005, -0.001),
         (0.013, 0.002, "enough", 0.005, 0.001),

@@ -43,6 +43,15 @@ def test_engagement_in_strong_steel_is_set_by_the_screws_own_thread() -> None:
         ("riser", "deck bolt"),
         ("motor face", "motor face"),
         ("lid", "enclosure"),
+        ("m3 motor", "motor face"),
+        ("8mm axle", "axle nut"),
+        ("king pin", "kingpin nut"),
+        ("setscrew", "pulley set screw"),
+        ("sprocket", "pulley set screw"),
+        ("locknut", "axle nut"),
+        ("allen", "motor face"),
+        ("Screw M4", "motor face"),
+        ("nut axle", "axle nut"),
     ],
 )
 def test_search_by_what_one_sees(text: str, kind: str) -> None:

@@ -2,6 +2,7 @@
 
 import pytest
 
+from logic.errors import InputError
 from logic.joints.insert_nut import drag_band, least_drag, wrench_torque
 from logic.joints.set_screw import axial_force, factor, holding, holding_torque, seating
 from logic.joints.threads import thread
@@ -95,6 +96,28 @@ def test_lists_that_differ_are_floor_and_ceiling(name: str, floor: str, ceiling:
     assert agrees(told.floor / LBF_IN, floor)
     assert agrees(told.ceiling / LBF_IN, ceiling)
     assert told.floor < told.setting < told.ceiling
+
+
+@pytest.mark.parametrize(
+    ("name", "engagement", "pulley", "ceiling", "limit"),
+    [
+        # Handbook, M4 in 6061-T6: strip force 6915 N with 5 mm, 5307 N with 4 mm; over 1.5, x 0.12 x 4 mm.
+        pytest.param("M4", 0.005, "6061-T6", "2.2", "hex of the screw", id="ours: 2.213 is above the list"),
+        pytest.param("M4", 0.004, "6061-T6", "1.698", "hole strips", id="ours: 1.698"),
+        pytest.param("M4", 0.001, "steel", "2.2", "hex of the screw", id="the lists are those of steel"),
+    ],
+)
+def test_a_short_thread_in_a_soft_pulley_limits_the_seating(
+    name: str, engagement: float, pulley: str, ceiling: str, limit: str
+) -> None:
+    told = seating(name, pulley=pulley, engagement=engagement)
+    assert agrees(told.ceiling, ceiling)
+    assert told.limit == limit
+
+
+def test_a_pulley_that_holds_no_thread_is_refused() -> None:
+    with pytest.raises(InputError):
+        seating("M4", pulley="wood", engagement=0.01)
 
 
 @pytest.mark.parametrize(

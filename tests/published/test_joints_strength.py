@@ -145,29 +145,54 @@ def test_stainless_preload(name: str, friction: float, printed: float) -> None:
     )
 
 
-# Columns that were computed and not seen printed (0.08, 0.10, 0.12): in kN and N m for 8.8.
+# The handbook's check table, computed and in its columns 0.08, 0.10 and 0.12 not seen printed: kN and N m of 8.8, 10.9, 12.9.
 COMPUTED = {
-    ("M3", 0.08): ("2.67", "0.97"),
-    ("M4", 0.08): ("4.65", "2.25"),
-    ("M4", 0.12): ("4.42", "2.96"),
-    ("M5", 0.08): ("7.56", "4.41"),
-    ("M5", 0.10): ("7.39", "5.15"),
-    ("M6", 0.08): ("10.7", "7.68"),
-    ("M8", 0.10): ("19.1", "21.6"),
-    ("M10", 0.12): ("29.6", "48.5"),
+    ("M3", 0.08): ("2.67 3.93 4.60", "0.97 1.43 1.67"),
+    ("M3", 0.10): ("2.61 3.84 4.49", "1.13 1.67 1.95"),
+    ("M3", 0.12): ("2.55 3.74 4.38", "1.29 1.89 2.21"),
+    ("M3", 0.14): ("2.48 3.64 4.26", "1.43 2.10 2.45"),
+    ("M4", 0.08): ("4.65 6.83 7.99", "2.25 3.31 3.87"),
+    ("M4", 0.10): ("4.54 6.67 7.80", "2.62 3.85 4.50"),
+    ("M4", 0.12): ("4.42 6.49 7.60", "2.96 4.35 5.09"),
+    ("M4", 0.14): ("4.30 6.32 7.39", "3.28 4.82 5.64"),
+    ("M5", 0.08): ("7.56 11.1 13.0", "4.41 6.48 7.58"),
+    ("M5", 0.10): ("7.39 10.8 12.7", "5.15 7.57 8.85"),
+    ("M5", 0.12): ("7.20 10.6 12.4", "5.84 8.58 10.0"),
+    ("M5", 0.14): ("7.01 10.3 12.0", "6.48 9.52 11.1"),
+    ("M6", 0.08): ("10.7 15.7 18.4", "7.68 11.3 13.2"),
+    ("M6", 0.10): ("10.4 15.3 18.0", "8.96 13.2 15.4"),
+    ("M6", 0.12): ("10.2 14.9 17.5", "10.2 14.9 17.4"),
+    ("M6", 0.14): ("9.91 14.6 17.0", "11.3 16.5 19.3"),
+    ("M8", 0.08): ("19.5 28.7 33.6", "18.5 27.2 31.8"),
+    ("M8", 0.10): ("19.1 28.1 32.8", "21.6 31.8 37.2"),
+    ("M8", 0.12): ("18.6 27.4 32.0", "24.6 36.1 42.2"),
+    ("M8", 0.14): ("18.1 26.6 31.2", "27.3 40.1 46.9"),
+    ("M10", 0.08): ("31.0 45.6 53.4", "36.4 53.4 62.5"),
+    ("M10", 0.10): ("30.3 44.6 52.2", "42.6 62.6 73.2"),
+    ("M10", 0.12): ("29.6 43.5 50.9", "48.5 71.2 83.3"),
+    ("M10", 0.14): ("28.8 42.3 49.5", "53.9 79.2 92.6"),
 }
 
 
+def at_the_edge(value: float, printed: str) -> bool:
+    """Tell whether a value within 0.04 % of this one rounds to the printed number."""
+    return any(agrees(value * share, printed) for share in (0.9996, 1.0, 1.0004))
+
+
 @pytest.mark.parametrize(
-    ("name", "friction", "force", "torque"),
-    [pytest.param(*key, *value, id=f"second calculation: {key}") for key, value in COMPUTED.items()],
+    ("name", "friction", "grade", "force", "torque"),
+    [
+        pytest.param(*key, grade, force, torque, id=f"second calculation: {key} {grade}")
+        for key, (forces, torques) in COMPUTED.items()
+        for grade, force, torque in zip(("8.8", "10.9", "12.9"), forces.split(), torques.split(), strict=True)
+    ],
 )
-def test_computed_columns(name: str, friction: float, force: str, torque: str) -> None:
+def test_computed_columns(name: str, friction: float, grade: str, force: str, torque: str) -> None:
     """The second calculation took unrounded stress areas and VDI's rounded factors 0.16 and 0.58.
 
-    With those both figures come out to the last digit. Ours has the factors of ISO 16047, 1 / (2 pi)
-    and 0.577: the
-    torque is up to 0.4 % lower, and no more.
+    With those both figures come out to the last digit in 137 of the 144 cells; the other 7 lie within 0.04 %
+    of a rounding edge and fell to its other side. Ours has the factors of ISO 16047, 1 / (2 pi) and 0.577:
+    the torque is up to 0.4 % lower, and no more.
     """
     screw, ring = thread(name), pick("heads", head="hexagon", thread_diameter=thread(name).nominal_diameter)
     diameter, pitch = screw.nominal_diameter, screw.pitch
@@ -178,16 +203,16 @@ def test_computed_columns(name: str, friction: float, force: str, torque: str) -
     )
     preload = assembly_preload(
         yield_share=0.9,
-        yield_stress=640e6,
+        yield_stress={"8.8": 640e6, "10.9": 940e6, "12.9": 1100e6}[grade],
         stress_area=stress_area(nominal_diameter=diameter, pitch=pitch),
         pitch=pitch,
         pitch_diameter=middle,
         stress_diameter=stress_diameter(pitch_diameter=middle, minor_diameter=minor),
         thread_friction=friction,
     )
-    assert agrees(preload / 1000, force)
+    assert at_the_edge(preload / 1000, force)
     rounded = preload * (0.16 * pitch + 0.58 * middle * friction + bearing / 2 * friction)
-    assert agrees(rounded, torque)
+    assert at_the_edge(rounded, torque)
     ours = torque_long(
         preload=preload,
         pitch=pitch,

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from itertools import combinations, pairwise
 from math import atan2, cos, dist, hypot, pi, sin
-from time import perf_counter
 from typing import Any
 
 import pytest
@@ -20,7 +19,9 @@ from screens.widgets.chart import Chart, Curve, Mark
 from screens.widgets.drawing import Drawing
 from screens.widgets.drive_drawing import DriveDrawing
 from screens.widgets.gauge import Gauge
+from screens.widgets.labelling import cross
 from screens.widgets.plane import Box, dashes, spread
+from screens.widgets.steps import Reading, Steps
 
 assert Window is not None  # Graphics instructions need the window's context, mocked or not.
 
@@ -323,17 +324,12 @@ class TestChart:
         shown = [text for text in texts(chart) if text.endswith("November")]
         assert 2 <= len(shown) <= 4
 
-    def test_new_data_costs_under_three_milliseconds(self) -> None:
-        chart = drawn(example_chart(), 412)
-        costs = []
-        for _ in range(40):
-            moved = tuple(Curve(name, [(x, y + 0.01) for x, y in points]) for name, points in chart.lines)
-            start = perf_counter()
-            chart.lines = moved
-            chart.draw_now()
-            costs.append(perf_counter() - start)
-        # The best of many: the machine's other work is not the chart's.
-        assert min(costs) < 0.003
+    @pytest.mark.parametrize("scale", SCALES)
+    def test_leaders_of_close_marks_do_not_cross(self, scale: float) -> None:
+        theme.apply("day", scale)
+        near = tuple(Mark(at, push(at), f"{at} km/h") for at in (18.2, 20.6, 23.6, 26.6))
+        chart = drawn(example_chart(marks=near), 412)
+        assert not any(cross(*two) for two in combinations(chart.leaders, 2))
 
 
 class TestDrive:
@@ -453,6 +449,30 @@ class TestGauge:
 
     def test_a_scale_without_room_shows_nothing(self) -> None:
         assert texts(drawn(Gauge(low=5.0, high=5.0), 320)) == []
+
+
+class TestSteps:
+    VALUES = (112.0, 98.0, 104.0, 99.0, 84.0, 91.0, 101.0, 54.3, 108.0)
+
+    def steps(self, values: tuple[float, ...] = VALUES) -> Steps:
+        readings = [Reading(value, f"{value:g}") for value in values]
+        return Steps(readings=readings, floor=75.3, ceiling=118.0)
+
+    @pytest.mark.parametrize("scale", [1.0, 1.6, 2.0])
+    @pytest.mark.parametrize("width", [280, 380, 760])
+    def test_the_newest_values_are_printed_apart(self, width: int, scale: float) -> None:
+        theme.apply("day", scale)
+        steps = drawn(self.steps(), width)
+        check(steps)
+        shown = texts(steps)
+        assert len(shown) >= 4
+        assert shown == [f"{value:g}" for value in self.VALUES[-len(shown) :]]
+
+    def test_a_single_reading_takes_no_room(self) -> None:
+        assert drawn(self.steps((99.0,)), 380, 1).height_wanted() == 0
+
+    def test_alike_readings_without_a_window_are_drawn(self) -> None:
+        check(drawn(Steps(readings=[Reading(99.0, "99")] * 3), 380))
 
 
 class TestRedraw:

@@ -5,6 +5,7 @@ from collections.abc import Callable
 import pytest
 
 from logic.board import Value
+from screens.driver import Touch
 from tests.screens.session import Session
 
 GUIDED = (
@@ -172,6 +173,32 @@ def test_the_bin_gives_back_by_undo(app: Session) -> None:
     app.tap("Undo")
     assert app.state.saved.name == "Towpath 36"
     assert app.state.binned() == []
+
+
+def test_after_the_bin_comes_the_list_with_the_way_back_and_no_other_bin(app: Session) -> None:
+    app.tap("Numbers")
+    app.tap("Gearing and speed")
+    app.tap("Motor pulley, one more")
+    app.tap("Board Towpath 36")
+    bar = app.find("Put in the bin")
+    finger = app.touch(bar)
+    thumb = bar.to_window(*bar.center)
+    finger.up()
+    app.frame(3)
+    assert app.page.title == "Boards"
+    assert not app.shows("Put in the bin")
+    assert app.shows("Undo")
+    # A second tap on the same spot bins nothing.
+    again = Touch(app, *thumb)
+    app.frame(3)
+    again.up()
+    app.frame(3)
+    assert [board.name for board in app.state.binned()] == ["Towpath 36"]
+    app.tap("Undo")
+    assert app.page.title == "Boards"
+    assert app.state.saved.name == "Towpath 36"
+    # The trial that was open on it is open still.
+    assert app.state.board.drive.motor_teeth.si == 17
 
 
 def test_the_bin_gives_back_after_a_restart(app: Session) -> None:

@@ -45,7 +45,7 @@ def last_check(app: Session) -> dict:
 def test_a_check_before_a_ride_takes_ninety_seconds_and_writes_the_log(app):
     app.tap("PRE-RIDE")
     for item in PRE.items:
-        assert app.page.action == item.action
+        assert app.page.card.action == item.action
         answer(app, item.key)
     assert app.shows("9 of 9 right.")
     assert app.shows("A record of what you looked at, not a promise.")
@@ -71,7 +71,7 @@ def test_one_finger_too_fast_passes_one_card_only(app):
     app.frame(seconds=0.4)
     app.tap(PRE.items[1].state.upper())
     app.tap(app.page.right_text)
-    assert app.page.action == PRE.items[2].action
+    assert app.page.card.action == PRE.items[2].action
 
 
 def test_a_failed_stop_item_has_no_way_on_and_ends_in_not_riding(app):
@@ -82,7 +82,7 @@ def test_a_failed_stop_item_has_no_way_on_and_ends_in_not_riding(app):
     assert app.shows("WARNING")
     assert not app.shows("Note it and go on")
     app.tap("FIXED: CHECK IT AGAIN")
-    assert app.page.action == PRE.item("wheels").action
+    assert app.page.card.action == PRE.item("wheels").action
     assert app.page.session.under_way.place == 2
     press(app, "NOT RIGHT")
     app.tap("Stop: not riding")
@@ -94,8 +94,8 @@ def test_a_failed_stop_item_has_no_way_on_and_ends_in_not_riding(app):
     assert (body["verdict"], body["reason"], body["halted"]) == ("stopped", "Wobbles", "Not riding")
     app.tap("CLOSE")
     app.tap("PRE-RIDE")
-    assert app.page.action == PRE.item("wheels").action
-    assert app.page.before == "Last time: Wobbles"
+    assert app.page.card.action == PRE.item("wheels").action
+    assert app.page.card.before == "Last time: Wobbles"
 
 
 def test_another_item_can_be_noted_and_the_sign_off_says_so(app):
@@ -112,6 +112,24 @@ def test_another_item_can_be_noted_and_the_sign_off_says_so(app):
     assert last_check(app)["verdict"] == "with notes"
 
 
+@pytest.mark.parametrize("sign", ["Mount moves", "Screw missing"])
+def test_a_stop_sign_on_another_item_leaves_no_way_on(app, sign):
+    app.tap("PRE-RIDE")
+    app.page.session.go_to("mounts")
+    app.page.refresh()
+    press(app, "NOT RIGHT")
+    assert app.shows("Note it and go on")
+    assert not app.shows("WARNING")
+    app.tap(sign)
+    assert app.shows("WARNING")
+    assert not app.shows("Note it and go on")
+    app.tap("Line broken")
+    assert app.shows("Note it and go on")
+    app.tap(sign)
+    app.tap("Stop: not riding")
+    assert (last_check(app)["verdict"], last_check(app)["reason"]) == ("stopped", sign)
+
+
 def test_back_goes_one_level_and_takes_nothing_away(app):
     app.tap("PRE-RIDE")
     answer(app, "pack")
@@ -120,10 +138,10 @@ def test_back_goes_one_level_and_takes_nothing_away(app):
     app.tap("PRE-RIDE")
     assert app.shows("You stopped at 2 of 9, just now.")
     app.tap("Go on")
-    assert app.page.action == PRE.item("charge").action
+    assert app.page.card.action == PRE.item("charge").action
     app.frame(seconds=0.4)
     app.tap("Back one")
-    assert app.page.action == PRE.item("pack").action
+    assert app.page.card.action == PRE.item("pack").action
 
 
 @pytest.mark.parametrize(
@@ -143,17 +161,40 @@ def test_a_broken_off_check_goes_on_begins_again_or_lapses(app, minutes, first, 
     else:
         assert last_check(app)["verdict"] == "not finished"
         assert app.shows("That run lapsed")
-    assert app.page.action == PRE.item(at).action
+    assert app.page.card.action == PRE.item(at).action
 
 
 def test_volts_that_this_pack_cannot_have_are_refused_and_kept(app):
     app.tap("PRE-RIDE")
     answer(app, "pack")
     app.frame(seconds=0.4)
-    app.keys("58")
-    press(app, PRE.item("charge").state.upper())
+    bar = app.find(PRE.item("charge").state.upper())
+    for typed in "58":
+        app.keys(typed)
+        assert bar.disabled
+    assert app.page.problem == ""
+    app.frame(60)
     assert app.shows("above this pack's full volts")
+    app.tap(bar)
+    app.key(13)
+    assert app.page.item.key == "charge"
     assert app.page.entry.text == "58"
+    app.page.keypad.clear()
+    assert bar.disabled
+    app.keys("40.2")
+    assert not bar.disabled
+    assert not app.shows("above this pack's full volts")
+    press(app, bar.text)
+    assert app.page.item.key == "wheels"
+
+
+def test_enter_tells_at_once_why_volts_are_refused(app):
+    app.tap("PRE-RIDE")
+    answer(app, "pack")
+    app.frame(seconds=0.4)
+    app.keys("58")
+    app.key(13)
+    assert app.shows("above this pack's full volts")
 
 
 def test_typed_volts_survive_a_restart(app):
@@ -175,7 +216,7 @@ def test_the_tension_check_opens_from_the_item_and_comes_back_to_it(app):
     app.frame(2)
     app.tap("Tension check")
     app.key(27)
-    assert app.page.action == checklist("build.belt").item("set").action
+    assert app.page.card.action == checklist("build.belt").item("set").action
 
 
 def test_the_whole_build_runs_on_the_example_board_without_leaving_the_app(app):
@@ -211,7 +252,7 @@ def test_where_the_phone_has_no_voice_the_card_says_so(app, monkeypatch):
     assert said == [
         "Charge. Read the pack's volts and enter them. Pack when full: 42 volts. Pack when empty: 30 volts."
     ]
-    assert app.page.hint == ""
+    assert app.page.card.hint == ""
 
 
 def test_the_screen_stays_awake_only_while_a_run_is_in_front(app):
@@ -250,3 +291,20 @@ def test_an_own_list_is_copied_changed_run_and_counts_for_the_original(app):
     assert (body["list"], body["base"], body["right"]) == ("own/1", "before_ride", 9)
     assert app.state.history().ridden(-1)[0] == 1
     assert len(checklist("before_ride").items) == len(PRE.items)
+
+
+def test_a_run_left_through_another_page_is_broken_off(app):
+    app.tap("PRE-RIDE")
+    answer(app, "pack")
+    app.page.session.go_to("mounts")
+    app.page.refresh()
+    app.frame(2)
+    app.tap("Joint: torque and locker")
+    app.tap("Back")
+    assert app.page.card.action == PRE.item("mounts").action
+    app.tap("Joint: torque and locker")
+    app.time = app.time.__class__.fromtimestamp(app.time.timestamp() + 14 * 60, app.time.tzinfo)
+    app.tap("Board Towpath 36")
+    app.tap("Ride")
+    app.tap("PRE-RIDE")
+    assert app.shows("You stopped at 6 of 9, 14\u00a0min ago.")

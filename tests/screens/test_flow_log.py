@@ -7,6 +7,7 @@ import pytest
 
 from screens.reminder import remind
 from screens.theme import theme
+from screens.widgets.row import Row
 from tests.screens.session import Session
 
 
@@ -212,3 +213,32 @@ def test_the_build_sheet_is_written_as_text_and_with_pictures_and_the_log_as_a_t
     assert len(table.splitlines()) == 4
     app.tap("SHARE THE BUILD SHEET")
     assert app.shows("Copied: paste it where it is wanted.")
+
+
+@pytest.mark.parametrize(
+    "page",
+    ["ride", "ride.lists", "log", "log.due", "log.export", "log.bin", "log.tension", "board.boards", "entry"],
+)
+def test_rows_are_built_anew_only_when_they_differ(app, page):
+    add_ride(app, wet=True)
+    app.state.record("tension", {"belt": "left", "tension": 99.0, "error": 11.0, "word": "in window"})
+    app.state.store.void(app.state.record("note", {"note": "no"}))
+    app.state.changed()
+    number = app.state.last("ride").id
+    app.shell.go("log.entry", number=number) if page == "entry" else app.shell.go(page)
+    app.settle()
+    before = [widget for widget in app.walk() if isinstance(widget, Row)]
+    assert before
+    app.state.changed()
+    app.settle()
+    assert [widget for widget in app.walk() if isinstance(widget, Row)] == before
+    app.state.store.append(app.state.saved.id, "ride", {"distance": 200000.0})
+    app.state.store.append(app.state.saved.id, "correction", {"distance": 9000.0}, replaces=number)
+    app.state.store.void(app.state.record("note", {"note": "again"}))
+    app.state.record("tension", {"belt": "left", "tension": 98.0, "error": 11.0, "word": "in window"})
+    app.state.rename_board("Towpath 40")
+    if page == "ride.lists":
+        app.state.copy_list("travel")
+    app.settle()
+    if page != "ride":
+        assert [widget for widget in app.walk() if isinstance(widget, Row)] != before

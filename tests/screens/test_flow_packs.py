@@ -113,7 +113,7 @@ def test_correcting_the_volts_brings_the_figures_back(app: Session) -> None:
     app.type("42")
     app.settle()
     assert notices(app) == []
-    assert app.page.head.value == "1.5"
+    assert app.page.head.value == "2.35 to 2.77"
 
 
 @pytest.mark.parametrize(
@@ -179,9 +179,21 @@ def test_readings_near_each_other_give_the_figures_and_grow_old(app: Session) ->
     enter(app, "Volts of the second pack", "41.0")
     # Ours: 0.2 V over twice 0.25 ohm at its low end of 0.8.
     assert app.row("Amps at the instant of joining, at most").value == "0.5"
+    assert "apart as measured: they may be joined." in app.page.head.detail
     app.time += timedelta(minutes=31)
     app.page.refresh()
     assert app.shows("Volts of the first pack is missing")
+
+
+@pytest.mark.parametrize(("limit", "said"), [("60", "too much"), ("84", "not above it")])
+def test_the_volts_in_series_are_held_against_the_controller(app: Session, limit: str, said: str) -> None:
+    numbers(app, "Joining packs")
+    app.tap("In series")
+    enter(app, "Most volts the controller stands", limit)
+    assert app.row("Both in series, full").value == "84"
+    assert (
+        app.row("Both in series, full").detail == f"The controller stands {limit}\N{NO-BREAK SPACE}V: {said}."
+    )
 
 
 # A pack with stop signs.
@@ -218,7 +230,7 @@ def test_it_is_not_put_back_by_accident(app: Session) -> None:
     app.key(BACK)
     app.restart(hours=30)
     assert notices(app)[0].word == "danger"
-    app.tap("Swollen or hot pack?")
+    app.tap("Pack out of use: what to do")
     app.tap("Put into use again")
     assert app.page.out
     app.tap("Another pack is in the board")
@@ -297,7 +309,7 @@ def test_the_text_is_copied_when_there_is_no_sheet(app: Session, monkeypatch: py
     app.tap("Show at the counter")
     app.tap("Send as a text")
     assert app.shows("Copied. Paste it into a message.")
-    assert "2 packs, each: 90 Wh" in copied[0]
+    assert "2 packs, each: 90\u00a0Wh" in copied[0]
     assert "in force 2026-03-27" in copied[0]
     assert "Every connector covered" in copied[0]
 
@@ -350,9 +362,11 @@ def test_the_controller_card_reads_the_saved_board(app: Session) -> None:
     app.shell.place("bench")
     app.settle()
     app.tap("Set the controller")
-    assert app.page.head.value == "30"
-    assert app.row("Battery amps, drive, each controller").value == "15"
-    assert app.row("That brake slows by").value == "0.618"
+    # What is typed into a controller stands first: two of them share the 30 A of the board.
+    assert app.page.head.label == "Battery amps, drive, each controller"
+    assert app.page.head.value == "15"
+    assert app.row("Battery amps, drive, whole board").value == "30"
+    assert app.row("The motors alone slow by").value == "0.618"
     app.tap("Battery current, brake, whole board")
     app.type("4")
     app.tap("Save")

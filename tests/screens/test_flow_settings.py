@@ -110,7 +110,7 @@ def test_a_finer_tool_narrows_the_band(app: Session) -> None:
         app.frame()
     app.tap("TENSION CHECK")
     app.type("1.5")
-    error = float(app.page.tension.rpartition("± ")[2].split("\u00a0")[0])
+    error = float(app.page.tension.rpartition("±\u00a0")[2].split("\u00a0")[0])
     assert error < 21.9
 
 

@@ -1,0 +1,126 @@
+"""Rows of the joints' tables against what is printed, in the units it is printed in."""
+
+from typing import Any
+
+import pytest
+
+from logic.joints.rules import rule
+from logic.tables import matching, pick
+from tests.printed import agrees
+
+LBF_IN = 0.1129848290276167
+
+
+def cells(table: str, column: str, unit: float, **which: str) -> float:
+    return float(pick(table, **which).cells[column]) / unit
+
+
+# Nut factor: lowest, usual, highest. A figure that is not printed for the state is marked derived in the table.
+FRICTION = {
+    "steel dry": (0.18, 0.20, 0.30, "supplier's data 0.18 to 0.27; Shigley & Mischke 8-8, black 0.30"),
+    "zinc dry": (0.15, 0.20, 0.35, "supplier's data to 0.35; 0.20 less 0.05 for topcoats"),
+    "phosphate oiled": (0.15, 0.18, 0.22, "supplier's data 0.15 to 0.22; Shigley & Mischke 8-8, lubricated"),
+    "oiled": (0.10, 0.18, 0.26, "supplier's data 0.10 to 0.26; Shigley & Mischke 8-8, lubricated"),
+    "anti-seize": (0.086, 0.12, 0.18, "Bickford & Nassar ch. 19, 0.086; Shigley & Mischke 8-8, 0.12"),
+    "locker wet": (0.12, 0.15, 0.20, "from memory: 0.12 to 0.20"),
+    "stainless dry": (0.30, 0.40, 0.50, "supplier's data, 302 on 302"),
+}
+
+
+@pytest.mark.parametrize(
+    ("condition", "low", "usual", "high"),
+    [pytest.param(name, *row[:3], id=f"{name}: {row[3]}") for name, row in FRICTION.items()],
+)
+def test_nut_factors(condition: str, low: float, usual: float, high: float) -> None:
+    row = pick("friction", condition=condition).cells
+    assert (row["nut_factor_low"], row["nut_factor"], row["nut_factor_high"]) == (low, usual, high)
+
+
+@pytest.mark.parametrize(
+    ("table", "key", "column", "printed", "unit"),
+    [
+        pytest.param("materials", "7075-T6", "shear", "330", 1e6, id="property site: 7075-T6 shear"),
+        pytest.param(
+            "materials", "356-T6 sand", "shear", "179", 1e6, id="civil materials table 4.6: 356 sand"
+        ),
+        pytest.param(
+            "materials", "356-T6 mould", "shear", "221", 1e6, id="civil materials table 4.6: 356 mould"
+        ),
+        pytest.param("materials", "380", "shear", "190", 1e6, id="NADCA A-3-2: 380"),
+        # 228 MPa is the least tensile strength of a JIS casting; half of it shears.
+        pytest.param("materials", "ADC12", "shear", "114", 1e6, id="half of JIS minimum: ADC12"),
+        pytest.param("bearing_pressures", "6082-T6", "pressure", "260", 1e6, id="VDI 2230:2003: AlMgSi1 F31"),
+        pytest.param("bearing_pressures", "7075-T6", "pressure", "410", 1e6, id="VDI 2230:2003: 7075"),
+        pytest.param("bearing_pressures", "380", "pressure", "290", 1e6, id="VDI 2230:2003: GD-AlSi9Cu3"),
+        pytest.param(
+            "bearing_pressures", "356-T6 sand", "pressure", "220", 1e6, id="VDI 2230:2003: GK-AlSi9Cu3"
+        ),
+        pytest.param("bearing_pressures", "steel", "pressure", "490", 1e6, id="VDI 2230:2003: S235"),
+    ],
+)
+def test_strength_of_what_holds_the_screw(
+    table: str, key: str, column: str, printed: str, unit: float
+) -> None:
+    assert agrees(cells(table, column, unit, material=key), printed)
+
+
+SET_SCREWS = {
+    ("alloy", "collar-chart"): "M2 .21 M2.5 .57 M3 .92 M4 2.2 M5 4.0 M6 7.2 M8 17 M10 33",
+    ("stainless", "collar-chart"): "M2 .13 M2.5 .44 M3 .73 M4 1.76 M5 3.2 M6 5.76 M8 13.6 M10 26.4",
+    ("alloy", "stockist-list"): "M3 .8 M4 2.2 M5 4.6 M6 7.8",
+    ("alloy", "iso-898-5"): "M3 0.9 M4 2.5 M5 5 M6 8.5 M8 20",
+}
+
+
+@pytest.mark.parametrize(
+    ("material", "source", "printed"),
+    [pytest.param(*key, text, id=f"{key[1]}, {key[0]}") for key, text in SET_SCREWS.items()],
+)
+def test_seating_torques(material: str, source: str, printed: str) -> None:
+    words = printed.split()
+    for name, torque in zip(words[::2], words[1::2], strict=True):
+        row = next(
+            row for row in matching("set_screws", thread=name, material=material) if row.source == source
+        )
+        assert agrees(float(row.cells["torque"]), torque)
+
+
+@pytest.mark.parametrize(
+    ("of", "name", "factor"),
+    [
+        pytest.param("safety", "static low", 1.5, id="SPS engineering pages: static"),
+        pytest.param("safety", "static high", 2.0, id="SPS engineering pages: static, high"),
+        pytest.param("safety", "dynamic low", 4.0, id="SPS engineering pages: dynamic"),
+        pytest.param("safety", "dynamic high", 8.0, id="SPS engineering pages: dynamic, high"),
+        pytest.param("screws", "two in line", 2.0, id="from memory: in line"),
+        pytest.param("screws", "two at 60", 1.75, id="from memory: 60 degrees"),
+        pytest.param("screws", "two at 180", 1.30, id="from memory: opposite"),
+    ],
+)
+def test_factors_of_set_screws(of: str, name: str, factor: float) -> None:
+    row = pick("set_screw_points", of=of, name=name)
+    assert row.cells["factor"] == factor
+    assert (row.source == "memory") is (of == "screws")
+
+
+AVIATION = {
+    "10-32": (20, 25, 40),
+    "1/4-28": (50, 70, 100),
+    "5/16-24": (100, 140, 225),
+    "3/8-24": (160, 190, 390),
+}
+
+
+@pytest.mark.parametrize(
+    ("name", "printed"),
+    [pytest.param(name, row, id=f"AC 43.13-1B table 7-1: {name}") for name, row in AVIATION.items()],
+)
+def test_aviation_nuts(name: str, printed: tuple[int, ...]) -> None:
+    row: dict[str, Any] = dict(pick("aviation_nuts", thread=name).cells)
+    for column, pounds in zip(("low", "high", "most"), printed, strict=True):
+        assert row[column] / LBF_IN == pytest.approx(pounds, rel=1e-9)
+
+
+def test_rules_of_the_setting() -> None:
+    """VDI 2230: 90 % of yield. Shigley: 0.75 of proof. J. Fail. Anal. Prev. 2019: 35 % as received."""
+    assert (rule("yield share"), rule("proof share reusable"), rule("strip scatter")) == (0.9, 0.75, 0.35)

@@ -1,0 +1,207 @@
+"""Ride when something stands in its way: a pack out of use, a check that stops a ride; and what the bars say."""
+
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from logic.checks.lists import Checklist, checklist
+from screens.asked import take_out
+from screens.widgets.bar import Bar
+from screens.widgets.row import Row
+from tests.screens.session import Session
+
+PRE = checklist("before_ride")
+
+
+def run_through(app: Session) -> None:
+    """Say of every item of the run in front that it is as wanted, up to its closing card."""
+    app.frame(2)
+    while app.shell.trail[-1][0] == "ride.run":
+        app.frame(seconds=0.4)
+        item = app.page.item
+        if item.ask == "volts":
+            app.keys("40")
+        elif item.ask:
+            app.tap(item.options[0])
+        app.tap(app.page.right_text)
+    app.settle()
+
+
+def bars(app: Session) -> list[str]:
+    """The words of the bars, from the top."""
+    found = [widget for widget in app.walk() if isinstance(widget, Bar)]
+    return [bar.text for bar in sorted(found, key=lambda bar: -bar.to_window(*bar.pos)[1])]
+
+
+def rows(app: Session) -> list[str]:
+    return [widget.title for widget in app.walk() if isinstance(widget, Row)]
+
+
+def last_check(app: Session) -> dict[str, Any]:
+    return app.state.last("check").body
+
+
+@pytest.fixture
+def out(app: Session) -> Session:
+    """Give the app with the pack of Towpath 36 taken out of use."""
+    take_out(app.state, "swollen")
+    app.settle()
+    return app
+
+
+def test_with_its_pack_out_of_use_ride_leads_to_what_to_do_and_checks_step_back(out: Session) -> None:
+    assert bars(out) == ["Pack out of use: what to do"]
+    assert out.page.foot.children[0].kind == "bad-outline"
+    assert {"Pre-ride", "After-ride", "Tension check"} <= set(rows(out))
+    out.tap("Pack out of use: what to do")
+    assert out.page.title == "Pack: stop signs"
+    out.tap("Another pack is in the board")
+    out.tap("Put into use again")
+    out.key(27)
+    out.settle()
+    assert "PRE-RIDE" in bars(out)
+    assert "Pre-ride" not in rows(out)
+
+
+def test_due_work_is_a_plain_row_while_the_pack_is_out_of_use(out: Session) -> None:
+    out.state.record("ride", {"distance": 8000.0, "wet": True})
+    out.settle()
+    assert bars(out) == ["Pack out of use: what to do"]
+    out.tap("Due: Check after water")
+    assert out.page.title.startswith("After water")
+
+
+def test_a_run_with_the_pack_out_of_use_never_ends_in_right(out: Session) -> None:
+    out.tap("Pre-ride")
+    run_through(out)
+    assert out.page.headline == "Do not ride: pack swollen."
+    assert out.page.tone == "bad"
+    assert out.shows("9 of 9 right.")
+    out.tap("Pack out of use: what to do")
+    assert out.page.title == "Pack: stop signs"
+    out.key(27)
+    out.tap("FINISH: NOT RIDING")
+    assert last_check(out)["held"] == "pack swollen"
+    # No ride comes of it: nothing that counts rides moves on.
+    assert out.state.history().ridden(-1)[0] == 0
+    out.tap("Log")
+    assert out.shows("Do not ride: pack swollen. 9 of 9 right")
+
+
+def test_every_other_list_says_so_too_and_still_counts_as_done(out: Session) -> None:
+    out.state.record("ride", {"distance": 8000.0, "wet": True})
+    out.settle()
+    out.tap("Due: Check after water")
+    run_through(out)
+    assert out.page.headline == "Do not ride: pack swollen."
+    out.tap("FINISH: NOT RIDING")
+    out.settle()
+    assert out.state.due == ()
+
+
+@pytest.fixture
+def wet(app: Session) -> Session:
+    """Give the app at the end of a check before a ride, every item right, a check after water due."""
+    app.state.record("ride", {"distance": 8000.0, "wet": True})
+    app.settle()
+    app.tap("PRE-RIDE")
+    run_through(app)
+    return app
+
+
+def test_a_due_check_that_stops_a_ride_comes_before_the_sign_off(wet: Session) -> None:
+    assert wet.page.headline == "Not yet: check after water is due."
+    assert wet.page.tone == "bad"
+    assert "FINISH" not in bars(wet)
+    assert bars(wet)[-1] == "Check after water"
+    wet.page.finish()
+    assert wet.state.last("check") is None
+    wet.tap(bars(wet)[-1])
+    run_through(wet)
+    wet.tap("FINISH")
+    assert wet.page.headline == "9 of 9 right."
+    wet.tap("FINISH")
+    lists = [record.body["list"] for record in wet.state.store.page(wet.state.saved.id, "check")]
+    assert lists == ["before_ride", "after_water"]
+    assert last_check(wet)["put_off"] == []
+
+
+def test_it_can_be_put_off_with_a_reason_that_the_record_keeps(wet: Session) -> None:
+    wet.tap("Put it off")
+    wet.tap("Put off until the next ride")
+    assert wet.shows("A reason is wanted")
+    wet.page.writing.text = "Only the deck was wet"
+    wet.tap("Put off until the next ride")
+    assert wet.page.headline == "9 of 9 right."
+    assert wet.shows("Put off: Check after water")
+    assert wet.shows("Only the deck was wet")
+    wet.tap("FINISH")
+    assert last_check(wet)["put_off"] == [["Check after water", "Only the deck was wet"]]
+    assert wet.state.last("snooze").body["reason"] == "Only the deck was wet"
+    wet.tap("Log")
+    assert wet.shows("9 of 9 right. Put off: Check after water: Only the deck was wet")
+    # The ride that this check opened brings it back.
+    wet.settle()
+    assert [one.key for one in wet.state.due] == ["water"]
+
+
+def test_a_pack_out_of_use_comes_before_what_is_due(wet: Session) -> None:
+    take_out(wet.state, "hot")
+    wet.settle()
+    assert wet.page.headline == "Do not ride: pack hot."
+
+
+def test_a_pack_over_the_limit_says_so_before_its_label(app: Session) -> None:
+    app.tap("Pack for a flight")
+    assert app.page.verdict.text == "Do not pack it"
+    first, label = (app.page.reasons.text.index(said) for said in ("over 160", "not marked"))
+    assert first < label
+
+
+def test_a_ride_waits_beside_after_ride_until_it_is_entered(app: Session) -> None:
+    assert "Add a ride" in rows(app)
+    assert "Add a ride" not in bars(app)
+    app.tap("PRE-RIDE")
+    run_through(app)
+    app.tap("FINISH")
+    app.settle()
+    assert set(bars(app)[1:3]) == {"Add a ride", "AFTER-RIDE"}
+    beside = {widget.text: widget.y for widget in app.walk() if isinstance(widget, Bar)}
+    assert beside["Add a ride"] == beside["AFTER-RIDE"]
+    assert "Add a ride" not in rows(app)
+    app.tap("Add a ride")
+    app.keys("8.4")
+    app.tap("SAVE THE RIDE")
+    app.settle()
+    assert "Add a ride" not in bars(app)
+
+
+def test_a_ride_never_entered_stops_waiting_after_a_day(app: Session) -> None:
+    app.tap("PRE-RIDE")
+    run_through(app)
+    app.tap("FINISH")
+    app.settle()
+    assert "Add a ride" in bars(app)
+    app.restart(hours=25)
+    assert "Add a ride" not in bars(app)
+
+
+def test_the_counts_are_those_of_the_list_as_it_fits_the_board(
+    app: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def shorter(of: Checklist, _board: object) -> Checklist:
+        return replace(of, items=of.items[:-2], seconds=60)
+
+    monkeypatch.setattr("screens.state.for_board", shorter)
+    app.state.changed()
+    app.settle()
+    assert app.shows("7 items, about 60 seconds")
+    assert app.shows("4 items")
+    app.tap("All checks")
+    assert app.row("Before a ride").detail.startswith("7 items")
+    app.tap("Before a ride")
+    assert app.page.title.endswith("1 of 7")
+    app.tap("FLAT, DRY, NO SMELL")
+    app.key(27)
+    assert app.row("Before a ride").detail == "You stopped at 2 of 7, just now."
