@@ -10,9 +10,9 @@ PACKAGES = "libgl1 libegl1"
 NO_WINDOW = 3
 """Exit status where no window and no OpenGL can be had."""
 
-COLLECT = (50_000, 20, 50)
-"""When Python looks for dead cycles: at its own settings it does so many times while one page of widgets is
-built, finds none, and takes half of the time."""
+COLLECT = (50_000, 5, 3)
+"""When Python looks for dead cycles. At its own settings it does so many times while one page of widgets is built and
+finds none; much rarer than this, pages that were left pile up."""
 
 NOISE = ("Input: MTDev", "Cutbuffer: Unable", "Clipboard: Unable", "Window: Unable to find any valuable")
 

@@ -1,5 +1,6 @@
 """The frame around every page: where one is, whose board it is, the four places, and the way back."""
 
+import gc
 from datetime import datetime, timedelta
 from importlib import import_module
 from typing import Any
@@ -291,6 +292,8 @@ class Shell(Surface, BoxLayout):
         for name, page in list(self.pages.items()):
             if page is not self.page:
                 let_go(self.pages.pop(name))
+        # Widgets hold each other in cycles; those that are still there would be dressed and laid out with the rest.
+        gc.collect()
 
     def open_due(self) -> None:
         """Open what is due, from anywhere."""
