@@ -101,10 +101,9 @@ class FiguresPage(AnsweringPage):
         if not self.stopped:
             return bars
         fix = self.FIXES.get(self.hazards[0].key)
-        correct = (
-            [(f"Correct: {field_of(fix).label.lower()}", "main", partial(self.edit, fix))] if fix else []
-        )
-        return bars[:1] + correct
+        if not fix:
+            return bars[:1]
+        return [*bars[:1], (f"Change: {field_of(fix).label.lower()}", "plain", partial(self.edit, fix))]
 
 
 class SavedFiguresPage(FiguresPage):

@@ -127,7 +127,8 @@ class NotRight(AppPage):
         self.state.changed()
         # Past the run's own page: opened once more it would begin a new run.
         self.shell.trail.pop()
-        self.shell.replace("ride.run_over", list=self.args["list"], row=row)
+        about_pack = self.session.of.item(self.args["item"]).opens == "ride.pack_signs"
+        self.shell.replace("ride.run_over", list=self.args["list"], row=row, about_pack=about_pack)
 
     def _say(self, state: str) -> bool:
         try:

@@ -18,6 +18,7 @@ OPENS = {
     "bench.power": "First power: resistor and polarity",
     "bench.controller": "What to set in the controller",
     "ride.flight": "Pack for a flight: Wh and rules",
+    "ride.pack_signs": "Pack: stop signs",
     "board": "The board's values",
 }
 """What a page that an item leads to is called here."""

@@ -119,7 +119,8 @@ class RunOver(AppPage):
         self.pair_need = (
             sum(width_of(word, "strong", bold=True) + 60 for word in ("Back one", "Put it off")) + 8
         )
-        made = SignedFoot if self.signed else PackFoot if self._held else DueFoot if self._stops else SignFoot
+        stopped = StoppedPackFoot if self.args.get("about_pack") else SignedFoot
+        made = stopped if self.signed else PackFoot if self._held else DueFoot if self._stops else SignFoot
         if not isinstance(self.foot, made):
             self.foot = made(page=self)
 
@@ -179,6 +180,10 @@ class DueFoot(OverFoot):
 
 class PackFoot(OverFoot):
     """What to do with the pack that is out of use, then sign off that nobody rides."""
+
+
+class StoppedPackFoot(OverFoot):
+    """It is in the log; next the pack is taken out of use."""
 
 
 class SignedFoot(OverFoot):

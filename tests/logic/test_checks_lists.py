@@ -37,6 +37,7 @@ PAGES = {
     "board",
     "bench.faults",
     "bench.spares",
+    "ride.pack_signs",
     "bench.reach",
     "log",
     "ride.tension",

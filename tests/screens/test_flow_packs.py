@@ -109,7 +109,7 @@ def test_nothing_on_the_page_takes_a_wrong_charger_away(app: Session) -> None:
 def test_correcting_the_volts_brings_the_figures_back(app: Session) -> None:
     numbers(app, "Charging")
     enter(app, "Charger volts", "50.4")
-    app.tap("Correct: charger volts")
+    app.tap("Change: charger volts")
     app.type("42")
     app.settle()
     assert notices(app) == []
@@ -169,7 +169,7 @@ def test_another_chemistry_stops_the_page(app: Session) -> None:
     app.tap("LFP, 3.65 V full")
     app.tap("Done")
     assert_danger(app)
-    assert app.shows("Correct: second pack, chemistry")
+    assert app.shows("Change: second pack, chemistry")
 
 
 def test_readings_near_each_other_give_the_figures_and_grow_old(app: Session) -> None:

@@ -6,7 +6,7 @@ from typing import Any
 import pytest
 
 from logic.checks.lists import Checklist, checklist
-from screens.asked import take_out
+from screens.asked import out_of_use, take_out
 from screens.widgets.bar import Bar
 from screens.widgets.row import Row
 from tests.screens.session import Session
@@ -205,3 +205,19 @@ def test_the_counts_are_those_of_the_list_as_it_fits_the_board(
     app.tap("FLAT, DRY, NO SMELL")
     app.key(27)
     assert app.row("Before a ride").detail == "You stopped at 2 of 7, just now."
+
+
+def test_a_swollen_pack_that_ends_a_run_leads_to_taking_it_out(app: Session) -> None:
+    app.tap("PRE-RIDE")
+    app.frame(seconds=0.4)
+    app.tap("NOT RIGHT")
+    app.tap("Swollen")
+    app.tap(PRE.halt)
+    assert bars(app)[-1] == "Take the pack out of use"
+    app.tap("Take the pack out of use")
+    app.tap("Swollen")
+    app.tap("Take this pack out of use")
+    assert out_of_use(app.state)["sign"] == "swollen"
+    app.key(27)
+    app.tap("CLOSE")
+    assert app.shows("Pack out of use: what to do")
