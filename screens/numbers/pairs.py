@@ -109,6 +109,9 @@ class PairsPage(AnsweringPage):
         if key:
             rising = (key in RISING) != self.turned
             order = sorted(order, key=lambda item: _place(figure(item[0], key), rising=rising))
+        if self.sorted_by is None:
+            # What one compares with comes first, what is doubtful last.
+            order = sorted(order, key=lambda item: (not item[0].present, _doubtful(item[0])))
         self.order = order
         self.begin = min(self.begin, max(0, len(order) - 1))
         self._tell(wish, key, asked=asked)
@@ -247,6 +250,10 @@ class PairsPage(AnsweringPage):
         if short:
             return " and ".join(short) + " short"
         return "does it, " + " and ".join(spare) + " in hand"
+
+
+def _doubtful(pair: Pair) -> bool:
+    return pair.belt is None or pair.belt.few
 
 
 def _do(act: Callable[[], None], *_: object) -> None:

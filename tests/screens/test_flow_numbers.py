@@ -64,6 +64,8 @@ def shown_pairs(app: Session) -> list[str]:
 def test_pairs_are_sorted_by_a_tap_and_turned_by_another(app: Session) -> None:
     visit(app, "Pairs of pulleys")
     assert app.shows("91 pairs fit this board.")
+    assert shown_pairs(app)[0] == "16 : 40"
+    assert "this board" in app.page.table._rows[0].note  # noqa: SLF001  (what stands on the page)
     app.tap("Sort by Push N")
     strong = [float(row.texts[2]) for row in app.page.table._rows]  # noqa: SLF001  (as above)
     assert strong == sorted(strong, reverse=True)
@@ -105,9 +107,9 @@ def test_a_pair_is_tried_with_its_belt(app: Session) -> None:
     visit(app, "Pairs of pulleys")
     ask(app, "Top speed wished for", "38")
     ask(app, "Hill wished for", "15")
-    name = shown_pairs(app)[0]
+    name = shown_pairs(app)[1]
     motor, wheel = (float(part) for part in name.split(" : "))
-    app.tap(app.page.table._rows[0])  # noqa: SLF001  (as above)
+    app.tap(app.page.table._rows[1])  # noqa: SLF001  (as above)
     assert app.page.title == f"Pair {name}"
     app.tap("Try this pair on the board")
     board = app.state.board
