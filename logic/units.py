@@ -240,7 +240,12 @@ def show_in(si: float, quantity: str, unit: str, *, mark: str = ".", digits: int
     return Shown(number_text(chosen.of_si(si, kind.si), mark=mark, digits=digits), chosen.shown)
 
 
-def _places(number: float, digits: int) -> int:
+def places(number: float, digits: int = 3) -> int:
+    """Return to how many decimals a number is rounded that is shown with significant figures; below 0: to tens.
+
+    >>> places(39.95), places(12345.6)
+    (1, -2)
+    """
     return digits - 1 - math.floor(math.log10(abs(number))) if number else 0
 
 
@@ -250,7 +255,7 @@ def significant(number: float, digits: int = 3) -> float:
     >>> significant(12345.6), significant(39.95, 3)
     (12300.0, 40.0)
     """
-    return round(number, _places(number, digits))
+    return round(number, places(number, digits))
 
 
 def number_text(number: float, *, mark: str = ".", digits: int = 3) -> str:
@@ -264,7 +269,7 @@ def number_text(number: float, *, mark: str = ".", digits: int = 3) -> str:
     if not math.isfinite(number):
         raise ValueError("only finite numbers are shown")
     rounded = significant(number, digits)
-    text = f"{abs(rounded):.{max(_places(number, digits), 0)}f}"
+    text = f"{abs(rounded):.{max(places(number, digits), 0)}f}"
     whole, _, decimals = text.partition(".")
     decimals = decimals.rstrip("0")
     if len(whole) > 4:  # noqa: PLR2004  (four digits read well without a gap)

@@ -8,7 +8,7 @@ from logic.answers.reading import Result
 from logic.board import board_fields, field_of
 from logic.errors import InputError
 from logic.fields import ARM, Field, joint_fields
-from logic.units import MINUS, Shown, number_text, quantities, show, show_in, significant
+from logic.units import MINUS, Shown, number_text, places, quantities, show, show_in, significant
 
 KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
 KNOWN_LETTER = {"measured": "M", "label": "L", "guess": "G", "assumed": "A"}
@@ -34,15 +34,19 @@ class Style:
         return show(si, quantity, self.system, mark=self.mark, digits=digits)
 
     def change(self, now: float, before: float, quantity: str, unit: str = "") -> str:
-        """Return how far a value moved, with its sign: the difference of the two numbers as they are shown."""
-        shown, first = (self.shown(each, quantity, unit=unit) for each in (now, before))
-        moved = significant(self.scale(now, quantity, unit)) - significant(self.scale(before, quantity, unit))
-        decimals = max(len(each.number.partition(self.mark)[2]) for each in (shown, first))
-        moved = round(moved, decimals)
+        """Return how far a value moved, with its sign: the difference of the two numbers as they are shown.
+
+        It is no finer than the coarser of them.
+        """
+        last, first = (self.scale(each, quantity, unit) for each in (now, before))
+        moved = significant(last) - significant(first)
+        # A half goes to the side on which the true difference lies.
+        moved += (last - first - moved) * 1e-6
+        moved = round(moved, min(places(last), places(first)))
         if not moved:
             return "no change"
         text = number_text(abs(moved), mark=self.mark, digits=9)
-        return str(Shown(("+" if moved > 0 else MINUS) + text, shown.unit))
+        return str(Shown(("+" if moved > 0 else MINUS) + text, self.shown(now, quantity, unit=unit).unit))
 
     def number(self, si: float, quantity: str, digits: int = 3) -> str:
         """Return a value with its unit, in the unit this person reads first."""

@@ -106,8 +106,9 @@ def test_the_change_since_last_time_comes_with_its_sign(check: Session) -> None:
     check.tap("TENSION CHECK")
     assert check.shows("Last time 102\u00a0N\u00a0±\u00a021.9\u00a0N, in window, 3 days ago.")
     check.type("1.4")
-    # Ours: a tenth of a kilogram less pull at 1.5 mm is 0.981 N x 64.5 mm / (4 x 1.5 mm) = 10.55 N less tension.
-    assert check.shows(f"{MINUS}10.6\u00a0N since last time.")
+    # Ours: a tenth of a kilogram less pull at 1.5 mm is 0.981 N x 64.5 mm / (4 x 1.5 mm) = 10.55 N less tension:
+    # 91.5 N after 102 N, which is known to a newton.
+    assert check.shows(f"{MINUS}11\u00a0N since last time.")
 
 
 def test_back_never_loses_what_was_typed(check: Session) -> None:
@@ -236,7 +237,7 @@ def test_outside_the_window_the_main_bar_adjusts_and_measures_again(check: Sessi
     assert check.shows("Move the motor a little away from the wheel, turn, measure again.")
     assert check.shows("slack, just now.")
     check.type("1.5")
-    # Ours: 0.4 kg more pull at 1.5 mm is four times 10.55 N more tension.
+    # Ours: 0.4 kg more pull at 1.5 mm is four times 10.55 N more tension: 102 N after about 60 N.
     assert check.shows("+42\u00a0N since last time.")
     check.tap("SAVE LEFT, GO TO RIGHT")
     check.type("1.5")
