@@ -280,7 +280,7 @@ SCENES = (
     Scene("bench-positions-slack", positions_slack),
     Scene("bench-pulls", pulls),
     Scene("bench-weight", weight),
-    Scene("bench-motor", motor),
+    Scene("bench-motor-pull", motor),
     Scene("bench-motor-pulled", motor_pulled),
     Scene("bench-motor-saved", motor_saved),
     Scene("bench-sound", sound),

@@ -5,6 +5,7 @@ from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
+from logic.checks.lists import Checklist
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
@@ -28,7 +29,8 @@ class OwnLists(AppPage):
         for key, of in own.items():
             self._add(of.title, f"{len(of.items)} items, version {of.version}", "edit", self._open, key)
         self.rows.add_widget(Section(title="Copy one of these"))
-        for key, of in self.state.lists().items():
+        # The stages of building follow each other by their letter, wherever they are kept.
+        for key, of in sorted(self.state.lists().items(), key=lambda entry: _order(entry[1])):
             if key not in own:
                 self._add(of.title, f"{len(of.items)} items", "plus", self._copy, key)
 
@@ -42,6 +44,10 @@ class OwnLists(AppPage):
 
     def _copy(self, key: str, *_: object) -> None:
         self.shell.go("settings.list", key=self.state.copy_list(key).key)
+
+
+def _order(of: Checklist) -> tuple[bool, str]:
+    return of.title[1:2] == ":", of.title
 
 
 load_kv(__file__)

@@ -65,6 +65,7 @@ def test_pictures_of_every_screen_and_the_main_results(tmp_path: Path) -> None:
     done = run(tmp_path, "--pictures", str(folder), "--size", "320x568", "--text", "1.3", "--theme", "night")
     assert (done.returncode, done.stderr) == (0, "")
     names = [scene.name for scene in scenes()]
+    assert len(set(names)) == len(names)
     assert sorted(path.name.partition("-")[2] for path in folder.iterdir()) == sorted(
         f"{name}.png" for name in names
     )
