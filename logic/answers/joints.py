@@ -17,7 +17,7 @@ from logic.joints.reach import engagement_in_diameters
 from logic.joints.rules import rule, shown_ceiling
 from logic.joints.threadlocker import Locker, locking
 from logic.joints.threads import lookalikes, thread
-from logic.joints.torque import pull_on_arm
+from logic.joints.torque import pull_on_arm, reading_error
 from logic.person import Person
 from logic.tables import Row, pick
 from logic.workings import Recorder, recording
@@ -165,9 +165,7 @@ def _items(recorder: Recorder, parts: JointParts, *, in_full: bool) -> dict[str,
     if not in_full:
         return found
     if isinstance(wrench, Result):
-        found["pull"] = attempt(
-            recorder, "pull", "force", lambda: pull_on_arm(torque=wrench.value, arm=parts.arm)
-        )
+        found |= _by_scale(recorder, parts, wrench.value)
     if way is TORQUE and isinstance(wrench, Result) and not isinstance(found["setting"], Open):
         found |= _of_screw(recorder, parts)
     if way is TORQUE and _or_none(lambda: parts.advice) is not None:
@@ -188,6 +186,16 @@ def _items(recorder: Recorder, parts: JointParts, *, in_full: bool) -> dict[str,
         # The tables have no drag for inch nuts, only the least for using one again.
         found |= {name: item for name, item in tried.items() if isinstance(item, Result)}
     return found
+
+
+def _by_scale(recorder: Recorder, parts: JointParts, torque: float) -> dict[str, Item]:
+    """Return the pull on the key's arm that makes a torque, and how far the scale can be off in it."""
+    pull = attempt(recorder, "pull", "force", lambda: pull_on_arm(torque=torque, arm=parts.arm))
+    if isinstance(pull, Open):
+        return {"pull": pull}
+    error = pick("measuring_tools", name=parts.person.scale).number("scale_error")
+    off = attempt(recorder, "pull_error", "share", lambda: reading_error(scale_error=error, pull=pull.value))
+    return {"pull": pull, "pull_error": off}
 
 
 def _item(  # noqa: PLR0913  (an attempt, and what stands for nothing)

@@ -144,6 +144,9 @@ class CardPage(AppPage):
         pull = self.result(
             "pull", f"{scale} on the scale{over}, {arm_text} from the {turned}, square to the {tool}."
         )
+        error = card.items["pull_error"]
+        if isinstance(error, Result):
+            pull.detail += f" Your scale is good to ± {style.number(error.value, 'share', 2)} of it."
         self.add(Section(title="Without a torque wrench"), pull)
         known = "assumed" if arm is None else arm.known
         self.add(

@@ -19,6 +19,7 @@ ITEMS = {
     "wrench": "Set",
     "wrench_ceiling": "Never above",
     "pull": "Pull on the key or spanner",
+    "pull_error": "The scale's error in that pull",
     "lower_preload": "Clamp left at the most friction",
     "upper_preload": "Clamp at the least friction",
     "drive_torque": "This motor makes up to",

@@ -221,6 +221,8 @@ def test_cure_by_the_day() -> None:
 def test_the_persons_own_arm() -> None:
     told = card(T, "motor_face", key_arm=Value(0.095, "measured"))
     assert value(told, "pull") == pytest.approx(1.9 / 0.095)
+    # A luggage scale in steps of 50 g is good to 0.05 kgf: 0.4903 N of 20 N.
+    assert agrees(value(told, "pull_error"), "0.0245")
     assert not any(one.known == "assumed" for one in told.items["pull"].inputs)
 
 
