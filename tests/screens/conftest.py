@@ -1,6 +1,7 @@
 """Starts Kivy without a screen and without a sound, once, for all screen tests of the process."""
 
 import atexit
+import gc
 import sys
 import tempfile
 from collections.abc import Callable, Iterator
@@ -22,6 +23,10 @@ if sys.modules.get("numpy", sys) is None:
     del sys.modules["numpy"]
 
 from tests.screens.session import Session  # noqa: E402  (Kivy is set up above)
+
+# What is loaded stays: the collector need not look at it again for each of hundreds of apps.
+gc.collect()
+gc.freeze()
 
 
 @pytest.fixture
