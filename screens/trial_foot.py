@@ -22,7 +22,8 @@ class TrialFoot:
         """Return the bars of an open trial: text, kind and act of each."""
         if not self.page.state.trial:
             return []
-        return [("Drop the trial", "plain", self.page.state.drop), ("Keep on board", "main", self.keep)]
+        kind = "plain" if self.page.faults else "main"
+        return [("Drop the trial", "plain", self.page.state.drop), ("Keep on board", kind, self.keep)]
 
     def keep(self) -> None:
         """Make the trial's values the board's; the scratch board needs a name first."""

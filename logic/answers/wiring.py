@@ -11,7 +11,7 @@ from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Reading, attempt, banded
 from logic.board import Board
 from logic.errors import InputError, Missing
-from logic.pack import inrush
+from logic.pack import cells, inrush
 from logic.pack.cells import short_circuit_current
 from logic.pack.fuse import FuseChoice, fuse_choice, time_to_heat
 from logic.pack.wiring import (
@@ -163,13 +163,18 @@ class WireParts(PackParts):
         return in_closed_deck(share=share, current=current)
 
     def fuse(self) -> FuseChoice:
-        """Return the range of fuse ratings."""
+        """Return the range of fuse ratings; what it must break is reckoned with the least resistance."""
         return fuse_choice(
             peak_current=self.peak,
             riding=self.riding,
             wire_limit=self.carries().free_high,
             full_voltage=self.voltage("full"),
-            resistance=self.pack_resistance,
+            resistance=cells.pack_resistance(
+                cell_resistance=self.least_resistance_cell,
+                series=self.series,
+                parallel=self.parallel,
+                packs=self.packs,
+            ),
         )
 
     def fuse_ends(self) -> tuple[float, float]:

@@ -29,6 +29,7 @@ from screens.words.joints import (
     NOTICES,
     drag_text,
     locker_text,
+    reuse_text,
     set_text,
     shown_items,
     tool_text,
@@ -206,14 +207,7 @@ class CardPage(AppPage):
         item = card.items.get("drag_reuse")
         if isinstance(item, Result):
             least = torque_text(item.value, self.style, inch=self.style.system == "inch")
-            used = card.reused
-            verdict = (
-                ""
-                if used is None
-                else " This one passes."
-                if used.verdict == "pass"
-                else " This one does not."
-            )
+            verdict = reuse_text(card)
             self.add(Text(text=f"An insert nut is used again only from a drag of {least}.{verdict}"))
 
     def add_alike(self) -> None:

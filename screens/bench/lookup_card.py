@@ -53,7 +53,7 @@ class LookUpCard(CardPage):
         board = replace(board, joints=(*board.joints, joint))
         self.card = joint_card(board, LOOK_UP, self.state.person, kind)
         self.title = kind.text("name")
-        self.said = summary(joint, self.style)
+        self.said = f"Looked up: {summary(joint, self.style)}"
         self._show_picks(joint)
         self.front.clear_widgets()
         self.body.clear_widgets()

@@ -22,7 +22,7 @@ from screens.widgets.load import load_kv
 from screens.widgets.result import Result as ResultCard
 from screens.words import offer, refusal, sureness
 from screens.words.belt import BENCH, SHORT_WAY, WAYS
-from screens.words.tension import CERTAINTY, ITEMS, MOVES, WORDS, ago, tension_text
+from screens.words.tension import CERTAINTY, ITEMS, MOVES, WORDS, ago, tension_text, with_error
 
 LABELS = {**ITEMS, **BENCH}
 
@@ -245,8 +245,8 @@ class MeasurePage(AppPage):
             self.certainty = self.open_text(reading.tension)
             return
         tension = reading.tension.value
-        error = style.number(reading.error.value, "force") if isinstance(reading.error, Result) else ""
-        self.tension = f"Belt tension {style.number(tension, 'force')} ± {error}"
+        error = reading.error.value if isinstance(reading.error, Result) else None
+        self.tension = f"Belt tension {with_error(tension, error, style)}"
         before = self.same_way()
         if before is not None and before.body.get("tension") is not None:
             change = style.change(tension, before.body["tension"], "force")

@@ -10,6 +10,7 @@ from logic.answers.tension import BeltReading
 from logic.board import Field
 from screens.bench.asked import FORCE, asked
 from screens.bench.measure import MeasurePage
+from screens.words.tension import WORDS
 
 POSITIONS = 4
 
@@ -42,6 +43,16 @@ class PositionsPage(MeasurePage):
         """Return the tightest of the positions."""
         self.found = self._found()
         return None if self.found is None else self.found.tightest
+
+    def _show_reading(self) -> None:
+        """Tell which place this is; before all four are pulled only a tight one says something of the belt."""
+        super()._show_reading()
+        count = len(self.values)
+        self.tension = self.tension.replace("Belt tension", f"Tightest of {count}:" if count > 1 else "Here:")
+        tight = self.verdict == WORDS["tight"]
+        if self.verdict and count < POSITIONS and not tight:
+            self.verdict, self.tone, self.move = "", "text", ""
+            self.certainty = f"{count} of {POSITIONS} places so far: the tightest counts."
 
     def instructions(self) -> str:
         """Return what to do with the hands."""

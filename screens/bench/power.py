@@ -27,7 +27,7 @@ class PowerPage(SavedFiguresPage):
     HEAD = "precharge_time"
     LABELS = {name: WIRING[name] for name in NAMES}  # noqa: RUF012  (as in FiguresPage)
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
-        "precharge_time": "Five time constants of resistor and capacitors. Two seconds by hand are plenty.",
+        "precharge_time": "Five time constants of resistor and capacitors. By hand: two seconds.",
         "spark_current": "Without a resistor; the wire's inductance rounds the peak off.",
         "precharge_power": "For a moment only. If it stays hot there is a short: pull the plug.",
     }

@@ -12,7 +12,7 @@ from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words.belt import BENCH, WAYS
-from screens.words.tension import CERTAINTY, WORDS, ago, tension_text
+from screens.words.tension import CERTAINTY, WORDS, ago, tension_text, with_error
 
 
 class TogetherPage(AppPage):
@@ -71,10 +71,8 @@ class TogetherPage(AppPage):
         elif (
             reading is not None and isinstance(reading.tension, Result) and isinstance(reading.error, Result)
         ):
-            self.tension = (
-                f"Belt tension {style.number(reading.tension.value, 'force')} ±"
-                f" {style.number(reading.error.value, 'force')}"
-            )
+            told = with_error(reading.tension.value, reading.error.value, style)
+            self.tension = f"Belt tension {told}"
             if reading.verdict is not None:
                 self.verdict = WORDS[reading.verdict.word]
                 self.certainty = CERTAINTY[reading.verdict.certainty]

@@ -68,8 +68,10 @@ class DuePage(AppPage):
         open_due(self, one)
 
     def _source(self, one: Due) -> str:
-        source = sources()[one.row.source].title
-        return f"{STANDING[one.row.standing].capitalize()}: {one.row.where or source}"
+        standing = STANDING[one.row.standing].capitalize()
+        if one.row.source == "practice":
+            return f"{standing}: {one.row.where}"
+        return f"{standing}: {sources()[one.row.source].title}, {one.row.where}"
 
     def _later(self, one: Due) -> None:
         self.shell.go("log.snooze", rule=one.key, label=one.name, stop=one.stop)

@@ -2,7 +2,7 @@
 
 from kivy.properties import ObjectProperty, OptionProperty, StringProperty
 
-from logic.answers.reading import RIDER
+from logic.answers.reading import RIDER, Open
 from logic.answers.stopping import REACTIONS, SURFACES, Stopping, stop_curves, stopping
 from logic.board import Board
 from logic.units import quantities
@@ -10,7 +10,7 @@ from screens.answering import AnsweringPage
 from screens.widgets.chart import Curve
 from screens.widgets.load import load_kv
 from screens.widgets.notice import WORDS
-from screens.words.stopping import CUTS_OUT, LABELS, RULERS, SURFACE
+from screens.words.stopping import CUTS_OUT, LABELS, RULERS, RUNS_ON, SURFACE
 
 STOPS = tuple(f"stop_{surface}_{reaction}" for surface in SURFACES for reaction in REACTIONS)[1:]
 
@@ -55,8 +55,11 @@ class StoppingPage(AnsweringPage):
 
     def show(self, answer: Stopping) -> None:
         """Say what rules, and draw the ways."""
-        self.rules = self._rules(answer)
-        self.word, self.warning = ("warning", CUTS_OUT) if answer.cuts_out else ("", self._assumed())
+        first = self.items[self.HEAD]
+        runs_on = isinstance(first, Open) and first.outcome == "does not stop"
+        self.rules = "" if runs_on else self._rules(answer)
+        warning = RUNS_ON if runs_on else CUTS_OUT if answer.cuts_out else ""
+        self.word, self.warning = ("warning", warning) if warning else ("", self._assumed())
         self._show_chart()
 
     def label(self, name: str) -> str:

@@ -107,7 +107,10 @@ class WiringPage(FiguresPage):
             return
         low, high = (style.shown(end, "current") for end in (fuse.low, fuse.high))
         self.fuse.value, self.fuse.unit = f"over {low.number}, to {high.number}", high.unit
-        self.fuse.detail = "More than the battery limit and the ride ask, no more than the wire stands."
+        self.fuse.detail = (
+            f"More than the battery limit and the ride ask. {style.number(fuse.high, 'current')} is this wire in free"
+            " air: it stands that for the minutes a fuse takes, not for long in a deck."
+        )
         self.fuse.standing, self.fuse.has_working = sureness(answer.items["fuse"]), True
         self.fuse_text.text = (
             f"At least {style.number(fuse.voltage, 'voltage')} DC, able to break"

@@ -23,7 +23,7 @@ ITEMS = {
     "lower_preload": "Clamp left at the most friction",
     "upper_preload": "Clamp at the least friction",
     "drive_torque": "This motor makes up to",
-    "carried": "This pulley's hold may be asked for",
+    "carried": "This pulley carries, with its factor",
     "slip": "Set screws alone slip at",
     "bare_most": "Alone, with a factor of 4",
     "bare_least": "Alone, with a factor of 8",
@@ -152,6 +152,16 @@ def drag_text(card: JointCard, style: Style) -> str:
         return ""
     drag = torque_text(float(running.si), style, inch=inch)
     return f"{torque_text(setting.value, style, inch=inch)} for the clamp and {drag} for the nut's drag."
+
+
+def reuse_text(card: JointCard) -> str:
+    """Return whether this nut may be used again; only a drag that was measured lets it pass."""
+    if card.reused is None:
+        return ""
+    if card.reused.verdict != "pass":
+        return " This one does not."
+    measured = card.joint.running is not None and card.joint.running.known == "measured"
+    return " This one passes." if measured else " Measure this one's drag first."
 
 
 def turned_by(card: JointCard) -> str:

@@ -9,7 +9,7 @@ from logic.store import Record
 from logic.units import GAP
 from screens.words import Style, label_of
 from screens.words.checks import check_text, check_tone, seconds_text
-from screens.words.tension import CERTAINTY, WORDS, plus_minus, tension_text
+from screens.words.tension import CERTAINTY, WORDS, tension_text, with_error
 
 KINDS = {
     "": "All",
@@ -134,14 +134,12 @@ def _check_lines(body: dict[str, Any]) -> Iterator[tuple[str, str]]:
         yield "Interrupted", f"{body['breaks']} times" if body["breaks"] > 1 else "once"
     for key, value in body.get("values", {}).items():
         yield key.replace("_", " ").capitalize(), value if isinstance(value, str) else f"{value:g}{GAP}V"
-    yield "Board values kept", str(len(body.get("board", {})))
+    yield "Saved with it", f"{len(body.get('board', {}))} values of the board"
 
 
 def _tension_lines(body: dict[str, Any], style: Style) -> Iterator[tuple[str, str]]:
     if body.get("tension") is not None:
-        error = body.get("error")
-        error_text = "" if error is None else style.number(error, "force")
-        yield "Belt tension", plus_minus(style.number(body["tension"], "force"), error_text)
+        yield "Belt tension", with_error(body["tension"], body.get("error"), style)
     if body.get("pull") is not None:
         yield "Pull", str(style.shown(body["pull"], "force", unit=body.get("unit", "")))
     if body.get("depth") is not None:

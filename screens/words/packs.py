@@ -86,7 +86,7 @@ WIRING = {
     "stands_short": "The wire stands that short for",
     "spark_energy": "Energy of the spark",
     "spark_current": "Amps at bare contact, at most",
-    "precharge_time": "Hold the resistor on for",
+    "precharge_time": "Hold the resistor on, at least",
     "precharge_current": "Amps through the resistor, first instant",
     "precharge_power": "Heat in the resistor, first instant",
     "full": "Meter shows at most",

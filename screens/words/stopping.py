@@ -32,6 +32,7 @@ RULERS = {
 }
 """What holds the brake down."""
 
+RUNS_ON = "This slope is stronger than the brake: the board does not stop on it. Do not ride down it; walk."
 CUTS_OUT = (
     "Braking lifts this pack above full charge: the brake may cut out at once. "
     "Ride some charge off before you need it."

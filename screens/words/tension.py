@@ -5,7 +5,7 @@ from datetime import datetime
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan
 from logic.store import Record
-from logic.units import GAP
+from logic.units import GAP, places
 from screens.words import Style, refusal
 
 ITEMS = {
@@ -67,9 +67,8 @@ def tension_text(record: Record, style: Style) -> str:
     body = record.body
     if body.get("tension") is None:
         return f"pull {style.number(body['pull'], 'force')}"
-    text = style.number(body["tension"], "force")
     word = WORDS.get(body.get("word", ""), "").lower()
-    return plus_minus(text, style.number(body["error"], "force")) + (f", {word}" if word else "")
+    return with_error(body["tension"], body["error"], style) + (f", {word}" if word else "")
 
 
 def method_text(depth: str) -> str:
@@ -117,10 +116,14 @@ def plan_notes(plan: BeltPlan, style: Style) -> str:
     return " ".join(notes)
 
 
-def plus_minus(value: str, error: str) -> str:
-    """Return a number with its error, which never parts from it at the end of a line.
+def with_error(value: float, error: float | None, style: Style, quantity: str = "force") -> str:
+    """Return a measured value with its error: the error to two figures, the value no finer.
 
-    >>> plus_minus("84\u00a0N", "11\u00a0N") == "84\u00a0N\u00a0±\u00a011\u00a0N"
-    True
+    >>> with_error(102.4, 21.9, Style()).replace("\u00a0", " ")
+    '102 N ± 22 N'
     """
-    return f"{value}{GAP}±{GAP}{error}" if error else value
+    if not error:
+        return style.number(value, quantity)
+    scaled, off = abs(style.scale(value, quantity)), style.scale(error, quantity)
+    digits = max(1, places(off, 2) - places(scaled, 1) + 1)
+    return f"{style.number(value, quantity, digits)}{GAP}±{GAP}{style.number(error, quantity, 2)}"

@@ -6,7 +6,7 @@ from logic.answers.reading import Result
 from logic.answers.tension import BeltReading
 from logic.board import Value
 from screens.words import Style, offer, refusal
-from screens.words.tension import CERTAINTY, MOVES, WORDS, plus_minus
+from screens.words.tension import CERTAINTY, MOVES, WORDS, with_error
 
 
 @dataclass(frozen=True)
@@ -31,8 +31,8 @@ def told(
     if not isinstance(tension, Result):
         lacks = refusal(tension.problem, style) if tension.problem else offer(tension.missing)
         return Told(tension=f"Pull {style.shown(float(pull.si), 'force', unit=unit)}.", certainty=lacks)
-    error = style.number(reading.error.value, "force") if isinstance(reading.error, Result) else ""
-    text = f"Belt tension {plus_minus(style.number(tension.value, 'force'), error)}"
+    error = reading.error.value if isinstance(reading.error, Result) else None
+    text = f"Belt tension {with_error(tension.value, error, style)}"
     change = "" if last is None else f"{style.change(tension.value, last, 'force')} since last time."
     change = change[:1].upper() + change[1:]
     if reading.verdict is None:

@@ -367,6 +367,8 @@ def test_wiring_by_hand() -> None:
     assert agrees(number(found.items["riding"]), "16.52")
     assert found.fuse is not None
     assert (found.fuse.low, found.fuse.high, found.fuse.voltage) == (30.0, 41.0, 42.0)
+    # What it must break, at the low end of a resistance that is only printed: 42 V over 0.8 x 110 mohm.
+    assert agrees(found.fuse.interrupt, "477")
     assert found.wire == "warm in a closed deck"
     # Ours: 2 mF x 42 V^2 / 2; 5 x 10 ohm x 2 mF.
     assert agrees(number(found.items["spark_energy"]), "1.764")

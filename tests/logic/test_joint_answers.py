@@ -17,6 +17,7 @@ from logic.exchange import demo_boards
 from logic.fields import field_of, joint_fields
 from logic.person import Person, person_from_dict, person_to_dict
 from logic.workings import Call
+from screens.words.joints import reuse_text
 from tests.printed import agrees
 
 BOARDS = {board.name: board for board in demo_boards()}
@@ -163,6 +164,14 @@ def test_a_nut_that_no_longer_drags_is_a_warning() -> None:
     assert told.notice == ("warning", "nut is worn")
     assert told.reused is not None
     assert told.reused.verdict == "discard"
+
+
+def test_a_guessed_drag_lets_no_nut_pass() -> None:
+    """The example's drag is a guess: the nut passes only once it is measured; a worn one is told either way."""
+    assert reuse_text(card(L, "axle_nut")) == " Measure this one's drag first."
+    measured = BOARDS[L].with_value("joints.axle_nut.running", Value(1.5, "measured"))
+    assert reuse_text(joint_card(measured, "axle_nut", Person())) == " This one passes."
+    assert reuse_text(card(W, "deck_bolts")) == " This one does not."
 
 
 def test_notes_name_what_would_help() -> None:

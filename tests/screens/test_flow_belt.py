@@ -138,6 +138,24 @@ def test_four_wheel_positions(bench: Session) -> None:
     assert bench.shows("by scale, just now")
 
 
+def test_one_low_place_round_the_wheel_proves_nothing(bench: Session) -> None:
+    bench.tap("Spring scale")
+    for number in range(1, 5):
+        bench.keys("0.55")
+        bench.settle()
+        assert bench.shows("SLACK") is (number == 4)
+        assert bench.shows(f"{number} of 4 places so far") is (number < 4)
+        if number < 4:
+            bench.tap("NEXT")
+
+
+def test_one_tight_place_is_told_at_once(bench: Session) -> None:
+    bench.tap("Spring scale")
+    bench.keys("1.9")
+    bench.settle()
+    assert bench.shows("TIGHT")
+
+
 def test_half_filled_positions_are_kept_over_a_restart(bench: Session) -> None:
     bench.tap("Spring scale")
     bench.keys("0.92")

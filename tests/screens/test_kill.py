@@ -44,7 +44,7 @@ def kill_after(folder: Path, walk: str) -> None:
 
 def tension(app: Session) -> None:
     """Look for the saved tension."""
-    assert app.shows("Left belt: 102\u00a0N\u00a0±\u00a021.9\u00a0N, in window")
+    assert app.shows("Left belt: 102\u00a0N\u00a0±\u00a022\u00a0N, in window")
     app.tap("Log")
     assert app.shows("Tension, left belt: 102\u00a0N")
 
