@@ -246,7 +246,7 @@ class MeasurePage(AppPage):
             return
         tension = reading.tension.value
         error = reading.error.value if isinstance(reading.error, Result) else None
-        self.tension = f"Belt tension {with_error(tension, error, style)}"
+        self.tension = f"{self.subject()} {with_error(tension, error, style)}"
         before = self.same_way()
         if before is not None and before.body.get("tension") is not None:
             change = style.change(tension, before.body["tension"], "force")
@@ -256,6 +256,10 @@ class MeasurePage(AppPage):
             self.certainty = CERTAINTY[reading.verdict.certainty]
             self.tone = "good" if reading.verdict.word == "in window" else "bad"
             self.move = self.nudge_text(tension) if reading.verdict.word != "in window" else ""
+
+    def subject(self) -> str:
+        """Return what the reading is one of."""
+        return "Belt tension"
 
     def held_text(self) -> str:
         """Return what a right belt would seem to have if both pulleys were held, for this very belt."""

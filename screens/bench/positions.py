@@ -44,13 +44,15 @@ class PositionsPage(MeasurePage):
         self.found = self._found()
         return None if self.found is None else self.found.tightest
 
+    def subject(self) -> str:
+        """Return of how many places this is the tightest."""
+        return f"Tightest of {len(self.values)}:" if len(self.values) > 1 else "Here:"
+
     def _show_reading(self) -> None:
-        """Tell which place this is; before all four are pulled only a tight one says something of the belt."""
+        """Before all four are pulled only a tight place says something of the belt."""
         super()._show_reading()
         count = len(self.values)
-        self.tension = self.tension.replace("Belt tension", f"Tightest of {count}:" if count > 1 else "Here:")
-        tight = self.verdict == WORDS["tight"]
-        if self.verdict and count < POSITIONS and not tight:
+        if self.verdict not in ("", WORDS["tight"]) and count < POSITIONS:
             self.verdict, self.tone, self.move = "", "text", ""
             self.certainty = f"{count} of {POSITIONS} places so far: the tightest counts."
 
