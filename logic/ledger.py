@@ -15,7 +15,10 @@ RIDDEN = ("all right", "with notes")
 """Verdicts of a check before a ride after which one rides."""
 
 SAME_RIDE = timedelta(hours=24)
-"""A ride entered this soon after a check before a ride is the ride that the check opened."""
+"""A ride entered this near to a check before or after a ride is the ride of that check."""
+
+CLOCK_SLACK = timedelta(days=1)
+"""A date further ahead of now than this was written while the clock was wrong."""
 
 
 @dataclass(frozen=True)
@@ -44,30 +47,27 @@ class History:
         self.events: list[Event] = []
         self._rides: list[int] = [0]
         self._way: list[float] = [0.0]
-        self._completes: list[bool] = []
         self._places: dict[tuple[str, str], list[int]] = {}
-        self._opened: datetime | None = None
+        self._open: tuple[str, datetime] | None = None
         for event in events:
             self.add(event)
 
     def add(self, event: Event) -> None:
         """Put the next event at the end.
 
-        A finished check before a ride is a ride; the entry made within a day of it completes it and is no
-        second one.
+        An entered ride and a finished check after a ride are a ride; within a day of each other they are one.
+        A check before a ride is none: one may stay at home after it.
         """
-        rides, completes = 0, False
-        if event.kind == "check" and event.about == "before_ride" and event.finished:
-            rides, self._opened = 1, event.at
-        elif event.kind == "ride":
-            completes = self._opened is not None and event.at - self._opened <= SAME_RIDE
-            rides, self._opened = 0 if completes else 1, None
+        rides = 0
+        if event.kind == "ride" or (event.kind == "check" and event.about == "after_ride" and event.finished):
+            other = self._open
+            pair = other is not None and other[0] != event.kind and abs(event.at - other[1]) <= SAME_RIDE
+            rides, self._open = (0, None) if pair else (1, (event.kind, event.at))
         for name in _names(event):
             self._places.setdefault(name, []).append(len(self.events))
         self.events.append(event)
         self._rides.append(self._rides[-1] + rides)
         self._way.append(self._way[-1] + event.distance)
-        self._completes.append(completes)
 
     def first(self, kind: str, about: str = "") -> int | None:
         """Return the place of the first event of a kind, about something if that is given."""
@@ -80,18 +80,20 @@ class History:
         return places[-1] if places else None
 
     def ridden(self, after: int, until: int | None = None) -> tuple[int, float]:
-        """Return rides and metres after the event at a place, up to and with the one at another.
-
-        A ride entered after the first place counts though the check that opened it came before.
-        """
+        """Return rides and metres after the event at a place, up to and with the one at another."""
         end = len(self.events) - 1 if until is None else until
-        rides = self._rides[end + 1] - self._rides[after + 1]
-        for place in range(after + 1, end + 1):
-            if self._completes[place]:
-                rides += 1
-            if self.events[place].kind in ("ride", "check"):
-                break
-        return rides, self._way[end + 1] - self._way[after + 1]
+        return self._rides[end + 1] - self._rides[after + 1], self._way[end + 1] - self._way[after + 1]
+
+    def when(self, place: int, now: datetime) -> datetime | None:
+        """Return the date of the event at a place, None when no plausible one is known.
+
+        The order of the entries is certain, their dates are not: one written while the clock was ahead
+        counts from the latest plausible date before it, so that nothing falls due later for it.
+        """
+        latest = now + CLOCK_SLACK
+        if self.events[place].at <= latest:
+            return self.events[place].at
+        return max((event.at for event in self.events[:place] if event.at <= latest), default=None)
 
 
 def _names(event: Event) -> Iterator[tuple[str, str]]:
@@ -173,7 +175,7 @@ def ride_open(check: Record | None, ride: Record | None, now: datetime) -> bool:
 
     `check` and `ride` are the last ones of the log; a ride entered within a day completes the one opened.
     """
-    if check is None or not _counts(check.body) or now - check.at > SAME_RIDE:
+    if check is None or not _counts(check.body) or abs(now - check.at) > SAME_RIDE:
         return False
     return ride is None or ride.id < check.id
 

@@ -1,7 +1,7 @@
 """What is due on a board and why: rules as data over what the log holds."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from functools import cache
 
@@ -20,7 +20,7 @@ class Due:
     """One rule on one subject. `share` is how far the count has come: from 1 on it is due.
 
     `unit` says which count came furthest ("rides", "distance", "days", or "" for at once), `left` how much of
-    it is still to go (SI; below zero: how late it is). `subject` is a belt's side, or "".
+    it is still to go (SI; below zero: how late it is). `subject` is a belt's side, "both", or "".
     """
 
     key: str
@@ -48,15 +48,15 @@ def rules() -> tuple[Row, ...]:
 
 
 def upkeep(history: History, sides: Iterable[str], now: datetime) -> tuple[Due, ...]:
-    """Return what is due and what comes next: due stop items first, then by how far the count has come."""
-    found = []
+    """Return what is due and what comes next: due stop items first, what is due at once before a count."""
+    found: list[Due] = []
     for rule in rules():
         subjects = tuple(sides) if rule.text("from") in ("belt", "tension") else ("",)
-        for subject in subjects:
-            one = _judge(rule, subject, history, now)
-            if one is not None:
-                found.append(one)
-    return tuple(sorted(found, key=lambda one: (not one.due, not (one.stop and one.due), -one.share)))
+        judged = [_judge(rule, subject, history, now) for subject in subjects]
+        found += _together([one for one in judged if one is not None])
+    return tuple(
+        sorted(found, key=lambda one: (not one.due, not (one.stop and one.due), bool(one.unit), -one.share))
+    )
 
 
 def due_now(history: History, sides: Iterable[str], now: datetime) -> tuple[Due, ...]:
@@ -64,22 +64,33 @@ def due_now(history: History, sides: Iterable[str], now: datetime) -> tuple[Due,
     return tuple(one for one in upkeep(history, sides, now) if one.due)
 
 
+def _together(found: list[Due]) -> list[Due]:
+    """Return both belts as one where the same is to be said of them: the same hands do both in one go."""
+    if len(found) > 1 and len({(one.due, one.snoozed, one.name) for one in found}) == 1:
+        return [replace(max(found, key=lambda one: one.share), subject="both")]
+    return found
+
+
 def _judge(rule: Row, subject: str, history: History, now: datetime) -> Due | None:
-    start = _start(rule, subject, history)
-    if start is None:
+    begun = _start(rule, subject, history)
+    if begun is None:
         return None
+    start = begun[1]
     cleared = _cleared(rule, subject, history)
     if cleared is not None and cleared > start:
         # Counts only grow: if any look since the beginning came late enough, the last one did.
-        if rule.cells["once"] and _furthest(rule, history, start, cleared, None)[0] >= NEARLY:
+        if rule.cells["once"] and _furthest(rule, history, begun, cleared, now)[0] >= NEARLY:
             return None
         if not rule.cells["once"]:
-            start = cleared
-    share, unit, left = _furthest(rule, history, start, None, now)
+            begun, start = (cleared, cleared), cleared
+    never = rule.text("from") == "belt" and (cleared is None or cleared < start)
+    if never and "never_name" not in rule:
+        return None  # The first look at a belt is one thing to do, not one a rule.
+    share, unit, left = _furthest(rule, history, begun, None, now)
     return Due(
         rule.text("key"),
-        rule.text("name"),
-        rule.text("why"),
+        rule.text("never_name" if never else "name"),
+        rule.text("never_why" if never else "why"),
         subject,
         bool(rule.cells["stop"]),
         rule.text("opens"),
@@ -91,15 +102,25 @@ def _judge(rule: Row, subject: str, history: History, now: datetime) -> Due | No
     )
 
 
-def _start(rule: Row, subject: str, history: History) -> int | None:
-    """Return the place of the event from which a rule counts, None while it has not happened."""
+def _start(rule: Row, subject: str, history: History) -> tuple[int, int] | None:
+    """Return after which place a rule counts and the place that dates it, None while it has not begun.
+
+    The first ride begins a rule whose own beginning is not in the log, and counts itself.
+    """
     begins, _, about = rule.text("from").partition(":")
-    if begins == "belt":
-        fitted = history.last("belt_fitted", subject)
-        return history.first("tension", subject) if fitted is None else fitted
     if begins == "tension":
-        return history.last("tension", subject)
-    return history.last({"list": "check", "joint": "tightening"}.get(begins, begins), about)
+        about = subject
+    if begins == "belt":
+        begins, about = "belt_fitted", subject
+    place = history.last({"list": "check", "joint": "tightening"}.get(begins, begins), about)
+    if place is None and "first_ride" in rule:
+        rides = (history.first("ride"), history.first("check", "after_ride"))
+        ride = min((found for found in rides if found is not None), default=None)
+        first = history.first("tension", subject) if rule.text("from") == "belt" else None
+        if ride is not None and (first is None or ride < first):
+            return ride - 1, ride
+        place = first
+    return None if place is None else (place, place)
 
 
 def _cleared(rule: Row, subject: str, history: History) -> int | None:
@@ -110,12 +131,19 @@ def _cleared(rule: Row, subject: str, history: History) -> int | None:
 
 
 def _furthest(
-    rule: Row, history: History, start: int, end: int | None, now: datetime | None
+    rule: Row, history: History, begun: tuple[int, int], end: int | None, now: datetime
 ) -> tuple[float, str, float]:
-    """Return the count of a rule that has come furthest: its share, its name and what is left of it."""
-    count, distance = history.ridden(start, end)
-    moment = history.events[end].at if end is not None else now
-    days = 0.0 if moment is None else (moment - history.events[start].at) / timedelta(days=1)
+    """Return the count of a rule that has come furthest: its share, its name and what is left of it.
+
+    Without a plausible date the days of a rule have passed for what is due, and none has for what was done.
+    """
+    after, start = begun
+    count, distance = history.ridden(after, end)
+    since, moment = history.when(start, now), now if end is None else history.when(end, now)
+    if since is not None and moment is not None:
+        days = (moment - since) / timedelta(days=1)
+    else:
+        days = float(rule.cells.get("days", 0.0)) if end is None else 0.0
     best: tuple[float, str, float] | None = None
     for unit, so_far in (("rides", float(count)), ("distance", distance), ("days", days)):
         if unit in rule:
@@ -132,6 +160,9 @@ AT_ONCE = (1.0, "", 0.0)
 
 def _snoozed(rule: Row, history: History, start: int, now: datetime) -> bool:
     place = history.last("snooze", rule.text("key"))
-    if place is None or place < start or now - history.events[place].at > SNOOZED_FOR:
+    if place is None or place < start:
+        return False
+    at = history.when(place, now)
+    if at is None or now - at > SNOOZED_FOR:
         return False
     return history.ridden(place)[0] == 0

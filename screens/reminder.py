@@ -19,7 +19,7 @@ def remind(state: State) -> bool:
     if not state.person.remind or not due or state.store.get("reminded") == today:
         return False
     last = state.last("ride") or state.last("check", base="before_ride")
-    if last is None or state.clock() - last.at > RIDDEN_WITHIN:
+    if last is None or abs(state.clock() - last.at) > RIDDEN_WITHIN:
         return False
     if not notice(f"Due on {state.saved.name}", due_name(due[0], state.saved.sides)):
         return False

@@ -50,6 +50,10 @@ class Run:
         return self.order.index(self.at) if self.at else len(self.order)
 
 
+CLOCK_STEP = timedelta(minutes=1)
+"""A phone corrects its clock by less than this by itself."""
+
+
 def begin(of: Checklist, now: datetime, first: tuple[str, ...] = ()) -> Run:
     """Return a new run of a fitted list. `first` are items noted last time: they come first."""
     keys = [item.key for item in of.items]
@@ -107,21 +111,24 @@ def go_to(run: Run, key: str, now: datetime) -> Run:
 
 
 def pause_of(run: Run, now: datetime) -> timedelta:
-    """Return how long the run has been left alone."""
+    """Return how long the run has been left alone; below zero when the clock was set back meanwhile."""
     return now - datetime.fromisoformat(run.touched)
 
 
 def how_old(run: Run, of: Checklist, now: datetime) -> str:
-    """Return "fresh", "stale" (beginning again comes first) or "lapsed"; only some lists lapse."""
+    """Return "fresh", "stale" (beginning again comes first) or "lapsed"; only some lists lapse.
+
+    After the clock was set back nobody can tell how long it was: such a run has lapsed.
+    """
     gap = pause_of(run, now)
-    if not of.lapses or gap < SHORT_BREAK:
+    if not of.lapses or -CLOCK_STEP <= gap < SHORT_BREAK:
         return "fresh"
-    return "stale" if gap <= LONG_BREAK else "lapsed"
+    return "stale" if CLOCK_STEP < gap <= LONG_BREAK else "lapsed"
 
 
 def resumed(run: Run, now: datetime) -> Run:
     """Return the run taken up again, the gap noted."""
-    gap = pause_of(run, now).total_seconds()
+    gap = max(0.0, pause_of(run, now).total_seconds())
     return replace(run, touched=now.isoformat(), breaks=(*run.breaks, gap))
 
 

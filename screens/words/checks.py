@@ -79,10 +79,10 @@ def not_yet_text(names: list[str]) -> str:
     """Return what is said of a check before a ride while another check that stops a ride is due.
 
     >>> not_yet_text(["Check after water"]), not_yet_text(["Check after water", "Check after the crash"])
-    ('Not yet: check after water is due.', 'Not yet: check after water and 1 more are due.')
+    ('Not yet: check after water is due.', 'Not yet: check after water is due, and 1 more.')
     """
     first, more = names[0][0].lower() + names[0][1:], len(names) - 1
-    return f"Not yet: {first} and {more} more are due." if more else f"Not yet: {first} is due."
+    return f"Not yet: {first} is due, and {more} more." if more else f"Not yet: {first} is due."
 
 
 def check_text(body: dict[str, Any]) -> str:
@@ -118,6 +118,8 @@ def broke_off(place: int, total: int, minutes: int) -> str:
     when = "just now" if minutes < 1 else f"{minutes}{GAP}min ago"
     if minutes >= 120:  # noqa: PLR2004
         when = f"{minutes // 60}{GAP}h ago" if minutes < 48 * 60 else f"{minutes // (24 * 60)} days ago"
+    if minutes < -1:
+        when = "and the clock has been set back since"
     if place >= total:
         return f"You stopped before signing off, {when}."
     return f"You stopped at {place + 1} of {total}, {when}."
@@ -125,7 +127,8 @@ def broke_off(place: int, total: int, minutes: int) -> str:
 
 def due_name(due: Due, sides: tuple[str, ...]) -> str:
     """Return the name of what is due, with its belt where there are two."""
-    belt = f", {due.subject} belt" if due.subject and len(sides) > 1 else ""
+    belts = "belts" if due.subject == "both" else "belt"
+    belt = f" ({due.subject} {belts})" if due.subject and len(sides) > 1 else ""
     return str(glued(due.name)) + belt
 
 

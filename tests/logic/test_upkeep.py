@@ -34,13 +34,12 @@ def test_nothing_is_due_on_an_empty_log():
 def test_a_new_belt_is_looked_at_after_its_first_ride_at_10_km_and_at_50_km():
     past = history(NEW, READ)
     assert keys(past, 0.5) == []
-    past = history(NEW, READ, (1, "ride", RIDE))
+    ridden = (NEW, READ, (1, "ride", RIDE), (1.05, "check", {"about": "first_recheck"}))
+    past = history(*ridden)
     assert keys(past, 1.1) == [("belt_first", "left")]
-    past = history(NEW, READ, (1, "ride", RIDE), (1.1, "tension", {"about": "left"}))
+    past = history(*ridden, (1.1, "tension", {"about": "left"}))
     assert keys(past, 1.2) == []
-    past = history(
-        NEW, READ, (1, "ride", RIDE), (1.1, "tension", {"about": "left"}), (2, "ride", {"distance": 7000.0})
-    )
+    past = history(*ridden, (1.1, "tension", {"about": "left"}), (2, "ride", {"distance": 7000.0}))
     assert keys(past, 2.1) == [("belt_10", "left")]
 
 
@@ -57,42 +56,99 @@ def test_a_date_backs_the_distance_up():
     assert ("belt_month", "left") in keys(history(READ), 30.5)
 
 
-def test_each_belt_counts_by_itself():
-    past = history(
-        NEW, (0, "belt_fitted", {"about": "right"}), (1, "ride", RIDE), (1.1, "tension", {"about": "left"})
-    )
+def test_each_belt_counts_by_itself_and_both_are_one_thing_to_do():
+    both = (NEW, (0, "belt_fitted", {"about": "right"}), (1, "ride", RIDE))
+    done = (1.05, "check", {"about": "first_recheck"})
+    assert keys(history(*both, done), 1.2, ("left", "right")) == [("belt_first", "both")]
+    past = history(*both, (1.1, "tension", {"about": "left"}), done)
     assert keys(past, 1.2, ("left", "right")) == [("belt_first", "right")]
+
+
+def test_a_board_ridden_25_km_with_no_tension_in_the_log_is_due():
+    # Decisions of the trade, checks: a belt never measured is due.
+    ridden = [(day, "ride", {"distance": 5000.0}) for day in range(1, 6)]
+    past = history(*ridden)
+    found = due_now(past, ("left", "right"), at(5.5))
+    assert [(one.name, one.subject) for one in found if one.opens == "ride.tension"] == [
+        ("First tension check", "both")
+    ]
+    assert found[0].stop
+    measured = history(*ridden, *((5.1, "tension", {"about": side}) for side in ("left", "right")))
+    assert not [one for one in due_now(measured, ("left", "right"), at(5.5)) if one.opens == "ride.tension"]
+
+
+def test_the_first_ride_starts_the_clock_of_a_board_that_was_not_built_here():
+    assert upkeep(history(), ("left",), at(0)) == ()
+    for first in ((1, "ride", RIDE), (1, "check", {"about": "after_ride"})):
+        assert [one.key for one in due_now(history(first), ("left",), at(1.1))] == [
+            "belt_first",
+            "joints_first",
+        ]
+    three = history(*((day, "ride", RIDE) for day in (1, 2, 3)))
+    assert "pre_ride" in [one.key for one in due_now(three, ("left",), at(3.1))]
+
+
+YEAR = 365.0
+
+
+def test_a_clock_set_ahead_and_back_hides_nothing_that_is_due():
+    ahead = history(READ, (YEAR, "tension", {"about": "left"}))
+    assert ("belt_month", "left") not in keys(ahead, 20)
+    assert ("belt_month", "left") in keys(ahead, 31)
+    # A look whose date says a year was no look at 60 days.
+    new = history(NEW, (YEAR, "tension", {"about": "left"}))
+    assert "belt_50" not in [one.key for one in due_now(new, ("left",), at(1))]
+    assert "belt_50" in [one.key for one in due_now(new, ("left",), at(61))]
+    # No plausible date at all: due by date until something says when it was.
+    assert keys(history((YEAR, "tension", {"about": "left"})), 5) != []
+
+
+def test_a_snooze_from_a_clock_set_ahead_ends():
+    crash = (0, "ride", {**RIDE, "crash": True})
+    past = history(crash, (YEAR, "snooze", {"about": "crash"}))
+    assert "crash" not in [key for key, _ in keys(past, 1)]
+    assert "crash" in [key for key, _ in keys(past, 8)]
 
 
 @pytest.mark.parametrize(
     ("flag", "key", "base"), [("crash", "crash", "after_crash"), ("wet", "water", "after_water")]
 )
 def test_a_crash_and_a_soaking_are_due_at_once_until_their_list_is_run(flag, key, base):
+    looked = ((0.05, "tension", {"about": "left"}), (0.06, "check", {"about": "first_recheck"}))
     past = history((0, "ride", {**RIDE, flag: True}))
-    assert keys(past, 0.1) == [(key, "")]
+    assert keys(past, 0.1)[0] == (key, "")
     unfinished = history(
-        (0, "ride", {**RIDE, flag: True}), (0.1, "check", {"about": base, "finished": False})
+        (0, "ride", {**RIDE, flag: True}), *looked, (0.1, "check", {"about": base, "finished": False})
     )
     assert keys(unfinished, 0.2) == [(key, "")]
-    done = history((0, "ride", {**RIDE, flag: True}), (0.1, "check", {"about": base}))
+    done = history((0, "ride", {**RIDE, flag: True}), *looked, (0.1, "check", {"about": base}))
     assert keys(done, 0.2) == []
 
 
-def test_a_finished_check_before_a_ride_is_a_ride_and_the_entry_within_a_day_completes_it():
-    check = (1, "check", {"about": "before_ride"})
-    assert history(NEW, check).ridden(0) == (1, 0.0)
-    assert history(NEW, check, (1.2, "ride", RIDE)).ridden(0) == (1, 4000.0)
-    assert history(NEW, check, (2.2, "ride", RIDE)).ridden(0) == (2, 4000.0)
-    assert history(check, (1.05, "tension", {"about": "left"}), (1.2, "ride", RIDE)).ridden(1) == (1, 4000.0)
+def test_a_check_before_a_ride_is_no_ride_and_an_entry_near_a_check_after_it_is_the_same_one():
+    # Decisions of the trade, checks: a finished pre-ride is no ride; an entered ride or a finished after-ride is.
+    assert history(NEW, (1, "check", {"about": "before_ride"})).ridden(0) == (0, 0.0)
+    after = (1, "check", {"about": "after_ride"})
+    assert history(NEW, after).ridden(0) == (1, 0.0)
+    assert history(NEW, after, (1.2, "ride", RIDE)).ridden(0) == (1, 4000.0)
+    assert history(NEW, (0.9, "ride", RIDE), after).ridden(0) == (1, 4000.0)
+    assert history(NEW, after, (2.2, "ride", RIDE)).ridden(0) == (2, 4000.0)
+    assert history(NEW, (1, "ride", RIDE), (1.1, "ride", RIDE), after).ridden(0) == (2, 8000.0)
+    unfinished = (1, "check", {"about": "after_ride", "finished": False})
+    assert history(NEW, unfinished).ridden(0) == (0, 0.0)
 
 
 def test_snoozed_until_the_next_ride():
-    past = history((0, "ride", {**RIDE, "crash": True}), (0.1, "snooze", {"about": "crash"}))
+    looked = ((0.05, "tension", {"about": "left"}), (0.06, "check", {"about": "first_recheck"}))
+    past = history((0, "ride", {**RIDE, "crash": True}), *looked, (0.1, "snooze", {"about": "crash"}))
     assert keys(past, 0.2) == []
     assert [one.snoozed for one in upkeep(past, ("left",), at(0.2)) if one.key == "crash"] == [True]
     assert keys(past, 9) != []
     past = history(
-        (0, "ride", {**RIDE, "crash": True}), (0.1, "snooze", {"about": "crash"}), (0.5, "ride", RIDE)
+        (0, "ride", {**RIDE, "crash": True}),
+        *looked,
+        (0.1, "snooze", {"about": "crash"}),
+        (0.5, "ride", RIDE),
     )
     assert keys(past, 0.6) == [("crash", "")]
 

@@ -34,6 +34,14 @@ class Session(Driver):
         """What the screens show and change."""
         return self.app.state
 
+    def looked_over(self) -> None:
+        """Log what a board wants after its first ride: the tension of each belt and the joints' re-check."""
+        for side in self.state.saved.sides:
+            self.state.record("tension", {"belt": side, "tension": 60.0, "error": 10.0})
+        recheck = {"list": "first_recheck", "base": "first_recheck", "verdict": "all right"}
+        self.state.record("check", {**recheck, "right": 7, "total": 7})
+        self.settle()
+
     @property
     def shell(self) -> Any:
         """The frame around the pages."""

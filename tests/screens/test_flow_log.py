@@ -140,6 +140,7 @@ def test_filters_and_search_show_what_they_say_and_pages_turn(app):
 
 def test_a_wet_ride_is_due_on_every_page_until_put_off_with_a_reason(app):
     add_ride(app, wet=True)
+    app.looked_over()
     assert [one.key for one in app.state.due] == ["water"]
     app.tap("Numbers")
     app.tap("1 due")
@@ -172,7 +173,8 @@ def test_a_new_belt_begins_its_rechecks(app):
     app.tap("SAVE")
     assert app.state.last("belt_fitted").body == {"belt": "right", "note": ""}
     add_ride(app)
-    assert [(one.key, one.subject) for one in app.state.due] == [("belt_first", "right")]
+    assert [(one.key, one.subject) for one in app.state.due] == [("belt_first", "both"), ("joints_first", "")]
+    assert app.shows("First tension check (both belts)")
 
 
 def test_the_note_of_the_day_comes_once_only_when_asked_for_and_ridden(app, monkeypatch):
