@@ -6,25 +6,27 @@ from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.hazards import Hazard, by_severity
-from logic.answers.pack_parts import PackParts
-from logic.answers.reading import Item, Open, Reading, attempt, banded
+from logic.answers.pack_parts import PackParts, packs_limit
+from logic.answers.reading import Item, Open, Reading, Result, attempt, banded
 from logic.board import Board
 from logic.errors import InputError, Missing
 from logic.pack import cells
 from logic.pack.charging import (
     ChargerCheck,
     charge_rate,
-    charge_time,
     charger_check,
     charging_window,
+    current_of_rate,
     current_outcome,
     missing_charge,
-    taper,
     temperature_row,
+    time_to_charge,
     wall_energy_band,
 )
+from logic.pack.limits import cells_limit
 from logic.si import Joule, One
-from logic.workings import cited, recording, unrecorded
+from logic.tables import pick
+from logic.workings import Recorder, cited, recording, unrecorded
 
 
 @cited("energy * (target - charge)", source="derived charge counted in watt-hours", standing="derived")
@@ -41,7 +43,7 @@ def energy_to_refill(*, energy: Joule, charge: One, target: One) -> Joule:
 class Charging:
     """Results by name; the charger against the pack, None while a value is missing; hazards, the worst first.
 
-    `amps` is "within limit", "look at the cell sheet", "over cell limit" or "" while a value is missing.
+    `amps` is an outcome of `current_outcome`, or "" while a value is missing.
     """
 
     items: dict[str, Item]
@@ -92,13 +94,21 @@ class ChargeParts(PackParts):
         """Amp-hours to put in."""
         return missing_charge(capacity=self.capacity(self.joined), charge=self.charge, target=self.target)
 
-    def time(self) -> tuple[float, float]:
-        """Return the shortest and the longest likely time."""
-        factor = taper(rate=self.rate, target=self.target)
-        return (
-            charge_time(taper=factor.low, missing=self.missing, current=self.amps),
-            charge_time(taper=factor.high, missing=self.missing, current=self.amps),
-        )
+    def time(self, tail: str) -> float:
+        """Return the time with the short, the usual or the long tail of the charge."""
+        return time_to_charge(rate=self.rate, charge=self.charge, target=self.target, tail=tail)
+
+    def most(self) -> float:
+        """Return the most amps that cells and BMS take; cells without a limit take what is usual."""
+        if self.read.board.pack.cell_charge_current is None:
+            usual = pick("cell_kinds", kind="energy").number("usual_charge")
+            most = current_of_rate(rate=usual, capacity=self.capacity(self.joined))
+        else:
+            limit = self.read("pack.cell_charge_current")
+            most = cells_limit(cell_limit=limit, parallel=self.parallel, packs=self.joined)
+        if self.read.board.pack.bms_charge_current is None:
+            return most
+        return min(most, packs_limit(limit_each=self.read("pack.bms_charge_current"), packs=self.joined))
 
     @cached_property
     def refill(self) -> float:
@@ -120,6 +130,7 @@ class ChargeParts(PackParts):
 
 
 RESULTS: dict[str, tuple[str, Callable[[ChargeParts], float]]] = {
+    "most": ("current", lambda parts: parts.most()),
     "cell_amps": ("current", lambda parts: parts.cell_amps),
     "rate": ("charge_rate", lambda parts: parts.rate),
     "full": ("voltage", lambda parts: parts.voltage("full")),
@@ -131,7 +142,7 @@ RESULTS: dict[str, tuple[str, Callable[[ChargeParts], float]]] = {
     ),
 }
 
-WHILE_CHARGING = ("cell_amps", "rate", "time", "heat")
+WHILE_CHARGING = ("most", "cell_amps", "rate", "time", "heat")
 """Results that hold only while charge flows."""
 
 
@@ -143,7 +154,7 @@ def charging(board: Board, asking: Asking) -> Charging:
             name: attempt(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in RESULTS.items()
         }
-        items["time"] = banded(recorder, "time", "long_time", parts.time)
+        items["time"] = _time(recorder, parts)
         items["wall"] = banded(recorder, "wall", "energy", parts.wall)
         items |= _withheld(parts.asked("ask.cells_at"))
     with unrecorded():
@@ -154,6 +165,15 @@ def charging(board: Board, asking: Asking) -> Charging:
         if row.text("signal"):
             hazards.append(Hazard(row.text("signal"), f"charging {row.text('key')}"))
     return Charging(items, check, amps, row.text("key"), by_severity(hazards))
+
+
+def _time(recorder: Recorder, parts: ChargeParts) -> Item:
+    """Return the usual time, with the shortest and the longest as its band."""
+    ends = banded(recorder, "time", "long_time", lambda: (parts.time("short"), parts.time("long")))
+    usual = attempt(recorder, "time", "long_time", lambda: parts.time("usual"))
+    if isinstance(ends, Open) or isinstance(usual, Open):
+        return ends
+    return Result("time", usual.value, "long_time", (*ends.working, *usual.working), ends.band)
 
 
 def _withheld(temperature: float) -> dict[str, Item]:
@@ -180,11 +200,11 @@ def _check(parts: ChargeParts) -> ChargerCheck | None:
 
 
 def _charger_hazards(check: ChargerCheck | None) -> list[Hazard]:
-    if check is None or not check.danger:
+    if check is None or check.outcome == "matches":
         return []
     return [
         Hazard(
-            "DANGER",
+            "DANGER" if check.danger else "",
             f"charger {check.outcome}",
             (("low", check.low, "voltage"), ("high", check.high, "voltage")),
         )
@@ -215,8 +235,10 @@ def _amps_hazards(parts: ChargeParts, amps: str) -> list[Hazard]:
                 (("asked", parts.cell_amps, "current"), ("allowed", limit, "current")),
             )
         )
-    elif amps == "look at the cell sheet":
-        found.append(Hazard("", "look at the cell sheet", (("asked", parts.cell_amps, "current"),)))
+    elif amps in ("over any limit", "look at the cell sheet"):
+        word = "WARNING" if amps == "over any limit" else ""
+        key = "charging over any limit" if word else amps
+        found.append(Hazard(word, key, (("asked", parts.cell_amps, "current"),)))
     bms = parts.read.board.pack.bms_charge_current
     try:
         if bms is not None and parts.amps > float(bms.si) * parts.joined:

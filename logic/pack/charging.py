@@ -1,18 +1,16 @@
 """Charging: the charger against the cells, the time, the temperature and the energy from the wall."""
 
 from dataclasses import dataclass
+from math import log
 
 from logic.errors import InputError, positive
 from logic.pack.cells import Chemistry, chemistries, chemistry
 from logic.si import Ampere, Coulomb, Joule, Kelvin, One, PerSecond, Second, Volt
-from logic.tables import Row, pick, raw, rows
+from logic.tables import Row, pick, rows
 from logic.workings import cited, unrecorded
 
 MOST_SERIES = 30
 """Series counts that are tried when a charger is told apart."""
-
-HOUR = 3600.0
-"""Seconds of an hour: printed charge rates are per hour."""
 
 ROUNDING = 1e-9
 """Relative slack for sums of decimal fractions, so that the edge of a tolerance belongs to it."""
@@ -20,7 +18,7 @@ ROUNDING = 1e-9
 
 @dataclass(frozen=True)
 class ChargerCheck:
-    """Outcome of charger voltage against pack. Every outcome but "matches" is DANGER.
+    """Outcome of charger voltage against pack. Every outcome but "matches" and "leaves part full" is DANGER.
 
     `others` are the packs (series count, chemistry) that this charger would fit.
     """
@@ -43,12 +41,16 @@ class Band:
 def charger_check(*, charger_voltage: Volt, series: int, cells: Chemistry) -> ChargerCheck:
     """Return whether a charger's voltage is right for a pack, and what it is for if not.
 
-    The outcomes are "matches", "other chemistry", "other series", "too high" and "too low".
+    The outcomes are "matches", "other chemistry", "other series", "too high", "too low" and "leaves part full".
+    A charger for another pack is wrong whichever way it is off. One that is no pack's, below the right volts,
+    only leaves these cells part full; below the volts of the empty pack, current would flow back into it.
 
     >>> charger_check(charger_voltage=42.0, series=10, cells=chemistry("NMC")).outcome
     'matches'
     >>> charger_check(charger_voltage=29.4, series=10, cells=chemistry("NMC")).others
     ((7, 'NMC'), (7, 'NCA'), (8, 'LFP'))
+    >>> charger_check(charger_voltage=41.0, series=10, cells=chemistry("NMC")).outcome
+    'leaves part full'
     """
     positive(charger_voltage=charger_voltage, series=series)
     low, high = _accepted(series, cells)
@@ -66,9 +68,11 @@ def charger_check(*, charger_voltage: Volt, series: int, cells: Chemistry) -> Ch
         outcome = "other chemistry"
     elif any(kind == cells.name for _, kind in others):
         outcome = "other series"
+    elif charger_voltage > high:
+        outcome = "too high"
     else:
-        outcome = "too high" if charger_voltage > high else "too low"
-    return ChargerCheck(outcome, danger=True, low=low, high=high, others=others)
+        outcome = "leaves part full" if charger_voltage >= series * cells.empty else "too low"
+    return ChargerCheck(outcome, danger=outcome != "leaves part full", low=low, high=high, others=others)
 
 
 def _accepted(series: int, cells: Chemistry) -> tuple[Volt, Volt]:
@@ -88,28 +92,44 @@ def _fits(voltage: Volt, low: Volt, high: Volt) -> bool:
 def charge_rate(*, current: Ampere, capacity: Coulomb) -> PerSecond:
     """Return the charge rate; 1 C is one per hour.
 
-    >>> round(charge_rate(current=3.0, capacity=1.7 * 3600) * 3600, 2)
-    1.76
+    >>> charge_rate(current=3.0, capacity=2.0 * 3600) * 3600
+    1.5
     """
     positive(current=current, capacity=capacity)
     return current / capacity
 
 
 def current_outcome(*, cell_current: Ampere, cell_limit: Ampere | None, cell_capacity: Coulomb) -> str:
-    """Return "over cell limit" (a WARNING), "look at the cell sheet" or "within limit".
+    """Return "over cell limit" or "over any limit" (WARNINGS), "look at the cell sheet" or "within limit".
 
-    A look is due when the limit is not known and the rate is above what cells are usually charged with.
+    Where the limit is not known, a look is due above the rate that cells are usually charged with, and above the
+    one they are charged with at most no sheet is likely to allow it.
 
-    >>> current_outcome(cell_current=3.0, cell_limit=None, cell_capacity=1.7 * 3600)
-    'look at the cell sheet'
+    >>> [current_outcome(cell_current=amps, cell_limit=None, cell_capacity=2.0 * 3600) for amps in (1.0, 2.0, 3.0)]
+    ['within limit', 'look at the cell sheet', 'over any limit']
     """
     positive(cell_current=cell_current, cell_capacity=cell_capacity)
     if cell_limit is not None:
         positive(cell_limit=cell_limit)
         return "over cell limit" if cell_current > cell_limit * (1.0 + ROUNDING) else "within limit"
-    usual = pick("cell_kinds", kind="energy").number("usual_charge")
-    over = charge_rate(current=cell_current, capacity=cell_capacity) > usual * (1.0 + ROUNDING)
-    return "look at the cell sheet" if over else "within limit"
+    kind = pick("cell_kinds", kind="energy")
+    rate = charge_rate(current=cell_current, capacity=cell_capacity)
+    if rate > kind.number("most_charge") * (1.0 + ROUNDING):
+        return "over any limit"
+    return (
+        "look at the cell sheet" if rate > kind.number("usual_charge") * (1.0 + ROUNDING) else "within limit"
+    )
+
+
+@cited("rate * capacity", source="derived charge rate turned round", standing="derived")
+def current_of_rate(*, rate: PerSecond, capacity: Coulomb) -> Ampere:
+    """Return the current that charges a capacity at a rate.
+
+    >>> current_of_rate(rate=0.5 / 3600, capacity=4.0 * 3600)
+    2.0
+    """
+    positive(rate=rate, capacity=capacity)
+    return rate * capacity
 
 
 @cited(
@@ -132,51 +152,107 @@ def missing_charge(*, capacity: Coulomb, charge: One, target: One) -> Coulomb:
 
 
 @cited(
-    "taper * missing / current", source="derived constant current, then constant voltage", standing="derived"
+    "1 - tail * max(rate - end, 0)",
+    source="derived current that falls off exponentially in constant voltage",
+    standing="derived",
 )
-def charge_time(*, taper: One, missing: Coulomb, current: Ampere) -> Second:
-    """Return the time to put `missing` in; `taper` covers the slow end of the charge.
+def constant_until(*, rate: PerSecond, tail: Second, end: PerSecond) -> One:
+    """Return the share of a full charge up to which the current is constant.
 
-    >>> charge_time(taper=1.25, missing=4.0 * 3600, current=2.0) / 3600
-    2.5
+    `tail` is the time in which the current then falls to 1/e, `end` the rate at which a charger stops.
+
+    >>> round(constant_until(rate=1.0, tail=0.25, end=0.05), 4)
+    0.7625
     """
-    positive(taper=taper, current=current)
-    return taper * missing / current
+    positive(rate=rate, tail=tail, end=end)
+    return 1.0 - tail * max(rate - end, 0.0)
 
 
-def taper(*, rate: PerSecond, target: One) -> Band:
-    """Return the band of the factor on amp-hours over amps, for a charge rate and a target share of charge.
+@cited(
+    "min(rate, end + (1 - share) / tail)",
+    source="derived current that falls off exponentially in constant voltage",
+    standing="derived",
+)
+def rate_at(*, share: One, rate: PerSecond, tail: Second, end: PerSecond) -> PerSecond:
+    """Return the charge rate at a share of a full charge: the charger's, or what the cells still take.
 
-    Up to 80 % the current is constant and the factor 1; between 80 % and full the band spans both. Raises
-    InputError above 1 C, where no figure is trusted: allow 3 hours and read the cell's sheet.
+    >>> [rate_at(share=share, rate=1.0, tail=0.25, end=0.05) for share in (0.5, 0.875)]
+    [1.0, 0.55]
+    """
+    positive(rate=rate, tail=tail, end=end)
+    return min(rate, end + (1.0 - share) / tail)
 
-    >>> taper(rate=0.5 / 3600, target=1.0)
-    Band(low=1.1, high=1.3)
-    >>> taper(rate=0.5 / 3600, target=0.8)
-    Band(low=1.0, high=1.0)
+
+@cited(
+    "max(min(target, constant) - charge, 0) / rate + tail * log(rate_before / rate_after)",
+    source="derived constant current, then constant voltage",
+    standing="derived",
+)
+def charge_time(  # noqa: PLR0913  (the formula's own seven figures)
+    *,
+    charge: One,
+    target: One,
+    constant: One,
+    rate: PerSecond,
+    tail: Second,
+    rate_before: PerSecond,
+    rate_after: PerSecond,
+) -> Second:
+    """Return the time from one share of a full charge to another.
+
+    `constant` is the share up to which the current is constant, `rate_before` and `rate_after` are the rates at
+    both shares.
+
+    >>> charge_time(charge=0.25, target=0.75, constant=0.8, rate=0.5, tail=0.4, rate_before=0.5, rate_after=0.5)
+    1.0
+    """
+    positive(rate=rate, tail=tail, rate_before=rate_before, rate_after=rate_after)
+    return max(min(target, constant) - charge, 0.0) / rate + tail * log(rate_before / rate_after)
+
+
+TAILS = ("short", "usual", "long")
+"""How slowly cells take the last of a charge: stiff ones, usual ones, and those behind the printed 3 hours."""
+
+
+def time_to_charge(*, rate: PerSecond, charge: One, target: One, tail: str) -> Second:
+    """Return the time to charge at a rate, with one of TAILS; it falls as the rate rises.
+
+    Raises InputError above the rate that cells are charged with at most, where no figure is trusted.
+
+    >>> [round(time_to_charge(rate=0.4 / 3600, charge=0.2, target=1.0, tail=tail) / 3600, 1) for tail in TAILS]
+    [2.2, 2.6, 3.1]
     """
     positive(rate=rate)
-    if target <= raw("charge_taper")["constant_until"]:
-        return Band(1.0, 1.0)
-    for row in rows("charge_taper"):
-        if rate <= row.cells["up_to"] * (1.0 + ROUNDING):
-            return Band(row.number("low") if target >= 1.0 else 1.0, row.number("high"))
-    raise InputError("rate", rate, "above 1 C", high=1.0 / HOUR)
+    with unrecorded():
+        most = pick("cell_kinds", kind="energy").number("most_charge")
+        missing_charge(capacity=1.0, charge=charge, target=target)
+    if rate > most * (1.0 + ROUNDING):
+        raise InputError("rate", rate, "above 1 C", high=most)
+    row = pick("charge_tail", name=tail)
+    cells = {"rate": rate, "tail": row.number("tail"), "end": row.number("end")}
+    return charge_time(
+        charge=charge,
+        target=target,
+        constant=constant_until(**cells),
+        rate=rate,
+        tail=cells["tail"],
+        rate_before=rate_at(share=charge, **cells),
+        rate_after=rate_at(share=target, **cells),
+    )
 
 
 def charge_time_band(*, capacity: Coulomb, charge: One, target: One, current: Ampere) -> Band:
-    """Return the shortest and the longest likely time in seconds. Raises as `taper` does.
+    """Return the shortest and the longest likely time in seconds. Raises as `time_to_charge` does.
 
     >>> band = charge_time_band(capacity=8.0 * 3600, charge=0.0, target=1.0, current=3.0)
     >>> round(band.low / 3600, 1), round(band.high / 3600, 1)
-    (2.9, 3.5)
+    (2.8, 3.7)
     """
-    missing = missing_charge(capacity=capacity, charge=charge, target=target)
-    factor = taper(rate=charge_rate(current=current, capacity=capacity), target=target)
-    return Band(
-        charge_time(taper=factor.low, missing=missing, current=current),
-        charge_time(taper=factor.high, missing=missing, current=current),
+    rate = charge_rate(current=current, capacity=capacity)
+    low, high = (
+        time_to_charge(rate=rate, charge=charge, target=target, tail=tail) for tail in ("short", "long")
     )
+    return Band(low, high)
 
 
 def temperature_row(*, temperature: Kelvin) -> Row:

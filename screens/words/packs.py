@@ -49,6 +49,7 @@ RANGE = {
     "per_distance_learnt": "Learnt from the log",
 }
 CHARGING = {
+    "most": "Charger, at most",
     "cell_amps": "Each cell gets",
     "rate": "Charge rate",
     "time": "Time on the charger",
@@ -131,6 +132,13 @@ HAZARDS = {
     "charger too low": (
         "Wrong charger: its volts fit no pack like this. Wrong parts can burn. Unplug it. Right: {low} to {high}."
     ),
+    "charger leaves part full": (
+        "A charger of fewer volts leaves these packs part full and their cells unbalanced. Full takes {low} to {high}."
+    ),
+    "charging over any limit": (
+        "Each cell gets {asked}, more than cells usually stand. It can overheat and burn."
+        " Use fewer amps, or enter the limit on its sheet."
+    ),
     "charging over cell limit": (
         "Each cell gets {asked}, its limit is {allowed}. It can overheat and burn. Use a charger of fewer amps."
     ),
@@ -211,6 +219,19 @@ def hazard_text(hazard: Hazard, style: Style, **more: str) -> str:
     """Return the sentence of a hazard in the person's units."""
     numbers = {name: style.number(value, quantity) for name, value, quantity in hazard.numbers}
     return HAZARDS[hazard.key].format(**numbers, **more)
+
+
+def about_hours(seconds: float) -> str:
+    """Return a time as a person says it: to half an hour, below one hour to ten minutes.
+
+    >>> about_hours(2.59 * 3600), about_hours(3.1 * 3600), about_hours(0.42 * 3600)
+    ('2 1/2 h', '3 h', '30 min')
+    """
+    halves = round(seconds / 1800.0)
+    if halves < 2:  # noqa: PLR2004  (two halves of an hour)
+        return f"{max(10, 10 * round(seconds / 600.0))} min"
+    whole = f"{halves // 2} 1/2" if halves % 2 else f"{halves // 2}"
+    return f"{whole} h"
 
 
 OUTCOMES = {

@@ -5,14 +5,19 @@ import pytest
 from logic.errors import InputError
 from logic.pack.cells import cell_current, chemistry
 from logic.pack.charging import (
+    TAILS,
     charge_rate,
+    charge_time,
     charge_time_band,
     charger_check,
+    constant_until,
     current_outcome,
-    taper,
+    rate_at,
     temperature_row,
+    time_to_charge,
     wall_energy_band,
 )
+from logic.tables import pick
 from tests.printed import agrees
 
 HOUR = 3600.0
@@ -49,7 +54,6 @@ def test_right_charger(voltage: float, series: int, name: str) -> None:
         pytest.param(42.0, 10, "LFP", "other chemistry", id="NMC charger on LFP"),
         pytest.param(36.5, 10, "NMC", "other chemistry", id="LFP charger on NMC"),
         pytest.param(42.6, 10, "NMC", "too high", id="just over the tolerance"),
-        pytest.param(41.4, 10, "NMC", "too low", id="just under the tolerance"),
         pytest.param(400.0, 10, "NMC", "too high", id="no pack at all"),
         pytest.param(5.0, 10, "NMC", "too low", id="a telephone's charger"),
     ],
@@ -57,6 +61,18 @@ def test_right_charger(voltage: float, series: int, name: str) -> None:
 def test_wrong_charger_is_danger(voltage: float, series: int, name: str, outcome: str) -> None:
     check = charger_check(charger_voltage=voltage, series=series, cells=chemistry(name))
     assert (check.outcome, check.danger) == (outcome, True)
+
+
+@pytest.mark.parametrize("voltage", [41.4, 41.0, 38.4, 30.2])
+def test_a_charger_of_fewer_volts_only_leaves_cells_part_full(voltage: float) -> None:
+    """Worked example: 41.0 V on 10S is 4.10 V a cell, below BU-409's 4.15 and above an empty cell's 3.00 V."""
+    check = charger_check(charger_voltage=voltage, series=10, cells=chemistry("NMC"))
+    assert (check.outcome, check.danger) == ("leaves part full", False)
+
+
+def test_below_an_empty_pack_current_would_flow_back() -> None:
+    check = charger_check(charger_voltage=29.9, series=10, cells=chemistry("NMC"))
+    assert (check.outcome, check.danger) == ("too low", True)
 
 
 def test_a_charger_one_cell_off_is_never_right() -> None:
@@ -70,43 +86,77 @@ def test_a_charger_one_cell_off_is_never_right() -> None:
                 assert (other, name) in check.others
 
 
-def test_three_amps_on_one_row_deserve_a_look() -> None:
-    # Common practice, no source: a 3 A charger on one row of 18650 cells, here of 1.7 and of 3.4 Ah.
-    amperes = cell_current(current=3.0, parallel=1, packs=1)
-    for capacity in (1.7 * HOUR, 3.4 * HOUR):
-        look = current_outcome(cell_current=amperes, cell_limit=None, cell_capacity=capacity)
-        assert look == "look at the cell sheet"
-    known = {"cell_current": amperes, "cell_capacity": 3.4 * HOUR}
-    assert current_outcome(**known, cell_limit=1.7) == "over cell limit"
-    assert current_outcome(**known, cell_limit=3.0) == "within limit"
-    slow = current_outcome(cell_current=1.5, cell_limit=None, cell_capacity=3.4 * HOUR)
-    assert slow == "within limit"
+@pytest.mark.parametrize(
+    ("amperes", "limit", "outcome"),
+    [
+        pytest.param(1.0, None, "within limit", id="from memory: 0.5 C is the standard charge"),
+        pytest.param(1.1, None, "look at the cell sheet", id="over 0.5 C"),
+        pytest.param(2.0, None, "look at the cell sheet", id="from memory: 1 C is the usual limit"),
+        pytest.param(3.0, None, "over any limit", id="1.5 C with no limit known"),
+        pytest.param(3.0, 3.0, "within limit", id="the sheet allows it"),
+        pytest.param(3.1, 3.0, "over cell limit", id="over the sheet"),
+    ],
+)
+def test_amps_into_a_cell_of_2_ah(amperes: float, limit: float | None, outcome: str) -> None:
+    each = cell_current(current=2 * amperes, parallel=2, packs=1)
+    assert current_outcome(cell_current=each, cell_limit=limit, cell_capacity=2.0 * HOUR) == outcome
 
 
 @pytest.mark.parametrize(
-    ("rate", "model_low", "model_high"),
+    ("rate", "low", "high"),
     [
-        pytest.param(0.7, 1.16, 1.38, id="worked example: 0.7 C"),
-        pytest.param(1.0, 1.27, 1.66, id="worked example: 1 C"),
+        pytest.param(1 / 3, "1.04", "1.10", id="one-resistance model of our handbook, 0.33 C"),
+        pytest.param(0.5, "1.09", "1.21", id="one-resistance model of our handbook, 0.5 C"),
+        pytest.param(0.7, "1.16", "1.38", id="one-resistance model of our handbook, 0.7 C"),
+        pytest.param(1.0, "1.27", "1.66", id="one-resistance model of our handbook, 1 C"),
     ],
 )
-def test_band_holds_the_model(rate: float, model_low: float, model_high: float) -> None:
-    band = taper(rate=rate / HOUR, target=1.0)
-    assert band.low <= model_low < model_high <= band.high
+def test_closed_form_meets_the_numerical_model(rate: float, low: str, high: str) -> None:
+    """Two tails, 0.13 h and 0.32 h, stand for the stiffest and the softest cell of that model.
+
+    Looser than its printed digits, 1.5 %: its cells' voltage does not rise in a straight line, the closed form's does.
+    """
+    cells = {"rate": rate / HOUR, "end": 0.05 / HOUR}
+    for tail, printed in ((0.13 * HOUR, low), (0.32 * HOUR, high)):
+        time = charge_time(
+            charge=0.0,
+            target=1.0,
+            constant=constant_until(tail=tail, **cells),
+            rate=cells["rate"],
+            tail=tail,
+            rate_before=rate_at(share=0.0, tail=tail, **cells),
+            rate_after=rate_at(share=1.0, tail=tail, **cells),
+        )
+        assert time * rate / HOUR == pytest.approx(float(printed), rel=0.015)
 
 
 @pytest.mark.parametrize(
     ("rate", "printed"),
     [
-        pytest.param(0.7, "3.0", id="BU-205, about 3 h at 0.7 C"),
-        pytest.param(1.0, "3.0", id="BU-205, about 3 h at 1 C"),
+        pytest.param(0.7, "3", id="BU-205, about 3 h at 0.7 C"),
+        pytest.param(1.0, "3", id="BU-205, about 3 h at 1 C"),
     ],
 )
 def test_longest_time_at_the_usual_rate(rate: float, printed: str) -> None:
-    capacity = 3.0 * HOUR
-    band = charge_time_band(capacity=capacity, charge=0.0, target=1.0, current=rate * 3.0)
+    band = charge_time_band(capacity=3.0 * HOUR, charge=0.0, target=1.0, current=rate * 3.0)
     assert agrees(band.high / HOUR, printed)
     assert band.low < band.high
+
+
+def test_standard_charge_of_the_cell_sheets() -> None:
+    """Cell makers' sheets, 6 Ah and 1.8 Ah: 0.2 C, then 4.2 V a cell down to 0.01 C, about 6 h."""
+    row = pick("charge_tail", name="usual")
+    cells = {"rate": 0.2 / HOUR, "tail": row.number("tail"), "end": 0.01 / HOUR}
+    time = charge_time(
+        charge=0.0,
+        target=1.0,
+        constant=constant_until(**cells),
+        rate=cells["rate"],
+        tail=cells["tail"],
+        rate_before=rate_at(share=0.0, **cells),
+        rate_after=rate_at(share=1.0, **cells),
+    )
+    assert agrees(time / HOUR, "6")
 
 
 def test_charge_to_eighty_per_cent_is_plain_division() -> None:
@@ -116,10 +166,20 @@ def test_charge_to_eighty_per_cent_is_plain_division() -> None:
     assert band.low == band.high
 
 
+def test_time_falls_as_amps_rise() -> None:
+    """5 Ah from 20 % said 2.08 h at 2.5 A, 2.8 at 3 A, 3.24 at 3.7 A and 2.4 at 5 A."""
+    for tail in TAILS:
+        times = [
+            time_to_charge(rate=amperes / 5.0 / HOUR, charge=0.2, target=1.0, tail=tail)
+            for amperes in (0.2, 1.0, 2.0, 2.5, 3.0, 3.7, 5.0)
+        ]
+        assert times == sorted(set(times), reverse=True)
+
+
 def test_above_one_c_no_time_is_given() -> None:
     with pytest.raises(InputError, match="above 1 C"):
-        charge_time_band(capacity=1.7 * HOUR, charge=0.0, target=1.0, current=3.0)
-    assert agrees(charge_rate(current=3.0, capacity=1.7 * HOUR) * HOUR, "1.76")
+        charge_time_band(capacity=2.0 * HOUR, charge=0.0, target=1.0, current=3.0)
+    assert agrees(charge_rate(current=3.0, capacity=2.0 * HOUR) * HOUR, "1.5")
 
 
 @pytest.mark.parametrize(

@@ -129,7 +129,7 @@ def test_rules_are_dated_and_sourced() -> None:
 @pytest.mark.parametrize(
     "table",
     [
-        "chemistry", "cell_kinds", "low_voltage", "charger", "charge_taper", "charge_temperature",
+        "chemistry", "cell_kinds", "low_voltage", "charger", "charge_tail", "charge_temperature",
         "charge_losses", "air_travel", "air_rules", "joining", "joining_rules", "wire_constants",
         "wire_ampacity", "wire_practice", "range", "descent", "care",
     ],

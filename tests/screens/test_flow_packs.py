@@ -9,6 +9,7 @@ import pytest
 from kivy.core.window import Window
 
 from logic.board import Value
+from logic.units import GAP
 from screens.phone.share import COPIED, NEITHER, SHARED, share_text
 from screens.widgets.notice import Notice, SignalText
 from screens.widgets.result import Result
@@ -113,16 +114,22 @@ def test_correcting_the_volts_brings_the_figures_back(app: Session) -> None:
     app.type("42")
     app.settle()
     assert notices(app) == []
-    assert app.page.head.value == "2.35 to 2.77"
+    assert app.page.head.value == "2.28 to 3.19"
 
 
 @pytest.mark.parametrize(
-    ("typed", "danger"), [("42.5", False), ("42.6", True), ("29.4", True), ("36.5", True)]
+    ("typed", "danger"), [("42.5", False), ("42.6", True), ("29.4", True), ("36.5", True), ("41", False)]
 )
 def test_the_edges_of_a_right_charger(app: Session, typed: str, danger: bool) -> None:  # noqa: FBT001
     numbers(app, "Charging")
     enter(app, "Charger volts", typed)
     assert bool(notices(app)) is danger
+
+
+def test_the_most_amps_and_the_time_stand_in_one_sentence(app: Session) -> None:
+    numbers(app, "Charging")
+    # Ours: 8 A is two cells of 4 A; 2.70 h at 3 A.
+    assert app.page.head.detail == f"Up to 8{GAP}A; with 3{GAP}A about 2 1/2 h. The last fifth is slow."
 
 
 def test_a_wrong_charger_of_the_saved_board_is_told_on_numbers(app: Session) -> None:
