@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 
 PACKAGES = "libgl1 libegl1"
+PHONES = ("android", "ios")
 NO_WINDOW = 3
 """Exit status where no window and no OpenGL can be had."""
 
@@ -47,14 +48,19 @@ def prepare(home: Path) -> None:
 
 
 def configure(size: tuple[int, int] | None) -> None:
-    """Set Kivy's own options: the window's size, and no input devices but the screen and the keyboard."""
+    """Set Kivy's own options: the window's size, and no input devices but the screen and the keyboard.
+
+    On a phone the window itself hands the fingers on. The mouse is for desktops only: a phone sends a mouse's click for
+    each finger as well, and every tap would act twice.
+    """
     from kivy.config import Config  # noqa: PLC0415  (Kivy may be imported only after `prepare`)
+    from kivy.utils import platform  # noqa: PLC0415  (the same)
 
     Config.set("kivy", "exit_on_escape", "0")
-    Config.set("input", "mouse", "mouse,disable_multitouch")
     for name, _ in Config.items("input"):
-        if name != "mouse":
-            Config.remove_option("input", name)
+        Config.remove_option("input", name)
+    if platform not in PHONES:
+        Config.set("input", "mouse", "mouse,disable_multitouch")
     Config.set("graphics", "multisamples", "0")
     if size is not None:
         Config.set("graphics", "width", str(size[0]))

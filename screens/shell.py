@@ -381,8 +381,10 @@ class Shell(Surface, BoxLayout):
 
     def _take_back(self, *_: object) -> None:
         step = self.state.undo
-        self.state.undo = None
-        step.act()
+        # A second tap on the bar while it goes finds nothing left to take back.
+        if step is not None:
+            self.state.undo = None
+            step.act()
 
     def _forget_undo(self, *_: object) -> None:
         self.state.undo = None

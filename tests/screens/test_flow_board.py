@@ -6,6 +6,8 @@ import pytest
 
 from logic.board import Value
 from screens.driver import Touch
+from screens.state import Undo
+from screens.widgets.undo import UndoBar
 from tests.screens.session import Session
 
 GUIDED = (
@@ -163,6 +165,16 @@ def test_an_empty_name_is_refused(empty: Session) -> None:
     empty.tap("Save")
     assert empty.shows("A name has 1 to 40 letters.")
     assert empty.state.is_scratch
+
+
+def test_a_second_tap_on_undo_finds_nothing_to_take_back(app: Session) -> None:
+    taken: list[str] = []
+    app.state.undo = Undo("Saved", lambda: taken.append("back"))
+    app.settle()
+    bar = next(widget for widget in app.walk() if isinstance(widget, UndoBar))
+    bar.dispatch("on_undo")
+    bar.dispatch("on_undo")
+    assert taken == ["back"]
 
 
 def test_the_bin_gives_back_by_undo(app: Session) -> None:
