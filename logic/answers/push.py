@@ -13,10 +13,10 @@ from logic.answers.stopping import axle_grip
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_full_remote, at_steady_speed, overall_efficiency
 from logic.drive.gearing import electrically_limited_speed, motor_rotation
-from logic.drive.limits import energy_per_distance, ruling_limit
+from logic.drive.limits import energy_per_distance
 from logic.drive.motor import back_emf
 from logic.drive.performance import acceleration_at, climb_at, steady_speed
-from logic.drive.push import limits_at, push_curve
+from logic.drive.push import push_curve, ruling_limit
 from logic.drive.quick import quick_load, quick_push, quick_top
 from logic.drive.road import Road, load_curve
 from logic.drive.start import time_to_speed, way_to_speed
@@ -214,7 +214,7 @@ def _stretches(parts: PushParts) -> tuple[Stretch, ...]:
         middle = 0.5 * (low + high)
         rotation = motor_rotation(speed=middle, circumference=parts.circumference, ratio=drive.ratio)
         emf = back_emf(rotation=rotation, motor_constant=drive.motor_constant)
-        limit: str = ruling_limit(**limits_at(drive, emf))
+        limit: str = ruling_limit(drive, emf)
         if cap is not None and middle > cap:
             limit = "electrical rpm"
         elif push(middle) > grip:

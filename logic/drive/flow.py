@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from logic.drive.gearing import motor_rotation, rolling_circumference
-from logic.drive.limits import Limit, battery_current, battery_power, motor_current, ruling_limit
+from logic.drive.limits import Limit, battery_current, battery_power, motor_current
 from logic.drive.motor import (
     back_emf,
     electric_power,
@@ -12,11 +12,11 @@ from logic.drive.motor import (
     torque_constant,
     winding_heat,
 )
-from logic.drive.push import Drive, current_for_push, limits_at, push_of
+from logic.drive.push import Drive, current_for_push, limits_at, push_of, ruling_limit
 from logic.drive.road import Road, load_curve
 from logic.errors import InputError, positive
 from logic.si import Ampere, MetrePerSecond, Newton, NewtonMetre, One, RadianPerSecond, Volt, Watt
-from logic.workings import cited
+from logic.workings import cited, unrecorded
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -42,8 +42,10 @@ class Flow:
 def at_full_remote(drive: Drive, speed: MetrePerSecond) -> Flow:
     """Return what flows at a speed with the remote held full."""
     rotation, emf = _turning(drive, speed)
-    limits = limits_at(drive, emf)
-    return _flow(drive, speed, rotation, emf, motor_current(**limits), ruling_limit(**limits))
+    current = motor_current(**limits_at(drive, emf))
+    with unrecorded():
+        limit = ruling_limit(drive, emf)
+    return _flow(drive, speed, rotation, emf, current, limit)
 
 
 def at_steady_speed(drive: Drive, road: Road, speed: MetrePerSecond) -> Flow:

@@ -9,8 +9,9 @@ Rates = Callable[[float], tuple[float, ...]]
 TOLERANCE = 1e-5
 """Difference of two step widths, as a share of the total, at which a part is taken; what is left is far smaller."""
 
-PARTS = 8
-"""Equal parts to begin with: fewer could step over the corner where one limit hands over to another."""
+PARTS = 16
+"""Equal parts to begin with. A corner, where one limit hands over to another, may lie so in its part that both step
+widths agree on a wrong figure; in parts this small that costs less than 0.03 %."""
 
 DEEPEST = 24
 """Halvings of a part; beyond it a rate without bound is met, and the answer would be nothing to go by."""

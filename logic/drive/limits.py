@@ -1,7 +1,7 @@
-"""What holds the motor current down: the controller's motor limit, its battery limit, and the largest duty.
+"""What holds the motor current down: the controller's motor limit, its battery limit, the largest duty, the pack.
 
-The controller is ideal: it passes on all power. Battery limits are for the whole board, motor currents for
-one motor in DC-equivalent amperes.
+The controller is ideal: it passes on all power, and it never draws a pack past its most power, where more current
+gives less. Battery limits are for the whole board, motor currents for one motor in DC-equivalent amperes.
 """
 
 from math import sqrt
@@ -11,13 +11,44 @@ from logic.errors import InputError, positive
 from logic.si import Ampere, JoulePerMetre, MetrePerSecond, Ohm, One, Volt, Watt
 from logic.workings import cited
 
-Limit = Literal["motor current", "battery current", "duty"]
+Limit = Literal["motor current", "battery current", "duty", "pack"]
+
+ROUNDING = 1e-9
+"""A power above the pack's most by no more than this share is the most itself."""
 
 
 def _check_pack(open_circuit_voltage: float, pack_resistance: float) -> None:
     positive(open_circuit_voltage=open_circuit_voltage)
     if not 0.0 <= pack_resistance < float("inf"):
         raise InputError("pack_resistance", pack_resistance, "negative", low=0.0)
+
+
+def _check_duty(duty: float) -> None:
+    if not 0.0 < duty <= 1.0:
+        raise InputError("duty", duty, "range", low=0.0, high=1.0)
+
+
+@cited(
+    "min(battery_current_limit, open_circuit_voltage / (2 * pack_resistance))"
+    " if pack_resistance > 0 else battery_current_limit",
+    source="derived current x sagged voltage is largest at half the short-circuit current",
+    standing="derived",
+)
+def battery_current_drawn(
+    *, battery_current_limit: Ampere, open_circuit_voltage: Volt, pack_resistance: Ohm
+) -> Ampere:
+    """Return the battery current that the limit comes to: a limit that the pack cannot give does not limit.
+
+    Raises InputError unless limit and voltage are positive.
+
+    >>> battery_current_drawn(battery_current_limit=80.0, open_circuit_voltage=40.0, pack_resistance=0.4)
+    50.0
+    """
+    positive(battery_current_limit=battery_current_limit)
+    _check_pack(open_circuit_voltage, pack_resistance)
+    if not pack_resistance > 0.0:
+        return battery_current_limit
+    return min(battery_current_limit, open_circuit_voltage / (2.0 * pack_resistance))
 
 
 @cited(
@@ -39,8 +70,7 @@ def battery_limited_current(  # noqa: PLR0913  (the balance has six numbers)
     """Return the motor current, per motor, at which the whole board draws its battery limit.
 
     Raises InputError unless resistance, voltage, limit and motors are positive, and for a limit above the
-    current at which this pack gives its most power (half its short-circuit current): such a limit limits
-    nothing.
+    short-circuit current; `battery_current_drawn` is below it.
 
     >>> current = battery_limited_current(
     ...     back_emf=3.0,
@@ -57,12 +87,53 @@ def battery_limited_current(  # noqa: PLR0913  (the balance has six numbers)
         winding_resistance=winding_resistance, battery_current_limit=battery_current_limit, motors=motors
     )
     _check_pack(open_circuit_voltage, pack_resistance)
-    if 2.0 * battery_current_limit * pack_resistance > open_circuit_voltage:
-        most = open_circuit_voltage / (2.0 * pack_resistance)
-        raise InputError("battery_current_limit", battery_current_limit, "more than the pack", 0.0, most)
     sagged = open_circuit_voltage - battery_current_limit * pack_resistance
+    if sagged < 0.0:
+        most = open_circuit_voltage / pack_resistance
+        raise InputError("battery_current_limit", battery_current_limit, "more than the pack", 0.0, most)
     product = 4.0 * winding_resistance * sagged * battery_current_limit / motors
     return (sqrt(back_emf**2 + product) - back_emf) / (2.0 * winding_resistance)
+
+
+@cited(
+    "min(duty, (back_emf + sqrt(back_emf**2 + winding_resistance * open_circuit_voltage**2"
+    " / (motors * pack_resistance))) / open_circuit_voltage) if pack_resistance > 0 else duty",
+    source="derived duty at which duty x sagged voltage drives the most current",
+    standing="derived",
+)
+def useful_duty(  # noqa: PLR0913  (the balance has six numbers)
+    *,
+    duty: One,
+    back_emf: Volt,
+    winding_resistance: Ohm,
+    open_circuit_voltage: Volt,
+    pack_resistance: Ohm,
+    motors: One,
+) -> One:
+    """Return the duty up to which more duty gives more current; a stiff pack takes all that the controller has.
+
+    Raises InputError unless resistance, voltage and motors are positive and the duty is above 0 and at most 1.
+
+    >>> round(
+    ...     useful_duty(
+    ...         duty=0.95,
+    ...         back_emf=0.0,
+    ...         winding_resistance=0.08,
+    ...         open_circuit_voltage=40.0,
+    ...         pack_resistance=0.5,
+    ...         motors=1.0,
+    ...     ),
+    ...     9,
+    ... )  # the winding through the duty looks to the pack like its own resistance: 0.08 / 0.4**2 = 0.5 ohm
+    0.4
+    """
+    positive(winding_resistance=winding_resistance, motors=motors)
+    _check_pack(open_circuit_voltage, pack_resistance)
+    _check_duty(duty)
+    if not pack_resistance > 0.0:
+        return duty
+    square = back_emf**2 + winding_resistance * open_circuit_voltage**2 / (motors * pack_resistance)
+    return min(duty, (back_emf + sqrt(square)) / open_circuit_voltage)
 
 
 @cited(
@@ -79,7 +150,7 @@ def duty_limited_current(  # noqa: PLR0913  (the balance has six numbers)
     duty: One,
     motors: One,
 ) -> Ampere:
-    """Return the motor current, per motor, that the largest duty drives; negative above the unloaded speed.
+    """Return the motor current, per motor, that a duty drives; negative above the unloaded speed.
 
     Raises InputError unless resistance, voltage and motors are positive and the duty is above 0 and at most
     1.
@@ -96,8 +167,7 @@ def duty_limited_current(  # noqa: PLR0913  (the balance has six numbers)
     """
     positive(winding_resistance=winding_resistance, motors=motors)
     _check_pack(open_circuit_voltage, pack_resistance)
-    if not 0.0 < duty <= 1.0:
-        raise InputError("duty", duty, "range", low=0.0, high=1.0)
+    _check_duty(duty)
     return (duty * open_circuit_voltage - back_emf) / (
         winding_resistance + motors * duty**2 * pack_resistance
     )
@@ -120,18 +190,6 @@ def motor_current(*, motor_current_limit: Ampere, battery_limited: Ampere, duty_
     return max(0.0, min(motor_current_limit, battery_limited, duty_limited))
 
 
-def ruling_limit(*, motor_current_limit: Ampere, battery_limited: Ampere, duty_limited: Ampere) -> Limit:
-    """Return which of the three limits holds the motor current down.
-
-    >>> ruling_limit(motor_current_limit=45.0, battery_limited=63.2, duty_limited=40.0)
-    'duty'
-    """
-    smallest = min(motor_current_limit, battery_limited, duty_limited)
-    if smallest == motor_current_limit:
-        return "motor current"
-    return "battery current" if smallest == battery_limited else "duty"
-
-
 @cited("motors * electric_power", source="derived ideal controllers", standing="derived")
 def battery_power(*, motors: One, electric_power: Watt) -> Watt:
     """Return the power the board takes from its pack. Raises InputError unless there are motors.
@@ -145,7 +203,7 @@ def battery_power(*, motors: One, electric_power: Watt) -> Watt:
 
 @cited(
     "2 * battery_power"
-    " / (open_circuit_voltage + sqrt(open_circuit_voltage**2 - 4 * pack_resistance * battery_power))",
+    " / (open_circuit_voltage + sqrt(max(0, open_circuit_voltage**2 - 4 * pack_resistance * battery_power)))",
     source="derived smaller root of power = current x sagged voltage",
     standing="derived",
 )
@@ -159,10 +217,10 @@ def battery_current(*, battery_power: Watt, open_circuit_voltage: Volt, pack_res
     """
     _check_pack(open_circuit_voltage, pack_resistance)
     square = open_circuit_voltage**2 - 4.0 * pack_resistance * battery_power
-    if square < 0.0:
+    if square < -ROUNDING * open_circuit_voltage**2:
         most = open_circuit_voltage**2 / (4.0 * pack_resistance)
         raise InputError("battery_power", battery_power, "more than the pack", high=most)
-    return 2.0 * battery_power / (open_circuit_voltage + sqrt(square))
+    return 2.0 * battery_power / (open_circuit_voltage + sqrt(max(0.0, square)))
 
 
 @cited("battery_power / speed", source="derived energy over way", standing="derived")

@@ -8,7 +8,14 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from logic.drive.gearing import motor_rotation, rolling_circumference, unloaded_speed
-from logic.drive.limits import battery_limited_current, duty_limited_current, motor_current
+from logic.drive.limits import (
+    Limit,
+    battery_current_drawn,
+    battery_limited_current,
+    duty_limited_current,
+    motor_current,
+    useful_duty,
+)
 from logic.drive.motor import back_emf, motor_torque, torque_constant
 from logic.errors import InputError, positive
 from logic.si import (
@@ -136,7 +143,7 @@ def top_unloaded_speed(drive: Drive) -> MetrePerSecond:
 
 
 def limits_at(drive: Drive, emf: Volt) -> dict[str, Ampere]:
-    """Return the three limits at a back-EMF, named as `motor_current` and `ruling_limit` take them."""
+    """Return the three limits at a back-EMF, named as `motor_current` takes them."""
     return {
         "motor_current_limit": drive.motor_current_limit,
         "battery_limited": battery_limited_current(
@@ -144,7 +151,11 @@ def limits_at(drive: Drive, emf: Volt) -> dict[str, Ampere]:
             winding_resistance=drive.winding_resistance,
             open_circuit_voltage=drive.open_circuit_voltage,
             pack_resistance=drive.pack_resistance,
-            battery_current_limit=drive.battery_current_limit,
+            battery_current_limit=battery_current_drawn(
+                battery_current_limit=drive.battery_current_limit,
+                open_circuit_voltage=drive.open_circuit_voltage,
+                pack_resistance=drive.pack_resistance,
+            ),
             motors=drive.motors,
         ),
         "duty_limited": duty_limited_current(
@@ -152,10 +163,32 @@ def limits_at(drive: Drive, emf: Volt) -> dict[str, Ampere]:
             winding_resistance=drive.winding_resistance,
             open_circuit_voltage=drive.open_circuit_voltage,
             pack_resistance=drive.pack_resistance,
-            duty=drive.duty,
+            duty=_useful_duty(drive, emf),
             motors=drive.motors,
         ),
     }
+
+
+def _useful_duty(drive: Drive, emf: Volt) -> One:
+    return useful_duty(
+        duty=drive.duty,
+        back_emf=emf,
+        winding_resistance=drive.winding_resistance,
+        open_circuit_voltage=drive.open_circuit_voltage,
+        pack_resistance=drive.pack_resistance,
+        motors=drive.motors,
+    )
+
+
+def ruling_limit(drive: Drive, emf: Volt) -> Limit:
+    """Return what holds the motor current down at a back-EMF: a limit of the controller, or the pack's most power."""
+    limits = limits_at(drive, emf)
+    if drive.motor_current_limit <= min(limits.values()):
+        return "motor current"
+    if 2.0 * drive.battery_current_limit * drive.pack_resistance <= drive.open_circuit_voltage:
+        return "battery current" if limits["battery_limited"] <= limits["duty_limited"] else "duty"
+    # Both curves now tell the pack's most power where the duty is let out no further.
+    return "pack" if _useful_duty(drive, emf) < drive.duty else "duty"
 
 
 def push_curve(drive: Drive) -> Callable[[float], float]:

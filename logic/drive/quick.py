@@ -19,10 +19,11 @@ def quick_push(drive: Drive) -> Curve:
     """Return the push at full remote, as `push_curve` does."""
     emf_per_speed = 2.0 * drive.ratio / (drive.wheel_diameter * drive.motor_constant)
     resistance, voltage = drive.winding_resistance, drive.open_circuit_voltage
-    sagged = voltage - drive.battery_current_limit * drive.pack_resistance
-    product = 4.0 * resistance * sagged * drive.battery_current_limit / drive.motors
-    by_duty = resistance + drive.motors * drive.duty**2 * drive.pack_resistance
-    turned = drive.duty * voltage
+    drawn, weakness = drive.battery_current_limit, drive.motors * drive.pack_resistance
+    if weakness:
+        drawn = min(drawn, voltage / (2.0 * drive.pack_resistance))
+    product = 4.0 * resistance * (voltage - drawn * drive.pack_resistance) * drawn / drive.motors
+    most = resistance * voltage**2 / weakness if weakness else float("inf")
     limit, drag = drive.motor_current_limit, drive.no_load_current
     push_per_ampere = (
         2.0 * drive.motors * drive.ratio * drive.efficiency / (drive.wheel_diameter * drive.motor_constant)
@@ -31,7 +32,9 @@ def quick_push(drive: Drive) -> Curve:
     def push(speed: float) -> float:
         emf = emf_per_speed * speed
         battery = (sqrt(emf * emf + product) - emf) / (2.0 * resistance)
-        return push_per_ampere * (max(0.0, min(limit, battery, (turned - emf) / by_duty)) - drag)
+        duty = min(drive.duty, (emf + sqrt(emf * emf + most)) / voltage)
+        by_duty = (duty * voltage - emf) / (resistance + weakness * duty**2)
+        return push_per_ampere * (max(0.0, min(limit, battery, by_duty)) - drag)
 
     return push
 

@@ -33,6 +33,7 @@ LIMITS = {
     "motor current": "motor amps",
     "battery current": "battery amps",
     "duty": "duty",
+    "pack": "the most the pack can give",
     "electrical rpm": "electrical rpm",
     "tyre grip": "tyre grip",
 }

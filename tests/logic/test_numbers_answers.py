@@ -267,6 +267,41 @@ def test_what_rules_covers_the_whole_curve() -> None:
     assert parts[-1].limit == "electrical rpm"
 
 
+def tried(board: Board, **figures: float) -> Board:
+    for key, si in figures.items():
+        board = board.with_value(key.replace("__", "."), Value(si, "measured"))
+    return board
+
+
+@pytest.mark.parametrize("amps", [150.0, 200.0, 400.0])
+def test_battery_amps_beyond_the_pack_do_not_limit(amps: float) -> None:
+    """36 V and 0.11 ohm give at most 163.6 A: what is set above what the motors ever take changes nothing."""
+    answer = pushing(tried(TOWPATH, controller__battery_current=amps), RIDER, {})
+    assert [part.limit for part in answer.stretches] == ["motor current", "duty"]
+    loose = pushing(tried(TOWPATH, controller__battery_current=100.0), RIDER, {})
+    assert answer.curves == loose.curves
+    assert all(not isinstance(item, Open) or item.problem is None for item in answer.items.values())
+
+
+def test_push_of_a_weak_pack() -> None:
+    """Ferry on one 10S1P pack of 70 mohm: 154 N at the start, where full duty leaves 112 N.
+
+    By hand: at the battery limit the pack gives 20 A x (36 - 20 x 0.7) V = 440 W, 220 W to each motor, at standstill
+    all heat: sqrt(220 / 0.07) = 56 A. So the motor limit of 35 A rules, and 34 A of it push:
+    2 x 2 x 34 A x 0.04775 N m/A x 36/16 x 0.95 / 0.09 m = 154.2 N. Full duty would let only 25.6 A through.
+    """
+    cells = {"pack__series": 10.0, "pack__parallel": 1.0, "pack__packs": 1.0, "pack__cell_resistance": 0.070}
+    weak = tried(FERRY, **cells)
+    answer = pushing(weak, RIDER, asking(speed="0 km/h"))
+    push = answer.items["push"]
+    assert isinstance(push, Result)
+    assert push.value == pytest.approx(154.2, abs=0.05)
+    limits = [
+        part.limit for part in pushing(tried(weak, controller__battery_current=400.0), RIDER, {}).stretches
+    ]
+    assert limits == ["motor current", "pack", "duty"]
+
+
 def test_a_slope_stronger_than_the_brake_does_not_stop() -> None:
     items = stopping(TOWPATH, RIDER, asking(stop_grade="-20 %")).items
     assert all(

@@ -62,10 +62,10 @@ drives = st.builds(
     winding_resistance=st.floats(0.01, 0.2),
     no_load_current=st.floats(0.0, 3.0),
     motor_current_limit=st.floats(10.0, 80.0),
-    battery_current_limit=st.floats(8.0, 50.0),
+    battery_current_limit=st.floats(8.0, 400.0),
     duty=st.floats(0.5, 1.0),
     open_circuit_voltage=st.floats(20.0, 59.0),
-    pack_resistance=st.floats(0.0, 0.15),
+    pack_resistance=st.one_of(st.floats(0.0, 0.15), st.floats(0.15, 5.0)),
     ratio=st.floats(1.5, 4.5),
     wheel_diameter=st.floats(0.07, 0.2),
     efficiency=st.floats(0.8, 1.0),
@@ -254,7 +254,9 @@ def test_limits_hold_and_the_named_one_is_met(drive: Drive, share: float) -> Non
     flow = at_full_remote(drive, share * top_unloaded_speed(drive))
     sagged = drive.open_circuit_voltage - flow.battery_current * drive.pack_resistance
     duty = (flow.rotation / drive.motor_constant + drive.winding_resistance * flow.current) / sagged
+    most = 0.5 * drive.open_circuit_voltage
     used = {
+        "pack": flow.battery_current * drive.pack_resistance / most,
         "motor current": flow.current / drive.motor_current_limit,
         "battery current": flow.battery_current / drive.battery_current_limit,
         "duty": duty / drive.duty,
@@ -386,13 +388,27 @@ def test_a_road_that_cannot_be_is_refused(changed: dict[str, Any], reason: str) 
     assert refused.value.field in changed
 
 
-def test_battery_limit_beyond_the_pack_is_refused() -> None:
-    """Ours: 36 V over 2 x 0.6 ohm is 30 A at most power; a limit of 31 A could not be kept."""
-    weak = replace(TOWPATH, pack_resistance=0.6)
-    assert push_curve(weak)(0.0) > 0.0
-    with pytest.raises(InputError, match="more than the pack") as refused:
-        push_curve(replace(weak, battery_current_limit=31.0))(0.0)
-    assert refused.value.high == pytest.approx(30.0)
+def test_a_battery_limit_beyond_the_pack_does_not_limit() -> None:
+    """Ours: 36 V over 2 x 0.6 ohm is 30 A at most power; any limit above that gives the push of 30 A."""
+    weak = replace(TOWPATH, pack_resistance=0.6, motor_current_limit=400.0)
+    at_most = push_curve(replace(weak, battery_current_limit=30.0))
+    for limit in (30.1, 60.0, 400.0):
+        beyond = replace(weak, battery_current_limit=limit)
+        for speed in (0.0, 4.0, 8.0):
+            assert push_curve(beyond)(speed) == pytest.approx(at_most(speed), rel=1e-9)
+        flow = at_full_remote(beyond, 0.0)
+        assert flow.limit == "pack"
+        assert flow.battery_power == pytest.approx(36.0**2 / (4.0 * 0.6), rel=1e-9)
+
+
+def test_a_weak_pack_is_not_pulled_past_its_most_power() -> None:
+    """Ours, by hand: 36 V, 0.7 ohm, two motors of 0.045 ohm at standstill.
+
+    The pack gives at most 36**2 / (4 x 0.7) = 462.86 W at half its volts, 231.43 W to each motor. At standstill
+    all of it heats the winding: I = sqrt(231.43 / 0.045) = 71.71 A. Full duty would leave 24.6 A.
+    """
+    weak = replace(TOWPATH, pack_resistance=0.7, motor_current_limit=400.0, battery_current_limit=400.0)
+    assert at_full_remote(weak, 0.0).current == pytest.approx(71.71, abs=0.005)
 
 
 def test_working_of_the_loaded_speed_reaches_every_number_put_in() -> None:

@@ -41,7 +41,7 @@ def any_drive(dice: Random) -> Drive:
         battery_current_limit=100.0 if free else dice.uniform(5.0, 50.0),
         duty=dice.uniform(0.5, 1.0),
         open_circuit_voltage=dice.uniform(18.0, 59.0),
-        pack_resistance=0.0 if free else dice.choice([0.0, dice.uniform(0.0, 0.15)]),
+        pack_resistance=0.0 if free else dice.choice([0.0, dice.uniform(0.0, 0.15), dice.uniform(0.15, 3.0)]),
         ratio=dice.uniform(1.2, 4.5),
         wheel_diameter=dice.uniform(0.07, 0.2),
         efficiency=dice.uniform(0.8, 1.0),
@@ -75,12 +75,24 @@ def any_brake(drive: Drive, dice: Random) -> Brake:
 def second_push(drive: Drive, speed: float) -> float:
     turning = 2.0 * speed / drive.wheel_diameter * drive.ratio
     emf = turning / drive.motor_constant
-    plug = drive.open_circuit_voltage - drive.battery_current_limit * drive.pack_resistance
-    share = plug * drive.battery_current_limit / drive.motors
-    by_battery = 2.0 * share / (emf + sqrt(emf**2 + 4.0 * drive.winding_resistance * share))
-    by_duty = (drive.duty * drive.open_circuit_voltage - emf) / (
-        drive.winding_resistance + drive.duty * drive.duty * drive.motors * drive.pack_resistance
-    )
+
+    def from_plug(amps: float) -> float:
+        share = (drive.open_circuit_voltage - amps * drive.pack_resistance) * amps / drive.motors
+        return 2.0 * share / (emf + sqrt(emf**2 + 4.0 * drive.winding_resistance * share))
+
+    taken = drive.battery_current_limit
+    if 2.0 * taken * drive.pack_resistance > drive.open_circuit_voltage:
+        taken = 0.5 * drive.open_circuit_voltage / drive.pack_resistance
+    by_battery = from_plug(taken)
+    # At the pack's most power its volts are half: the duty that this takes is let out, or it is not.
+    half = 0.5 * drive.open_circuit_voltage
+    most = from_plug(half / drive.pack_resistance) if drive.pack_resistance else 0.0
+    if most and emf + most * drive.winding_resistance <= drive.duty * half:
+        by_duty = most
+    else:
+        by_duty = (drive.duty * drive.open_circuit_voltage - emf) / (
+            drive.winding_resistance + drive.duty * drive.duty * drive.motors * drive.pack_resistance
+        )
     current = min(drive.motor_current_limit, by_battery, by_duty)
     torque = (max(current, 0.0) - drive.no_load_current) / drive.motor_constant
     return drive.motors * torque * drive.ratio * drive.efficiency / (0.5 * drive.wheel_diameter)
