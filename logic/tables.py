@@ -2,14 +2,14 @@
 
 import tomllib
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
 from typing import Any
 
 from logic.errors import InputError
 from logic.units import factor
-from logic.workings import Given, fresh, given
+from logic.workings import Entry, Given, given, origins
 
 ASSETS = Path(__file__).resolve().parent.parent / "assets"
 
@@ -70,7 +70,7 @@ class Source:
 
 @dataclass(frozen=True)
 class Row:
-    """One printed row. Numbers are SI."""
+    """One printed row. Numbers are SI. `because` is what it was found by."""
 
     table: str
     cells: dict[str, Any]
@@ -78,17 +78,19 @@ class Row:
     source: str
     where: str
     standing: str
+    because: tuple[Entry, ...] = ()
 
     def number(self, column: str) -> float:
         """Return the number of a column in SI and record where it is printed."""
         return given(
             Given(
                 column,
-                fresh(float(self.cells[column])),
+                float(self.cells[column]),
                 self.units.get(column, "1"),
                 standing=self.standing,
                 source=self.source,
                 where=self.where,
+                because=self.because,
             )
         )
 
@@ -147,9 +149,10 @@ def rows(table: str) -> tuple[Row, ...]:
 
 def matching(table: str, **wanted: str | float) -> Iterator[Row]:
     """Yield the rows whose cells equal `wanted`; numbers are compared to one part in a million."""
+    because = origins(wanted.values())
     for row in rows(table):
         if all(_same(row.cells.get(column), value) for column, value in wanted.items()):
-            yield row
+            yield replace(row, because=because) if because else row
 
 
 def pick(table: str, **wanted: str | float) -> Row:

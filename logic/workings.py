@@ -1,11 +1,13 @@
-"""Cited formulas and the recording of their calls: what a screen shows as the working of a result.
+"""Cited formulas and traced numbers: what a screen shows as the working of a result.
 
-A formula's text stands beside the code that computes it. While a recorder is open every call is kept with its
-arguments and its value, and every number read from the board or a table is kept with where it came from. A value
-is traced to its origins by the identity of the float objects, so the working cannot drift from the result.
+A formula's text stands beside the code that computes it. While recording is on, every number that is read from the
+board, a table or the person, and every number that a formula returns, is `Traced`: a float that carries what made
+it. The working of a result is read off the result itself, so it cannot drift from it, and no copy, cache or thread
+can cut it. Arithmetic on a traced number is an unnamed step of the working. A number that comes from nowhere is
+`bare`: it is shown as such and weakens whatever it goes into.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass, field
@@ -19,6 +21,9 @@ STANDINGS = ("published", "derived", "practice", "estimate")
 
 KNOWN = ("measured", "label", "guess", "assumed")
 """How an input is known, strongest first."""
+
+BARE = "bare"
+"""How a number is known that nobody put in and no formula made: not at all."""
 
 
 @dataclass(frozen=True)
@@ -44,8 +49,9 @@ class Formula:
 
     @property
     def unit(self) -> str:
-        """Unit of the result."""
-        return str(self.function.__annotations__["return"].__metadata__[0])
+        """Unit of the result; empty for a step of arithmetic, whose unit follows from its numbers."""
+        note = self.function.__annotations__.get("return")
+        return "" if note is None else str(note.__metadata__[0])
 
 
 REGISTER: dict[str, Formula] = {}
@@ -61,16 +67,22 @@ class Call:
     value: float
     bracket: tuple[float, float] | None = None
 
+    @property
+    def made_of(self) -> Iterator["Entry"]:
+        """What went in."""
+        return (number.origin for number in self.arguments.values() if isinstance(number, Traced))
+
 
 @dataclass(frozen=True, eq=False)
 class Given:
-    """A number put in: read from the board (`known` is set) or from a table (`standing` is set).
+    """A number or a choice put in: read from the board (`known` is set) or from a table (`standing` is set).
 
-    `unit` is SI; `quantity` and `typed_unit` say how a board's value is shown.
+    `unit` is SI; `quantity` and `typed_unit` say how a board's value is shown. `because` are the choices and
+    numbers by which a row was found.
     """
 
     name: str
-    value: float
+    value: float | str
     unit: str
     quantity: str = ""
     known: str = ""
@@ -78,6 +90,12 @@ class Given:
     source: str = ""
     where: str = ""
     typed_unit: str = ""
+    because: tuple["Entry", ...] = ()
+
+    @property
+    def made_of(self) -> Iterator["Entry"]:
+        """What the row was found by."""
+        return iter(self.because)
 
 
 Entry = Call | Given
@@ -92,62 +110,164 @@ class Root:
     high: float
 
 
+_recording: ContextVar[bool] = ContextVar("recording", default=False)
+
+
+class Traced(float):
+    """A number that carries what made it. Arithmetic on it gives another one while recording is on."""
+
+    __slots__ = ("origin",)
+    origin: Entry
+
+    def __new__(cls, value: float, origin: Entry) -> "Traced":
+        """Return `value` with its origin."""
+        made = super().__new__(cls, value)
+        made.origin = origin
+        return made
+
+    def __deepcopy__(self, _memo: object) -> "Traced":
+        """Return itself: it never changes."""
+        return self
+
+    def __reduce__(self) -> tuple[type[float], tuple[float]]:
+        """Leave the process as a plain number."""
+        return float, (float(self),)
+
+
+class Choice(str):
+    """An option that carries how it was chosen."""
+
+    __slots__ = ("origin",)
+    origin: Given
+
+    def __new__(cls, text: str, origin: Given) -> "Choice":
+        """Return `text` with its origin."""
+        made = super().__new__(cls, text)
+        made.origin = origin
+        return made
+
+    def __deepcopy__(self, _memo: object) -> "Choice":
+        """Return itself: it never changes."""
+        return self
+
+    def __reduce__(self) -> tuple[type[str], tuple[str]]:
+        """Leave the process as plain text."""
+        return str, (str(self),)
+
+
+def _step(name: str, text: str) -> tuple[str, Callable[..., Any]]:
+    """Return one arithmetic method of `Traced` that is kept as an unnamed step."""
+    bare = getattr(float, f"__{name}__")
+    turned = name.startswith("r") and name not in ("round",)
+    formula = Formula(name, "step", text, "derived", "a step of arithmetic", "derived", bare_step)
+
+    def act(self: Traced, *others: Any) -> Any:  # noqa: ANN401  (as Python's own)
+        value = bare(self, *others)
+        if value is NotImplemented or not _recording.get():
+            return value
+        numbers = (*others, self) if turned else (self, *others)
+        arguments = {key: _traced(key, number) for key, number in zip("ab", numbers, strict=False)}
+        return Traced(value, Call(formula, arguments, float(value)))
+
+    return f"__{name}__", act
+
+
+def bare_step() -> None:
+    """Stand in for the function of a step, which has no signature of its own."""
+
+
+_STEPS = {
+    "add": "a + b",
+    "radd": "a + b",
+    "sub": "a - b",
+    "rsub": "a - b",
+    "mul": "a * b",
+    "rmul": "a * b",
+    "truediv": "a / b",
+    "rtruediv": "a / b",
+    "pow": "a**b",
+    "rpow": "a**b",
+    "neg": "-a",
+    "abs": "abs(a)",
+    "round": "round(a, b)",
+}
+for _name, _text in _STEPS.items():
+    setattr(Traced, *_step(_name, _text))
+
+
+def _traced(name: str, number: float) -> float:
+    """Return an argument as it goes into a working: traced, or shown as coming from nowhere."""
+    if isinstance(number, Traced) or not isinstance(number, int | float):
+        return number
+    return Traced(number, Given(name, float(number), "1", known=BARE))
+
+
+def trace(*values: object) -> tuple[Entry, ...]:
+    """Return what the values were made of: each thing once, and after all that it rests on."""
+    seen: set[int] = set()
+    found: list[Entry] = []
+
+    def visit(entry: Entry) -> None:
+        # A solution stands among the arguments of the calls that were made at it: seen before its parts are.
+        if id(entry) not in seen:
+            seen.add(id(entry))
+            for part in entry.made_of:
+                visit(part)
+            found.append(entry)
+
+    for value in values:
+        if isinstance(value, Traced | Choice):
+            visit(value.origin)
+    return tuple(found)
+
+
 class Recorder:
-    """The calls and given numbers of one answer, in order."""
+    """What stands open while an answer is worked out."""
 
-    def __init__(self) -> None:
-        """Start empty."""
-        self.entries: list[Entry] = []
-
-    def trace(self, value: float) -> tuple[Entry, ...]:
-        """Return what `value` was made of, in the order it was made; `value` must be the recorded object itself."""
-        made = {id(entry.value): entry for entry in self.entries}
-        wanted: set[int] = set()
-        stack: list[float] = [value]
-        while stack:
-            entry = made.get(id(stack.pop()))
-            if entry is not None and id(entry) not in wanted:
-                wanted.add(id(entry))
-                if isinstance(entry, Call):
-                    stack.extend(entry.arguments.values())
-        return tuple(entry for entry in self.entries if id(entry) in wanted)
-
-
-_open: ContextVar[Recorder | None] = ContextVar("recorder", default=None)
+    def trace(self, *values: object) -> tuple[Entry, ...]:
+        """Return what the values were made of."""
+        return trace(*values)
 
 
 @contextmanager
 def recording() -> Iterator[Recorder]:
-    """Open a recorder for one shown answer."""
-    recorder = Recorder()
-    token = _open.set(recorder)
+    """Trace numbers, for one shown answer."""
+    token = _recording.set(True)
     try:
-        yield recorder
+        yield Recorder()
     finally:
-        _open.reset(token)
+        _recording.reset(token)
 
 
 @contextmanager
 def unrecorded() -> Iterator[None]:
-    """Shut the recorder, for the many trial calls of a solver."""
-    token = _open.set(None)
+    """Trace nothing, for the many trial calls of a solver."""
+    token = _recording.set(False)
     try:
         yield
     finally:
-        _open.reset(token)
-
-
-def given(number: Given) -> float:
-    """Record a number put in, if a recorder is open, and return it as an object of its own."""
-    recorder = _open.get()
-    if recorder is not None:
-        recorder.entries.append(number)
-    return number.value
+        _recording.reset(token)
 
 
 def fresh(value: float) -> float:
-    """Return an equal float that is a new object, so that identity tells where a value came from."""
-    return value + 0.0
+    """Return a plain number."""
+    return float(value)
+
+
+def given(number: Given) -> float:
+    """Return a number put in, traced while recording is on."""
+    value = float(number.value)
+    return Traced(value, number) if _recording.get() else value
+
+
+def choice(option: Given) -> str:
+    """Return an option that was chosen, with its origin while recording is on."""
+    return Choice(str(option.value), option) if _recording.get() else str(option.value)
+
+
+def origins(values: Iterable[object]) -> tuple[Entry, ...]:
+    """Return what the traced among some values were made of, without what went into that."""
+    return tuple(value.origin for value in values if isinstance(value, Traced | Choice))
 
 
 def _register(function: Any, mark: str, text: str, source: str, standing: str) -> Formula:  # noqa: ANN401
@@ -185,17 +305,11 @@ def _recorded(
 
         @wraps(function)
         def call(*args: P.args, **numbers: P.kwargs) -> float:
-            recorder = _open.get()
-            if recorder is None:
+            if not _recording.get():
                 return function(*args, **numbers)
             with unrecorded():
-                value = fresh(function(*args, **numbers))
-            shown = {
-                name: argument(numbers[at]) if callable(argument) else argument
-                for name, argument in numbers.items()
-            }
-            recorder.entries.append(Call(formula, shown, value))  # type: ignore[arg-type]
-            return value
+                value = function(*args, **_plain(numbers))
+            return Traced(value, Call(formula, _shown(numbers, numbers.get(at)), float(value)))
 
         return call
 
@@ -216,36 +330,45 @@ def solved(
 
         @wraps(function)
         def call(*args: P.args, **numbers: P.kwargs) -> float:
-            recorder = _open.get()
+            if not _recording.get():
+                return function(*args, **numbers).value
             with unrecorded():
-                root = function(*args, **numbers)
-            if recorder is None:
-                return root.value
-            value = fresh(root.value)
-            at_root = {
-                name: argument(value) if callable(argument) else argument
-                for name, argument in numbers.items()
-            }
-            recorder.entries.append(Call(formula, at_root, value, (root.low, root.high)))  # type: ignore[arg-type]
-            return value
+                root = function(*args, **_plain(numbers))
+            made = Call(formula, {}, float(root.value), (root.low, root.high))
+            solution = Traced(root.value, made)
+            made.arguments.update(_shown(numbers, solution))
+            return solution
 
         return call
 
     return decorate
 
 
+def _plain(numbers: dict[str, Any]) -> dict[str, Any]:
+    """Return arguments for the sums inside a formula: those need no trace."""
+    return {key: float(number) if type(number) is Traced else number for key, number in numbers.items()}
+
+
+def _shown(numbers: dict[str, Any], at: Any) -> dict[str, float]:  # noqa: ANN401  (whatever a formula takes)
+    """Return arguments as the working shows them: a curve by its value where the formula stands."""
+    return {
+        name: _traced(name, number(at) if callable(number) else number) for name, number in numbers.items()
+    }
+
+
 def standing_of(entries: tuple[Entry, ...]) -> str:
-    """Return the weakest standing among the formulas and rows of a working."""
+    """Return the weakest standing among the formulas and rows of a working; a bare number has none to speak of."""
     found = [
         entry.formula.standing if isinstance(entry, Call) else entry.standing
         for entry in entries
         if isinstance(entry, Call) or entry.standing
     ]
+    found += ["estimate" for entry in entries if isinstance(entry, Given) and entry.known == BARE]
     return max(found, key=STANDINGS.index, default="derived")
 
 
 def rough(entries: tuple[Entry, ...]) -> bool:
-    """Tell whether a result rests on a guess, an assumed default or an estimate."""
+    """Tell whether a result rests on a guess, an assumed default, an estimate or a number from nowhere."""
     return standing_of(entries) == "estimate" or any(
         isinstance(entry, Given) and entry.known in ("guess", "assumed") for entry in entries
     )

@@ -208,9 +208,9 @@ def judged(recorder: Recorder, parts: BeltParts, read: Callable[[], Measured]) -
     if not found or not isinstance(first, Result):
         return BeltReading(first, first, None)
     measured = found[0]
-    error = Result("error", measured.error, "force", recorder.trace(measured.error))
+    error = Result("error", measured.error, "force")
     band = (measured.tension - measured.error, measured.tension + measured.error)
-    whole = Result("tension", first.value, "force", first.working, band)
+    whole = Result("tension", first.value, "force", band)
     try:
         edges = parts.window
     except (Missing, InputError):

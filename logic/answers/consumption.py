@@ -159,7 +159,7 @@ def ride_fit(board: Board, rider: Value | None, samples: Sequence[Sample]) -> Ri
             item = items[name]
             if isinstance(item, Result):
                 band = (estimate.value - estimate.half, estimate.value + estimate.half)
-                items[name] = Result(name, item.value, item.quantity, item.working, band)
+                items[name] = Result(name, item.value, item.quantity, band)
     return RideFit(items, result, len(samples))
 
 

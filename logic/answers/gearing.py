@@ -14,7 +14,7 @@ from logic.drive.push import push_curve
 from logic.drive.road import load_curve
 from logic.errors import InputError, Missing
 from logic.tables import pick
-from logic.workings import Recorder, recording, unrecorded
+from logic.workings import recording, unrecorded
 
 POINTS = 60
 """Points of each curve of the chart."""
@@ -54,7 +54,7 @@ def gearing(board: Board, rider: Value | None, at_speed: float) -> Gearing:
             name: attempt(recorder, name, quantity, partial(compute, parts, speed))
             for name, (quantity, compute) in RESULTS.items()
         }
-        items = {"top_loaded": _top_loaded(recorder, parts), **items}
+        items = {"top_loaded": _top_loaded(parts), **items}
     wrong = faults(board)
     printed = board.motor.kv is not None and board.motor.kv.known != "measured"
     if printed:
@@ -64,8 +64,8 @@ def gearing(board: Board, rider: Value | None, at_speed: float) -> Gearing:
 
 def top_speed(board: Board, rider: Value | None) -> Item:
     """Return the loaded top speed alone, or what stands in its way."""
-    with recording() as recorder:
-        return _top_loaded(recorder, Parts(Reading(board, rider)))
+    with recording():
+        return _top_loaded(Parts(Reading(board, rider)))
 
 
 def _unloaded(charge: str, parts: Parts, _: float) -> float:
@@ -125,7 +125,7 @@ def chosen_standstill() -> float:
     return chosen("Speed", 0.0, "m/s", "speed")
 
 
-def _top_loaded(recorder: Recorder, parts: Parts) -> Item:
+def _top_loaded(parts: Parts) -> Item:
     try:
         steady = steady_speed(parts.drive("nominal"), parts.road)
     except Missing as gap:
@@ -134,7 +134,7 @@ def _top_loaded(recorder: Recorder, parts: Parts) -> Item:
         return Open("top_loaded", problem=problem)
     if steady.speed is None:
         return Open("top_loaded", outcome=steady.outcome)
-    return Result("top_loaded", steady.speed, "speed", recorder.trace(steady.speed))
+    return Result("top_loaded", steady.speed, "speed")
 
 
 def _bands(board: Board, rider: Value | None, items: dict[str, Item]) -> dict[str, Item]:

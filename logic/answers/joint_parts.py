@@ -64,7 +64,8 @@ class JointParts:
 
     def peek(self, name: str, otherwise: str) -> str:
         """Return a named value for a remark beside the answer: nothing is assumed by it."""
-        return self.read.choice(f"joints.{self.key}.{name}", otherwise)
+        full = f"joints.{self.key}.{name}"
+        return otherwise if self.read.board.value(full) is None else self.read.choice(full)
 
     def optional(self, name: str) -> float | None:
         """Return a number, None when it is not set."""

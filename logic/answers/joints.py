@@ -170,7 +170,7 @@ def _items(recorder: Recorder, parts: JointParts, *, in_full: bool) -> dict[str,
         found |= _of_screw(recorder, parts)
     if way is TORQUE and _or_none(lambda: parts.advice) is not None:
         for limit in parts.advice.limits:
-            found[limit.name] = Result(limit.name, limit.torque, "torque", recorder.trace(limit.torque))
+            found[limit.name] = Result(limit.name, limit.torque, "torque")
     if _or_none(lambda: parts.locker.grade) not in (None, "none"):
         found["cure"] = _item(recorder, parts, "cure", "long_time", lambda of: of.cure.time, "too cold")
         found["locking"] = _item(

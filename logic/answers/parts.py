@@ -12,7 +12,7 @@ from logic.drive.road import Road, standard
 from logic.errors import InputError
 from logic.pack.cells import Chemistry, chemistry, pack_resistance, pack_voltage
 from logic.si import Kilogram
-from logic.workings import Given, cited, fresh, given
+from logic.workings import Given, cited, given
 
 CHARGES = ("full", "nominal", "empty")
 
@@ -29,7 +29,7 @@ def moving_mass(*, board_mass: Kilogram, rider_mass: Kilogram) -> Kilogram:
 
 def chosen(name: str, value: float, unit: str, quantity: str) -> float:
     """Record a number that the person chose for this answer only, and return it."""
-    return given(Given(name, fresh(value), unit, quantity, known="chosen"))
+    return given(Given(name, float(value), unit, quantity, known="chosen"))
 
 
 class Parts:
@@ -77,7 +77,7 @@ class Parts:
     @cached_property
     def motors(self) -> float:
         """Count of motors; the choice is kept as text on the board."""
-        return chosen("Motors", float(self.read.choice("drive.motors")), "1", "count")
+        return self.read.count("drive.motors")
 
     @cached_property
     def duty(self) -> float:

@@ -25,7 +25,7 @@ from logic.pack.range import (
 )
 from logic.si import Ampere, Volt, Watt
 from logic.tables import pick
-from logic.workings import Given, Recorder, cited, fresh, given, recording, unrecorded
+from logic.workings import Given, cited, fresh, given, recording, unrecorded
 
 GRADES = (0.0, 0.02, 0.05)
 """Climbs that the chart compares."""
@@ -145,7 +145,7 @@ def range_answer(
             lambda: range_distance(energy=parts.usable(FREEZING), per_distance=parts.modelled),
         )
         known, left_out = _rides(board, rides)
-        taught, taught_range = _learnt(recorder, parts, known)
+        taught, taught_range = _learnt(parts, known)
     bands = _spread(board, rider, asking)
     if isinstance(modelled, Result) and bands is not None:
         modelled = replace(modelled, band=bands)
@@ -167,7 +167,7 @@ def range_alone(board: Board, rider: Value | None, asking: Asking, rides: Sequen
     return range_answer(board, rider, asking, rides, drawn=False).items["range"]
 
 
-def _learnt(recorder: Recorder, parts: RangeParts, rides: list[Ride]) -> tuple[Item, Item]:
+def _learnt(parts: RangeParts, rides: list[Ride]) -> tuple[Item, Item]:
     if len(rides) < FEWEST:
         few = Open("per_distance_learnt", outcome="too few rides")
         return few, Open("learnt", outcome="too few rides")
@@ -184,7 +184,6 @@ def _learnt(recorder: Recorder, parts: RangeParts, rides: list[Ride]) -> tuple[I
         "per_distance_learnt",
         band.usual,
         "energy_per_distance",
-        recorder.trace(band.usual),
         (band.low, band.high),
     )
     try:
@@ -197,7 +196,6 @@ def _learnt(recorder: Recorder, parts: RangeParts, rides: list[Ride]) -> tuple[I
         "learnt",
         ranges.usual,
         "distance",
-        recorder.trace(ranges.usual),
         (ranges.low, ranges.high),
     )
     return from_rides, whole

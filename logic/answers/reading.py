@@ -2,12 +2,25 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cached_property
 
 from logic.board import Board, Field, Value, field_of
 from logic.errors import InputError, Missing
-from logic.tables import Row, rows
+from logic.tables import Row, pick, rows
 from logic.units import quantities
-from logic.workings import Call, Entry, Given, Recorder, fresh, given, rough, standing_of
+from logic.workings import (
+    Call,
+    Entry,
+    Given,
+    Recorder,
+    Traced,
+    choice,
+    given,
+    origins,
+    rough,
+    standing_of,
+    trace,
+)
 
 RIDER = Field(
     "rider.mass",
@@ -45,7 +58,7 @@ class Reading:
             return given(
                 Given(
                     field.label,
-                    fresh(float(row.cells[field.stand_in])),
+                    float(row.cells[field.stand_in]),
                     unit,
                     field.quantity,
                     known="assumed",
@@ -59,7 +72,7 @@ class Reading:
         return given(
             Given(
                 field.label,
-                fresh(float(value.si)),
+                float(value.si),
                 unit,
                 field.quantity,
                 known=value.known,
@@ -68,13 +81,42 @@ class Reading:
         )
 
     def choice(self, key: str, otherwise: str | None = None) -> str:
-        """Return the option of a choice. Raises Missing when it is not set and `otherwise` is None."""
+        """Return the option of a choice. Raises Missing when it is not set and `otherwise` is None.
+
+        What is assumed otherwise is a row of assets/tables/assumed_choices.toml: InputError for one without.
+        """
         value = self.board.value(key)
         if value is not None:
-            return str(value.si)
+            return choice(Given(field_of(key).label, str(value.si), "", known=value.known))
         if otherwise is None:
             raise Missing(key)
-        return otherwise
+        row = pick("assumed_choices", field=generic(key), option=otherwise)
+        return choice(
+            Given(
+                field_of(key).label,
+                otherwise,
+                "",
+                known="assumed",
+                standing=row.standing,
+                source=row.source,
+                where=row.where,
+            )
+        )
+
+    def count(self, key: str, otherwise: str | None = None) -> float:
+        """Return a choice among numbers as a number. Raises Missing as `choice` does."""
+        option = self.choice(key, otherwise)
+        return given(Given(field_of(key).label, float(option), "1", "ratio", because=origins((option,))))
+
+
+def generic(key: str) -> str:
+    """Return a key without the name of its joint.
+
+    >>> generic("joints.motor_face.thread"), generic("drive.motors")
+    ('joints.thread', 'drive.motors')
+    """
+    parts = key.split(".")
+    return f"{parts[0]}.{parts[-1]}"
 
 
 @dataclass(frozen=True)
@@ -84,8 +126,18 @@ class Result:
     name: str
     value: float
     quantity: str
-    working: tuple[Entry, ...]
     band: tuple[float, float] | None = None
+
+    def __post_init__(self) -> None:
+        """Refuse a number that does not say what made it: that is a fault of the program, not of an input."""
+        if not isinstance(self.value, Traced):
+            raise TypeError(f"{self.name}: {self.value!r} does not carry what made it")
+
+    @cached_property
+    def working(self) -> tuple[Entry, ...]:
+        """Return what made the value; of a band given by its high end, what made both ends."""
+        low = self.band[0] if self.band and self.band[1] is self.value else None
+        return trace(low, self.value)
 
     @property
     def standing(self) -> str:
@@ -121,7 +173,7 @@ class Open:
 Item = Result | Open
 
 
-def attempt(recorder: Recorder, name: str, quantity: str, compute: Callable[[], float]) -> Item:
+def attempt(_recorder: Recorder, name: str, quantity: str, compute: Callable[[], float]) -> Item:
     """Return the result of a computation with its trace, or what stands in its way."""
     try:
         value = compute()
@@ -129,10 +181,10 @@ def attempt(recorder: Recorder, name: str, quantity: str, compute: Callable[[], 
         return Open(name, missing=gap.fields)
     except InputError as problem:
         return Open(name, problem=problem)
-    return Result(name, value, quantity, recorder.trace(value))
+    return Result(name, value, quantity)
 
 
-def banded(recorder: Recorder, name: str, quantity: str, compute: Callable[[], tuple[float, float]]) -> Item:
+def banded(_recorder: Recorder, name: str, quantity: str, compute: Callable[[], tuple[float, float]]) -> Item:
     """Return a result that is a band; its value is the high end and its working holds both ends."""
     try:
         low, high = compute()
@@ -140,6 +192,4 @@ def banded(recorder: Recorder, name: str, quantity: str, compute: Callable[[], t
         return Open(name, missing=gap.fields)
     except InputError as problem:
         return Open(name, problem=problem)
-    both = {id(entry): entry for value in (low, high) for entry in recorder.trace(value)}
-    working = tuple(entry for entry in recorder.entries if id(entry) in both)
-    return Result(name, high, quantity, working, (low, high))
+    return Result(name, high, quantity, (low, high))

@@ -92,9 +92,7 @@ class BeltParts(Parts):
     @cached_property
     def service(self) -> float:
         """Service factor of the drive; the choice is kept as text on the board."""
-        known = "measured" if self.read.board.drive.service is not None else "assumed"
-        factor = float(self.read.choice("drive.service", "1.3"))
-        return given(Given("Belt service factor", factor, "1", "ratio", known=known))
+        return self.read.count("drive.service", "1.3")
 
     @cached_property
     def target(self) -> Target:
@@ -299,7 +297,7 @@ def belt_reading(board: Board, person: Person, pull: float, depth: float | None 
             return BeltReading(tension, error, None)
     band = (tension.value - error.value, tension.value + error.value)
     verdict = judge(reading=Measured(tension.value, error.value), floor=edges.floor, ceiling=edges.ceiling)
-    return BeltReading(Result("tension", tension.value, "force", tension.working, band), error, verdict)
+    return BeltReading(Result("tension", tension.value, "force", band), error, verdict)
 
 
 def _measured(recorder: Recorder, parts: BeltParts, person: Person, force: float) -> tuple[Item, Item]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from logic.errors import InputError, positive
 from logic.si import Ampere, Coulomb, Joule, Kilogram, Ohm, One, Volt, Watt
-from logic.tables import raw, rows
+from logic.tables import matching, raw, rows
 from logic.workings import cited
 
 
@@ -44,11 +44,10 @@ def chemistry(name: str) -> Chemistry:
     ...
     logic.errors.InputError: chemistry: 'LiHV' refused (charged above 4.20 V)
     """
-    for row in rows("chemistry"):
-        if row.text("name") == name:
-            return Chemistry(
-                name, row.number("nominal_low"), row.number("full"), row.number("empty"), row.number("floor")
-            )
+    for row in matching("chemistry", name=name):
+        return Chemistry(
+            name, row.number("nominal_low"), row.number("full"), row.number("empty"), row.number("floor")
+        )
     for line in raw("chemistry")["refused"]:
         if line["name"].casefold() == name.strip().casefold():
             raise InputError("chemistry", name, line["reason"])

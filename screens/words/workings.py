@@ -5,7 +5,7 @@ import re
 from logic.answers.reading import Result
 from logic.tables import sources
 from logic.units import GAP, show_in
-from logic.workings import Call, Given
+from logic.workings import Call, Given, Traced
 from screens.widgets.working import Step
 from screens.words import KNOWN, STANDING, Style
 
@@ -119,21 +119,33 @@ def source_text(key: str, where: str) -> str:
 
 
 def _given_line(entry: Given, style: Style, shown_as: str) -> str:
-    value = number(entry.value, entry.unit, style, entry.quantity, entry.typed_unit)
+    value = number(float(entry.value), entry.unit, style, entry.quantity, entry.typed_unit)
+    name = entry.name.replace("_", " ")
+    label = name if name.casefold() == shown_as.casefold() else f"{shown_as} ({name.lower()})"
+    return ", ".join((f"{label} = {value}", *_founded(entry)))
+
+
+def _founded(entry: Given) -> tuple[str, ...]:
+    """Return how a number put in is known, where it is printed, and the choices by which its row was found."""
     known = KNOWN.get(entry.known, entry.known)
     if not known and entry.source:
         known = source_text(entry.source, entry.where)
-    name = entry.name.replace("_", " ")
-    label = name if name.casefold() == shown_as.casefold() else f"{shown_as} ({name.lower()})"
-    return f"{label} = {value}" + (f", {known}" if known else "")
+    chosen = [
+        f"for {by.name[0].lower()}{by.name[1:]} “{by.value}”"
+        + (f" ({KNOWN[by.known]})" if by.known in KNOWN else "")
+        for by in entry.because
+        if isinstance(by, Given) and isinstance(by.value, str)
+    ]
+    return (*((known,) if known else ()), *chosen)
 
 
 def steps(result: Result, style: Style) -> tuple[Step, ...]:
     """Return the working of a result, one step for each formula, in the order they were used, none twice."""
-    made = {id(entry.value): entry for entry in result.working}
     if not result.calls:
-        return tuple(_number_put_in(entry, style) for entry in result.inputs)
-    return tuple(dict.fromkeys(_step(call, made, style) for call in result.calls))
+        return tuple(
+            _number_put_in(entry, style) for entry in result.inputs if not isinstance(entry.value, str)
+        )
+    return tuple(dict.fromkeys(_step(call, style) for call in result.calls))
 
 
 def _number_put_in(entry: Given, style: Style) -> Step:
@@ -143,17 +155,17 @@ def _number_put_in(entry: Given, style: Style) -> Step:
         name[0].upper() + name[1:],
         "as printed in the table" if entry.source else "as entered",
         (_given_line(entry, style, name),),
-        f"= {number(entry.value, entry.unit, style, entry.quantity, entry.typed_unit)}",
+        f"= {number(float(entry.value), entry.unit, style, entry.quantity, entry.typed_unit)}",
         source_text(entry.source, entry.where) if entry.source else "Not worked out: a value of the board",
         STANDING[entry.standing] if entry.standing else KNOWN.get(entry.known, entry.known),
     )
 
 
-def _step(call: Call, made: dict[int, Call | Given], style: Style) -> Step:
+def _step(call: Call, style: Style) -> Step:
     formula = call.formula
     lines = []
     for name, value in call.arguments.items():
-        entry = made.get(id(value))
+        entry = value.origin if isinstance(value, Traced) else None
         shown_as = name.replace("_", " ")
         if isinstance(entry, Given):
             lines.append(_given_line(entry, style, shown_as))

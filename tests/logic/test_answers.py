@@ -12,7 +12,7 @@ from logic.answers.tension import belt_plan, belt_reading
 from logic.board import Board, Value
 from logic.exchange import demo_boards
 from logic.person import Person
-from logic.workings import Call
+from tests.loose import loose_ends
 from tests.printed import agrees
 from tests.random_boards import CHANGED, EMPTY, SPARSE
 
@@ -26,21 +26,6 @@ def result(item: Item) -> Result:
     """Return the item, which must be a number."""
     assert isinstance(item, Result), item
     return item
-
-
-def loose_ends(item: Item) -> list[str]:
-    """Return the arguments in a working that no other entry of it accounts for."""
-    if not isinstance(item, Result):
-        return []
-    made = {id(entry.value) for entry in item.working}
-    ends = [] if id(item.value) in made else [f"{item.name} itself"]
-    return ends + [
-        f"{item.name}: {name} of {call.formula.name}"
-        for call in item.working
-        if isinstance(call, Call)
-        for name, value in call.arguments.items()
-        if id(value) not in made
-    ]
 
 
 def all_items(board: Board, rider: Value | None, pull: float = 15.0) -> list[Item]:

@@ -22,7 +22,7 @@ from logic.answers.wiring import first_power, wiring
 from logic.board import Board, Value
 from logic.errors import InputError
 from logic.exchange import demo_boards
-from tests.logic.test_answers import loose_ends
+from tests.loose import loose_ends
 from tests.printed import agrees
 from tests.random_boards import CHANGED
 

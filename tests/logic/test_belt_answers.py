@@ -23,24 +23,12 @@ from logic.belt.history import Point
 from logic.board import Board, Value
 from logic.exchange import demo_boards
 from logic.person import Person
+from tests.loose import loose_ends
 
 BOARDS = {board.name: board for board in demo_boards()}
 TOWPATH = BOARDS["Towpath 36"]
 RIDER = Value(80.0)
 EMPTY = Board("x", "Empty")
-
-
-def loose_ends(item: Item) -> list[str]:
-    """Return the arguments of a working that come from nowhere."""
-    if not isinstance(item, Result):
-        return []
-    known = {id(entry.value) for entry in item.working}
-    return [
-        f"{item.name}: {call.formula.name}({name})"
-        for call in item.calls
-        for name, value in call.arguments.items()
-        if id(value) not in known
-    ]
 
 
 def every_item(board: Board, person: Person) -> list[Item]:

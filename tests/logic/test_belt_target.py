@@ -6,6 +6,7 @@ from logic.belt.catalogue import Belt, belt
 from logic.belt.tension import Target, installation_tension, target, window
 from logic.errors import InputError
 from logic.workings import Call, Given, recording, standing_of
+from tests.loose import put_in
 
 BELT = Belt(
     "HTD 5M", 0.015, pitch=0.005, differential=0.0005715, mass_factor=0.04, stretch=110.0,
@@ -103,8 +104,14 @@ def test_window_of_a_light_drive_stands_on_the_least() -> None:
 def test_working_shows_rows_and_the_proportion() -> None:
     """A 12 mm belt is not printed: its working has the 15 mm row, the proportion and the target formula."""
     with recording() as recorder:
-        figures = belt(profile="HTD 5M", width=0.012)
-        found = target(belt=figures, torque=2.5, service_factor=1.3, pitch_diameter=0.02546, belt_speed=8.0)
+        figures = belt(profile="HTD 5M", width=put_in("width", 0.012))
+        found = target(
+            belt=figures,
+            torque=put_in("torque", 2.5),
+            service_factor=put_in("service factor", 1.3),
+            pitch_diameter=put_in("pitch diameter", 0.02546),
+            belt_speed=put_in("belt speed", 8.0),
+        )
     trace = recorder.trace(found.tension)
     calls = [entry.formula.name for entry in trace if isinstance(entry, Call)]
     read = [(entry.name, entry.where) for entry in trace if isinstance(entry, Given)]
@@ -118,6 +125,11 @@ def test_working_shows_rows_and_the_proportion() -> None:
 def test_printed_width_needs_no_proportion() -> None:
     """A 15 mm belt takes m and the least tension as printed; only the working tension is in proportion."""
     with recording() as recorder:
-        figures = belt(profile="HTD 5M", width=0.015)
+        figures = belt(profile="HTD 5M", width=put_in("width", 0.015))
     assert [entry.name for entry in recorder.trace(figures.least_tension)] == ["least_tension"]
-    assert len(recorder.trace(figures.working_tension)) == 3
+    assert [getattr(entry, "name", "proportion") for entry in recorder.trace(figures.working_tension)] == [
+        "working_tension",
+        "width",
+        "width",
+        "proportion",
+    ]

@@ -14,6 +14,7 @@ from logic.checks.own import copy_of, list_from_dict, list_to_dict, moved, rewor
 from logic.errors import InputError
 from logic.exchange import demo_boards
 from logic.tables import rows, sources
+from tests.loose import loose_ends
 
 LISTS = checklists().values()
 KERB = [of for of in LISTS if of.kind == "do-confirm"]
@@ -203,9 +204,7 @@ def test_every_number_of_the_build_is_given_on_the_example_boards(board):
     assert found
     for name, item in found.items():
         assert isinstance(item, Result), name
-        made = {id(entry.value) for entry in item.working}
-        loose = [key for call in item.calls for key, value in call.arguments.items() if id(value) not in made]
-        assert loose == [], name
+        assert loose_ends(item) == [], name
     for name in names - set(found):
         field = board_fields()[name]
         assert board.value(name) is not None or not board.applies(field), name

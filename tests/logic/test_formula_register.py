@@ -65,8 +65,8 @@ def disagreement(
                 value = function(**numbers)
         except InputError:
             continue
-        call = recorder.entries[-1]
-        assert call.value is value
+        (*_, call) = recorder.trace(value)
+        assert call.value == value
         known = {**call.arguments, formula.name: value}
         read = evaluate(text, known, NUMBERS)
         if formula.mark == "solved":
@@ -123,7 +123,7 @@ def test_dimension(key: str, formula: Formula) -> None:
                 value = function(**numbers)
         except InputError:
             continue
-        call = recorder.entries[-1]
+        (*_, call) = recorder.trace(value)
         shown = {**formula.units, formula.name: formula.unit}
         known = {**call.arguments, formula.name: value}
         quantities = {

@@ -16,8 +16,8 @@ from logic.errors import InputError
 from logic.exchange import demo_boards
 from logic.fields import field_of, joint_fields
 from logic.person import Person, person_from_dict, person_to_dict
-from logic.workings import Call
 from screens.words.joints import reuse_text
+from tests.loose import loose_ends
 from tests.printed import agrees
 
 BOARDS = {board.name: board for board in demo_boards()}
@@ -260,18 +260,7 @@ def test_an_unknown_size_is_refused_in_its_place() -> None:
 def test_no_working_has_a_loose_end(board: Board) -> None:
     for key in joint_places():
         for name, item in joint_card(board, key, Person()).items.items():
-            if not isinstance(item, Result):
-                continue
-            made = {id(entry.value) for entry in item.working}
-            assert id(item.value) in made, (key, name)
-            loose = [
-                (entry.formula.name, argument)
-                for entry in item.working
-                if isinstance(entry, Call)
-                for argument, number in entry.arguments.items()
-                if id(number) not in made
-            ]
-            assert loose == [], (key, name)
+            assert loose_ends(item) == [], (key, name)
 
 
 def test_the_list_agrees_with_the_cards() -> None:
