@@ -173,7 +173,7 @@ def _time(recorder: Recorder, parts: ChargeParts) -> Item:
     usual = attempt(recorder, "time", "long_time", lambda: parts.time("usual"))
     if isinstance(ends, Open) or isinstance(usual, Open):
         return ends
-    return Result("time", usual.value, "long_time", (*ends.working, *usual.working), ends.band)
+    return Result("time", usual.value, "long_time", ends.band)
 
 
 def _withheld(temperature: float) -> dict[str, Item]:

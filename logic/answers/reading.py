@@ -135,9 +135,8 @@ class Result:
 
     @cached_property
     def working(self) -> tuple[Entry, ...]:
-        """Return what made the value; of a band given by its high end, what made both ends."""
-        low = self.band[0] if self.band and self.band[1] is self.value else None
-        return trace(low, self.value)
+        """Return what made the value, and the ends of its band where these say it."""
+        return trace(*(self.band or ()), self.value)
 
     @property
     def standing(self) -> str:
