@@ -4,9 +4,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
+from logic.answers.asked import Asked, Asking
+from logic.answers.braking import BrakeParts
 from logic.answers.energy import hazards_of_limits, weakest_current
 from logic.answers.hazards import Hazard, by_severity
-from logic.answers.pack_braking import BrakeParts
 from logic.answers.pack_parts import BRAKE, BURST, DRIVE, FIELDS
 from logic.answers.reading import Item, Reading, attempt
 from logic.board import Board, Value
@@ -28,21 +29,12 @@ def for_each(*, whole_board: Ampere, motors: One) -> Ampere:
     return whole_board / motors
 
 
-@cited("min(stated, allowed)", source="derived the smaller of two limits", standing="derived")
-def held_down(*, stated: Ampere, allowed: Ampere) -> Ampere:
-    """Return a stated limit, held down to what the parts allow.
-
-    >>> held_down(stated=30.0, allowed=25.0)
-    25.0
-    """
-    return min(stated, allowed)
-
-
 @dataclass(frozen=True)
 class ControllerCard:
     """The card: figures by name, the part that holds a current down, temperatures, settings in words, hazards.
 
-    "battery" and "regen" are of the whole board, with "_each" of one controller.
+    Limits are of the whole board, with "_each" of one controller. Braking is set to what holds for as long as one
+    likes; what holds for about ten seconds stands apart, where it is known.
     """
 
     items: dict[str, Item]
@@ -52,19 +44,25 @@ class ControllerCard:
     hazards: tuple[Hazard, ...]
 
 
-def controller_card(board: Board, rider: Value | None) -> ControllerCard:
+WAYS = {"limit_drive": DRIVE, "limit_brake": BRAKE, "limit_burst": BURST}
+"""Way the current flows of each limit on the card."""
+
+
+def controller_card(board: Board, rider: Value | None, asking: Asking) -> ControllerCard:
     """Return what to set in the controller or controllers of a board."""
-    brake = _brake_way(board)
+    ways = {
+        name: way for name, way in WAYS.items() if way != BURST or board.pack.cell_brake_current is not None
+    }
     with recording() as recorder:
-        parts = BrakeParts(Reading(board, rider))
+        parts = BrakeParts(Reading(board, rider), Asked(asking))
         items = {}
-        for name, way in (("battery", DRIVE), ("regen", brake)):
+        for name, way in ways.items():
             items[name] = attempt(recorder, name, "current", partial(_set, parts, way))
             items[f"{name}_each"] = attempt(recorder, f"{name}_each", "current", partial(_each, parts, way))
         for name, (quantity, compute) in RESULTS.items():
             items[name] = attempt(recorder, name, quantity, partial(compute, parts))
     with unrecorded():
-        held_by = {"battery": _held_by(parts, DRIVE), "regen": _held_by(parts, brake)}
+        held_by = {name: _held_by(parts, way) for name, way in ways.items()}
         hazards = by_severity(hazards_of_limits(parts))
     texts = tuple(row for row in rows("controller_card") if "text" in row)
     if board.drive.motors is not None and board.drive.motors.si == "1":
@@ -73,21 +71,13 @@ def controller_card(board: Board, rider: Value | None) -> ControllerCard:
     return ControllerCard(items, held_by, temperatures, texts, hazards)
 
 
-def _brake_way(board: Board) -> str:
-    return BURST if board.pack.cell_brake_current is not None else BRAKE
-
-
 def _set(parts: BrakeParts, way: str) -> float:
     """Return the stated limit, held down to the weakest part that is known."""
-    stated = parts.read(FIELDS[way][2])
-    others = _others(parts, way)
-    return held_down(stated=stated, allowed=weakest_current(others)) if others else stated
-
-
-def _others(parts: BrakeParts, way: str) -> dict[str, float]:
-    limits = parts.limits(way)
-    limits.pop("controller", None)
-    return limits
+    if way == DRIVE:
+        parts.read(FIELDS[way][2])
+    elif parts.set_current and way == BURST:
+        parts.read(FIELDS[way][0])
+    return weakest_current(parts.limits(way))
 
 
 def _each(parts: BrakeParts, way: str) -> float:
@@ -96,33 +86,22 @@ def _each(parts: BrakeParts, way: str) -> float:
 
 def _held_by(parts: BrakeParts, way: str) -> str:
     try:
-        others = _others(parts, way)
-        stated = parts.read(FIELDS[way][2])
+        _set(parts, way)
+        part = weakest(parts.limits(way)).part
     except (Missing, InputError):
         return ""
-    if not others:
-        return ""
-    least = weakest(others)
-    return least.part if least.current <= stated else ""
+    return "" if part == "controller" else part
 
 
 def _low(parts: BrakeParts, end: int) -> float:
     return pack_voltage(cell_voltage=low_voltage(parts.chemistry.name)[end], series=parts.series)
 
 
-def _slows(parts: BrakeParts) -> float:
-    return parts.slows(_set(parts, _brake_way(parts.read.board)))
-
-
-def _stops(parts: BrakeParts) -> float:
-    return parts.stops(_set(parts, _brake_way(parts.read.board)))
-
-
 RESULTS: dict[str, tuple[str, Callable[[BrakeParts], float]]] = {
     "motor_drive": ("current", lambda parts: parts.read("controller.motor_current")),
     "motor_brake": ("current", lambda parts: parts.read("controller.brake_current")),
-    "slows": ("acceleration", _slows),
-    "stops": ("way", _stops),
+    "slows_for_long": ("acceleration", lambda parts: parts.slows(_set(parts, BRAKE))),
+    "stop_for_long": ("way", lambda parts: parts.stops(_set(parts, BRAKE))),
     "low_start": ("voltage", lambda parts: _low(parts, 0)),
     "low_end": ("voltage", lambda parts: _low(parts, 1)),
     "full": ("voltage", lambda parts: parts.voltage("full")),

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
+from logic.answers.braking import BrakeParts
 from logic.answers.hazards import Hazard
-from logic.answers.pack_braking import BrakeParts
 from logic.answers.reading import Item, Reading, attempt
 from logic.board import Board, Value
 from logic.drive.road import standard
@@ -64,14 +64,6 @@ class DescentParts(BrakeParts):
         return recovery()
 
     @cached_property
-    def regen(self) -> float:
-        """Braking current into the pack."""
-        current = self.read("controller.regen_current")
-        if current <= 0.0:
-            raise InputError("controller.regen_current", current, "no braking")
-        return current
-
-    @cached_property
     def rest(self) -> float:
         """Volts at rest at the top."""
         return rest_voltage(
@@ -92,7 +84,7 @@ class DescentParts(BrakeParts):
         """Return which way it goes."""
         return descent_outcome(
             rest_voltage=self.rest,
-            current=self.regen,
+            current=self.set_current,
             resistance=self.pack_resistance,
             full_voltage=self.voltage("full"),
             charge=self.charge,
@@ -102,7 +94,9 @@ class DescentParts(BrakeParts):
 
 
 def _volts(parts: DescentParts) -> float:
-    return braking_voltage(rest_voltage=parts.rest, current=parts.regen, resistance=parts.pack_resistance)
+    return braking_voltage(
+        rest_voltage=parts.rest, current=parts.set_current, resistance=parts.pack_resistance
+    )
 
 
 RESULTS: dict[str, tuple[str, Callable[[DescentParts], float]]] = {
@@ -122,8 +116,8 @@ RESULTS: dict[str, tuple[str, Callable[[DescentParts], float]]] = {
     ),
     "room": ("energy", lambda parts: parts.room),
     "comes_back": ("energy", lambda parts: parts.comes_back),
-    "slows": ("acceleration", lambda parts: parts.slows(parts.regen)),
-    "stops": ("way", lambda parts: parts.stops(parts.regen)),
+    "slows_as_set": ("acceleration", lambda parts: parts.slows(parts.set_current)),
+    "stop_as_set": ("way", lambda parts: parts.stops(parts.set_current)),
 }
 """Quantity and computation of each result, in the order shown."""
 

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from functools import partial
 
 from logic.answers.asked import Asked, Asking
+from logic.answers.braking import BrakeParts
 from logic.answers.hazards import Hazard, by_severity
-from logic.answers.pack_braking import BrakeParts
 from logic.answers.pack_parts import BRAKE, BURST, DRIVE
 from logic.answers.reading import Item, Reading, attempt, banded
 from logic.board import Board, Value
@@ -69,13 +69,6 @@ def _loaded(parts: BrakeParts) -> float:
     )
 
 
-def _regen(parts: BrakeParts) -> float:
-    current = parts.read("controller.regen_current")
-    if current <= 0.0:
-        raise InputError("controller.regen_current", current, "no braking")
-    return current
-
-
 def _cell_current(parts: BrakeParts) -> float:
     return cells.cell_current(current=parts.battery_current, parallel=parts.parallel, packs=parts.packs)
 
@@ -134,13 +127,13 @@ RESULTS: dict[str, tuple[str, Callable[[BrakeParts], float]]] = {
     "limit_drive": ("current", partial(_limit, DRIVE)),
     "limit_brake": ("current", partial(_limit, BRAKE)),
     "limit_burst": ("current", partial(_limit, BURST)),
-    "slows_set": ("acceleration", lambda parts: parts.slows(_regen(parts))),
-    "stops_set": ("way", lambda parts: parts.stops(_regen(parts))),
-    "slows_brake": ("acceleration", lambda parts: parts.slows(_limit(BRAKE, parts))),
-    "stops_brake": ("way", lambda parts: parts.stops(_limit(BRAKE, parts))),
+    "slows_as_set": ("acceleration", lambda parts: parts.slows(parts.set_current)),
+    "stop_as_set": ("way", lambda parts: parts.stops(parts.set_current)),
+    "slows_for_long": ("acceleration", lambda parts: parts.slows(_limit(BRAKE, parts))),
+    "stop_for_long": ("way", lambda parts: parts.stops(_limit(BRAKE, parts))),
     "slows_burst": ("acceleration", lambda parts: parts.slows(_limit(BURST, parts))),
-    "stops_burst": ("way", lambda parts: parts.stops(_limit(BURST, parts))),
-    "full_braking": ("voltage", lambda parts: parts.volts_with(_regen(parts), "full")),
+    "stop_burst": ("way", lambda parts: parts.stops(_limit(BURST, parts))),
+    "full_braking": ("voltage", lambda parts: parts.volts_with(parts.set_current, "full")),
     "sag": (
         "voltage",
         lambda parts: cells.sag(current=parts.battery_current, resistance=parts.pack_resistance),
@@ -204,7 +197,7 @@ def _hazards(parts: BrakeParts) -> list[Hazard]:
     try:
         cuts_out = may_cut_out(
             rest_voltage=parts.voltage("full"),
-            current=_regen(parts),
+            current=parts.set_current,
             resistance=parts.pack_resistance,
             full_voltage=parts.voltage("full"),
         )

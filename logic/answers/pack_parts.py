@@ -127,6 +127,9 @@ class PackParts(Parts):
     def limits(self, way: str) -> dict[str, float]:
         """Return what each known part allows for the whole board. Raises Missing when nothing is known."""
         cell, bms, controller = FIELDS[way]
+        if way == BURST and not self._set(cell):
+            # A burst that is not known is no more than what the cells take for long.
+            cell = FIELDS[BRAKE][0]
         found = {}
         if self._set(cell) and self._set("pack.parallel") and self._set("pack.packs"):
             found["cell"] = cells_limit(cell_limit=self.read(cell), parallel=self.parallel, packs=self.packs)

@@ -5,11 +5,11 @@ from dataclasses import replace
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
+from logic.answers.braking import brake_of
 from logic.answers.outcomes import told
 from logic.answers.parts import chosen
 from logic.answers.reading import Item, Reading
 from logic.answers.spread import with_kv_band
-from logic.answers.stopping import axle_grip
 from logic.answers.tension import BeltParts
 from logic.belt.geometry import teeth_in_mesh
 from logic.belt.tension import effective_pull
@@ -20,7 +20,7 @@ from logic.drive.motor import winding_heat
 from logic.drive.performance import climb_at, steady_speed
 from logic.drive.push import push_curve
 from logic.drive.road import Road
-from logic.drive.stopping import Brake, way_of_stop
+from logic.drive.stopping import way_of_stop
 from logic.errors import InputError
 from logic.si import Newton, One, RadianPerSecond
 from logic.workings import cited, recording
@@ -128,14 +128,7 @@ def _heat(parts: PairParts) -> float:
 
 
 def _stop(parts: PairParts) -> float:
-    drive = parts.drive("nominal")
-    brake = Brake(
-        drive=drive,
-        brake_current_limit=parts.motor_amps("controller.brake_current"),
-        regen_current_limit=parts.read("controller.regen_current"),
-        grip=axle_grip(parts.asked, "dry", parts.road, braking=True),
-    )
-    return way_of_stop(brake, parts.road, parts.loaded)
+    return way_of_stop(brake_of(parts, parts.asked), parts.road, parts.loaded)
 
 
 def _standstill() -> float:

@@ -6,8 +6,8 @@ from functools import cache, cached_property
 from math import floor, pi
 
 from logic.answers.asked import Asked, Asking
+from logic.answers.braking import brake_of
 from logic.answers.reading import Reading
-from logic.answers.stopping import axle_grip
 from logic.answers.tension import FEWEST_IN_MESH, BeltParts
 from logic.belt.catalogue import catalogue_teeth
 from logic.belt.geometry import belt_length, centre_distance, pitch_diameter, whole_teeth_in_mesh
@@ -16,7 +16,6 @@ from logic.belt.tension import effective_pull
 from logic.board import Board, Value
 from logic.drive.gearing import electrical_rotation, unloaded_rotation
 from logic.drive.options import Fit, Option, Terms, Wish, fit, option, sensible_pairs
-from logic.drive.stopping import Brake
 from logic.errors import InputError, Missing
 from logic.tables import pick
 from logic.workings import unrecorded
@@ -216,15 +215,10 @@ def _present(board: Board) -> tuple[int, int] | None:
 
 def _terms(parts: PairParts, *, printed: bool) -> tuple[Terms, tuple[str, ...]]:
     drive, road, asked = parts.drive("nominal"), parts.road, parts.asked
-    brake: Brake | None = None
+    brake = None
     also_missing: list[str] = []
     try:
-        brake = Brake(
-            drive=drive,
-            brake_current_limit=parts.motor_amps("controller.brake_current"),
-            regen_current_limit=parts.read("controller.regen_current"),
-            grip=axle_grip(asked, "dry", road, braking=True),
-        )
+        brake = brake_of(parts, asked)
     except Missing as gap:
         also_missing += gap.fields
     terms = Terms(

@@ -5,11 +5,11 @@ from dataclasses import dataclass, replace
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
+from logic.answers.braking import axle_grip
 from logic.answers.outcomes import told
 from logic.answers.parts import CHARGES, Parts, chosen
 from logic.answers.reading import Item, Reading
 from logic.answers.spread import with_kv_band
-from logic.answers.stopping import axle_grip
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_full_remote, at_steady_speed, overall_efficiency
 from logic.drive.gearing import electrically_limited_speed, motor_rotation

@@ -5,22 +5,17 @@ from dataclasses import dataclass, replace
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
+from logic.answers.braking import WEAKEST_AT, BrakeParts, axle_grip, brake_of
 from logic.answers.outcomes import told
-from logic.answers.parts import Parts, chosen
 from logic.answers.reading import Item, Reading
 from logic.board import Board, Value, faults
 from logic.drive.gearing import motor_rotation
-from logic.drive.grip import (
-    grip_deceleration,
-    grip_of_lightened_axle,
-    grip_of_loaded_axle,
-    mass_to_rear,
-)
+from logic.drive.grip import grip_deceleration
 from logic.drive.motor import back_emf
 from logic.drive.performance import steepest_grade
 from logic.drive.push import Drive
 from logic.drive.quick import quick_brake, quick_load
-from logic.drive.road import Road, air_drag_at, slope_angle
+from logic.drive.road import Road, air_drag_at
 from logic.drive.stopping import (
     Brake,
     Ruler,
@@ -44,20 +39,12 @@ from logic.workings import Recorder, recording, unrecorded
 SURFACES = ("dry", "wet", "loose")
 REACTIONS = ("design", "alert")
 
-COMPARED_FROM = 20.0 / 3.6
-"""Speed at which two limits of braking current are compared: 20 km/h."""
-
 STRETCHES = 120
 """Speeds between standstill and the asked one at which what rules is looked up."""
 
 
-class StopParts(Parts):
+class StopParts(BrakeParts):
     """The parts of a board that a stop rests on, with what was asked."""
-
-    def __init__(self, reading: Reading, asked: Asked) -> None:
-        """Take the board from a reading and the question beside it."""
-        super().__init__(reading)
-        self.asked = asked
 
     @cached_property
     def speed(self) -> float:
@@ -69,26 +56,21 @@ class StopParts(Parts):
         """The road with the slope under it."""
         return replace(self.road, grade=self.asked("ask.stop_grade"))
 
-    @cached_property
-    def rest_voltage(self) -> float:
-        """Volts of the pack before the stop: those asked, or full."""
+    def volts(self, charge: str) -> float:
+        """Return the volts of the pack before the stop: those asked, or of the charge that is worst for a figure."""
         if self.asked.value("ask.rest_voltage") is None:
-            return self.voltage("full")
+            return self.voltage(charge)
         return self.asked("ask.rest_voltage")
 
     @cached_property
-    def braking_drive(self) -> Drive:
-        """The drive at those volts."""
-        return replace(self.drive("full"), open_circuit_voltage=self.rest_voltage)
-
-    def grip(self, surface: str, road: Road) -> float:
-        """Return what the braked axle holds on a surface."""
-        return axle_grip(self.asked, surface, road, braking=True)
+    def fullest(self) -> float:
+        """Volts at which the brake may cut out: those asked, or full."""
+        return self.volts("full")
 
     @cached_property
-    def regen_limit(self) -> float:
-        """Current into the pack that the controller allows."""
-        return self.read("controller.regen_current")
+    def braking_drive(self) -> Drive:
+        """The drive at the volts that were asked, or at the charge at which the way is longest."""
+        return replace(self.drive(WEAKEST_AT), open_circuit_voltage=self.volts(WEAKEST_AT))
 
     @cached_property
     def cells_limit(self) -> float:
@@ -99,36 +81,9 @@ class StopParts(Parts):
             packs=self.read("pack.packs"),
         )
 
-    def brake(self, surface: str, limit: float | None = None) -> Brake:
-        """Return the brake on a surface, with the controller's limit of braking current or another one."""
-        return Brake(
-            drive=self.braking_drive,
-            brake_current_limit=self.motor_amps("controller.brake_current"),
-            regen_current_limit=self.regen_limit if limit is None else limit,
-            grip=self.grip(surface, self.slope_road),
-        )
-
-    @cached_property
-    def compared_from(self) -> float:
-        """Speed at which two limits are compared."""
-        return chosen("Compared from", COMPARED_FROM, "m/s", "speed")
-
-
-def axle_grip(asked: Asked, surface: str, road: Road, *, braking: bool) -> float:
-    """Return what the driven axle holds on a surface, driving or braking, with the weight shifted by it."""
-    behind = asked.choice("ask.axle") == "behind"
-    base, to_front = asked("ask.wheelbase"), asked("ask.mass_behind_front")
-    lightened = behind == braking
-    formula = grip_of_lightened_axle if lightened else grip_of_loaded_axle
-    return formula(
-        friction=pick("surfaces", name=surface).number("friction"),
-        mass=road.mass,
-        gravity=road.gravity,
-        slope=slope_angle(grade=road.grade),
-        distance=to_front if behind else mass_to_rear(wheelbase=base, mass_behind_front=to_front),
-        wheelbase=base,
-        height=asked("ask.mass_height"),
-    )
+    def brake(self, surface: str) -> Brake:
+        """Return the brake on a surface and the slope under it."""
+        return brake_of(self, self.asked, surface=surface, road=self.slope_road, drive=self.braking_drive)
 
 
 @dataclass(frozen=True)
@@ -222,23 +177,15 @@ def _held_descent(parts: StopParts) -> float:
     )
 
 
-def _limit_way(parts: StopParts, limit: Callable[[StopParts], float]) -> float:
-    return way_of_stop(parts.brake("dry", limit(parts)), parts.road, parts.compared_from)
-
-
-def _limit_deceleration(parts: StopParts, limit: Callable[[StopParts], float]) -> float:
-    return deceleration_at(parts.brake("dry", limit(parts)), parts.road, parts.compared_from)
-
-
 def _plug_voltage(parts: StopParts) -> float:
     return braking_voltage(
-        rest_voltage=parts.rest_voltage, current=parts.regen_limit, resistance=parts.pack_resistance
+        rest_voltage=parts.fullest, current=parts.set_current, resistance=parts.pack_resistance
     )
 
 
 def _room(parts: StopParts) -> float:
     return current_to_full(
-        full_voltage=parts.voltage("full"), rest_voltage=parts.rest_voltage, resistance=parts.pack_resistance
+        full_voltage=parts.voltage("full"), rest_voltage=parts.fullest, resistance=parts.pack_resistance
     )
 
 
@@ -252,7 +199,8 @@ RESULTS: dict[str, tuple[str, Callable[[StopParts], float]]] = {
             "acceleration",
             partial(
                 lambda surface, parts: grip_deceleration(
-                    force=parts.grip(surface, parts.slope_road), mass=parts.slope_road.mass
+                    force=axle_grip(parts.asked, surface, parts.slope_road, braking=True),
+                    mass=parts.slope_road.mass,
                 ),
                 surface,
             ),
@@ -261,17 +209,11 @@ RESULTS: dict[str, tuple[str, Callable[[StopParts], float]]] = {
     },
     "held_descent": ("share", _held_descent),
     "into_pack": ("current", _into_pack),
-    "set_deceleration": (
-        "acceleration",
-        partial(_limit_deceleration, limit=lambda parts: parts.regen_limit),
-    ),
-    "set_way": ("way", partial(_limit_way, limit=lambda parts: parts.regen_limit)),
+    "slows_as_set": ("acceleration", lambda parts: parts.slows(parts.set_current)),
+    "stop_as_set": ("way", lambda parts: parts.stops(parts.set_current)),
     "cells_limit": ("current", lambda parts: parts.cells_limit),
-    "cells_deceleration": (
-        "acceleration",
-        partial(_limit_deceleration, limit=lambda parts: parts.cells_limit),
-    ),
-    "cells_way": ("way", partial(_limit_way, limit=lambda parts: parts.cells_limit)),
+    "slows_within_cells": ("acceleration", lambda parts: parts.slows(parts.cells_limit)),
+    "stop_within_cells": ("way", lambda parts: parts.stops(parts.cells_limit)),
     "plug_voltage": ("voltage", _plug_voltage),
     "room": ("current", _room),
 }
@@ -297,8 +239,8 @@ def _stretches(parts: StopParts) -> tuple[Stretch, ...]:
 def _cuts_out(parts: StopParts) -> bool:
     try:
         return may_cut_out(
-            rest_voltage=parts.rest_voltage,
-            current=parts.regen_limit,
+            rest_voltage=parts.fullest,
+            current=parts.set_current,
             resistance=parts.pack_resistance,
             full_voltage=parts.voltage("full"),
         )

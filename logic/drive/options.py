@@ -126,7 +126,9 @@ def _stop(drive: Drive, terms: Terms, loaded: MetrePerSecond | None) -> tuple[Me
         return None, "" if terms.brake is None else "no speed"
     try:
         way = stopping_way(
-            braking_force=quick_brake(replace(terms.brake, drive=drive)),
+            braking_force=quick_brake(
+                replace(terms.brake, drive=replace(terms.brake.drive, ratio=drive.ratio))
+            ),
             road_load=quick_load(terms.road),
             mass=terms.road.mass,
             speed=loaded,

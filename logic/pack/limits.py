@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from logic.errors import InputError, positive
-from logic.si import Ampere, Kilogram, MetrePerSecond, MetrePerSecondSquared, Ohm, One, Volt
+from logic.si import Ampere, Ohm, One, Volt
 from logic.tables import pick
 from logic.workings import cited
 
@@ -127,48 +127,6 @@ def may_cut_out(*, rest_voltage: Volt, current: Ampere, resistance: Ohm, full_vo
     True
     """
     return braking_voltage(rest_voltage=rest_voltage, current=current, resistance=resistance) > full_voltage
-
-
-@cited(
-    "voltage * current / (efficiency * mass * speed)",
-    source="derived power into the pack over the speed",
-    standing="derived",
-)
-def braking_deceleration(
-    *, voltage: Volt, current: Ampere, efficiency: One, mass: Kilogram, speed: MetrePerSecond
-) -> MetrePerSecondSquared:
-    """Return the deceleration of a braking current at a speed, on the level, by the motors alone.
-
-    `efficiency` is from wheel to pack. At low speed the motor-current limit or grip is reached first: an
-    upper bound there.
-
-    >>> round(braking_deceleration(voltage=42.0, current=4.0, efficiency=0.8, mass=95.0, speed=25 / 3.6), 1)
-    0.3
-    """
-    positive(voltage=voltage, efficiency=efficiency, mass=mass, speed=speed)
-    return voltage * current / (efficiency * mass * speed)
-
-
-@cited(
-    "deceleration * mass * speed * efficiency / voltage",
-    source="derived power into the pack over its voltage",
-    standing="derived",
-)
-def braking_current(
-    *,
-    deceleration: MetrePerSecondSquared,
-    mass: Kilogram,
-    speed: MetrePerSecond,
-    efficiency: One,
-    voltage: Volt,
-) -> Ampere:
-    """Return the current into the pack of a deceleration at a speed.
-
-    >>> round(braking_current(deceleration=3.5, mass=95.0, speed=25 / 3.6, efficiency=1.0, voltage=42.0), 1)
-    55.0
-    """
-    positive(voltage=voltage, efficiency=efficiency, mass=mass, speed=speed)
-    return deceleration * mass * speed * efficiency / voltage
 
 
 def low_voltage(name: str) -> tuple[Volt, Volt]:

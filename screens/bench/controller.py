@@ -2,27 +2,28 @@
 
 from typing import Any
 
+from logic.answers.braking import FROM_SPEED
 from logic.answers.controller_card import ControllerCard, controller_card
-from logic.answers.pack_braking import FROM_SPEED
 from logic.answers.reading import Item
 from logic.board import Board
 from screens.figures import SavedFiguresPage
 from screens.widgets.column import Column
 from screens.widgets.row import Section
 from screens.widgets.text import Text
-from screens.words.packs import CARD, PARTS, TEMPERATURES
+from screens.words.packs import AFTER_REACTION, AT_WORST, CARD, PARTS, TEMPERATURES
 
 
 class ControllerPage(SavedFiguresPage):
     """What each controller is set to first, braking never without what it does, then volts, temperatures, words."""
 
-    HEAD = "battery_each"
+    HEAD = "limit_drive_each"
     LABELS = CARD
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "motor_drive": "Motor amps, not battery amps. As on the board; heat in the motor decides.",
         "motor_brake": "Motor amps, not battery amps. As on the board.",
-        "slows": "At 20 km/h, level road, by the motors alone.",
-        "stops": "Once the brake is on: add the way of the reaction.",
+        "limit_burst": "Where the controller has a limit for a time. Set what holds for long, this is no setting.",
+        "slows_for_long": AT_WORST,
+        "stop_for_long": AFTER_REACTION,
         "low_start": "At rest, whole pack.",
         "low_end": "At rest, whole pack.",
         "full": "Above this the brake may cut out at once.",
@@ -54,7 +55,7 @@ class ControllerPage(SavedFiguresPage):
 
     def work_out(self, board: Board) -> ControllerCard:
         """Return the card of a board."""
-        return controller_card(board, self.rider)
+        return controller_card(board, self.rider, self.asking)
 
     def label(self, name: str) -> str:
         """Put the speed into the label."""

@@ -2,13 +2,13 @@
 
 from typing import Any
 
+from logic.answers.braking import FROM_SPEED
 from logic.answers.descents import Descent, descent
-from logic.answers.pack_braking import FROM_SPEED
 from logic.answers.reading import RIDER
 from logic.board import Board
 from screens.figures import FiguresPage
 from screens.widgets.text import Text
-from screens.words.packs import DESCENT
+from screens.words.packs import AFTER_REACTION, AT_WORST, DESCENT
 
 
 class DescentsPage(FiguresPage):
@@ -20,7 +20,8 @@ class DescentsPage(FiguresPage):
         "drop_back": "By energy alone: above full volts the brake may cut out before.",
         "volts": "At rest by a straight line from empty to full, plus the brake's amps through the pack.",
         "comes_back": "Rolling and air make the real figure lower.",
-        "slows": "At 20 km/h, level road, by the motors alone.",
+        "slows_as_set": AT_WORST,
+        "stop_as_set": AFTER_REACTION,
     }
     CONTROLS = ("ask.start_charge", "ask.drop")
     CHIPS = (

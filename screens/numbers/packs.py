@@ -2,13 +2,13 @@
 
 from typing import Any
 
+from logic.answers.braking import FROM_SPEED
 from logic.answers.energy import PackFigures, pack_figures
-from logic.answers.pack_braking import FROM_SPEED
 from logic.answers.reading import RIDER, Item, Open
 from logic.board import Board
 from screens.figures import FiguresPage
 from screens.widgets.row import Row
-from screens.words.packs import ENERGY, OUTCOMES, PARTS
+from screens.words.packs import AFTER_REACTION, AT_WORST, ENERGY, OUTCOMES, PARTS
 
 WAYS = {"limit_drive": "drive", "limit_brake": "brake", "limit_burst": "burst"}
 
@@ -20,8 +20,8 @@ class PacksPage(FiguresPage):
     LABELS = ENERGY
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "energy": "Nominal volts times rated amp-hours. Cheap cells hold less than their label says.",
-        "slows_set": "At 20 km/h, level road, by the motors alone.",
-        "stops_set": "Once the brake is on: add the way of the reaction.",
+        "slows_as_set": AT_WORST,
+        "stop_as_set": AFTER_REACTION,
         "full_braking": "Above full charge the brake may cut out at once.",
         "mass": "Cells with case, leads and BMS.",
         "short": "What a fuse must be able to break.",

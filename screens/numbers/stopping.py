@@ -2,7 +2,7 @@
 
 from kivy.properties import ObjectProperty, OptionProperty, StringProperty
 
-from logic.answers.reading import RIDER, Open
+from logic.answers.reading import RIDER, Item, Open
 from logic.answers.stopping import REACTIONS, SURFACES, Stopping, stop_curves, stopping
 from logic.board import Board
 from logic.units import quantities
@@ -10,7 +10,16 @@ from screens.answering import AnsweringPage
 from screens.widgets.chart import Curve
 from screens.widgets.load import load_kv
 from screens.widgets.notice import WORDS
-from screens.words.stopping import CUTS_OUT, LABELS, RULERS, RUNS_ON, SURFACE
+from screens.words.stopping import (
+    ANY_CHARGE,
+    CUTS_OUT,
+    FULL_PACK,
+    LABELS,
+    RULERS,
+    RUNS_ON,
+    SURFACE,
+    THIS_PACK,
+)
 
 STOPS = tuple(f"stop_{surface}_{reaction}" for surface in SURFACES for reaction in REACTIONS)[1:]
 
@@ -58,7 +67,7 @@ class StoppingPage(AnsweringPage):
         first = self.items[self.HEAD]
         runs_on = isinstance(first, Open) and first.outcome == "does not stop"
         self.rules = "" if runs_on else self._rules(answer)
-        warning = RUNS_ON if runs_on else CUTS_OUT if answer.cuts_out else ""
+        warning = RUNS_ON if runs_on else self._cut_out() if answer.cuts_out else ""
         self.word, self.warning = ("warning", warning) if warning else ("", self._assumed())
         self._show_chart()
 
@@ -68,6 +77,15 @@ class StoppingPage(AnsweringPage):
             speed = self.style.number(self.asked("ask.stop_speed") or 0.0, "speed")
             return f"Whole way from {speed}: dry, 2.5 s to react"
         return super().label(name).replace("20 km/h", self.style.number(20 / 3.6, "speed"))
+
+    def detail(self, name: str, item: Item) -> str:
+        """Say for which charge the way is told."""
+        if name == self.HEAD and self.asked("ask.rest_voltage") is None:
+            return ANY_CHARGE
+        return super().detail(name, item)
+
+    def _cut_out(self) -> str:
+        return CUTS_OUT.format(pack=FULL_PACK if self.asked("ask.rest_voltage") is None else THIS_PACK)
 
     def _assumed(self) -> str:
         return "Motors alone, no foot brake. The slower of controller, pack and one braked axle decides."

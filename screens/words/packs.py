@@ -16,12 +16,12 @@ ENERGY = {
     "limit_drive": "Most amps, drive",
     "limit_brake": "Most amps, brake, for long",
     "limit_burst": "Most amps, brake, about 10 s",
-    "slows_set": "Brake as set slows by",
-    "stops_set": "Stop from {speed}, as set",
-    "slows_brake": "Long-run limit slows by",
-    "stops_brake": "Stop from {speed}, long-run limit",
+    "slows_as_set": "Brake as set slows by",
+    "stop_as_set": "Stop from {speed}, brake as set",
+    "slows_for_long": "Long-run limit slows by",
+    "stop_for_long": "Stop from {speed}, long-run limit",
     "slows_burst": "10 s limit slows by",
-    "stops_burst": "Stop from {speed}, 10 s limit",
+    "stop_burst": "Stop from {speed}, 10 s limit",
     "full_braking": "Volts when a full pack brakes",
     "sag": "Sag at {current}",
     "loaded": "Volts at {current}, nominal pack",
@@ -31,6 +31,10 @@ ENERGY = {
     "cells_mass": "Bare cells",
     "mass": "Finished packs, about",
 }
+AT_WORST = "At 20 km/h, level dry road, motors alone, pack nearly empty: the weakest brake of any charge."
+AFTER_REACTION = "The longest of any charge, once the brake is on: add the way of the reaction."
+"""What a brake's figures hold for, wherever they stand."""
+
 PARTS = {
     "cell": "the cells",
     "bms": "the BMS",
@@ -100,18 +104,20 @@ DESCENT = {
     "to_full": "Brake amps that just reach full volts",
     "room": "Room left in the packs",
     "comes_back": "Energy that comes back on this hill, at most",
-    "slows": "Brake as set slows by",
-    "stops": "Stop from {speed}, brake as set",
+    "slows_as_set": "Brake as set slows by",
+    "stop_as_set": "Stop from {speed}, brake as set",
 }
 CARD = {
-    "battery_each": "Battery amps, drive, each controller",
-    "regen_each": "Battery amps, brake, each controller",
+    "limit_drive_each": "Battery amps, drive, each controller",
+    "limit_brake_each": "Battery amps, brake, each controller",
     "motor_drive": "Motor amps, drive, each motor",
     "motor_brake": "Motor amps, brake, each motor",
-    "battery": "Battery amps, drive, whole board",
-    "regen": "Battery amps, brake, whole board",
-    "slows": "The motors alone slow by",
-    "stops": "The motors alone stop from {speed} in",
+    "limit_drive": "Battery amps, drive, whole board",
+    "limit_brake": "Battery amps, brake, whole board",
+    "slows_for_long": "The motors alone slow by",
+    "stop_for_long": "The motors alone stop from {speed} in",
+    "limit_burst_each": "Brake for about 10 s only, each controller",
+    "limit_burst": "Brake for about 10 s only, whole board",
     "low_start": "Low voltage: hold back from",
     "low_end": "Low voltage: stop at",
     "full": "Full pack",

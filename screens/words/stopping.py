@@ -15,11 +15,11 @@ LABELS = {
     "grip_loose": "Most the tyre holds, loose",
     "held_descent": "Steepest descent held at that speed",
     "into_pack": "Battery amps into the pack, whole board",
-    "set_deceleration": "As the controller is set, from 20 km/h",
-    "set_way": "Braking way from 20 km/h, as set",
+    "slows_as_set": "Brake as set slows by, at 20 km/h",
+    "stop_as_set": "Stop from 20 km/h, brake as set",
     "cells_limit": "What the cells take for long, whole board",
-    "cells_deceleration": "Within the cells' limit, from 20 km/h",
-    "cells_way": "Braking way from 20 km/h, within the cells' limit",
+    "slows_within_cells": "Within the cells' limit slows by, at 20 km/h",
+    "stop_within_cells": "Stop from 20 km/h, within the cells' limit",
     "plug_voltage": "Volts at the plug while braking",
     "room": "Amps that lift it to full, whole board",
 }
@@ -33,7 +33,6 @@ RULERS = {
 """What holds the brake down."""
 
 RUNS_ON = "This slope is stronger than the brake: the board does not stop on it. Do not ride down it; walk."
-CUTS_OUT = (
-    "Braking lifts this pack above full charge: the brake may cut out at once. "
-    "Ride some charge off before you need it."
-)
+CUTS_OUT = "Braking lifts {pack} above full charge: the brake may cut out at once. Ride some charge off before you need it."
+THIS_PACK, FULL_PACK = "this pack", "a full pack"
+ANY_CHARGE = "Pack nearly empty: the longest way of any charge."

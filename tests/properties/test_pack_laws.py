@@ -71,15 +71,6 @@ def test_brake_cuts_out_only_above_the_current_to_full(full: float, below: float
     assert not limits.may_cut_out(current=most * 0.999 - 0.001, **pack)
 
 
-@given(amperes, st.floats(20.0, 60.0), st.floats(0.5, 1.0), st.floats(60.0, 120.0), st.floats(1.0, 15.0))
-def test_braking_there_and_back(
-    current: float, voltage: float, efficiency: float, mass: float, speed: float
-) -> None:
-    board = {"voltage": voltage, "mass": mass, "speed": speed}
-    slowing = limits.braking_deceleration(current=current, efficiency=efficiency, **board)
-    assert limits.braking_current(deceleration=slowing, efficiency=efficiency, **board) == near(current)
-
-
 @given(st.dictionaries(st.sampled_from(limits.PARTS), amperes, min_size=1))
 def test_weakest_is_the_least(parts: dict[str, float]) -> None:
     found = limits.weakest(parts)

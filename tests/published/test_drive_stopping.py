@@ -13,7 +13,16 @@ from logic.drive.bench import (
 from logic.drive.fit import band_factor
 from logic.drive.grip import grip_of_all_wheels, grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.heating import warm_resistance
-from logic.drive.stopping import braking_distance, reaction_distance, stop_distance
+from logic.drive.push import Drive
+from logic.drive.stopping import (
+    Brake,
+    brake_curve,
+    braking_distance,
+    deceleration,
+    power_taken_back,
+    reaction_distance,
+    stop_distance,
+)
 from logic.drive.wheel import diameter_of, rolled_circumference, share_of_change
 from logic.errors import InputError
 from logic.tables import pick
@@ -166,3 +175,25 @@ def test_bands_widen_with_fewer_rides() -> None:
     assert [band_factor(freedom) for freedom in (2, 6, 11, 200)] == [4.303, 2.447, 2.228, 2.000]
     with pytest.raises(InputError):
         band_factor(0)
+
+
+def test_worked_braking_into_a_small_pack() -> None:
+    """Worked example: 2 A a cell, 10S2P at 42 V take 168 W, about 0.3 m/s2 for 95 kg at 25 km/h."""
+    drive = Drive(
+        motors=2.0,
+        motor_constant=18.0,
+        winding_resistance=0.05,
+        no_load_current=1.0,
+        motor_current_limit=40.0,
+        battery_current_limit=30.0,
+        duty=0.95,
+        open_circuit_voltage=42.0,
+        pack_resistance=0.0,
+        ratio=2.5,
+        wheel_diameter=0.1,
+        efficiency=0.95,
+    )
+    assert agrees(power_taken_back(current_limit=4.0, open_circuit_voltage=42.0, pack_resistance=0.0), "168")
+    brake = Brake(drive=drive, brake_current_limit=40.0, regen_current_limit=4.0, grip=500.0)
+    force = brake_curve(brake)(25 / 3.6)
+    assert agrees(deceleration(force=force, road_load=0.0, mass=95.0), "0.3")

@@ -131,6 +131,9 @@ def test_what_a_board_lacks_is_named(app: Session) -> None:
 
 def test_the_stop_follows_the_typed_speed(app: Session) -> None:
     visit(app, "Stopping")
+    # The way is that of an empty pack, the cut-out that of a full one; a measured pack is told as it is.
+    assert app.page.head.detail == "Pack nearly empty: the longest way of any charge."
+    assert app.shows("lifts a full pack above full charge")
     before = float(app.page.head.value)
     app.tap(app.row("Stop from"))
     app.type("30")
@@ -139,6 +142,7 @@ def test_the_stop_follows_the_typed_speed(app: Session) -> None:
     assert app.shows("WARNING")
     ask(app, "Pack at rest", "38")
     assert not app.shows("WARNING")
+    assert not app.page.head.detail
 
 
 def test_a_hill_too_steep_is_a_sentence(app: Session) -> None:

@@ -373,7 +373,7 @@ def test_the_controller_card_reads_the_saved_board(app: Session) -> None:
     assert app.page.head.label == "Battery amps, drive, each controller"
     assert app.page.head.value == "15"
     assert app.row("Battery amps, drive, whole board").value == "30"
-    assert app.row("The motors alone slow by").value == "0.618"
+    assert app.row("The motors alone slow by").value == "0.776"
     app.tap("Battery current, brake, whole board")
     app.type("4")
     app.tap("Save")
