@@ -8,7 +8,7 @@ from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Reading, Result, attempt
 from logic.board import Board
 from logic.errors import InputError, Missing
-from logic.pack.travel import Edition, Verdict, edition, rules, verdict
+from logic.pack.travel import Edition, Verdict, edition, energy_of_packs, rules, verdict
 from logic.tables import Row, pick
 from logic.workings import recording, unrecorded
 
@@ -17,19 +17,23 @@ UNKNOWN = "not known"
 
 @dataclass(frozen=True)
 class PackCard:
-    """One pack of the counter card, SI: its energy, its arithmetic, and whether the case says it."""
+    """One pack of the counter card, SI: the energy on its label, and volts and amp-hours of its cells."""
 
     number: int
     energy: float
     voltage: float
     capacity: float
-    marked: bool
+
+
+QUESTIONS = ("ask.carried", "ask.loose")
+"""What must be answered before anything is said of more than one pack."""
 
 
 @dataclass(frozen=True)
 class Flight:
     """What may fly. `verdict` is None while a value is missing; `differs` tells that case and cells disagree.
 
+    `asks` are the questions of several packs that wait for an answer; `loose` is None while it was not asked.
     `cards` is empty unless there is something to show at a counter.
     """
 
@@ -40,8 +44,9 @@ class Flight:
     marked: str
     tested: str
     packs: int | None
-    loose: int
+    loose: int | None
     joined: bool
+    asks: tuple[str, ...]
     differs: bool
     cards: tuple[PackCard, ...]
     edition: Edition
@@ -53,9 +58,14 @@ class FlightParts(PackParts):
 
     @cached_property
     def each(self) -> float:
-        """Energy of one pack: what its case says, else volts times amp-hours."""
+        """Energy of one pack: what its label says, else volts times amp-hours where no label is claimed.
+
+        Raises Missing for a pack said to be marked whose figure was not entered: the cells' is another one.
+        """
         if self.read.board.pack.marked_energy is not None:
             return self.read("pack.marked_energy")
+        if self.marked == "yes":
+            raise Missing("pack.marked_energy")
         return self.energy(self.one)
 
     @property
@@ -70,12 +80,19 @@ def flight(board: Board, asking: Asking, *, damaged: bool = False) -> Flight:
     with recording() as recorder:
         parts = FlightParts(Reading(board), Asked(asking))
         each = attempt(recorder, "each", "energy", lambda: parts.each)
-        joined_energy = attempt(recorder, "all_joined", "energy", lambda: parts.energy_all)
+        joined_energy = attempt(
+            recorder,
+            "all_joined",
+            "energy",
+            lambda: energy_of_packs(energy_each=parts.each, packs=parts.packs),
+        )
     marked, tested = parts.marked, parts.read.choice("pack.tested", UNKNOWN)
     packs = None if board.pack.packs is None else int(float(board.pack.packs.si))
-    joined = parts.asked.choice("ask.carried") == "joined" and packs is not None and packs > 1
+    many = packs is not None and packs > 1
+    asks = tuple(key for key in QUESTIONS if many and not parts.asked.has(key))
+    joined = many and parts.asked.has("ask.carried") and parts.asked.choice("ask.carried") == "joined"
     with unrecorded():
-        loose = int(parts.asked("ask.loose"))
+        loose = int(parts.asked("ask.loose")) if parts.asked.has("ask.loose") else None
         found, problem = None, None
         if isinstance(each, Result) and packs is not None:
             try:
@@ -84,11 +101,14 @@ def flight(board: Board, asking: Asking, *, damaged: bool = False) -> Flight:
                     joined=joined,
                     marked=marked,
                     tested=tested,
-                    spares=min(loose, packs),
+                    spares=min(loose or 0, packs),
                     damaged=damaged,
                 )
             except InputError as refused:
                 problem = refused
+        # What no answer could mend is said at once; a flight is granted only when all is answered.
+        if found is not None and found.card and asks:
+            found = None
         cards = _cards(parts, packs or 0) if found is not None and found.card else ()
         differs = _differs(parts)
     return Flight(
@@ -101,6 +121,7 @@ def flight(board: Board, asking: Asking, *, damaged: bool = False) -> Flight:
         packs,
         loose,
         joined,
+        asks,
         differs,
         cards,
         edition(),
@@ -113,15 +134,14 @@ def _cards(parts: FlightParts, packs: int) -> tuple[PackCard, ...]:
         voltage, capacity = parts.voltage("nominal"), parts.capacity(parts.one)
     except (Missing, InputError):
         voltage = capacity = 0.0
-    marked = parts.read.board.pack.marked_energy is not None
-    return tuple(PackCard(number + 1, parts.each, voltage, capacity, marked) for number in range(packs))
+    return tuple(PackCard(number + 1, parts.each, voltage, capacity) for number in range(packs))
 
 
 def _differs(parts: FlightParts) -> bool:
     """Tell whether the watt-hours on the case and those of the cells are apart."""
     try:
-        computed = parts.energy(parts.one)
+        each, computed = parts.each, parts.energy(parts.one)
     except (Missing, InputError):
         return False
     share = pick("pack_practice", name="marked apart").number("share")
-    return abs(parts.each - computed) > share * computed
+    return abs(each - computed) > share * computed

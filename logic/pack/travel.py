@@ -16,10 +16,11 @@ ROUNDING = 1e-9
 
 @dataclass(frozen=True)
 class Edition:
-    """The edition of the rules and the day it came into force, as year-month-day."""
+    """The edition of the rules, the day it came into force and the last day it holds, as year-month-day."""
 
     name: str
     in_force: str
+    until: str
 
 
 @dataclass(frozen=True)
@@ -49,11 +50,11 @@ class Verdict:
 def edition() -> Edition:
     """Return the edition the rules were read in.
 
-    >>> edition().in_force
-    '2026-03-27'
+    >>> edition().in_force, edition().until
+    ('2026-03-27', '2026-12-31')
     """
     page = raw("air_travel")
-    return Edition(page["edition"], page["in_force"])
+    return Edition(page["edition"], page["in_force"], page["until"])
 
 
 def rules() -> tuple[Row, ...]:
@@ -79,8 +80,8 @@ def air_class(*, energy: Joule) -> Row:
 def counted(*, energies: tuple[Joule, ...], joined: bool) -> tuple[Joule, ...]:
     """Return the energies as an airline counts them: packs joined by a lead are one battery (our reading).
 
-    >>> counted(energies=(264384.0, 264384.0), joined=True)
-    (528768.0,)
+    >>> counted(energies=(324000.0, 324000.0), joined=True)
+    (648000.0,)
     """
     if not energies:
         raise InputError("energies", energies, "empty")
@@ -96,7 +97,7 @@ def verdict(  # noqa: PLR0913  (six plain questions to the person, each its own)
 
     Raises InputError for an answer that is not in ANSWERS and for more spares than packs.
 
-    >>> verdict(energies=(264384.0,), joined=False, marked="yes", tested="not known", spares=0).outcome
+    >>> verdict(energies=(324000.0,), joined=False, marked="yes", tested="not known", spares=0).outcome
     'do not pack'
     """
     for field, answer in (("marked", marked), ("tested", tested)):
@@ -128,6 +129,17 @@ def verdict(  # noqa: PLR0913  (six plain questions to the person, each its own)
     if largest.rule.text("installed") == "operator approval":
         outcome = "operator approval"
     return Verdict(outcome, (), batteries, card=True)
+
+
+@cited("energy_each * packs", source="derived packs alike", standing="derived")
+def energy_of_packs(*, energy_each: Joule, packs: One) -> Joule:
+    """Return the energy of all packs from that of one.
+
+    >>> energy_of_packs(energy_each=90.0, packs=2.0)
+    180.0
+    """
+    positive(energy_each=energy_each, packs=packs)
+    return energy_each * packs
 
 
 @cited("energy / (cell_voltage * series)", source="derived watt-hours over nominal volts", standing="derived")

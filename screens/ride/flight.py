@@ -11,7 +11,7 @@ from screens.figures import SavedFiguresPage
 from screens.widgets.row import Row, Section
 from screens.widgets.text import Text
 from screens.words import refusal
-from screens.words.flight import arithmetic, verdict_lines, watt_hours
+from screens.words.flight import arithmetic, confirmed, rules_read, verdict_lines, watt_hours
 from screens.words.packs import FLIGHT
 
 
@@ -72,7 +72,10 @@ class FlightPage(SavedFiguresPage):
                 "The case says another figure than volts times amp-hours: the marked one counts. Check both."
             )
         if name == "each" and answer.cards:
-            return arithmetic(answer.cards[0], self.style)
+            card = answer.cards[0]
+            same = confirmed(card, self.style)
+            other = arithmetic(card, self.style)
+            return same or (f"By its cells: {other}. The label counts." if other else "")
         return "Joined by a lead they count as one." if name == "all_joined" else ""
 
     def show(self, answer: Figures) -> None:
@@ -86,7 +89,8 @@ class FlightPage(SavedFiguresPage):
         problem = [refusal(found.problem, self.style)] if found.problem else []
         self.reasons.text = " ".join(verdict_lines(found) + problem)
         rules = "\n".join(rule.text("text") for rule in found.rules)
-        self.rules.text = f"{rules}\nRules read: {found.edition.name}, in force {found.edition.in_force}."
+        today = self.state.clock().date().isoformat()
+        self.rules.text = f"{rules}\n{rules_read(found, today)}"
 
     def bars(self) -> list[tuple[str, str, Any]]:
         """Offer the card when there is one."""

@@ -77,6 +77,10 @@ class FlightCard(AppPage):
         return flight(board, answers(state), damaged=out_of_use(state) is not None)
 
     @property
+    def _today(self) -> str:
+        return self.state.clock().date().isoformat()
+
+    @property
     def _chemistry(self) -> str:
         board = self.state.board if self.state.is_scratch else self.state.saved
         return "" if board.pack.chemistry is None else str(board.pack.chemistry.si)
@@ -91,7 +95,7 @@ class FlightCard(AppPage):
         self.packs = counted(answer)
         self.number = watt_hours(large_energy(answer), style)
         self.arrange()
-        self.detail = "\n".join(line for line in lines(answer, self._chemistry, style) if line)
+        self.detail = "\n".join(line for line in lines(answer, self._chemistry, style, self._today) if line)
 
     def arrange(self, *_: object) -> None:
         """Put number and unit on one line where they fit at the least size, else on two."""
@@ -107,7 +111,7 @@ class FlightCard(AppPage):
         answer = self._answer
         if not answer.cards:
             return
-        text = as_text(answer, self.state.saved.name, self._chemistry, self.style)
+        text = as_text(answer, self.state.saved.name, self._chemistry, self.style, self._today)
         self.told = TOLD[share_text(text, "Packs for a flight")]
 
 

@@ -165,6 +165,11 @@ def flight_yes(driver: Driver) -> None:
     driver.app.shell.place("ride")
     driver.settle()
     flight_no(driver)
+    driver.tap("Apart")
+    driver.tap("Packs out of the board, one more")
+    driver.type("0")
+    driver.tap("Done")
+    driver.app.shell.page.scroll.scroll_y = 1
 
 
 def flight_joined(driver: Driver) -> None:

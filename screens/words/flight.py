@@ -3,9 +3,10 @@
 from logic.answers.carrying import Flight, PackCard
 from logic.units import GAP
 from screens.words import Style
-from screens.words.packs import FLIGHT, INSTALLED, REASONS, SPARE
+from screens.words.packs import FLIGHT, FLIGHT_ASKS, INSTALLED, REASONS, SPARE
 
 CONTACTS = "Every connector covered, each pack in its own pouch."
+OFF = "The board is off and cannot start by accident."
 
 
 def watt_hours(energy: float, style: Style) -> str:
@@ -25,6 +26,29 @@ def arithmetic(card: PackCard, style: Style) -> str:
     return f"{volts} × {charge} = {style.number(card.voltage * card.capacity, 'energy', 4)}"
 
 
+def confirmed(card: PackCard, style: Style) -> str:
+    """Return the arithmetic where it gives the very figure on the label, else "": a counter reads one figure."""
+    same = watt_hours(card.voltage * card.capacity, style) == watt_hours(card.energy, style)
+    return arithmetic(card, style) if same else ""
+
+
+def rules_read(flight: Flight, today: str) -> str:
+    """Return which rules were read, until when they hold, and on a later day that they are over."""
+    held = flight.edition
+    over = "" if today <= held.until else " They are over: ask the airline for those of today."
+    return f"Rules read: {held.name}, in force {held.in_force} to {held.until}.{over}"
+
+
+def place(flight: Flight) -> str:
+    """Return where the packs are and how they are kept there, "" while it was not entered."""
+    if flight.loose is None:
+        return ""
+    loose, count = min(flight.loose, len(flight.cards)), len(flight.cards)
+    if loose == count:
+        return f"Loose, in the cabin. {CONTACTS}"
+    return f"In the board. {OFF}" if not loose else f"{loose} loose, in the cabin. {CONTACTS} {OFF}"
+
+
 def counted(flight: Flight) -> str:
     """Return how many packs the large figure stands for."""
     count = len(flight.cards)
@@ -38,24 +62,15 @@ def large_energy(flight: Flight) -> float:
     return sum(card.energy for card in flight.cards) if flight.joined else flight.cards[0].energy
 
 
-def lines(flight: Flight, chemistry: str, style: Style) -> list[str]:
-    """Return what stands under the large figure on the counter card."""
-    card = flight.cards[0]
-    sums = arithmetic(card, style)
-    loose = min(flight.loose, len(flight.cards))
-    place = (
-        "In the board."
-        if not loose
-        else "Loose, in the cabin."
-        if loose == len(flight.cards)
-        else f"{loose} loose, in the cabin."
-    )
+def lines(flight: Flight, chemistry: str, style: Style, today: str) -> list[str]:
+    """Return what stands under the large figure on the counter card: what was entered, and nothing more."""
+    sums = confirmed(flight.cards[0], style)
     return [
         f"Lithium-ion, {chemistry}" if chemistry else "Lithium-ion",
         f"One pack: {sums}" if sums else "",
         "Marked on the case. Tested to UN 38.3.",
-        f"{place} {CONTACTS}",
-        "The board is off and cannot start by accident.",
+        place(flight),
+        rules_read(flight, today),
     ]
 
 
@@ -63,7 +78,7 @@ def verdict_lines(flight: Flight) -> list[str]:
     """Return what the verdict means, in sentences."""
     verdict = flight.verdict
     if verdict is None:
-        return []
+        return [FLIGHT_ASKS[key] for key in flight.asks]
     found = [REASONS[reason] for reason in verdict.reasons]
     rule = max(verdict.batteries, key=lambda battery: battery.energy).rule
     if verdict.card:
@@ -76,7 +91,7 @@ def verdict_lines(flight: Flight) -> list[str]:
     return found
 
 
-def as_text(flight: Flight, board: str, chemistry: str, style: Style) -> str:
+def as_text(flight: Flight, board: str, chemistry: str, style: Style, today: str) -> str:
     """Return the card as a text to send, with the edition of the rules."""
     verdict = flight.verdict
     head = FLIGHT[verdict.outcome] if verdict is not None else ""
@@ -85,9 +100,9 @@ def as_text(flight: Flight, board: str, chemistry: str, style: Style) -> str:
         for part in (
             f"Packs of an electric board ({board})",
             f"{counted(flight)}: {watt_hours(large_energy(flight), style)}{GAP}Wh",
-            *lines(flight, chemistry, style),
+            *lines(flight, chemistry, style, today),
             *verdict_lines(flight),
-            f"{head}. Rules read: {flight.edition.name}, in force {flight.edition.in_force}.",
+            f"{head}.",
             "Question to the airline: will you carry this board and these packs? An answer in writing is wanted.",
         )
         if part

@@ -251,6 +251,10 @@ FLIGHT = {
     "operator approval": "Only with the airline's approval",
     "allowed, ask the airline": "May fly, ask the airline",
 }
+FLIGHT_ASKS = {
+    "ask.carried": "Say whether the packs travel apart or joined by a lead.",
+    "ask.loose": "Say how many are out of the board.",
+}
 REASONS = {
     "damaged": "A damaged pack must not fly.",
     "not marked": "The watt-hours are not marked on the pack, or it is not known whether they are.",

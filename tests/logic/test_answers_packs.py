@@ -332,20 +332,62 @@ def test_class_by_the_marked_figure(watt_hours: float, outcome: str) -> None:
 @pytest.mark.parametrize("key", ["marked", "tested"])
 @pytest.mark.parametrize("answer", ["no", "not known"])
 def test_no_card_without_mark_and_test(key: str, answer: str) -> None:
-    found = flight(carried(73.0, **{key: answer}), {})
+    found = flight(carried(90.0, **{key: answer}), {})
     assert found.verdict is not None
     assert (found.verdict.outcome, found.cards) == ("do not pack", ())
 
 
+LOOSE = {"ask.loose": Value(0.0)}
+
+
 def test_two_packs_joined_count_as_one() -> None:
-    """Common practice: 73 Wh each fly, 147 Wh joined need approval."""
-    pair = carried(73.44).with_value("pack.packs", Value(2.0))
-    apart, joined = (flight(pair, {"ask.carried": Value(way)}) for way in ("apart", "joined"))
+    """The demo board Ferry: 90 Wh each fly, 180 Wh joined do not; two of 75 Wh joined need approval."""
+    apart, joined = (flight(FERRY, {**LOOSE, "ask.carried": Value(way)}) for way in ("apart", "joined"))
     assert apart.verdict is not None
     assert joined.verdict is not None
     assert apart.verdict.outcome == "allowed, ask the airline"
-    assert joined.verdict.outcome == "operator approval"
-    assert flight(pair, {}, damaged=True).cards == ()
+    assert joined.verdict.outcome == "not as baggage"
+    small = carried(75.0).with_value("pack.packs", Value(2.0))
+    both = flight(small, {**LOOSE, "ask.carried": Value("joined")})
+    assert both.verdict is not None
+    assert both.verdict.outcome == "operator approval"
+    assert number(both.all_joined, 3600.0) == pytest.approx(150.0)
+    assert flight(small, {}, damaged=True).cards == ()
+
+
+@pytest.mark.parametrize(
+    ("asking", "asks"),
+    [
+        ({}, ("ask.carried", "ask.loose")),
+        ({"ask.carried": Value("apart")}, ("ask.loose",)),
+        ({"ask.loose": Value(1.0)}, ("ask.carried",)),
+    ],
+)
+def test_two_packs_are_granted_nothing_before_joined_and_loose_are_answered(
+    asking: Asking, asks: tuple[str, ...]
+) -> None:
+    found = flight(FERRY, asking)
+    assert (found.verdict, found.cards, found.asks) == (None, (), asks)
+
+
+def test_what_no_answer_mends_is_said_before_it_is_answered() -> None:
+    found = flight(FERRY.with_value("pack.tested", Value("no")), {})
+    assert found.verdict is not None
+    assert found.verdict.outcome == "do not pack"
+
+
+def test_marked_means_the_figure_on_the_label() -> None:
+    """Ours: 10S of 2.75 Ah is 99 Wh at 3.6 V a cell, and its label may say 101.8, another class."""
+    board = carried(101.8).with_value("pack.cell_capacity", Value(2.75 * 3600.0))
+    labelled = flight(board, {})
+    assert labelled.verdict is not None
+    assert labelled.verdict.outcome == "operator approval"
+    claimed = flight(board.with_value("pack.marked_energy", None).with_value("pack.marked", Value("yes")), {})
+    assert claimed.energy == Open("each", missing=("pack.marked_energy",))
+    assert (claimed.verdict, claimed.cards) == (None, ())
+    computed = flight(board.with_value("pack.marked_energy", None).with_value("pack.marked", Value("no")), {})
+    assert agrees(number(computed.energy, 3600.0), "99.0")
+    assert computed.cards == ()
 
 
 # Joining.

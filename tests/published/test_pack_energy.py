@@ -41,8 +41,10 @@ GRAVITY = 9.80665
         pytest.param(3.6, 4.4, 10, "158.4", id="FAA, Portable Recreational Vehicles, 36 V 4.4 Ah"),
         pytest.param(3.65, 2.0, 3, "22", id="UN 38.3 test summary 2017, 3 cells of 3.65 V 2 Ah"),
         pytest.param(3.65, 2.0, 3, "21.9", id="worked example: the same to one more digit"),
-        pytest.param(3.6, 1.7, 12, "73", id="common practice: 12 in series, one row, 1.7 Ah"),
-        pytest.param(3.6, 3.4, 12, "147", id="common practice: two of them joined, 3.4 Ah in all"),
+        pytest.param(3.7, 4.4, 3, "48.8", id="lithium Wh sheets, 11.1 V 4.4 Ah, second-hand"),
+        pytest.param(3.6, 2.5, 3, "27", id="lithium Wh sheets, 10.8 V 2.5 Ah, second-hand"),
+        pytest.param(3.6, 2.5, 10, "90", id="worked example: 10S1P, 2.5 Ah"),
+        pytest.param(3.6, 5.0, 10, "180", id="worked example: two of them joined, 5.0 Ah in all"),
     ],
 )
 def test_energy(voltage: float, capacity: float, series: int, printed: str) -> None:
@@ -53,7 +55,7 @@ def test_energy(voltage: float, capacity: float, series: int, printed: str) -> N
 
 
 def test_two_packs_joined_have_the_energy_of_one_twice_as_wide() -> None:
-    one = {"cell_voltage": 3.6, "cell_capacity": 1.7 * HOUR, "series": 12.0}
+    one = {"cell_voltage": 3.6, "cell_capacity": 2.5 * HOUR, "series": 10.0}
     assert pack_energy(**one, parallel=1, packs=2) == pack_energy(**one, parallel=2, packs=1)
 
 

@@ -7,7 +7,16 @@ import pytest
 
 from logic.errors import InputError
 from logic.pack.cells import pack_energy
-from logic.pack.travel import ANSWERS, air_class, counted, edition, largest_capacity, rules, verdict
+from logic.pack.travel import (
+    ANSWERS,
+    air_class,
+    counted,
+    edition,
+    energy_of_packs,
+    largest_capacity,
+    rules,
+    verdict,
+)
 from logic.tables import rows, sources
 from logic.workings import STANDINGS
 from tests.printed import agrees
@@ -44,7 +53,7 @@ def test_a_pack_of_exactly_100_wh_by_its_cells_is_within() -> None:
 
 @pytest.mark.parametrize(("marked", "tested"), product(ANSWERS, ANSWERS))
 def test_first_question(marked: str, tested: str) -> None:
-    answer = verdict(energies=(73.0 * HOUR,), joined=False, spares=0, marked=marked, tested=tested)
+    answer = verdict(energies=(90.0 * HOUR,), joined=False, spares=0, marked=marked, tested=tested)
     if (marked, tested) == ("yes", "yes"):
         assert (answer.outcome, answer.card) == ("allowed, ask the airline", True)
     else:
@@ -64,12 +73,14 @@ def test_the_size_that_no_label_mends_is_said_first() -> None:
 @pytest.mark.parametrize(
     ("energies", "spares", "outcome", "reason"),
     [
-        pytest.param((73.0,), 0, "allowed, ask the airline", "", id="common practice: one row of 12"),
-        pytest.param((73.0, 73.0), 1, "allowed, ask the airline", "", id="common practice: two, apart"),
+        pytest.param((48.8,), 0, "allowed, ask the airline", "", id="lithium Wh sheet, 11.1 V x 4.4 Ah"),
+        pytest.param(
+            (90.0, 90.0), 1, "allowed, ask the airline", "", id="worked example: two of 10S 2.5 Ah, apart"
+        ),
         pytest.param((158.4,), 0, "operator approval", "", id="FAA, 158.4 Wh"),
         pytest.param((158.4,) * 3, 2, "operator approval", "", id="IATA, two spares"),
         pytest.param((158.4,) * 3, 3, "not as baggage", "too many spares", id="IATA, three spares"),
-        pytest.param((73.0, 288.0), 1, "not as baggage", "over 160 Wh", id="FAA, the largest decides"),
+        pytest.param((90.0, 288.0), 1, "not as baggage", "over 160 Wh", id="FAA, the largest decides"),
     ],
 )
 def test_verdict(energies: tuple[float, ...], spares: int, outcome: str, reason: str) -> None:
@@ -80,19 +91,20 @@ def test_verdict(energies: tuple[float, ...], spares: int, outcome: str, reason:
 
 
 def test_two_packs_joined_no_longer_fly_without_approval() -> None:
-    # Common practice, no source: 73 Wh each fly, 147 Wh joined need approval.
-    pack = 3.6 * 12 * 1.7 * HOUR
+    # Worked example: 3.6 V x 10 x 2.0 Ah is 72 Wh, two of them joined 144 Wh.
+    pack = 3.6 * 10 * 2.0 * HOUR
     asked = {"marked": "yes", "tested": "yes", "spares": 0}
     apart = verdict(energies=(pack, pack), joined=False, **asked)
     joined = verdict(energies=(pack, pack), joined=True, **asked)
     assert [battery.kind for battery in apart.batteries] == ["up to 100 Wh"] * 2
     assert [battery.kind for battery in joined.batteries] == ["over 100 to 160 Wh"]
-    assert agrees(joined.batteries[0].energy / HOUR, "147")
+    assert agrees(joined.batteries[0].energy / HOUR, "144")
+    assert agrees(energy_of_packs(energy_each=pack, packs=2) / HOUR, "144")
     assert (apart.outcome, joined.outcome) == ("allowed, ask the airline", "operator approval")
 
 
 def test_damaged_pack_stays() -> None:
-    answer = verdict(energies=(73.0 * HOUR,), damaged=True, **ASKED)
+    answer = verdict(energies=(90.0 * HOUR,), damaged=True, **ASKED)
     assert (answer.outcome, answer.reasons, answer.card) == ("do not pack", ("damaged",), False)
 
 
@@ -116,6 +128,7 @@ def test_largest_capacity(series: int, voltage: float, small: str, large: str) -
 
 def test_rules_are_dated_and_sourced() -> None:
     assert date.fromisoformat(edition().in_force) == date(2026, 3, 27)
+    assert date.fromisoformat(edition().until) == date(2026, 12, 31)
     assert "67th" in edition().name
     keys = [row.text("key") for row in rules()]
     assert keys[0] == "ask"

@@ -10,6 +10,7 @@ from kivy.core.window import Window
 
 from logic.board import Value
 from logic.units import GAP
+from screens.asked import answer
 from screens.phone.share import COPIED, NEITHER, SHARED, share_text
 from screens.widgets.notice import Notice, SignalText
 from screens.widgets.result import Result
@@ -282,22 +283,84 @@ def test_not_marked_gives_do_not_pack_and_no_card(app: Session) -> None:
     assert app.shows("Do not pack it")
 
 
+def packed(app: Session, loose: float = 0.0) -> None:
+    """Open the page about a flight for the two packs of Ferry, apart."""
+    use(app, "Ferry")
+    answer(app.state, "ask.carried", Value("apart"))
+    answer(app.state, "ask.loose", Value(loose))
+    app.tap("Pack for a flight")
+
+
+def test_two_packs_wait_for_joined_or_apart_and_for_loose(app: Session) -> None:
+    use(app, "Ferry")
+    app.tap("Pack for a flight")
+    assert app.shows("Say whether the packs travel apart or joined by a lead.")
+    assert not app.shows("Show at the counter")
+    app.tap("Apart")
+    assert not app.shows("Say whether the packs travel apart or joined by a lead.")
+    assert not app.shows("Show at the counter")
+    app.tap("Packs out of the board, one more")
+    app.type("0")
+    app.tap("Done")
+    assert app.shows("Show at the counter")
+
+
+@pytest.mark.parametrize(
+    ("loose", "kept", "not_said"),
+    [
+        (0.0, "In the board. The board is off and cannot start by accident.", "pouch"),
+        (1.0, "1 loose, in the cabin. Every connector covered, each pack in its own pouch.", ""),
+        (2.0, "Loose, in the cabin. Every connector covered, each pack in its own pouch.", "In the board"),
+    ],
+)
+def test_the_card_says_what_was_entered_and_no_more(
+    app: Session, loose: float, kept: str, not_said: str
+) -> None:
+    packed(app, loose)
+    app.tap("Show at the counter")
+    app.settle()
+    assert kept in app.page.detail
+    assert not not_said or not_said not in app.page.detail
+    assert "in force 2026-03-27 to 2026-12-31." in app.page.detail
+
+
+def test_a_counter_reads_one_figure(app: Session) -> None:
+    """Ours: 10S of 2.75 Ah is 99 Wh; the label says 101.8 and the card shows no sum beside it."""
+    packed(app)
+    app.state.set_value("pack.cell_capacity", Value(2.75 * 3600.0, "label"))
+    app.state.set_value("pack.marked_energy", Value(101.8 * 3600.0, "label", typed_unit="Wh"))
+    app.settle()
+    assert app.page.head.value == "101.8"
+    assert app.page.head.detail == f"By its cells: 36{GAP}V × 2.75{GAP}Ah = 99{GAP}Wh. The label counts."
+    app.tap("Show at the counter")
+    app.settle()
+    assert app.page.number == "101.8"
+    assert "99" not in app.page.detail
+
+
+def test_rules_that_are_over_say_so(app: Session) -> None:
+    packed(app)
+    assert "They are over" not in app.page.rules.text
+    app.restart(hours=24 * 60)
+    app.tap("Pack for a flight")
+    assert "They are over: ask the airline for those of today." in app.page.rules.text
+
+
 @pytest.mark.parametrize(
     ("marked", "verdict"),
     [("100", "May fly"), ("100.1", "Only with"), ("160", "Only with"), ("160.1", "Not as baggage")],
 )
 def test_the_classes_at_their_edges(app: Session, marked: str, verdict: str) -> None:
-    use(app, "Ferry")
+    packed(app)
     app.state.set_value("pack.marked_energy", Value(float(marked) * 3600.0, "label", typed_unit="Wh"))
-    app.tap("Pack for a flight")
+    app.settle()
     assert app.page.head.value == marked
     assert app.page.verdict.text.startswith(verdict)
     assert app.shows("Show at the counter") is (verdict != "Not as baggage")
 
 
 def test_the_card_is_nine_millimetres_high_at_every_size(face: Session) -> None:
-    use(face, "Ferry")
-    face.tap("Pack for a flight")
+    packed(face)
     face.tap("Show at the counter")
     face.settle()
     large = next(widget for widget in face.walk() if getattr(widget, "text", "").startswith("90"))
@@ -311,8 +374,7 @@ def test_the_card_is_nine_millimetres_high_at_every_size(face: Session) -> None:
 def test_the_text_is_copied_when_there_is_no_sheet(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
     copied: list[str] = []
     monkeypatch.setattr("screens.phone.share._copy", copied.append)
-    use(app, "Ferry")
-    app.tap("Pack for a flight")
+    packed(app, 1.0)
     app.tap("Show at the counter")
     app.tap("Send as a text")
     assert app.shows("Copied. Paste it into a message.")
