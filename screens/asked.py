@@ -77,11 +77,19 @@ def forget_answers(state: State) -> None:
 
 def logged_rides(state: State) -> tuple[LoggedRide, ...]:
     """Return the newest rides of the board in use, as the range reads them."""
-    records = state.store.page(board=state.saved.id, kind="ride", limit=RIDES)
+    records, speeds = state.store.page(board=state.saved.id, kind="ride", limit=RIDES), ride_speeds(state)
     return tuple(
-        LoggedRide(*(record.body.get(name) for name in ("distance", "energy", "volts_before", "volts_after")))
+        LoggedRide(
+            *(record.body.get(name) for name in ("distance", "energy", "volts_before", "volts_after")),
+            speed=speeds.get(str(record.id)),
+        )
         for record in records
     )
+
+
+def ride_speeds(state: State) -> dict[str, float]:
+    """Return the usual speed of each ride for which one was given, by its number in the log."""
+    return dict(state.store.get(f"ride speeds {state.saved.id}", {}))
 
 
 def out_of_use(state: State) -> dict[str, Any] | None:

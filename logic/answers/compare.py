@@ -16,7 +16,7 @@ from logic.errors import InputError, Missing
 from logic.workings import recording, unrecorded
 
 FROM_PAIR = ("loaded", "unloaded", "ratio", "push", "climb", "heat", "stop", "electrical", "belt_load")
-FROM_PUSH = ("time_20", "time_30", "consumption")
+FROM_PUSH = ("time_20", "time_30", "per_distance")
 
 
 @dataclass(frozen=True)

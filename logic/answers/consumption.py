@@ -6,8 +6,8 @@ from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.outcomes import told
-from logic.answers.parts import Parts
 from logic.answers.reading import Item, Open, Reading, Result
+from logic.answers.riding import RidingParts, with_spread
 from logic.board import Board, Value, faults
 from logic.drive.fit import (
     FEWEST,
@@ -19,50 +19,20 @@ from logic.drive.fit import (
     rolling_from_time,
     rolling_of_wheels,
 )
-from logic.drive.flow import Flow, at_steady_speed
-from logic.drive.limits import energy_per_distance
 from logic.errors import InputError, Missing
-from logic.pack.cells import pack_energy
-from logic.pack.range import range_distance
 from logic.workings import Recorder, recording, unrecorded
 
 SPEEDS = tuple(kmh / 3.6 for kmh in range(4, 46, 2))
 """Speeds of the curve."""
 
 
-class RideParts(Parts):
-    """The parts of a board that riding at a steady speed rests on."""
-
-    def __init__(self, reading: Reading, asked: Asked) -> None:
-        """Take the board from a reading and the question beside it."""
-        super().__init__(reading)
-        self.asked = asked
+class RideParts(RidingParts):
+    """The parts of a board that riding on the level at a steady speed rests on."""
 
     @cached_property
     def speed(self) -> float:
         """Speed ridden at."""
         return self.asked("ask.cruise_speed")
-
-    @cached_property
-    def flow(self) -> Flow:
-        """What flows at that speed on the level, nominal pack."""
-        return at_steady_speed(self.drive("nominal"), self.road, self.speed)
-
-    @cached_property
-    def per_distance(self) -> float:
-        """Energy of each metre."""
-        return energy_per_distance(battery_power=self.flow.battery_power, speed=self.speed)
-
-    @cached_property
-    def energy(self) -> float:
-        """Energy of all packs."""
-        return pack_energy(
-            cell_voltage=self.chemistry.nominal,
-            cell_capacity=self.read("pack.cell_capacity"),
-            series=self.series,
-            parallel=self.read("pack.parallel"),
-            packs=self.read("pack.packs"),
-        )
 
 
 @dataclass(frozen=True)
@@ -76,14 +46,11 @@ class Consumption:
 
 RESULTS: dict[str, tuple[str, Callable[[RideParts], float]]] = {
     "per_distance": ("energy_per_distance", lambda parts: parts.per_distance),
-    "range": (
-        "distance",
-        lambda parts: range_distance(energy=parts.energy, per_distance=parts.per_distance),
-    ),
-    "energy": ("energy", lambda parts: parts.energy),
-    "power": ("power", lambda parts: parts.flow.battery_power),
-    "battery": ("current", lambda parts: parts.flow.battery_current),
-    "heat": ("power", lambda parts: parts.flow.winding_heat),
+    "range_modelled": ("distance", lambda parts: parts.modelled_range),
+    "usable": ("energy", lambda parts: parts.usable_now),
+    "steady_power": ("power", lambda parts: parts.flow.battery_power),
+    "steady_battery": ("current", lambda parts: parts.flow.battery_current),
+    "steady_heat": ("power", lambda parts: parts.flow.winding_heat),
 }
 """Quantity and computation of each result at a steady speed."""
 
@@ -96,6 +63,7 @@ def consumption(board: Board, rider: Value | None, asking: Asking) -> Consumptio
             name: told(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in RESULTS.items()
         }
+    items["range_modelled"] = with_spread(items["range_modelled"], parts)
     return Consumption(items, _curve(parts), faults(board))
 
 
@@ -104,10 +72,9 @@ def _curve(parts: RideParts) -> tuple[tuple[float, float], ...]:
     with unrecorded():
         for speed in SPEEDS:
             try:
-                flow = at_steady_speed(parts.drive("nominal"), parts.road, speed)
+                found.append((speed, parts.per_distance_at(parts.road, speed)))
             except (Missing, InputError):
                 continue
-            found.append((speed, flow.battery_power / speed))
     return tuple(found)
 
 

@@ -9,11 +9,11 @@ from logic.answers.braking import axle_grip
 from logic.answers.outcomes import told
 from logic.answers.parts import CHARGES, Parts, chosen
 from logic.answers.reading import Item, Reading
+from logic.answers.riding import energy_of_each_metre
 from logic.answers.spread import with_kv_band
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_full_remote, at_steady_speed, overall_efficiency
 from logic.drive.gearing import electrically_limited_speed, motor_rotation
-from logic.drive.limits import energy_per_distance
 from logic.drive.motor import back_emf
 from logic.drive.performance import acceleration_at, climb_at, steady_speed
 from logic.drive.push import push_curve, ruling_limit
@@ -149,7 +149,7 @@ def _erpm_speed(parts: PushParts) -> float:
 
 
 def _consumption(parts: PushParts) -> float:
-    return energy_per_distance(battery_power=parts.steady.battery_power, speed=parts.speed)
+    return energy_of_each_metre(parts, parts.steady)
 
 
 RESULTS: dict[str, tuple[str, Callable[[PushParts], float]]] = {
@@ -173,7 +173,7 @@ RESULTS: dict[str, tuple[str, Callable[[PushParts], float]]] = {
     "steady_current": ("current", lambda parts: parts.steady.current),
     "steady_battery": ("current", lambda parts: parts.steady.battery_current),
     "steady_heat": ("power", lambda parts: parts.steady.winding_heat),
-    "consumption": ("energy_per_distance", _consumption),
+    "per_distance": ("energy_per_distance", _consumption),
     "grip": ("force", lambda parts: axle_grip(parts.asked, "dry", parts.asked_road, braking=False)),
     "grip_wet": ("force", lambda parts: axle_grip(parts.asked, "wet", parts.asked_road, braking=False)),
 }

@@ -57,7 +57,7 @@ class ComparePage(AnsweringPage):
     LABELS = PAIR_LABELS | {
         "time_20": push_words.LABELS["time_20"],
         "time_30": push_words.LABELS["time_30"],
-        "consumption": "Energy on the way, held steady",
+        "per_distance": "Energy on the way, held steady",
     }
 
     title = StringProperty("Two set-ups")

@@ -2,8 +2,9 @@
 
 from typing import Any
 
-from logic.answers.range import FREEZING, RangeAnswer, range_answer
+from logic.answers.range import RangeAnswer, range_answer
 from logic.answers.reading import RIDER, Item, Open
+from logic.answers.riding import FREEZING
 from logic.board import Board
 from screens.asked import logged_rides
 from screens.figures import FiguresPage
@@ -19,6 +20,7 @@ class RangePage(FiguresPage):
     LABELS = RANGE
     CONTROLS = ("ask.cells_at", "ask.range_speed", "ask.range_grade")
     CHIPS = (
+        "ask.usual_speed",
         "pack.window",
         "pack.series",
         "pack.parallel",
@@ -70,7 +72,7 @@ class RangePage(FiguresPage):
         middle = self.style.number(item.value, "distance")
         if name == "range" and item.band and self.answer is not None and self.answer.learnt:
             return f"{middle} in the middle. Nearly all rides of this kind end within the band."
-        if name in ("range", "modelled"):
+        if name in ("range", "range_modelled"):
             spread = "The band is what rolling and drag leave open. " if item.band else ""
             return f"{middle} as assumed. {spread}Steady speed, no wind, no stops."
         return super().detail(name, item)

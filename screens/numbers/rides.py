@@ -11,6 +11,7 @@ from logic.board import Board, Value
 from logic.store import Record
 from logic.units import Shown
 from screens.answering import AnsweringPage
+from screens.asked import ride_speeds
 from screens.inputs import Inputs
 from screens.numbers import consumption as _kv  # noqa: F401  (its kv file holds this page's rule)
 from screens.widgets.row import Row
@@ -66,7 +67,7 @@ class RidesPage(AnsweringPage):
     @property
     def speeds(self) -> dict[str, float]:
         """Return the usual speed of each ride for which one was given, by its number in the log."""
-        return dict(self.state.store.get(f"ride speeds {self.state.saved.id}", {}))
+        return ride_speeds(self.state)
 
     def speed_of(self, ride: Record) -> float | None:
         """Return the usual speed of a ride, None while it is not known."""

@@ -2,11 +2,11 @@
 
 LABELS = {
     "per_distance": "Energy on the way at {speed}",
-    "range": "Range on the whole charge",
-    "energy": "Energy of all packs, nominal",
-    "power": "Power from the pack",
-    "battery": "Battery amps, whole board",
-    "heat": "Heat of one winding",
+    "range_modelled": "Range, modelled at {speed}",
+    "usable": "Energy for riding",
+    "steady_power": "Power from the pack",
+    "steady_battery": "Battery amps, whole board",
+    "steady_heat": "Heat of one winding",
     "rolling": "Rolling coefficient from rides",
     "drag_area": "Drag area from rides",
     "by_distance": "Rolling coefficient, by distance",

@@ -48,9 +48,10 @@ RANGE = {
     "range": "Range",
     "usable": "Energy for riding",
     "per_distance": "Modelled at {speed}",
-    "modelled": "Range, modelled at {speed}",
-    "cold": "The same with cells at {cold}",
-    "per_distance_learnt": "Learnt from the log",
+    "range_modelled": "Range, modelled at {speed}",
+    "range_cold": "The same with cells at {cold}",
+    "per_distance_carried": "Learnt, at {speed} and this climb",
+    "per_distance_learnt": "Learnt from the log, as ridden",
 }
 CHARGING = {
     "most": "Charger, at most",

@@ -22,7 +22,7 @@ LABELS = {
     "steady_current": "Motor amps, each motor, held steady",
     "steady_battery": "Battery amps, whole board, held steady",
     "steady_heat": "Heat of one winding, held steady",
-    "consumption": "Energy on the way, held steady",
+    "per_distance": "Energy on the way, held steady",
     "grip": "Push that tyre and balance hold, dry",
     "grip_wet": "Push that tyre and balance hold, wet",
     "erpm_speed": "Speed at the controller's electrical limit",

@@ -183,6 +183,58 @@ def test_rides_count_by_energy_or_by_volts_and_lfp_not_by_volts() -> None:
     assert range_answer(flat, RIDER, {}, rides).counted == 2
 
 
+def at(kmh: float, grade: float = 0.0, usual: float = 20.0) -> Asking:
+    return {
+        "ask.range_speed": Value(kmh / 3.6, "chosen"),
+        "ask.range_grade": Value(grade, "chosen"),
+        "ask.usual_speed": Value(usual / 3.6, "chosen"),
+    }
+
+
+def learnt_at(asking: Asking, rides: tuple[LoggedRide, ...] = RIDES, board: Board = TOWPATH) -> float:
+    return number(range_answer(board, RIDER, asking, rides).items["range"], 1000.0)
+
+
+def test_rides_are_carried_to_the_speed_and_climb_that_are_asked() -> None:
+    # Ours: four rides, median 12.4 Wh/km, 259.2 Wh: 20.9 km where they were ridden.
+    here = learnt_at(at(20.0))
+    assert here == pytest.approx(259.2 / 12.4146, rel=1e-4)
+    for asking in (at(12.0), at(28.0), at(20.0, 0.03), at(15.0, 0.05, usual=20.0)):
+        asked = range_answer(TOWPATH, RIDER, asking, RIDES).items
+        there = number(asked["range_modelled"]) / number(
+            range_answer(TOWPATH, RIDER, at(20.0)).items["range"]
+        )
+        assert learnt_at(asking) == pytest.approx(here * there, rel=1e-9)
+    assert learnt_at(at(28.0)) < here < learnt_at(at(12.0))
+    assert learnt_at(at(20.0, 0.05)) < 0.6 * here
+    # Faster rides tell a longer range at the same speed.
+    assert learnt_at(at(20.0, usual=28.0)) > here
+
+
+def test_rides_that_tell_their_speed_say_what_they_were_ridden_at() -> None:
+    fast = tuple(LoggedRide(ride.distance, ride.energy, speed=28.0 / 3.6) for ride in RIDES)
+    assert learnt_at(at(20.0), fast) == pytest.approx(learnt_at(at(20.0, usual=28.0)), rel=1e-12)
+    assert learnt_at(at(28.0), fast) == pytest.approx(learnt_at(at(20.0)), rel=1e-12)
+
+
+def test_rides_tell_a_range_where_nothing_is_known_of_the_motor() -> None:
+    bare = TOWPATH.with_value("motor.kv", None)
+    assert learnt_at(at(20.0), board=bare) == pytest.approx(learnt_at(at(20.0)))
+    elsewhere = range_answer(bare, RIDER, at(28.0), RIDES).items["range"]
+    assert isinstance(elsewhere, Open)
+    assert elsewhere.missing == ("motor.kv",)
+
+
+def test_no_range_is_learnt_at_a_speed_the_board_does_not_reach() -> None:
+    found = range_answer(TOWPATH, RIDER, at(85.0), RIDES).items["range"]
+    assert isinstance(found, Open)
+
+
+def test_the_cold_takes_from_what_the_log_tells() -> None:
+    found = range_answer(TOWPATH, RIDER, at(28.0), RIDES).items
+    assert number(found["range_cold"]) == pytest.approx(0.8 * number(found["range"]))
+
+
 def test_two_rides_teach_nothing() -> None:
     found = range_answer(TOWPATH, RIDER, {}, RIDES[:2])
     assert not found.learnt
@@ -192,7 +244,7 @@ def test_two_rides_teach_nothing() -> None:
 def test_cold_speed_and_hills_only_take() -> None:
     found = range_answer(TOWPATH, RIDER, {})
     # Ours: eight tenths at 0 degrees C.
-    assert number(found.items["cold"]) == pytest.approx(0.8 * number(found.items["range"]))
+    assert number(found.items["range_cold"]) == pytest.approx(0.8 * number(found.items["range"]))
     curves = [dict(points) for _, points in found.curves]
     for curve in curves:
         assert list(curve.values()) == sorted(curve.values(), reverse=True)
