@@ -20,6 +20,7 @@ from logic.pack.wiring import (
     copper_resistance,
     gauge_of_diameter,
     riding_current,
+    stranded_resistance,
     voltage_drop,
     wire_diameter,
     wire_heat,
@@ -46,7 +47,11 @@ def loop_of_lead(*, pack_resistance: Ohm, resistance_per_length: OhmPerMetre, le
     return pack_resistance + 2.0 * resistance_per_length * length
 
 
-@cited("share * current", source="wire-tables bundled wire carries about half of a single one")
+@cited(
+    "share * current",
+    source="derived bundled wire carries about half of a single one: our reading of wire tables",
+    standing="derived",
+)
 def in_closed_deck(*, share: One, current: Ampere) -> Ampere:
     """Return what a wire carries in a closed deck, from what it carries in free air.
 
@@ -100,9 +105,15 @@ class WireParts(PackParts):
         return self.read("pack.lead_length")
 
     @cached_property
-    def per_length(self) -> float:
-        """Resistance of a metre of one wire, warm."""
+    def copper(self) -> float:
+        """Resistance of a metre of solid copper, warm: the least, for a short."""
         return copper_resistance(area=self.area, temperature=self.asked("ask.wire_at"))
+
+    @cached_property
+    def per_length(self) -> float:
+        """Resistance that a metre of one wire of fine strands has at most, warm: for drop and heat."""
+        excess = pick("wire_constants", name="fine strands").number("excess")
+        return stranded_resistance(excess=excess, resistance_per_length=self.copper)
 
     @cached_property
     def loop(self) -> float:
@@ -110,7 +121,7 @@ class WireParts(PackParts):
         if self.read.board.pack.lead_area is None or self.read.board.pack.lead_length is None:
             return self.pack_resistance
         return loop_of_lead(
-            pack_resistance=self.pack_resistance, resistance_per_length=self.per_length, length=self.length
+            pack_resistance=self.pack_resistance, resistance_per_length=self.copper, length=self.length
         )
 
     @cached_property
@@ -163,11 +174,14 @@ class WireParts(PackParts):
         return in_closed_deck(share=share, current=current)
 
     def fuse(self) -> FuseChoice:
-        """Return the range of fuse ratings; what it must break is reckoned with the least resistance."""
+        """Return the range of fuse ratings, up to what the wire carries for long in a closed deck.
+
+        What it must break is reckoned with the least resistance.
+        """
         return fuse_choice(
             peak_current=self.peak,
             riding=self.riding,
-            wire_limit=self.carries().free_high,
+            wire_limit=self.closed(self.carries().hot),
             full_voltage=self.voltage("full"),
             resistance=cells.pack_resistance(
                 cell_resistance=self.least_resistance_cell,
@@ -185,7 +199,7 @@ class WireParts(PackParts):
 
 LEAD: dict[str, tuple[str, Callable[[WireParts], float]]] = {
     "riding": ("current", lambda parts: parts.riding),
-    "closed_low": ("current", lambda parts: parts.closed(parts.carries().free_low)),
+    "closed_low": ("current", lambda parts: parts.closed(parts.carries().hot)),
     "closed_high": ("current", lambda parts: parts.closed(parts.carries().free_high)),
     "free_low": ("current", lambda parts: parts.carries().free_low),
     "free_high": ("current", lambda parts: parts.carries().free_high),
@@ -314,7 +328,7 @@ def _hazards(board: Board, parts: WireParts, wire: str, choice: FuseChoice | Non
         if rating <= parts.peak:
             numbers = (("asked", parts.peak, "current"), ("allowed", rating, "current"))
             found.append(Hazard("WARNING", "fuse opens first", numbers))
-        elif rating > choice.high:
+        elif choice.fits and rating > choice.high:
             numbers = (("asked", rating, "current"), ("allowed", choice.high, "current"))
             found.append(Hazard("WARNING", "fuse above the wire", numbers))
     return found

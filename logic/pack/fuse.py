@@ -48,13 +48,13 @@ def fuse_choice(
 
     `peak_current` is the controller's battery limit: a fuse at or below it would take the brakes away.
     `riding` is the root-mean-square current, which may load a fuse to 75 %. `wire_limit` is what the wire
-    stands for the minutes an overloaded fuse takes: its free-air amperes. The maker's time-current curve
-    decides; compare it with `time_to_heat`.
+    carries for as long as one likes where it lies. The maker's time-current curve decides; compare it with
+    `time_to_heat`.
 
     >>> choice = fuse_choice(
-    ...     peak_current=30.0, riding=15.0, wire_limit=41.0, full_voltage=42.0, resistance=0.125)
+    ...     peak_current=10.0, riding=6.0, wire_limit=12.5, full_voltage=42.0, resistance=0.125)
     >>> choice.low, choice.high, choice.interrupt, choice.fits
-    (30.0, 41.0, 336.0, True)
+    (10.0, 12.5, 336.0, True)
     """
     positive(
         peak_current=peak_current, wire_limit=wire_limit, full_voltage=full_voltage, resistance=resistance

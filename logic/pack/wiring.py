@@ -25,10 +25,14 @@ ROUNDING = 1e-3
 
 @dataclass(frozen=True)
 class Ampacity:
-    """Continuous amperes of one wire: a band in free air, one in a closed deck, and their printed row."""
+    """Continuous amperes of one wire: a band in free air, one in a closed deck, and their printed row.
+
+    `hot` is the column for hot surroundings without moving air, which the careful end in a closed deck comes from.
+    """
 
     free_low: Ampere
     free_high: Ampere
+    hot: Ampere
     closed_low: Ampere
     closed_high: Ampere
     row: Row
@@ -92,7 +96,7 @@ def wire_resistance(
     reference: Kelvin,
     area: SquareMetre,
 ) -> OhmPerMetre:
-    """Return the resistance of a metre of wire. Stranding adds a few per cent.
+    """Return the resistance of a metre of solid wire; `stranded_resistance` is what fine strands may have.
 
     >>> round(1000 * wire_resistance(resistivity=0.017241e-6, coefficient=0.00393, temperature=293.15,
     ...     reference=293.15, area=3.31e-6), 2)
@@ -119,6 +123,17 @@ def copper_resistance(*, area: SquareMetre, temperature: Kelvin) -> OhmPerMetre:
         reference=copper.number("reference"),
         area=area,
     )
+
+
+@cited("excess * resistance_per_length", source="iec-60228 most resistance of a class against solid copper")
+def stranded_resistance(*, excess: One, resistance_per_length: OhmPerMetre) -> OhmPerMetre:
+    """Return the most that a metre of stranded wire may have, from that of solid copper of its section.
+
+    >>> stranded_resistance(excess=1.25, resistance_per_length=0.008)
+    0.01
+    """
+    positive(excess=excess, resistance_per_length=resistance_per_length)
+    return excess * resistance_per_length
 
 
 @cited("2 * current * resistance_per_length * length", source="derived go and return", standing="derived")
@@ -164,11 +179,12 @@ def riding_current(*, high_current: Ampere, low_current: Ampere, share: One) -> 
 def ampacity(*, area: SquareMetre) -> Ampacity:
     """Return what a wire carries, from the printed size that is not thicker than it.
 
-    The columns disagree by half, so the answer is a band. Raises InputError outside the printed sizes.
+    The columns disagree, so both answers are bands. Free air is that of the columns for air of about 30 degrees C.
+    Raises InputError outside the printed sizes.
 
     >>> band = ampacity(area=3.31e-6)
     >>> band.free_low, band.free_high, band.closed_low, band.closed_high
-    (25.0, 41.0, 12.5, 20.5)
+    (40.0, 41.0, 12.5, 20.5)
     """
     positive(area=area)
     table = rows("wire_ampacity")
@@ -176,7 +192,7 @@ def ampacity(*, area: SquareMetre) -> Ampacity:
     if not thinnest * (1.0 - ROUNDING) <= area <= thickest * (1.0 + ROUNDING):
         raise InputError("area", area, "range", low=thinnest, high=thickest, quantity="area")
     row = next(row for row in table if row.cells["area"] <= area * (1.0 + ROUNDING))
-    amperes = [row.number(column) for column in ("chassis", "ptfe", "nec") if column in row]
+    air, hot = [row.number(column) for column in ("chassis", "nec") if column in row], row.number("ptfe")
     share = pick("wire_practice", name="closed deck").number("value")
-    low, high = min(amperes), max(amperes)
-    return Ampacity(low, high, share * low, share * high, row)
+    low, high = min(air), max(air)
+    return Ampacity(low, high, hot, share * hot, share * high, row)

@@ -15,6 +15,11 @@ from screens.widgets.text import Text
 from screens.words import sureness
 from screens.words.packs import WIRE, WIRING
 
+NO_FUSE = (
+    "None lies between the ride and what this wire carries for long in a closed deck. A larger one helps against a"
+    " short only, and must open sooner than the wire stands it."
+)
+
 
 class WiringPage(FiguresPage):
     """The riding current first, against what the wire carries; then the fuse between both."""
@@ -22,7 +27,7 @@ class WiringPage(FiguresPage):
     HEAD = "riding"
     LABELS = {name: WIRING[name] for name in (*LEAD, *INRUSH)}  # noqa: RUF012  (as in FiguresPage)
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
-        "closed_low": "Careful end of the printed columns, halved for a closed deck.",
+        "closed_low": "Half the column for hot, still surroundings.",
         "free_low": "Continuous, about 30 °C air, one wire.",
         "spark_current": "The wire's inductance rounds the peak off.",
         "precharge_time": "Five time constants: under 1 % is missing then.",
@@ -102,15 +107,12 @@ class WiringPage(FiguresPage):
         if fuse is None or not fuse.fits:
             self.fuse.value, self.fuse.unit, self.fuse.standing = "–", "", ""
             self.fuse.has_working = fuse is not None
-            self.fuse.detail = "No fuse fits." if fuse else "Needs the lead, the pack and the battery limit."
+            self.fuse.detail = NO_FUSE if fuse else "Needs the lead, the pack and the battery limit."
             self.fuse_text.text = ""
             return
         low, high = (style.shown(end, "current") for end in (fuse.low, fuse.high))
         self.fuse.value, self.fuse.unit = f"over {low.number}, to {high.number}", high.unit
-        self.fuse.detail = (
-            f"More than the battery limit and the ride ask. {style.number(fuse.high, 'current')} is this wire in free"
-            " air: it stands that for the minutes a fuse takes, not for long in a deck."
-        )
+        self.fuse.detail = "Over what the ride asks, within what this wire carries for long in a closed deck."
         self.fuse.standing, self.fuse.has_working = sureness(answer.items["fuse"]), True
         self.fuse_text.text = (
             f"At least {style.number(fuse.voltage, 'voltage')} DC, able to break"

@@ -85,9 +85,9 @@ WIRING = {
     "free_low": "This wire in free air, careful figure",
     "free_high": "This wire in free air, high figure",
     "gauge": "Gauge (AWG)",
-    "per_length": "Resistance of one wire, warm",
-    "drop": "Volts lost at the battery limit",
-    "wire_heat": "Heat in one wire, riding",
+    "per_length": "Resistance of one wire, warm, at most",
+    "drop": "Volts lost at the battery limit, at most",
+    "wire_heat": "Heat in one wire, riding, at most",
     "short": "Dead short at the end of the lead",
     "stands_short": "The wire stands that short for",
     "spark_energy": "Energy of the spark",
@@ -213,10 +213,12 @@ HAZARDS = {
     "start lower": "There is room, but long hills are better begun at 90 % charge or less.",
     "wire too thin": "The lead is too thin for {asked} in a closed deck. Its insulation can melt. Take thicker wire.",
     "no fuse fits": (
-        "No fuse fits: the ride needs {low}, the wire stands {high}. A short can burn it. Take thicker wire."
+        "No fuse fits: the ride needs {low}, the wire carries {high} in a closed deck and can burn."
+        " Thicker wire or fewer amps."
     ),
     "fuse above the wire": (
-        "The fuse of {asked} is above what the wire stands, {allowed}. A short can burn it. Take a smaller fuse."
+        "The fuse of {asked} is above what the wire carries in a closed deck, {allowed}. It can burn."
+        " Take a smaller fuse."
     ),
 }
 """Sentence of each hazard, at most 25 words: what can happen and what to do."""

@@ -489,10 +489,19 @@ def test_a_series_lead_is_always_a_warning() -> None:
 
 def test_wiring_by_hand() -> None:
     found = wiring(TOWPATH, {})
-    # Ours: root of (30^2 + 3 x 8^2) / 4 = 16.52 A; fuse from 30 A to the 41 A of AWG 12.
+    # Ours: root of (30^2 + 3 x 8^2) / 4 = 16.52 A. AWG 12 carries half of 25 A in a closed deck: no fuse fits 30 A.
     assert agrees(number(found.items["riding"]), "16.52")
     assert found.fuse is not None
-    assert (found.fuse.low, found.fuse.high, found.fuse.voltage) == (30.0, 41.0, 42.0)
+    assert (found.fuse.low, found.fuse.high, found.fuse.voltage, found.fuse.fits) == (30.0, 12.5, 42.0, False)
+    assert [(hazard.word, hazard.key) for hazard in found.hazards] == [("WARNING", "no fuse fits")]
+    easy = wiring(TOWPATH.with_value("controller.battery_current", Value(10.0)), {"ask.cruise": Value(4.0)})
+    assert easy.fuse is not None
+    assert (easy.fuse.low, easy.fuse.high, easy.fuse.fits) == (10.0, 12.5, True)
+    # Ours: 2 x 30 A x 0.3 m of 0.017241 / 3.31 ohm/m, x (1 + 0.00393 x 60) at 80 degrees C, x 1.16.
+    assert number(found.items["drop"]) == pytest.approx(0.13440, abs=5e-6)
+    band = easy.items["fuse"]
+    assert isinstance(band, Result)
+    assert band.standing != "published"
     # What it must break, at the low end of a resistance that is only printed: 42 V over 0.8 x 110 mohm.
     assert agrees(found.fuse.interrupt, "477")
     assert found.wire == "warm in a closed deck"
@@ -504,13 +513,14 @@ def test_wiring_by_hand() -> None:
 @pytest.mark.parametrize(
     ("key", "value", "hazard"),
     [
-        ("pack.fuse", 30.0, "fuse opens first"),
-        ("pack.fuse", 50.0, "fuse above the wire"),
+        ("pack.fuse", 10.0, "fuse opens first"),
+        ("pack.fuse", 15.0, "fuse above the wire"),
         ("pack.lead_area", 1.31e-6, "no fuse fits"),
     ],
 )
 def test_wire_and_fuse_warn(key: str, value: float, hazard: str) -> None:
-    hazards = wiring(TOWPATH.with_value(key, Value(value)), {}).hazards
+    easy = TOWPATH.with_value("controller.battery_current", Value(10.0))
+    hazards = wiring(easy.with_value(key, Value(value)), {"ask.cruise": Value(4.0)}).hazards
     assert hazard in [each.key for each in hazards]
     assert all(each.word == "WARNING" for each in hazards)
 

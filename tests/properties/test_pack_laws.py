@@ -229,7 +229,7 @@ def test_thicker_wire_never_carries_less(one: float, other: float) -> None:
     thin, thick = (wiring.ampacity(area=area) for area in sorted((one, other)))
     assert thin.free_low <= thick.free_low
     assert thin.free_high <= thick.free_high
-    assert thick.closed_low < thick.free_low < thick.free_high
+    assert thick.closed_low < thick.hot < thick.free_low <= thick.free_high
     assert thick.closed_high < thick.free_high
 
 
