@@ -1,10 +1,10 @@
 """Which belt: the ones in stock near a wanted centre distance, and what the board's own belt can carry."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cached_property, partial
+from functools import cached_property
 
-from logic.answers.reading import Item, Reading, Result, attempt
+from logic.answers.reading import Item, Reading, Result
+from logic.answers.run import Figures, Run, answer
 from logic.answers.tension import FEWEST_IN_MESH, BeltParts
 from logic.belt.geometry import centre_distance, mesh_factor, teeth_in_mesh
 from logic.belt.rating import (
@@ -22,7 +22,7 @@ from logic.drive.gearing import belt_speed, motor_rotation, unloaded_rotation
 from logic.drive.performance import steady_speed
 from logic.errors import InputError, Missing
 from logic.si import Metre, Newton, NewtonMetre, One, RadianPerSecond
-from logic.workings import Given, cited, given, recording, unrecorded
+from logic.workings import Given, cited, given
 
 __all__ = ["BeltChoice", "BeltRow", "Stock", "belt_choice", "centre_of"]
 
@@ -108,7 +108,7 @@ class ChoiceParts(BeltParts):
     @cached_property
     def rated_start(self) -> NewtonMetre:
         """Rated torque at the start."""
-        return self.rated(given(Given("Slowest printed rotation", SLOWEST + 0.0, "rad/s", known="chosen")))
+        return self.rated(given(Given("Slowest printed rotation", SLOWEST, "rad/s", known="chosen")))
 
     @cached_property
     def rated_top(self) -> NewtonMetre:
@@ -158,7 +158,7 @@ def _outer(parts: ChoiceParts) -> float:
     return slot_outer_end(centre=parts.computed_centre, tolerance=parts.tolerance, travel=parts.take_up)
 
 
-CHOICE: dict[str, tuple[str, Callable[[ChoiceParts], float]]] = {
+CHOICE: Figures[ChoiceParts] = {
     "centre": ("length", lambda parts: parts.computed_centre),
     "span": ("length", lambda parts: parts.span),
     "wrap": ("angle", lambda parts: parts.wrap),
@@ -212,59 +212,49 @@ class BeltChoice:
     diameters: tuple[float, float]
 
 
+@answer()
 def belt_choice(board: Board, rider: Value | None, wanted: Metre | None = None) -> BeltChoice:
     """Return the board's belt and the belts in stock around a wanted centre distance in m.
 
     None takes the middle of the mount's travel, else the measured centre, else that of the board's belt.
     """
-    with recording() as recorder:
-        parts = ChoiceParts(Reading(board, rider))
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in CHOICE.items()
-        }
-    with unrecorded():
-        aim = wanted if wanted is not None else _middle(board, parts)
-        rows = _rows(board, parts, aim) if aim is not None else ()
-        small = items["smallest"]
-        return BeltChoice(
-            items,
-            rows,
-            aim,
-            in_stock=_in_stock(board, rows),
-            few_teeth=_true(lambda: parts.whole_teeth < FEWEST_IN_MESH),
-            small_pulley=isinstance(small, Result) and _true(lambda: parts.small_teeth < small.value),
-            diameters=_diameters(parts),
-        )
+    run = Run(lambda: ChoiceParts(Reading(board, rider)))
+    items = run.figures(CHOICE)
+    aim = wanted if wanted is not None else run.view(_middle, None)
+    rows = () if aim is None else run.view(lambda parts: _rows(parts, aim), ())
+    small = items["smallest"]
+    return BeltChoice(
+        items,
+        rows,
+        aim,
+        in_stock=_in_stock(board, rows),
+        few_teeth=run.view(lambda parts: parts.whole_teeth < FEWEST_IN_MESH, otherwise=False),
+        small_pulley=isinstance(small, Result)
+        and run.view(lambda parts: parts.small_teeth < small.value, otherwise=False),
+        diameters=run.view(lambda parts: (parts.motor_pulley, parts.wheel_pulley), (0.0, 0.0)),
+    )
 
 
+@answer()
 def centre_of(board: Board) -> Item:
     """Return the centre distance of the board's belt alone."""
-    with recording() as recorder:
-        parts = ChoiceParts(Reading(board))
-        return attempt(recorder, "centre", "length", lambda: parts.computed_centre)
+    return Run(lambda: ChoiceParts(Reading(board))).figure("centre", *CHOICE["centre"])
 
 
-def _middle(board: Board, parts: ChoiceParts) -> float | None:
-    least, most = board.mount.centre_least, board.mount.centre_most
-    if least is not None and most is not None:
-        return (float(least.si) + float(most.si)) / 2
-    try:
-        return parts.centre
-    except (Missing, InputError):
-        return None
+def _middle(parts: ChoiceParts) -> float:
+    mount = parts.read.board.mount
+    if mount.centre_least is not None and mount.centre_most is not None:
+        return (float(mount.centre_least.si) + float(mount.centre_most.si)) / 2
+    return parts.centre
 
 
-def _rows(board: Board, parts: ChoiceParts, wanted: float) -> tuple[BeltRow, ...]:
-    try:
-        profile, pulleys = parts.read.choice("drive.profile"), parts.pulleys
-        found = nearest(profile=profile, wanted=wanted, count=SHOWN, **pulleys)
-    except (Missing, InputError):
-        return ()
+def _rows(parts: ChoiceParts, wanted: float) -> tuple[BeltRow, ...]:
+    pulleys = parts.pulleys
     rows = []
-    for belt in found:
+    for belt in nearest(profile=parts.read.choice("drive.profile"), wanted=wanted, count=SHOWN, **pulleys):
         centre = centre_distance(length=belt.length, **pulleys)
-        rows.append(BeltRow(belt, centre, centre - wanted, _lacks(board, belt, centre, parts.belt.pitch)))
+        lacks = _lacks(parts.read.board, belt, centre, parts.belt.pitch)
+        rows.append(BeltRow(belt, centre, centre - wanted, lacks))
     return tuple(rows)
 
 
@@ -292,17 +282,3 @@ def _lacks(board: Board, belt: Stock, centre: float, pitch: float) -> str:
 def _in_stock(board: Board, rows: tuple[BeltRow, ...]) -> bool:
     teeth = board.drive.belt_teeth
     return teeth is not None and any(row.belt.teeth == teeth.si for row in rows)
-
-
-def _diameters(parts: ChoiceParts) -> tuple[float, float]:
-    try:
-        return parts.motor_pulley, parts.wheel_pulley
-    except (Missing, InputError):
-        return 0.0, 0.0
-
-
-def _true(test: Callable[[], bool]) -> bool:
-    try:
-        return test()
-    except (Missing, InputError):
-        return False

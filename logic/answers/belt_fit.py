@@ -1,11 +1,11 @@
 """Does it fit: pulley and motor over the ground and under the deck, two motors on one hanger."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cached_property, partial
+from functools import cached_property
 
 from logic.answers.parts import chosen
-from logic.answers.reading import Item, Reading, Result, attempt
+from logic.answers.reading import Item, Reading, Result
+from logic.answers.run import Figures, Run, answer
 from logic.answers.tension import BeltParts
 from logic.belt.clearance import (
     back_height,
@@ -22,7 +22,7 @@ from logic.belt.geometry import outside_diameter, pitch_diameter
 from logic.board import Board
 from logic.si import Metre
 from logic.tables import pick
-from logic.workings import cited, recording
+from logic.workings import cited
 
 
 @cited("thickness / 2", source="derived half of it on each side", standing="derived")
@@ -111,7 +111,7 @@ def _pulley_deck(parts: FitParts) -> float:
     return deck_clearance(deck_height=parts.read("mount.deck_height"), radius=parts.belt_back)
 
 
-FIT: dict[str, tuple[str, Callable[[FitParts], float]]] = {
+FIT: Figures[FitParts] = {
     "pulley_ground": (
         "length",
         lambda parts: ground_clearance(wheel_diameter=parts.wheel_diameter, radius=parts.belt_back),
@@ -142,16 +142,11 @@ class BeltFit:
     narrowest: str
 
 
+@answer(worn=0.005)
 def belt_fit(board: Board, worn: Metre) -> BeltFit:
     """Return every clearance of a board; `worn` in m is what the wheel may lose of its diameter."""
-    two = len(board.sides) > 1
-    with recording() as recorder:
-        parts = FitParts(Reading(board), worn)
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in FIT.items()
-            if two or name not in ONLY_TWO
-        }
+    shown = FIT if len(board.sides) > 1 else {name: of for name, of in FIT.items() if name not in ONLY_TWO}
+    items = Run(lambda: FitParts(Reading(board), worn)).figures(shown)
     given = {name: item.value for name, item in items.items() if isinstance(item, Result)}
     return BeltFit(
         items,
@@ -160,6 +155,7 @@ def belt_fit(board: Board, worn: Metre) -> BeltFit:
     )
 
 
+@answer(worn=0.005)
 def narrowest_gap(board: Board, worn: Metre) -> Result | None:
     """Return the narrowest of the gaps that can be told, None when there is none."""
     fit = belt_fit(board, worn)

@@ -1,12 +1,11 @@
 """Motor from the bench: Kv, resistance and pole pairs from what was measured, and what an ampere means."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
-from logic.answers.outcomes import told
 from logic.answers.reading import Item, Reading, Result
+from logic.answers.run import Figures, Run, answer
 from logic.board import Board, board_fields
 from logic.drive.bench import (
     mixing_error,
@@ -16,7 +15,7 @@ from logic.drive.bench import (
 )
 from logic.drive.motor import conversion, current_meanings, torque_constant, torque_constant_stated
 from logic.errors import InputError
-from logic.workings import recording, unrecorded
+from logic.workings import unrecorded
 
 BOARD_KEY = {"kv": "motor.kv", "resistance": "motor.resistance", "pole_pairs": "motor.pole_pairs"}
 """Field of the board that a measured result can be laid over."""
@@ -68,7 +67,7 @@ class BenchParts:
         )
 
 
-RESULTS: dict[str, tuple[str, Callable[[BenchParts], float]]] = {
+RESULTS: Figures[BenchParts] = {
     "kv": ("motor_constant", lambda parts: parts.kv),
     "resistance": ("resistance", lambda parts: parts.resistance),
     "pole_pairs": (
@@ -86,14 +85,10 @@ RESULTS: dict[str, tuple[str, Callable[[BenchParts], float]]] = {
 """Quantity and computation of each result."""
 
 
+@answer()
 def bench_motor(board: Board, asking: Asking) -> dict[str, Item]:
     """Return what the bench tells of a motor."""
-    with recording() as recorder:
-        parts = BenchParts(Reading(board), Asked(asking))
-        return {
-            name: told(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-        }
+    return Run(lambda: BenchParts(Reading(board), Asked(asking))).figures(RESULTS)
 
 
 @dataclass(frozen=True)

@@ -1,15 +1,16 @@
 """Does the screw reach: engaged thread, room to the windings, and which screws would do."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache, cached_property, partial
+from functools import cache, cached_property
 
-from logic.answers.reading import Item, Open, attempt
+from logic.answers.reading import Item
+from logic.answers.run import Figures, Run, answer
 from logic.errors import InputError, Missing
 from logic.fields import Field, Value, fields_of, page
 from logic.joints.reach import SLACK, Reach, longest_screw, reach, screw_for_engagement
 from logic.tables import pick
-from logic.workings import Given, Recorder, fresh, given, recording
+from logic.workings import Given, given
 
 NAMES = ("screw_length", "plate", "washers", "thread_depth", "hole_depth")
 
@@ -43,7 +44,7 @@ class _Parts:
             name: given(
                 Given(
                     fields[name].label,
-                    fresh(float(lengths[name].si)),
+                    float(lengths[name].si),
                     "m",
                     "length",
                     known=lengths[name].known,
@@ -77,32 +78,27 @@ class _Parts:
         raise InputError("thread_depth", self.at["thread_depth"], "no screw fits", low=self.reach.least)
 
 
-ITEMS: dict[str, Callable[[_Parts], float]] = {
-    "engaged": lambda parts: parts.reach.engaged,
-    "least": lambda parts: parts.reach.least,
-    "wanted": lambda parts: parts.reach.wanted,
-    "room": lambda parts: parts.reach.room,
-    "shortest": lambda parts: parts.shortest,
-    "longest": lambda parts: parts.longest,
+ITEMS: Figures[_Parts] = {
+    "engaged": ("length", lambda parts: parts.reach.engaged),
+    "least": ("length", lambda parts: parts.reach.least),
+    "wanted": ("length", lambda parts: parts.reach.wanted),
+    "room": ("length", lambda parts: parts.reach.room),
+    "shortest": ("length", lambda parts: parts.shortest),
+    "longest": ("length", lambda parts: parts.longest),
 }
 
 
+@answer(thread="M4", lengths={name: Value(0.007, "measured") for name in NAMES}, material="6061-T6")
 def reach_card(
     thread: str, lengths: Mapping[str, Value], material: str, *, through: bool = True
 ) -> ReachCard:
     """Return how a screw sits in its hole. `through` tells a hole that opens to the windings."""
-    with recording() as recorder:
-        try:
-            parts = _Parts(thread, lengths, material, through=through)
-        except Missing as gap:
-            return ReachCard({}, "", short=False, missing=gap.fields, problem=None)
-        except InputError as problem:
-            verdict = "does not reach" if problem.reason == "does not reach" else ""
-            return ReachCard({}, verdict, short=False, missing=(), problem=problem)
-        items = {name: _item(recorder, parts, name) for name in ITEMS}
-    return ReachCard(items, parts.reach.verdict, parts.reach.short, (), None)
-
-
-def _item(recorder: Recorder, parts: _Parts, name: str) -> Item:
-    found = attempt(recorder, name, "length", partial(ITEMS[name], parts))
-    return Open(name, problem=found.problem) if isinstance(found, Open) else found
+    run = Run(lambda: _Parts(thread, lengths, material, through=through))
+    try:
+        sits = run.plain.reach
+    except Missing as gap:
+        return ReachCard({}, "", short=False, missing=gap.fields, problem=None)
+    except InputError as problem:
+        verdict = "does not reach" if problem.reason == "does not reach" else ""
+        return ReachCard({}, verdict, short=False, missing=(), problem=problem)
+    return ReachCard(run.figures(ITEMS), sits.verdict, sits.short, (), None)

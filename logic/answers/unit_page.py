@@ -1,17 +1,14 @@
 """Units: what was typed, in every unit of its kind; wire gauges and threads by their rules."""
 
-from collections.abc import Callable
-from functools import partial
-
 from logic.answers.asked import Asked, Asking, questions
-from logic.answers.outcomes import told
 from logic.answers.reading import Item
+from logic.answers.run import Figures, Run, answer
 from logic.joints.threads import pitch_from_count
 from logic.pack.wiring import gauge_diameter, gauge_of_diameter, wire_area, wire_diameter
 from logic.si import Metre, PerMetre
 from logic.tables import pick
 from logic.units import Shown, quantities, show_in
-from logic.workings import cited, recording
+from logic.workings import cited
 
 PLAIN = (
     "ask.unit_length",
@@ -51,7 +48,7 @@ def _by_area(asked: Asked) -> float:
     return wire_diameter(area=asked("ask.unit_area"))
 
 
-RULES: dict[str, dict[str, tuple[str, Callable[[Asked], float]]]] = {
+RULES: dict[str, Figures[Asked]] = {
     "ask.unit_gauge": {
         "diameter": ("length", _by_gauge),
         "area": ("section", lambda asked: wire_area(diameter=_by_gauge(asked))),
@@ -88,11 +85,7 @@ def in_every_unit(asking: Asking, key: str, *, mark: str = ".") -> tuple[Shown, 
     )
 
 
+@answer(key="ask.unit_gauge")
 def by_rule(asking: Asking, key: str) -> dict[str, Item]:
     """Return what a wire or thread rule gives, with its working; empty for a plain kind."""
-    with recording() as recorder:
-        asked = Asked(asking)
-        return {
-            name: told(recorder, name, quantity, partial(compute, asked))
-            for name, (quantity, compute) in RULES.get(key, {}).items()
-        }
+    return Run(lambda: Asked(asking)).figures(RULES.get(key, {}))

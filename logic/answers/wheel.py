@@ -1,14 +1,13 @@
 """Wheel wear and size: what the wheel measures today, and what that does to speed, push and clearance."""
 
-from collections.abc import Callable
 from dataclasses import replace
-from functools import cached_property, partial
+from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.gearing import chosen_standstill
-from logic.answers.outcomes import told
 from logic.answers.parts import Parts
 from logic.answers.reading import Item, Reading
+from logic.answers.run import Figures, Run, answer
 from logic.belt.clearance import ground_clearance
 from logic.board import Board, Value
 from logic.drive.gearing import rolling_circumference, unloaded_speed
@@ -16,7 +15,7 @@ from logic.drive.push import push_curve
 from logic.drive.wheel import diameter_of, rolled_circumference, share_of_change
 from logic.si import Metre
 from logic.tables import pick
-from logic.workings import cited, recording
+from logic.workings import cited
 
 
 @cited(
@@ -89,7 +88,7 @@ def _push(parts: WheelParts, diameter: float) -> float:
     return push_curve(drive)(chosen_standstill())
 
 
-RESULTS: dict[str, tuple[str, Callable[[WheelParts], float]]] = {
+RESULTS: Figures[WheelParts] = {
     "today": ("length", lambda parts: parts.today),
     "circumference": ("length", lambda parts: rolling_circumference(wheel_diameter=parts.today)),
     "rolled": ("length", lambda parts: parts.rolled),
@@ -105,15 +104,13 @@ RESULTS: dict[str, tuple[str, Callable[[WheelParts], float]]] = {
 """Quantity and computation of each result."""
 
 
+@answer()
 def wheel(board: Board, rider: Value | None, asking: Asking) -> dict[str, Item]:
     """Return what the wheel measures and what it does against another diameter."""
-    with recording() as recorder:
-        parts = WheelParts(Reading(board, rider), Asked(asking))
-        return {
-            name: told(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-            if name != "rolled" or parts.asked.value("ask.roll_way") is not None
-        }
+    items = Run(lambda: WheelParts(Reading(board, rider), Asked(asking))).figures(RESULTS)
+    if Asked(asking).value("ask.roll_way") is None:
+        del items["rolled"]
+    return items
 
 
 def measured(asking: Asking) -> bool:
