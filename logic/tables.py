@@ -94,6 +94,11 @@ class Row:
             )
         )
 
+    def found_by(self, *values: object) -> "Row":
+        """Return the row with the numbers and choices by which it was found among its like."""
+        because = origins(values)
+        return replace(self, because=(*self.because, *because)) if because else self
+
     def text(self, column: str) -> str:
         """Return the text of a column."""
         return str(self.cells[column])
@@ -149,10 +154,9 @@ def rows(table: str) -> tuple[Row, ...]:
 
 def matching(table: str, **wanted: str | float) -> Iterator[Row]:
     """Yield the rows whose cells equal `wanted`; numbers are compared to one part in a million."""
-    because = origins(wanted.values())
     for row in rows(table):
         if all(_same(row.cells.get(column), value) for column, value in wanted.items()):
-            yield replace(row, because=because) if because else row
+            yield row.found_by(*wanted.values())
 
 
 def pick(table: str, **wanted: str | float) -> Row:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.reading import Item, Open, Reading, Result, attempt
+from logic.answers.run import answer
 from logic.answers.tension import BeltParts, BeltReading
 from logic.belt.best_depth import best_depth, depth_part, force_part
 from logic.belt.catalogue import stiffness_error, stiffness_fraction
@@ -186,6 +187,7 @@ BENCH: dict[str, tuple[str, Callable[[BenchParts], float]]] = {
 """Quantity and computation of what one should do on the bench."""
 
 
+@answer()
 def bench_plan(board: Board, person: Person) -> dict[str, Item]:
     """Return the best depth with its pull and what its error is made of, and the pull on the motor."""
     with recording() as recorder:
@@ -229,6 +231,7 @@ class Positions:
     spread: Item
 
 
+@answer(pulls=(9.0, 9.5, 8.8, 9.2), depth=0.0011)
 def positions(board: Board, person: Person, pulls: tuple[Newton, ...], depth: Metre) -> Positions:
     """Return the readings of pulls at one depth; the belt is set by the tightest of them."""
     with recording() as recorder:
@@ -275,6 +278,7 @@ class FittedReading:
     agree: bool
 
 
+@answer(pulls=((7.0, 0.001), (14.0, 0.0015), (26.0, 0.0025)))
 def fitted_reading(board: Board, person: Person, pulls: tuple[tuple[Newton, Metre], ...]) -> FittedReading:
     """Return the tension that fits pulls of (N, m) best, with the zero error of the depth."""
     with recording() as recorder:
@@ -319,6 +323,7 @@ def _agree(parts: BenchParts, pulls: tuple[tuple[Newton, Metre], ...]) -> bool:
     return fit.misfit <= MISFIT
 
 
+@answer(weight=10.0, depth=0.0011)
 def weight_reading(board: Board, person: Person, weight: Newton, depth: Metre) -> BeltReading:
     """Return the tension that a weight hung at mid-span tells by the depth it makes."""
     with recording() as recorder:
@@ -340,6 +345,7 @@ def weight_reading(board: Board, person: Person, weight: Newton, depth: Metre) -
         return judged(recorder, parts, read)
 
 
+@answer(pull=60.0)
 def motor_reading(board: Board, person: Person, pull: Newton) -> BeltReading:
     """Return the tension of each span while the motor is pulled along the line of centres."""
     with recording() as recorder:
@@ -353,6 +359,7 @@ def motor_reading(board: Board, person: Person, pull: Newton) -> BeltReading:
         return judged(recorder, parts, read)
 
 
+@answer(tension=70.0)
 def nudge_for(board: Board, person: Person, tension: Newton) -> Item:
     """Return how far to move the motor from a tension to the target; below zero is towards the wheel."""
     with recording() as recorder:

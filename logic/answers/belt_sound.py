@@ -6,6 +6,7 @@ from functools import cached_property, partial
 
 from logic.answers.belt_bench import BenchParts, judged
 from logic.answers.reading import Item, Reading, Result, attempt
+from logic.answers.run import answer
 from logic.answers.tension import BeltReading
 from logic.belt.combine import error_share, with_bias
 from logic.belt.pitch import Pitch, pitch
@@ -151,6 +152,7 @@ class SoundPlan:
     weighed: bool
 
 
+@answer()
 def sound_plan(board: Board, person: Person) -> SoundPlan:
     """Return the pitch of the target and of the window, and where a pitch is looked for."""
     with recording() as recorder:
@@ -167,6 +169,7 @@ def sound_plan(board: Board, person: Person) -> SoundPlan:
     return SoundPlan(items, band, parts.weighed)
 
 
+@answer(frequency=300.0, error=5.0)
 def sound_reading(
     board: Board,
     person: Person,

@@ -7,6 +7,7 @@ from functools import partial
 from logic.answers.belt_bench import judged, weight_error
 from logic.answers.belt_sound import Calibration, SoundParts, frequency_error
 from logic.answers.reading import Item, Reading, Result, attempt
+from logic.answers.run import answer
 from logic.answers.tension import BeltReading
 from logic.belt.combine import disagreement, error_share, mean_error, weighted_mean, with_bias
 from logic.belt.pluck import calibrated_error
@@ -124,6 +125,7 @@ class Ways:
     best: str
 
 
+@answer()
 def ways(board: Board, person: Person, calibrated: Calibration | None = None) -> Ways:
     """Return what each way would be good to on this belt, with these tools, on this mount."""
     with recording() as recorder:
@@ -158,6 +160,7 @@ class Together:
     advice: str
 
 
+@answer(first=Told("scale", 95.0, 18.0), second=Told("motor", 103.0, 15.0))
 def together(board: Board, person: Person, first: Told, second: Told) -> Together:
     """Return whether two readings agree, and their weighted mean when they do."""
     with recording() as recorder:

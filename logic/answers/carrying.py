@@ -6,6 +6,7 @@ from functools import cached_property
 from logic.answers.asked import Asked, Asking
 from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Reading, Result, attempt
+from logic.answers.run import answer
 from logic.board import Board
 from logic.errors import InputError, Missing
 from logic.pack.travel import Edition, Verdict, edition, energy_of_packs, rules, verdict
@@ -75,6 +76,7 @@ class FlightParts(PackParts):
         return self.read.choice("pack.marked", otherwise)
 
 
+@answer()
 def flight(board: Board, asking: Asking, *, damaged: bool = False) -> Flight:
     """Return what may fly of the packs of a board. `damaged` is a pack that was taken out of use."""
     with recording() as recorder:

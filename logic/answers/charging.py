@@ -8,6 +8,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts, packs_limit
 from logic.answers.reading import Item, Open, Reading, Result, attempt, banded
+from logic.answers.run import answer
 from logic.board import Board
 from logic.errors import InputError, Missing
 from logic.pack import cells
@@ -146,6 +147,7 @@ WHILE_CHARGING = ("most", "cell_amps", "rate", "time", "heat")
 """Results that hold only while charge flows."""
 
 
+@answer()
 def charging(board: Board, asking: Asking) -> Charging:
     """Return everything the charging page shows."""
     with recording() as recorder:

@@ -6,6 +6,7 @@ from functools import partial
 from logic.answers.parts import CHARGES, Parts, chosen
 from logic.answers.reading import Item as Answer
 from logic.answers.reading import Reading, attempt
+from logic.answers.run import answer
 from logic.answers.tension import PLAN, belt_plan
 from logic.board import Board, board_fields
 from logic.checks.lists import Checklist, Item, Lookup, fitted
@@ -51,6 +52,7 @@ FIGURES: dict[str, tuple[str, Callable[[Parts], float]]] = {
 """Quantity and computation of the figures that are not the belt's."""
 
 
+@answer(names=("target", "pull_target", "depth", "full_voltage"))
 def figures(names: Iterable[str], board: Board) -> dict[str, Answer]:
     """Return the results that an item shows, by name; names with a point are board values and left out."""
     wanted = [name for name in names if "." not in name]

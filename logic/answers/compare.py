@@ -10,6 +10,7 @@ from logic.answers.pair import PairParts
 from logic.answers.push import POINTS, PushParts
 from logic.answers.push import RESULTS as OF_PUSH
 from logic.answers.reading import Item, Reading, Result
+from logic.answers.run import answer
 from logic.board import Board, Value
 from logic.drive.quick import quick_load, quick_push, quick_top
 from logic.errors import InputError, Missing
@@ -44,6 +45,7 @@ class Comparison:
     load: tuple[tuple[tuple[float, float], ...], tuple[tuple[float, float], ...]]
 
 
+@answer()
 def comparison(first: Board, second: Board, rider: Value | None, asking: Asking) -> Comparison:
     """Return two set-ups side by side, under the same rider and the same question."""
     left, right = (_figures(board, rider, asking) for board in (first, second))

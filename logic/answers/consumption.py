@@ -8,6 +8,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.outcomes import told
 from logic.answers.reading import Item, Open, Reading, Result
 from logic.answers.riding import RidingParts, with_spread
+from logic.answers.run import answer
 from logic.board import Board, Value, faults
 from logic.drive.fit import (
     FEWEST,
@@ -55,6 +56,7 @@ RESULTS: dict[str, tuple[str, Callable[[RideParts], float]]] = {
 """Quantity and computation of each result at a steady speed."""
 
 
+@answer()
 def consumption(board: Board, rider: Value | None, asking: Asking) -> Consumption:
     """Return what riding at a speed takes, and the curve over all speeds that can be held."""
     with recording() as recorder:
@@ -96,6 +98,12 @@ class RideFit:
         return self.fit is not None and self.fit.rolling.clear and self.fit.drag_area.clear
 
 
+@answer(
+    samples=tuple(
+        Sample(speed=speed, energy_per_distance=spent)
+        for speed, spent in ((4.0, 30.0), (6.0, 34.0), (8.0, 41.0), (9.0, 46.0))
+    )
+)
 def ride_fit(board: Board, rider: Value | None, samples: Sequence[Sample]) -> RideFit:
     """Return what rides with a known energy and usual speed tell about the board's drag."""
     with recording() as recorder:
@@ -161,6 +169,7 @@ class CoastParts(RideParts):
         return rolling_of_wheels(rolling=rolling, drag_share=drag)
 
 
+@answer()
 def coasting(board: Board, rider: Value | None, asking: Asking) -> dict[str, Item]:
     """Return the rolling coefficient from a coast, by distance and by time, whichever was entered."""
     with recording() as recorder:

@@ -10,6 +10,7 @@ from logic.answers.energy import hazards_of_limits, weakest_current
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import BRAKE, BURST, DRIVE, FIELDS
 from logic.answers.reading import Item, Reading, attempt
+from logic.answers.run import answer
 from logic.board import Board, Value
 from logic.errors import InputError, Missing
 from logic.pack.cells import pack_voltage
@@ -48,6 +49,7 @@ WAYS = {"limit_drive": DRIVE, "limit_brake": BRAKE, "limit_burst": BURST}
 """Way the current flows of each limit on the card."""
 
 
+@answer()
 def controller_card(board: Board, rider: Value | None, asking: Asking) -> ControllerCard:
     """Return what to set in the controller or controllers of a board."""
     ways = {

@@ -8,6 +8,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.braking import BrakeParts
 from logic.answers.hazards import Hazard
 from logic.answers.reading import Item, Reading, attempt
+from logic.answers.run import answer
 from logic.board import Board, Value
 from logic.drive.road import standard
 from logic.errors import InputError, Missing
@@ -130,6 +131,7 @@ SIGNALS = {
 """Signal word of each outcome; None is no hazard."""
 
 
+@answer()
 def descent(board: Board, rider: Value | None, asking: Asking) -> Descent:
     """Return everything the page of long descents shows."""
     with recording() as recorder:

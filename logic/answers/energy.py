@@ -9,6 +9,7 @@ from logic.answers.braking import BrakeParts
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import BRAKE, BURST, DRIVE
 from logic.answers.reading import Item, Reading, attempt, banded
+from logic.answers.run import answer
 from logic.board import Board, Value
 from logic.errors import InputError, Missing
 from logic.pack import cells
@@ -37,6 +38,7 @@ class PackFigures:
     hazards: tuple[Hazard, ...]
 
 
+@answer()
 def pack_figures(board: Board, rider: Value | None, asking: Asking) -> PackFigures:
     """Return everything the page of a pack's energy and limits shows."""
     with recording() as recorder:
@@ -54,6 +56,7 @@ def pack_figures(board: Board, rider: Value | None, asking: Asking) -> PackFigur
         return PackFigures(items, _weakest(parts), by_severity(_hazards(parts)))
 
 
+@answer()
 def pack_energy(board: Board) -> Item:
     """Return the energy of all packs alone, or what stands in its way."""
     with recording() as recorder:

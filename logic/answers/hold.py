@@ -9,6 +9,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.outcomes import told
 from logic.answers.parts import Parts
 from logic.answers.reading import Item, Reading, Result
+from logic.answers.run import answer
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_steady_speed
 from logic.drive.gearing import motor_rotation
@@ -224,6 +225,7 @@ BANDED = ("held_grade", "settled", "held")
 """Results that rest on the two thermal estimates."""
 
 
+@answer()
 def holding(board: Board, rider: Value | None, asking: Asking) -> Holding:
     """Return how long a climb can be held, and which one for good; all of it an estimate with its band."""
     with recording() as recorder:

@@ -8,6 +8,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Reading, attempt
+from logic.answers.run import answer
 from logic.board import Board, Value
 from logic.errors import InputError, Missing
 from logic.pack import cells
@@ -212,6 +213,7 @@ SERIES: dict[str, tuple[str, Callable[[JoinParts], float]]] = {
 }
 
 
+@answer()
 def joining(board: Board, asking: Asking) -> Joining:
     """Return everything the joining page shows, for the way that was chosen."""
     way = Asked(asking).choice("ask.way")

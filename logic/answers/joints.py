@@ -7,6 +7,7 @@ from typing import TypeVar
 
 from logic.answers.joint_parts import JointParts, family_of
 from logic.answers.reading import Item, Open, Reading, Result, attempt
+from logic.answers.run import answer
 from logic.board import Board, BoardJoint
 from logic.board_joints import joint_places
 from logic.errors import InputError, Missing
@@ -72,6 +73,7 @@ def kind_of(key: str) -> Row:
     return pick("joint_kinds", kind=joint_places()[key].kind)
 
 
+@answer(key="motor_face")
 def joint_card(
     board: Board, key: str, person: Person, kind: Row | None = None, *, in_full: bool = True
 ) -> JointCard:
@@ -103,6 +105,7 @@ def joint_card(
         )
 
 
+@answer()
 def joints_of(board: Board, person: Person) -> tuple[JointCard, ...]:
     """Return the cards of all joints of a board, in the order of building."""
     return tuple(joint_card(board, key, person, in_full=False) for key in joint_places())

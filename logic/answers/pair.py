@@ -9,6 +9,7 @@ from logic.answers.braking import brake_of
 from logic.answers.outcomes import told
 from logic.answers.parts import chosen
 from logic.answers.reading import Item, Reading
+from logic.answers.run import answer
 from logic.answers.spread import with_kv_band
 from logic.answers.tension import BeltParts
 from logic.belt.geometry import teeth_in_mesh
@@ -91,6 +92,7 @@ def pair_board(board: Board, motor: int, wheel: int, belt: int | None) -> Board:
     return other.with_value("drive.centre", None).with_value("drive.span", None)
 
 
+@answer()
 def pair_details(board: Board, rider: Value | None, asking: Asking) -> dict[str, Item]:
     """Return every figure of a board's pair with its working, in the order shown."""
     with recording() as recorder:

@@ -10,6 +10,7 @@ from logic.answers.outcomes import told
 from logic.answers.parts import CHARGES, Parts, chosen
 from logic.answers.reading import Item, Reading
 from logic.answers.riding import energy_of_each_metre
+from logic.answers.run import answer
 from logic.answers.spread import with_kv_band
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_full_remote, at_steady_speed, overall_efficiency
@@ -91,6 +92,7 @@ class Pushing:
     faults: tuple[InputError, ...]
 
 
+@answer()
 def pushing(board: Board, rider: Value | None, asking: Asking) -> Pushing:
     """Return everything the page of speed and push shows. What cannot be given says what stands in its way."""
     with recording() as recorder:

@@ -9,6 +9,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Open, Reading, Result, attempt
 from logic.answers.riding import FREEZING, RidingParts, with_spread
+from logic.answers.run import answer
 from logic.board import Board, Value
 from logic.drive.road import Road
 from logic.errors import InputError, Missing, positive
@@ -97,6 +98,7 @@ class RangeParts(RidingParts):
         return Learnt(low, middle, high, band.rides)
 
 
+@answer()
 def range_answer(
     board: Board, rider: Value | None, asking: Asking, rides: Sequence[LoggedRide] = (), *, drawn: bool = True
 ) -> RangeAnswer:
@@ -136,6 +138,7 @@ def range_answer(
     return RangeAnswer(items, modelled, is_learnt, len(known), left_out, _curves(parts) if drawn else ())
 
 
+@answer()
 def range_alone(board: Board, rider: Value | None, asking: Asking, rides: Sequence[LoggedRide] = ()) -> Item:
     """Return the range only: the learnt one where there is one."""
     return range_answer(board, rider, asking, rides, drawn=False).items["range"]

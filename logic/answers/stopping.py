@@ -8,6 +8,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.braking import WEAKEST_AT, BrakeParts, axle_grip, brake_of
 from logic.answers.outcomes import told
 from logic.answers.reading import Item, Reading
+from logic.answers.run import answer
 from logic.board import Board, Value, faults
 from logic.drive.gearing import motor_rotation
 from logic.drive.grip import grip_deceleration
@@ -105,6 +106,7 @@ class Stopping:
     faults: tuple[InputError, ...]
 
 
+@answer()
 def stopping(board: Board, rider: Value | None, asking: Asking) -> Stopping:
     """Return everything the stopping screen shows. What cannot be given says what stands in its way."""
     with recording() as recorder:
@@ -118,6 +120,7 @@ def stopping(board: Board, rider: Value | None, asking: Asking) -> Stopping:
     return Stopping(items, stretches, cuts_out, faults(board))
 
 
+@answer()
 def stop_alone(board: Board, rider: Value | None, asking: Asking) -> Item:
     """Return the dry stop with the design reaction alone: what the list of numbers shows."""
     with recording() as recorder:

@@ -6,6 +6,7 @@ from functools import cached_property, partial
 
 from logic.answers.parts import Parts
 from logic.answers.reading import Item, Reading, Result, attempt
+from logic.answers.run import answer
 from logic.belt.catalogue import depth_step, stiffness_error, stiffness_fraction
 from logic.belt.geometry import mesh_factor, teeth_in_mesh, whole_teeth_in_mesh
 from logic.belt.pull_reading import read_pull
@@ -176,6 +177,7 @@ class BeltPlan:
     held_by_bearing: bool = False
 
 
+@answer()
 def belt_plan(board: Board, depth: float | None = None) -> BeltPlan:
     """Return the target, its window and the pull at a depth in m; None takes the depth offered first."""
     with recording() as recorder:
@@ -283,6 +285,7 @@ class BeltReading:
     verdict: Verdict | None
 
 
+@answer(pull=15.0)
 def belt_reading(board: Board, person: Person, pull: float, depth: float | None = None) -> BeltReading:
     """Return the belt tension of a pull in N at a depth in m, with the error of the person's own tools."""
     with recording() as recorder:

@@ -9,6 +9,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Reading, attempt, banded
+from logic.answers.run import answer
 from logic.board import Board
 from logic.errors import InputError, Missing
 from logic.pack import cells, inrush
@@ -247,6 +248,7 @@ INRUSH: dict[str, tuple[str, Callable[[WireParts], float]]] = {
 """Quantity and computation of each result, in the order shown."""
 
 
+@answer()
 def wiring(board: Board, asking: Asking) -> Wiring:
     """Return everything the wiring page shows."""
     with recording() as recorder:
@@ -275,6 +277,7 @@ class FirstPower:
     items: dict[str, Item]
 
 
+@answer()
 def first_power(board: Board, asking: Asking) -> FirstPower:
     """Return the figures of first power: the spark without a resistor, and the resistor's time."""
     with recording() as recorder:

@@ -62,7 +62,7 @@ def _row(table: str, length: float) -> Row:
     positive(length=length)
     for row in rows(table):
         if length <= row.cells["up_to"] * (1 + 1e-9):
-            return row
+            return row.found_by(length)
     raise InputError("length", length, "range", low=0.0, high=rows(table)[-1].cells["up_to"])
 
 

@@ -30,7 +30,7 @@ from logic.si import (
     Watt,
 )
 from logic.tables import rows
-from logic.workings import Given, Root, cited, fresh, given, solved, unrecorded
+from logic.workings import Given, Root, cited, given, origins, solved, unrecorded
 
 FEWEST = 4
 """Rides for a fit of two numbers: with three a band of 95 % is wider than anything known beforehand."""
@@ -154,7 +154,7 @@ def fitted(
     """
     if len(samples) < FEWEST:
         raise InputError("rides", len(samples), "too few rides")
-    weight = mass * gravity
+    weight = float(mass) * float(gravity)
     rows_of: list[tuple[float, float]] = []
     with unrecorded():
         for sample in samples:
@@ -168,8 +168,11 @@ def fitted(
     a1, b1 = sum(a for a, _ in rows_of), sum(b for _, b in rows_of)
     if aa * bb - ab * ab <= ALIKE * aa * bb:
         raise InputError("rides", len(samples), "too alike")
+    because = origins((*vars(drive).values(), mass, gravity, air_density))
     sums = {
-        name: given(Given(f"sum {text} over the rides", fresh(value), unit, known="measured"))
+        name: given(
+            Given(f"sum {text} over the rides", float(value), unit, known="measured", because=because)
+        )
         for name, text, value, unit in (
             ("aa", "(weight / force)²", aa, "1"),
             ("ab", "weight / force × pressure / force", ab, "1/m**2"),
