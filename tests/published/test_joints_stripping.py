@@ -76,13 +76,15 @@ def test_shear_area_of_a_millimetre(name: str, printed: str) -> None:
 @pytest.mark.parametrize(
     ("name", "printed"),
     [
-        pytest.param("10-24", "0.401", id="supplier's technical page: 10-24"),
-        pytest.param("10-32", "0.389", id="supplier's technical page: 10-32"),
-        pytest.param("1/4-20", "0.539", id="supplier's technical page: 1/4-20"),
-        pytest.param("1/4-28", "0.521", id="supplier's technical page: 1/4-28"),
-        pytest.param("5/16-24", "0.663", id="supplier's technical page: 5/16-24"),
+        pytest.param("10-24", "0.401", id="from memory: a page without edition or number, 10-24"),
+        pytest.param("10-32", "0.389", id="from memory: a page without edition or number, 10-32"),
+        pytest.param("1/4-20", "0.539", id="from memory: a page without edition or number, 1/4-20"),
+        pytest.param("1/4-28", "0.521", id="from memory: a page without edition or number, 1/4-28"),
+        pytest.param("5/16-24", "0.663", id="from memory: a page without edition or number, 5/16-24"),
         # The page prints .800, the formula gives .7979: the page's last zero is not a digit it knows.
-        pytest.param("3/8-24", "0.80", id="supplier's technical page: 3/8-24, printed .800"),
+        pytest.param(
+            "3/8-24", "0.80", id="from memory: a page without edition or number, 3/8-24, printed .800"
+        ),
     ],
 )
 def test_inch_shear_area_of_an_inch(name: str, printed: str) -> None:

@@ -22,6 +22,7 @@ from logic.pack.cells import (
 )
 from logic.pack.descent import descent_outcome, drop_taken_back, energy_of_descent, headroom
 from logic.pack.limits import (
+    braking_voltage,
     cells_limit,
     current_to_full,
     faults,
@@ -131,6 +132,27 @@ def test_terminal_voltage(load: float, inside: float, current: str, volts: str) 
     assert agrees(amperes, current)
     assert agrees(terminal_voltage(open_circuit_voltage=12.0, current=amperes, resistance=inside), volts)
     assert agrees(12.0 - sag(current=amperes, resistance=inside), volts)
+
+
+def test_battery_that_is_charged() -> None:
+    """OpenStax University Physics 2 (m58453), solved: 12.0 V EMF, 16.0 V while 10.0 A flows in; 0.400 ohm, 40.0 W."""
+    assert agrees(braking_voltage(rest_voltage=12.0, current=10.0, resistance=0.400), "16.0")
+    assert agrees(heat(current=10.0, resistance=0.400), "40.0")
+    assert agrees(current_to_full(rest_voltage=12.0, full_voltage=16.0, resistance=0.400), "10.0")
+
+
+def test_starter_on_a_battery() -> None:
+    """OpenStax College Physics (m42357), solved: 0.0500 ohm on 12.0 V with 0.0100 ohm inside; 200 A, 10.0 V, 2.00 kW."""
+    amperes = short_circuit_current(voltage=12.0, resistance=0.0600)
+    assert agrees(amperes, "200")
+    volts = terminal_voltage(open_circuit_voltage=12.0, current=amperes, resistance=0.0100)
+    assert agrees(volts, "10.0")
+    assert agrees(volts * amperes / 1000.0, "2.00")
+
+
+def test_truck_on_a_hill() -> None:
+    """OpenStax College Physics (m42224): 10 000 kg down 75.0 m, g 9.80, is 7.35e6 J."""
+    assert agrees(energy_of_descent(mass=10_000.0, gravity=9.80, drop=75.0, recovery=1.0), "7.35e6")
 
 
 def test_worked_pack_of_ten_by_two() -> None:

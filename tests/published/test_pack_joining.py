@@ -15,6 +15,7 @@ from logic.pack.joining import (
     joining_outcome,
     joining_rules,
     loop_resistance,
+    settling_time,
     storage,
     time_constant,
 )
@@ -27,7 +28,11 @@ HOUR = 3600.0
     ("first", "second", "current", "heat"),
     [
         pytest.param(
-            12.0, 11.0, "20", "20", id="set-up of a text problem, 12 V and 11 V; answers worked out here"
+            12.0,
+            11.0,
+            "20",
+            "20",
+            id="from memory: set-up of a text problem, 12 V and 11 V; answers worked out here",
         )
     ],
 )
@@ -58,6 +63,11 @@ def test_worked_time_constant_and_power() -> None:
     pack = storage(capacity=5.0 * HOUR, swing=0.9, series=10)
     assert agrees(time_constant(resistance=0.21, storage_first=pack, storage_second=pack) / 60.0, "3.5")
     assert agrees(joining_heat(voltage_difference=6.0, resistance=0.21), "171")
+
+
+def test_time_until_it_has_died_away() -> None:
+    """OpenStax College Physics (m42363), solved: time constant 10.0 ms, from 12.0 kV to 600 V in 30.0 ms."""
+    assert agrees(settling_time(time_constant=10.0, current=12.0, final_current=0.600), "30.0")
 
 
 @pytest.mark.parametrize(

@@ -295,7 +295,7 @@ def test_fuse_between_ride_and_wire() -> None:
 @pytest.mark.parametrize(
     ("capacitance", "voltage", "energy"),
     [
-        pytest.param(80.0e-6, 2500.0, "2.50e2", id="Physics text, example 17-9"),
+        pytest.param(80.0e-6, 2500.0, "2.50e2", id="a physics text's example 17-9; title from memory"),
         pytest.param(1000e-6, 42.0, "0.88", id="worked example: 1000 microfarad at 42 V"),
         pytest.param(3000e-6, 42.0, "2.65", id="worked example: 3000 microfarad at 42 V"),
         pytest.param(2000e-6, 58.8, "3.46", id="worked example: 2000 microfarad at 58.8 V"),
@@ -306,7 +306,7 @@ def test_capacitor_energy(capacitance: float, voltage: float, energy: str) -> No
 
 
 def test_capacitor_charge() -> None:
-    # Physics text, example 17-9 prints 0.200 C.
+    # A physics text, example 17-9 (its title was not kept) prints 0.200 C.
     assert agrees(capacitor_charge(capacitance=80.0e-6, voltage=2500.0), "0.200")
 
 
