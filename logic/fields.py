@@ -24,7 +24,9 @@ class Option:
 class Field:
     """What a board value is: its words, its quantity and its limits in SI.
 
-    `table` names where the options of a "named" field are found: they are looked up when they are asked for.
+    `table` names where the options of a "named" field are found: they are looked up when they are asked for. `known` is
+    how such a value is usually known: what a person who types it is taken to have done, until they say otherwise. `signs`
+    are the characters beside digits that its prints are typed with.
     """
 
     key: str
@@ -39,6 +41,8 @@ class Field:
     only_one_motor: bool = False
     options: tuple[Option, ...] = ()
     table: str = ""
+    known: str = "measured"
+    signs: str = ""
 
     @property
     def group(self) -> str:

@@ -173,8 +173,10 @@ def read(text: str, quantity: str, unit: str | None = None) -> Typed:
     assert match is not None  # noqa: S101  (every part of the pattern is optional)
     sign, whole, mark, decimals = match.groups()
     rest = body[match.end() :]
-    _refuse_malformed(whole, mark, decimals, rest, refuse)
     word = rest.strip()
+    # A unit may itself begin with a digit, as 1/min does; a gap stands before it.
+    if not (rest[:1] == " " and word in _words(kind)):
+        _refuse_malformed(whole, mark, decimals, rest, refuse)
     chosen = (
         _unit(word, kind, refuse) if word else kind.unit(unit) if unit is not None else kind.home("metric")
     )
@@ -207,6 +209,10 @@ def _fraction(match: re.Match[str], word: str, kind: Quantity, unit: str | None,
     if bottom == 0:
         raise refuse("fraction of zero")
     return Typed((whole + top / bottom) * factor(chosen.pint, kind.si), chosen.shown)
+
+
+def _words(kind: Quantity) -> set[str]:
+    return {word for unit in kind.units for word in (unit.shown, *unit.words)}
 
 
 def _unit(word: str, kind: Quantity, refuse: Any) -> Unit:  # noqa: ANN401

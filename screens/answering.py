@@ -19,6 +19,7 @@ from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.words import label_of, refusal
 from screens.words.figures import OUTCOMES
+from screens.words.typed import not_used
 
 LONG = 120.0
 """Seconds from which a time is told in minutes."""
@@ -154,12 +155,17 @@ class AnsweringPage(AppPage):
         self.asking = answers(self.state)
         self.answer = self.work_out(self.board)
         self.items = _items(self.answer)
-        self.problem = " ".join(refusal(fault, self.style) for fault in self.faults)
+        self.problem = " ".join([*(refusal(fault, self.style) for fault in self.faults), *self._left()])
         self.show_figures()
         self.show(self.answer)
         self.values.show()
         self.trying = self.trying_text()
         self.kept.show()
+
+    def _left(self) -> list[str]:
+        """Return what was typed at a stepper and not used; a chip says so itself."""
+        left = {key: not_used(self.inputs.unused(key)) for key in self.CONTROLS if key not in self.CHIPS}
+        return [f"{self.control_label(key)}: {text}." for key, text in left.items() if text]
 
     @property
     def faults(self) -> Any:  # noqa: ANN401  (a tuple of InputError)

@@ -10,6 +10,7 @@ from screens.widgets.choice import Choice
 from screens.widgets.column import Column
 from screens.widgets.stepper import Stepper
 from screens.widgets.text import Text
+from screens.words.typed import not_used
 
 if TYPE_CHECKING:
     from screens.answering import AnsweringPage
@@ -42,7 +43,9 @@ class Controls:
             chip.value, chip.known = page.inputs.text(key)
             chip.trial = page.inputs.on_trial(key)
             chip.selected = page.entering.asks_for(key)
-            chip.error = chip.selected and page.entering.refused is not None
+            left = not_used(page.inputs.unused(key))
+            chip.known = left or chip.known
+            chip.error = bool(left) or (chip.selected and page.entering.refused is not None)
 
     def _tap(self, key: str, *_: object) -> None:
         if self.page.entering.asks_for(key):

@@ -20,6 +20,7 @@ class Entering:
         self.page = page
         self.field: Field | None = None
         self.refused: InputError | None = None
+        self._before: Value | None = None
         self.entry: Entry | None = None
 
     @property
@@ -45,11 +46,16 @@ class Entering:
                 on_enter=lambda *_: page.done(),
                 on_next=self._on_next,
             )
-        self.entry.ask(self.field, page.inputs.value(key), page.style, page.state.typed.get(key, ""))
+        self._before = page.inputs.changed(key)
+        self.entry.ask(
+            self.field, page.inputs.value(key), page.style, page.state.typed.get(key, ""), page.board
+        )
 
     def leave(self) -> None:
-        """Ask for nothing."""
+        """Ask for nothing. What the text says of other fields is taken up now that it is whole."""
         if self.field is not None and self.refused is None:
+            for key, value in self.entry.others.items():
+                self.page.inputs.put(key, value)
             self.page.inputs.note(self.field.key, "")
         self.field, self.refused = None, None
 
@@ -62,7 +68,9 @@ class Entering:
         self.page.inputs.put(self.field.key, None)
 
     def _on_wrong(self, entry: Entry, problem: InputError) -> None:
+        """Put back what stood before typing began: the first digits of a refused number are no value of anybody's."""
         self.refused = problem
+        self.page.inputs.put_back(self.field.key, self._before)
         self.page.inputs.note(self.field.key, entry.text)
         self.page.soon()
 

@@ -5,15 +5,18 @@ from typing import Any
 from kivy.clock import Clock
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
-from logic.board import Field, Value
+from logic.board import Board, Field, Value
+from logic.entries import entered
 from logic.errors import InputError
-from logic.units import quantities, read
+from logic.units import quantities
+from screens.widgets.bar import Bar
 from screens.widgets.choice import Choice
 from screens.widgets.column import Column, Pair
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.widgets.text import width_of
 from screens.words import Style, refusal
+from screens.words.typed import offered, read_back
 
 PATIENCE = 0.8
 """Seconds without a key after which a refusal is told: not while the number is half typed."""
@@ -49,7 +52,8 @@ class Entry(Column):
     """Asks for the value of one field.
 
     Events: `on_value(Value)` at each key that makes a value, `on_empty()` when nothing is typed, `on_wrong(InputError)`
-    when what is typed cannot be used, `on_typed(text)` at each key. The text itself is never altered.
+    when what is typed cannot be used, `on_typed(text)` at each key. The text itself is never altered. `others` are the
+    values of other fields that the same text says, by key.
     """
 
     field = ObjectProperty(None, allownone=True)
@@ -70,6 +74,10 @@ class Entry(Column):
         self._tell = Clock.create_trigger(self._say, PATIENCE)
         self._keypad = Keypad()
         self._choice = Choice()
+        self._meant = Bar(kind="plain")
+        self._board: Board | None = None
+        self.others: dict[str, Value] = {}
+        self._offered: Value | None = None
         super().__init__(**kwargs)
         self._keypad.bind(
             text=self._read,
@@ -78,16 +86,27 @@ class Entry(Column):
             on_next=lambda _, step: self.dispatch("on_next", step),
         )
         self._choice.bind(on_choose=self._choose)
+        self._meant.bind(on_release=lambda *_: self._take_offer())
 
     @property
     def keypad(self) -> Keypad | None:
         """Return the keypad while a number is asked for."""
         return self._keypad if self._keypad.parent is not None else None
 
-    def ask(self, field: Field, value: Value | None, style: Style, typed: str = "") -> None:
-        """Ask for a field. `value` is the present one, `typed` what was typed before the page was left."""
-        self.field, self.style, self.label = None, style, field.label
-        for widget in (self._keypad, self._choice):
+    def ask(
+        self,
+        field: Field,
+        value: Value | None,
+        style: Style,
+        typed: str = "",
+        board: Board | None = None,
+    ) -> None:
+        """Ask for a field. `value` is the present one, `typed` what was typed before the page was left.
+
+        `board` says what a print or a length in mm is read with.
+        """
+        self.field, self.style, self.label, self._board, self.others = None, style, field.label, board, {}
+        for widget in (self._keypad, self._choice, self._meant):
             self.remove_widget(widget)
         self.refused, self.sentence, self.text = None, "", typed
         if field.kind == "choice":
@@ -105,7 +124,7 @@ class Entry(Column):
             self._keypad.signed = field.quantity == "temperature" or (field.low or 0.0) < 0.0
             self._keypad.unit = value.typed_unit if value is not None and value.typed_unit in units else home
             self.first_unit = self._keypad.unit
-            self._keypad.mark = style.mark
+            self._keypad.mark, self._keypad.signs = style.mark, field.signs
             unit = quantity.unit(self._keypad.unit)
             self._keypad.signed = field.low is not None and unit.of_si(field.low, quantity.si) < 0.0
             self._keypad.text = typed
@@ -129,25 +148,36 @@ class Entry(Column):
             return
         self.text, self.unit = self._keypad.text, self._keypad.unit
         self.dispatch("on_typed", self.text)
-        self.refused, self.sentence = None, ""
+        self.refused, self.sentence, self.others = None, "", {}
         self._tell.cancel()
+        self._offer("")
         if not self.text.strip():
             self.dispatch("on_empty")
             return
         try:
-            typed = read(self.text, self.field.quantity, self.unit)
-            self.field.check(typed.si)
+            found = entered(self.field, self.text, self.unit, self._board)
         except InputError as problem:
-            wrong = InputError(
-                self.field.key, self.text, problem.reason, problem.low, problem.high, problem.quantity
-            )
-            self.refused = wrong
+            self.refused = problem
             self._tell()
-            self.dispatch("on_wrong", wrong)
+            self.dispatch("on_wrong", problem)
             return
-        if typed.read_back:
-            self.sentence = f"Read as {self.style.typed(typed.si, self.field.quantity, typed.unit)}."
-        self.dispatch("on_value", Value(typed.si, typed_unit=typed.unit))
+        self.sentence, self.others = read_back(self.field, found, self.style), found.values
+        self._offered = found.offer
+        self._offer(offered(self.field, found, self.text, self.style))
+        self.dispatch("on_value", found.value)
+
+    def _offer(self, question: str) -> None:
+        """Ask over the keypad whether something else was meant."""
+        self._meant.text = question
+        if question and self._meant.parent is None:
+            self.add_widget(self._meant, index=1)
+        elif not question:
+            self.remove_widget(self._meant)
+
+    def _take_offer(self) -> None:
+        """Type what was meant instead; it stands in the unit of the keypad."""
+        if self._offered is not None:
+            self._keypad.text = f"{self._offered.si:g}"
 
     def _say(self, *_: object) -> None:
         if self.refused is not None:

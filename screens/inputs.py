@@ -6,6 +6,8 @@ from typing import TYPE_CHECKING
 from logic.answers.asked import questions
 from logic.answers.reading import RIDER, stand_in
 from logic.board import Field, Value, board_fields
+from logic.entries import entered
+from logic.errors import InputError
 from logic.units import quantities
 from screens.asked import answer
 
@@ -69,6 +71,29 @@ class Inputs:
         else:
             state.try_value(key, value, typed)
 
+    def changed(self, key: str) -> Value | None:
+        """Return what was put for a key: a trial's value, an answer; None where nothing was."""
+        if key in questions():
+            return self.page.asking.get(key)
+        return self.page.rider if key == RIDER.key else self.page.state.trial.get(key)
+
+    def put_back(self, key: str, value: Value | None) -> None:
+        """Put what `changed` returned, and nothing where it was nothing."""
+        if value != self.changed(key):
+            self.put(key, value)
+
+    def unused(self, key: str) -> str:
+        """Return the text that was typed for a value and cannot be used, nothing where there is none."""
+        typed, value, field = self.page.state.typed.get(key, ""), self.value(key), field_of(key)
+        if not typed or field.kind == "choice" or self.page.entering.asks_for(key):
+            return ""
+        unit = value.typed_unit if value is not None else ""
+        try:
+            entered(field, typed, unit or self.page.style.unit(field.quantity), self.page.board)
+        except InputError:
+            return typed
+        return ""
+
     def note(self, key: str, typed: str) -> None:
         """Remember text that is typed for a value."""
         state = self.page.state
@@ -97,13 +122,25 @@ class Inputs:
 class SavedInputs(Inputs):
     """The same where nothing is tried: a value of the board is written at once, with undo."""
 
+    def changed(self, key: str) -> Value | None:
+        """Return the saved value of a field of the board."""
+        return self.page.board.value(key) if key in board_fields() else super().changed(key)
+
+    def put_back(self, key: str, value: Value | None) -> None:
+        """Write the value that stood before, as it was known; there is nothing to undo then."""
+        if key not in board_fields():
+            super().put_back(key, value)
+        elif value != self.changed(key):
+            self.page.state.set_value(key, value)
+            self.page.state.undo = None
+
     def on_trial(self, key: str) -> bool:  # noqa: ARG002  (as Inputs)
         """Tell that nothing is on trial."""
         return False
 
     def put(self, key: str, value: Value | None, typed: str = "") -> None:
-        """Write a value of the board."""
+        """Write a value of the board, known as such a value usually is."""
         if key in board_fields():
-            self.page.state.set_value(key, value and replace(value, known="label"))
+            self.page.state.set_value(key, value and replace(value, known=field_of(key).known))
         else:
             super().put(key, value, typed)

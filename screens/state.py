@@ -10,7 +10,7 @@ from kivy.event import EventDispatcher
 from kivy.properties import NumericProperty, ObjectProperty
 
 from logic.answers.checks import for_board
-from logic.board import Board, Value, from_dict, to_dict, value_from
+from logic.board import Board, Value, field_of, from_dict, to_dict, value_from
 from logic.checks.lists import Checklist, checklist, checklists
 from logic.checks.own import copy_of, list_from_dict, list_to_dict
 from logic.errors import InputError
@@ -131,12 +131,19 @@ class State(EventDispatcher):
 
     def set_value(self, key: str, value: Value | None) -> None:
         """Write one value of the saved board, with undo. On the scratch board it joins the trial."""
-        value = self._dated(value)
+        self.set_values({key: value})
+
+    def set_values(self, values: dict[str, Value | None]) -> None:
+        """Write values of the saved board that belong together, with one undo. On the scratch board they join the trial."""
+        dated = {key: self._dated(value) for key, value in values.items()}
         if self.is_scratch:
-            self._overlay({**self.trial, key: value} if value else _without(self.trial, key))
+            kept = {key: value for key, value in self.trial.items() if key not in dated}
+            self._overlay(kept | {key: value for key, value in dated.items() if value})
             return
-        before = self.saved
-        self._save(before.with_value(key, value))
+        before = board = self.saved
+        for key, value in dated.items():
+            board = board.with_value(key, value)
+        self._save(board)
         self.undo = Undo("Saved", lambda: self._save(before))
 
     # The trial
@@ -149,7 +156,7 @@ class State(EventDispatcher):
         self.board.with_value(key, value)
         if typed:
             self.typed = {**self.typed, key: typed}
-        value = self._dated(value)
+        value = self._dated(_chosen(key, value))
         same = self.saved.value(key)
         if same is not None and same.si == value.si:
             self._overlay(_without(self.trial, key))
@@ -322,6 +329,12 @@ class State(EventDispatcher):
 
     def _changed(self) -> None:
         self.revision += 1
+
+
+def _chosen(key: str, value: Value) -> Value:
+    """Return a count or a choice as chosen: teeth that one tries are no guess at teeth."""
+    picked = value.known == "guess" and field_of(key).kind in ("count", "choice", "named")
+    return replace(value, known="chosen") if picked else value
 
 
 def _without(items: dict[str, Any], key: str) -> dict[str, Any]:

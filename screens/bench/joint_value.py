@@ -32,7 +32,7 @@ class JointValue(AppPage):
     help = StringProperty()
     now = StringProperty()
     ways = ListProperty(HOW_KNOWN)
-    known = StringProperty("measured")
+    known = StringProperty()
     can_save = BooleanProperty(defaultvalue=False)
     top = ObjectProperty()
     choices = ObjectProperty()
@@ -92,7 +92,7 @@ class JointValue(AppPage):
         self.field = ARM if key == ARM.key else field_of(key)
         value = self.present()
         self.title, self.help = self.field.label, self.field.help
-        self.known = value.known if value is not None and value.known in dict(HOW_KNOWN) else "measured"
+        self.known = value.known if value is not None and value.known in dict(HOW_KNOWN) else self.field.known
         self._hold(None)
         for slot in (self.top, self.choices, self.typing):
             slot.clear_widgets()

@@ -10,6 +10,7 @@ from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
 from screens.words import KNOWN
+from screens.words.typed import not_used
 
 
 class BoardHome(AppPage):
@@ -43,6 +44,7 @@ class BoardHome(AppPage):
         )
         for key, row in self._rows.items():
             row.value, row.detail = self._words(board_fields()[key])
+            row.detail = not_used(self.state.typed.get(f"board/{key}", "")) or row.detail
 
     def _build(self) -> None:
         for group, heading in groups().items():

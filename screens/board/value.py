@@ -7,7 +7,7 @@ from typing import Any
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
 from logic.answers.reading import RIDER
-from logic.board import Board, Field, Value, board_fields
+from logic.board import Board, Field, Value, board_fields, field_of
 from logic.errors import InputError
 from screens.entry import Entry
 from screens.page import AppPage
@@ -17,6 +17,8 @@ from screens.widgets.load import load_kv
 from screens.words import KNOWN, refusal
 
 HOW_KNOWN = (("measured", "Measured"), ("label", "On a label"), ("guess", "A guess"))
+CHOSEN = ("chosen", "Chosen")
+"""Offered where a value of a trial was kept: what one picks is no guess."""
 
 
 class ValuePage(AppPage):
@@ -25,7 +27,7 @@ class ValuePage(AppPage):
     ways = ListProperty(HOW_KNOWN)
     help = StringProperty()
     now = StringProperty()
-    known = StringProperty("measured")
+    known = StringProperty()
     guided = BooleanProperty(defaultvalue=False)
     can_save = BooleanProperty(defaultvalue=False)
     entry = ObjectProperty()
@@ -34,6 +36,7 @@ class ValuePage(AppPage):
         """Listen to the entry."""
         self.field: Field = RIDER
         self._value: Value | None = None
+        self._others: dict[str, Value] = {}
         self._skipped: set[str] = set()
         super().__init__(*args, nav=False, chip=False, **kwargs)
         self.entry.bind(
@@ -68,13 +71,14 @@ class ValuePage(AppPage):
         value = self.state.person.rider if key == RIDER.key else self.board.value(key)
         self.title = self.field.label
         self.help = self.field.help
-        self.known = value.known if value is not None and value.known in KNOWN else "measured"
+        self.known = value.known if value is not None and value.known in KNOWN else self.field.known
+        self.ways = (*HOW_KNOWN, CHOSEN) if self.known == CHOSEN[0] else HOW_KNOWN
         self.now = "Now: not set." if value is None else f"Now: {self._text(value)}, {KNOWN[value.known]}."
         self._offer("clear_slot", "Take this value out", self.clear, shown=value is not None)
         self._offer("skip_slot", "Skip, add it later", self.skip, shown=self.guided)
         self._hold(None)
         typed = self.state.typed.get(self._typed_key, "")
-        self.entry.ask(self.field, value, self.style, typed)
+        self.entry.ask(self.field, value, self.style, typed, self.board)
         if self.field.kind == "choice" and value is not None:
             self._hold(value)
 
@@ -97,11 +101,12 @@ class ValuePage(AppPage):
         return self.style.typed(float(value.si), self.field.quantity, value.typed_unit)
 
     def _hold(self, value: Value | None) -> None:
-        self._value = value
+        self._value, self._others = value, {}
         self.can_save = value is not None
 
-    def _on_value(self, _entry: Entry, value: Value) -> None:
+    def _on_value(self, entry: Entry, value: Value) -> None:
         self._hold(value)
+        self._others = entry.others
 
     def _on_typed(self, _entry: Entry, text: str) -> None:
         self.state.note_typed(self._typed_key, text)
@@ -136,7 +141,8 @@ class ValuePage(AppPage):
         if self.field is RIDER:
             self.state.set_person(rider=value)
         else:
-            self.state.set_value(self.field.key, value)
+            others = {key: replace(one, known=field_of(key).known) for key, one in self._others.items()}
+            self.state.set_values({self.field.key: value, **(others if value is not None else {})})
 
     def skip(self) -> None:
         """Leave this one for later."""

@@ -13,6 +13,7 @@ from screens.page import AppPage
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
+from screens.words.typed import not_used
 
 FIELDS = {
     "distance": Field("ride.distance", "Distance", "number", 1, "", quantity="distance", low=1.0, high=500e3),
@@ -49,7 +50,8 @@ class RideEntry(AppPage):
         """Build a row for each field."""
         self._field = "distance"
         self._values: dict[str, Value | None] = {}
-        self._wrong = False
+        self._before: Value | None = None
+        self._refused: set[str] = set()
         self._rows: dict[str, Row] = {}
         super().__init__(*args, nav=False, chip=False, **kwargs)
         for name, field in FIELDS.items():
@@ -60,7 +62,7 @@ class RideEntry(AppPage):
         self.entry.bind(
             on_value=lambda _, value: self._hold(value),
             on_empty=lambda *_: self._hold(None),
-            on_wrong=lambda *_: self._hold(None, wrong=True),
+            on_wrong=lambda *_: self._hold(self._before, wrong=True),
             on_typed=self._typed,
             on_enter=lambda *_: self._next(1),
             on_next=lambda _, step: self._next(step),
@@ -80,6 +82,7 @@ class RideEntry(AppPage):
         self.problem = ""
         body = self._record.body if self._record else {}
         self._values = {name: self._start_value(name, body) for name in FIELDS}
+        self._refused = set()
         self.crash = "yes" if body.get("crash") else "no"
         self.wet = "yes" if body.get("wet") else "no"
         self.writing.text = self.state.typed.get(self._key("note"), str(body.get("note", "")))
@@ -117,6 +120,7 @@ class RideEntry(AppPage):
     def _ask(self, name: str) -> None:
         self._field = name
         value, field = self._values[name], FIELDS[name]
+        self._before = value
         typed = self.state.typed.get(self._key(name), "")
         if not typed and value is not None:
             unit = self.style.shown(float(value.si), field.quantity)
@@ -138,7 +142,7 @@ class RideEntry(AppPage):
 
     def _hold(self, value: Value | None, *, wrong: bool = False) -> None:
         self._values[self._field] = value
-        self._wrong = wrong
+        self._refused = self._refused - {self._field} | ({self._field} if wrong else set())
         self.problem = ""
         self.refresh()
 
@@ -150,8 +154,11 @@ class RideEntry(AppPage):
             value = self._values[name]
             row.selected = name == self._field
             row.icon = "edit" if name == self._field else ""
-            row.detail = (value.note if value is not None else "") or (
-                "optional" if name != "distance" else ""
+            left = name in self._refused and name != self._field
+            row.detail = (
+                (not_used(self.state.typed.get(self._key(name), "")) if left else "")
+                or (value.note if value is not None else "")
+                or ("optional" if name != "distance" else "")
             )
             row.value = "not set"
             if value is not None:
@@ -164,7 +171,7 @@ class RideEntry(AppPage):
             self.problem = "The distance is wanted; an estimate is better than none."
             self._ask("distance")
             return
-        if self._wrong:
+        if self._field in self._refused:
             self.entry.leave()
             return
         before, after = self._values["volts_before"], self._values["volts_after"]

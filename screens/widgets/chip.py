@@ -51,7 +51,8 @@ class ValueChip(Tap, BoxLayout):
                 self.edge, self.edge_width, self.ink = theme.bad, 3.0 if self.selected else 2.0, "bad"
             elif self.trial:
                 self.edge, self.edge_width, self.ink = theme.trial, 3.0 if self.selected else 2.0, "trial"
-        self.letter = self.known[:1].upper()
+        # An error says in words what was not used; no letter stands for that.
+        self.letter = "" if self.error else self.known[:1].upper()
         words = max(
             longest_word(self.label, "small") + (theme.small + dp(4) if self.error else 0),
             width_of(self.value, "strong", bold=True),

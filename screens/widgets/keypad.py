@@ -15,6 +15,7 @@ from kivy.properties import (
 )
 from kivy.uix.floatlayout import FloatLayout
 
+from logic.entries import LONGEST, MINUS, key_refused
 from screens.theme import theme
 from screens.widgets.column import Column, Flow
 from screens.widgets.icon import POINTS
@@ -22,16 +23,23 @@ from screens.widgets.load import load_kv
 from screens.widgets.surface import Surface, Tap
 from screens.widgets.text import width_of
 
-LONGEST = 24
 BOUNCE = 0.08
 """The same key within so many seconds counts once: a gloved finger trembles."""
 SHOWN = 0.5
 """Seconds a refusal stays over the keys."""
-MARKS, MINUS = ".,", "\N{MINUS SIGN}-"
+MARKS = ".,"
+WHOLE = 2 * LONGEST
+"""Characters of a text that are taken from a keyboard: far more than any that is read, so none is cut to a right one."""
 SECOND_MARK = "There is already a decimal mark."
 TOO_LONG = f"At most {LONGEST} characters."
 MINUS_FIRST = "The minus comes first."
 NO_MINUS = "This value has no minus."
+REFUSED = {
+    "two marks": SECOND_MARK,
+    "too long": TOO_LONG,
+    "minus first": MINUS_FIRST,
+    "no minus": NO_MINUS,
+}
 
 
 class Key(Tap, FloatLayout):
@@ -80,6 +88,7 @@ class Keypad(FloatLayout):
     unit = StringProperty()
     units = ListProperty()
     signed = BooleanProperty(defaultvalue=False)
+    signs = StringProperty()
     glove = BooleanProperty(defaultvalue=False)
     squeezed = BooleanProperty(defaultvalue=False)
     choosing = BooleanProperty(defaultvalue=False)
@@ -107,7 +116,7 @@ class Keypad(FloatLayout):
         self._hide = Clock.create_trigger(self._hide_refusal, SHOWN)
         # A page sets several of these one after the other: the keys are laid out once for all of them.
         soon = Clock.create_trigger(self._build, -1)
-        for name in ("mark", "unit", "units", "signed", "choosing", "clear_word", "space_word"):
+        for name in ("mark", "unit", "units", "signed", "signs", "choosing", "clear_word", "space_word"):
             self.fbind(name, soon)
         for name in ("glove", "squeezed"):
             self.fbind(name, self._fit)
@@ -149,7 +158,7 @@ class Keypad(FloatLayout):
                 self._digits.add_widget(key)
         else:
             for character in (*"789456123", self.mark, "0"):
-                self._digits.add_widget(self._key(character, partial(self.feed, character)))
+                self._digits.add_widget(self._key(character, partial(self.tap, character)))
             self._digits.add_widget(
                 self._key("", lambda: self.press("backspace"), icon="delete", a11y_label="Delete")
             )
@@ -160,10 +169,12 @@ class Keypad(FloatLayout):
             look = {"role": "body", "icon": "open" if some else "", "disabled": not some}
             self._others.add_widget(self._key(self.unit, self._toggle, **look))
         if self.unit == "in" and not self.choosing:
-            self._others.add_widget(self._key("/", lambda: self.feed("/")))
-            self._others.add_widget(self._key(self.space_word, lambda: self.feed(" "), role="body"))
+            self._others.add_widget(self._key("/", lambda: self.tap("/")))
+            self._others.add_widget(self._key(self.space_word, lambda: self.tap(" "), role="body"))
         if self.signed and not self.choosing:
-            self._others.add_widget(self._key(MINUS[0], lambda: self.feed(MINUS[0])))
+            self._others.add_widget(self._key(MINUS, lambda: self.tap(MINUS)))
+        for sign in "" if self.choosing else self.signs:
+            self._others.add_widget(self._key(sign, partial(self.sign, sign)))
         if not self.choosing:
             self._clear.text = self.undo_word if self._cleared else self.clear_word
             self._others.add_widget(self._clear)
@@ -177,23 +188,34 @@ class Keypad(FloatLayout):
         self.unit = unit
 
     def feed(self, characters: str) -> bool:
-        """Type characters, from a key of ours or of a hardware keyboard. Returns whether all were taken."""
-        taken = [self._take(character) for character in characters]
-        return all(taken)
+        """Take what a hardware keyboard types or what is pasted, whole: reading it refuses what is wrong.
 
-    def _take(self, character: str) -> bool:
-        if not character.isprintable():
+        Returns whether all was taken; it is not where it is longer than anything that could be read.
+        """
+        if not characters.isprintable():
             return False
-        if character in MARKS and any(mark in self.text for mark in MARKS):
-            return self._refuse(SECOND_MARK)
-        if character in MINUS and (self.text or not self.signed):
-            return self._refuse(MINUS_FIRST if self.signed else NO_MINUS)
-        if len(self.text) >= LONGEST:
+        if len(self.text) + len(characters) > WHOLE:
             return self._refuse(TOO_LONG)
+        self._add(characters)
+        return True
+
+    def tap(self, character: str) -> None:
+        """Type a digit or a mark by a key of ours, unless no number could have it there."""
+        reason = key_refused(self.text, character, signed=self.signed)
+        if reason:
+            self._refuse(REFUSED[reason])
+        else:
+            self._add(character)
+
+    def sign(self, character: str) -> None:
+        """Type a character of a print."""
+        if len(self.text) < LONGEST:
+            self._add(character)
+
+    def _add(self, characters: str) -> None:
         self._cleared = ""
         self._clear.text = self.clear_word
-        self.text += character
-        return True
+        self.text += characters
 
     def press(self, name: str) -> bool:
         """Obey backspace, enter, next, previous or escape. Returns whether it meant anything here."""

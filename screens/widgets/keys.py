@@ -3,9 +3,13 @@
 from typing import Any, Protocol
 
 from kivy.clock import Clock
+from kivy.core.clipboard import Clipboard
+
+from logic.entries import pasted
 
 NAMED = {8: "backspace", 13: "enter", 271: "enter", 9: "next", 27: "escape"}
 """Kivy's key codes."""
+PASTE = ord("v")
 NUMBER_PAD = {**{256 + digit: str(digit) for digit in range(10)}, 266: ".", 267: "/", 269: "-"}
 
 
@@ -40,8 +44,11 @@ class Keys:
     def _down(
         self, _window: object, code: int, _scan: int, character: str | None, modifiers: list[str], *_: object
     ) -> bool:
-        if self.front is None or {"ctrl", "alt", "meta"} & set(modifiers):
+        if self.front is None:
             return False
+        if {"ctrl", "alt", "meta"} & set(modifiers):
+            wanted = code == PASTE and "alt" not in modifiers
+            return wanted and self.front.feed(pasted(Clipboard.paste() or ""))
         name = NAMED.get(code)
         if name == "next" and "shift" in modifiers:
             name = "previous"

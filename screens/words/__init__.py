@@ -10,7 +10,13 @@ from logic.errors import InputError
 from logic.fields import ARM, Field, joint_fields
 from logic.units import MINUS, Shown, number_text, places, quantities, show, show_in, significant
 
-KNOWN = {"measured": "measured", "label": "label", "guess": "guess", "assumed": "assumed"}
+KNOWN = {
+    "measured": "measured",
+    "label": "label",
+    "guess": "guess",
+    "assumed": "assumed",
+    "chosen": "chosen",
+}
 KNOWN_LETTER = {"measured": "M", "label": "L", "guess": "G", "assumed": "A"}
 STANDING = {
     "published": "published",
@@ -32,6 +38,10 @@ class Style:
         if unit:
             return show_in(si, quantity, unit, mark=self.mark, digits=digits)
         return show(si, quantity, self.system, mark=self.mark, digits=digits)
+
+    def unit(self, quantity: str) -> str:
+        """Return the unit of a quantity that this person reads first."""
+        return quantities()[quantity].home(self.system).shown
 
     def change(self, now: float, before: float, quantity: str, unit: str = "") -> str:
         """Return how far a value moved, with its sign: the difference of the two numbers as they are shown.
@@ -112,6 +122,11 @@ SENTENCES = {
     "fraction": "Fractions are for inches: add in.",
     "fraction of zero": "A fraction cannot end in zero.",
     "range": "{name}: {limits}.",
+    "unknown print": "This print names a belt profile that is not in the tables. Type teeth and width apart.",
+    "no whole teeth": "No belt of this pitch has that length: the nearest are {limits}.",
+    "profile first": "Choose the belt profile first: its pitch turns mm into teeth.",
+    "volts fit no cells": "These volts fit no whole number of cells. Type the S number of the pack.",
+    "volts fit two": "These volts fit {limits}: one full, one nominal. Type the S number of the pack.",
     "whole": "{name}: whole numbers only, {limits}.",
     "worn above new": "The worn wheel is entered larger than the new one ({limits}).",
     "motor above wheel": "The motor pulley has more teeth than the wheel pulley ({limits}).",

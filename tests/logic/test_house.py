@@ -33,6 +33,8 @@ ARROWS = {
     "fields": "errors",
     "board_joints": "errors fields",
     "board": "errors tables units fields board_joints",
+    "prints": "errors si tables",
+    "entries": "errors units fields board prints",
     "person": "errors board",
     "exchange": f"{GROUND} board person store",
     "store": "",
@@ -43,7 +45,7 @@ ARROWS = {
     "answers": f"{GROUND} {SUBJECTS} fields board_joints board person store checks upkeep ledger exchange",
     "screens": (
         "errors units workings tables fields board_joints board person exchange store ledger log_table"
-        " checks upkeep answers"
+        " checks upkeep answers entries"
     ),
     "main": "screens",
 }

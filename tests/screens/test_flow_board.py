@@ -59,8 +59,9 @@ def test_guided_entry_leads_from_nothing_to_a_speed(empty: Session) -> None:
     empty.tap("Back")
     empty.tap("Numbers")
     empty.tap("Gearing and speed")
-    # Ours: 170 rpm/V x 36 V x 0.95 / 2.5 turns of a 97.5 mm wheel: 2325.6 rpm, 42.7 km/h.
-    assert empty.row("Unloaded, nominal pack").value == "42.7"
+    # Ours: 170 rpm/V x 36 V x 0.95 / 2.5 turns of a 97.5 mm wheel: 2325.6 rpm, 42.7 km/h. The constant was read off the
+    # motor, and a printed one may be a tenth off: 38.5 to 47 km/h.
+    assert empty.row("Unloaded, nominal pack").value == "38.5 to 47"
     head = empty.row("Top speed, loaded")
     assert head.value == "–"
     assert "missing" in head.detail

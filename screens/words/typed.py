@@ -1,0 +1,38 @@
+"""What is said of typed text: how it was read, what else it could mean, and that it was not used."""
+
+from logic.entries import Entered
+from logic.fields import Field, Value, field_of
+from screens.words import Style
+
+
+def value_words(field: Field, value: Value, style: Style) -> str:
+    """Return a value as it is shown: a choice by its label, a number in the unit it was typed in."""
+    if field.kind == "choice":
+        return field.option(str(value.si)).label
+    return style.typed(float(value.si), field.quantity, value.typed_unit)
+
+
+def read_back(field: Field, found: Entered, style: Style) -> str:
+    """Return how a text was read, nothing where it stands as it was typed."""
+    if not found.told:
+        return ""
+    parts = [value_words(field, found.value, style)]
+    parts += [value_words(field_of(key), value, style) for key, value in found.others]
+    if found.told == "volts":
+        parts[0] += " cells in series"
+    return f"Read as {', '.join(parts)}."
+
+
+def offered(field: Field, found: Entered, text: str, style: Style) -> str:
+    """Return the question whether something else was meant, nothing where there is none.
+
+    "265 mm = 53 teeth?"
+    """
+    if found.offer is None:
+        return ""
+    return f"{text.strip()}\u00a0mm = {value_words(field, found.offer, style)}?"
+
+
+def not_used(text: str) -> str:
+    """Return that a text was typed and is not used."""
+    return f"{text.strip()} not used" if text.strip() else ""
