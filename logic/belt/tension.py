@@ -183,7 +183,11 @@ def held_by_bearing(*, tension: Newton, bearing: Newton, least: Newton) -> Newto
     return max(least, min(tension, bearing))
 
 
-@cited("max(least, 0.7 * target)", source="gates-17195 p. 181")
+@cited(
+    "max(least, 0.7 * target)",
+    source="practice the low end of the 0.7 to 0.8 that manuals print for a used belt",
+    standing="practice",
+)
 def window_floor(*, target: Newton, least: Newton) -> Newton:
     """Lowest tension that is still good: a used belt's 0.7, but not under the least for the width.
 

@@ -25,6 +25,9 @@ STANDING = {
     "estimate": "estimate",
 }
 
+ENTERED = {"measured": "As entered, measured", "label": "As entered, from a label"}
+"""What is said of a result that is no more than a value of the board."""
+
 
 @dataclass(frozen=True)
 class Style:
@@ -191,4 +194,8 @@ def sureness(result: Result) -> str:
             return f"Rough: {names[0]} and {len(names) - 1} more {more}"
     if result.standing == "estimate":
         return "Rough: an estimate is in it"
+    if result.calls:
+        return {"practice": "Worked out, common practice in it"}.get(result.standing, "Worked out")
+    if result.inputs and not result.inputs[0].source:
+        return ENTERED.get(result.inputs[0].known, "As entered")
     return {"published": "Published", "derived": "Worked out", "practice": "Common practice"}[result.standing]

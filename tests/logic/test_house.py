@@ -199,3 +199,24 @@ def test_every_board_field_has_words_a_known_quantity_and_limits() -> None:
 def test_the_words_of_sureness_are_in_order() -> None:
     assert STANDINGS == ("published", "derived", "practice", "estimate")
     assert KNOWN == ("measured", "label", "guess", "assumed")
+
+
+@pytest.mark.parametrize("table", WITH_ROWS)
+def test_a_row_from_memory_is_an_estimate(table: str) -> None:
+    """Unless it is a habit of the trade, which says so; and a habit is never called published."""
+    for row in rows(table):
+        if row.source == "memory" or "from memory" in row.where:
+            assert row.standing in ("estimate", "practice"), row
+            assert row.source != "memory" or row.standing == "estimate", row
+        if row.source == "practice":
+            assert row.standing == "practice", row
+
+
+def test_a_formula_that_a_manual_does_not_print_is_not_called_published() -> None:
+    """The floor of the tension window takes the low end of a printed range: practice."""
+    from logic.belt.tension import window_floor  # noqa: F401, PLC0415  (registers it)
+    from logic.workings import REGISTER  # noqa: PLC0415
+
+    assert REGISTER["logic.belt.tension.window_floor"].standing == "practice"
+    own = ("derived", "practice", "memory")
+    assert not [key for key, one in REGISTER.items() if one.source in own and one.standing == "published"]

@@ -2,7 +2,10 @@
 
 import pytest
 
-from screens.words import Style
+from logic.answers.reading import Result
+from logic.joints.torque import torque_short
+from logic.workings import Given, recording
+from screens.words import Style, sureness
 
 
 @pytest.mark.parametrize(
@@ -18,3 +21,27 @@ from screens.words import Style
 )
 def test_a_difference_is_that_of_the_numbers_as_shown(before: float, now: float, said: str) -> None:
     assert Style().change(now / 3.6, before / 3.6, "speed") == said
+
+
+@pytest.mark.parametrize(
+    ("known", "said"),
+    [
+        ("measured", "As entered, measured"),
+        ("label", "As entered, from a label"),
+        ("chosen", "As entered"),
+        ("guess", "Rough: kv is a guess"),
+    ],
+)
+def test_what_was_typed_is_never_said_to_be_worked_out(known: str, said: str) -> None:
+    entry = Given("Kv", 17.8, "rad/(s*V)", "motor_constant", known=known)
+    assert sureness(Result("kv", 17.8, "motor_constant", (entry,))) == said
+
+
+def test_what_is_worked_out_by_a_printed_formula_is_not_called_published() -> None:
+    with recording() as recorder:
+        torque = torque_short(nut_factor=0.2, nominal_diameter=0.004, preload=1000.0)
+        result = Result("wrench", torque, "torque", recorder.trace(torque))
+    assert result.standing == "published"
+    assert sureness(result) == "Worked out"
+    row = Given("torque", 2.2, "N*m", standing="published", source="collar-chart")
+    assert sureness(Result("ceiling", 2.2, "torque", (row,))) == "Published"
