@@ -13,7 +13,7 @@ from screens.state import Undo
 from screens.widgets.load import load_kv
 from screens.widgets.row import Section
 from screens.widgets.text import Text
-from screens.words.joints import again_text, answer_text, is_due, summary, tightened_text
+from screens.words.joints import TOOLS, again_text, answer_text, is_due, summary, tightened_text
 
 
 def board_of(page: Any) -> Board:  # noqa: ANN401  (any AppPage)
@@ -35,6 +35,7 @@ class JointPage(CardPage):
     """Shows the joint with the key `joint`."""
 
     done_text = StringProperty()
+    done_detail = StringProperty()
     can_record = BooleanProperty(defaultvalue=False)
 
     def refresh(self) -> None:
@@ -59,7 +60,12 @@ class JointPage(CardPage):
         self.add_alike()
         self.add_workings()
         self.can_record = bool(self.card.torque or self.card.feel)
-        self.done_text = f"Done: {answer_text(self.card, self.style)}" if self.can_record else "Not known yet"
+        self.done_text, self.done_detail = "Not known yet", ""
+        if self.can_record:
+            tool, grade = self._tool(), "none" if self.card.locker is None else self.card.locker.grade
+            by = f", {TOOLS[tool].lower()}" if self.card.torque else ""
+            self.done_text = f"Done: {answer_text(self.card, self.style)}{by}"
+            self.done_detail = f"Writes it into the log, {'no' if grade == 'none' else grade} locker"
 
     def _add_inputs(self) -> None:
         known = self.card.joint.known
@@ -87,16 +93,21 @@ class JointPage(CardPage):
             Text(text=again_text(self.card, record, now, rides), tone="trial" if due else "text", bold=due),
             self.row(
                 lambda: self.shell.go("bench.joint_done", joint=self.args["joint"]),
-                title="Record other figures, a look, who, a note",
+                title="Record other figures or tool, a look, who, a note",
                 icon="log",
             ),
         )
 
+    def _tool(self) -> str:
+        """Return the tool that the tap names: the one last used, by feel where there is no torque."""
+        tool: str = self.state.store.get("joint_tool", "torque wrench") if self.card.torque else "by feel"
+        return tool
+
     def done(self) -> None:
-        """Write into the log that the joint was set as shown: one tap, with undo."""
-        card, torque = self.card, self.card.torque
-        tool = self.state.store.get("joint_tool", "torque wrench") if torque else "by feel"
-        number = self.state.record("tightening", record_body(card, torque=torque, tool=tool))
+        """Write into the log what the bar says: one tap, with undo."""
+        number = self.state.record(
+            "tightening", record_body(self.card, torque=self.card.torque, tool=self._tool())
+        )
         self.state.undo = Undo("Recorded", lambda: self.state.take_back(number))
 
 
