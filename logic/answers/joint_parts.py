@@ -2,6 +2,7 @@
 
 from functools import cached_property
 
+from logic.answers.joint_options import usual
 from logic.answers.parts import chosen
 from logic.answers.reading import Reading
 from logic.answers.tension import BeltParts
@@ -12,11 +13,17 @@ from logic.joints.insert_nut import Reuse, reuse
 from logic.joints.limits import NUTS, Joint
 from logic.joints.lookup import Book, ProofTorques, book, locker_for, proof_torques
 from logic.joints.materials import family
-from logic.joints.set_screw import Holding, Seating, flat_holding, holding, key_holding, seating
+from logic.joints.set_screw import STEELS, Holding, Seating, flat_holding, holding, key_holding, seating
 from logic.joints.threadlocker import Cure, Locker, cure
 from logic.person import Person
 from logic.tables import Row, pick
 from logic.workings import Given, fresh, given
+
+DECIDING = ("into", "strength")
+"""Values that decide how strong a joint is: a guess at one of them counts as assumed."""
+
+WEAKEST = "aluminium unknown"
+"""Material that stands where a screw goes into aluminium and nobody has said which."""
 
 BOOK_FRICTION = 0.14
 """Friction of the printed tables that are usually quoted."""
@@ -52,15 +59,16 @@ class JointParts:
     def __init__(self, reading: Reading, key: str, kind: Row, person: Person) -> None:
         """Take the joint with this key from a reading."""
         self.read, self.key, self.kind, self.person = reading, key, kind, person
-        self.assumed: list[str] = []
+        self.assumed: dict[str, str] = {}
 
     def text(self, name: str, otherwise: str | None = None) -> str:
         """Return a named value. Without one, `otherwise` is assumed; Missing when there is nothing to assume."""
         full = f"joints.{self.key}.{name}"
-        unset = otherwise is not None and self.read.board.value(full) is None
-        if unset and name not in self.assumed and not (self.by_feel and name != "stack"):
-            self.assumed.append(name)
-        return self.read.choice(full, otherwise)
+        value, found = self.read.board.value(full), self.read.choice(full, otherwise)
+        unsure = value is None or (name in DECIDING and value.known == "guess")
+        if unsure and not (self.by_feel and name != "stack"):
+            self.assumed[name] = found
+        return found
 
     def peek(self, name: str, otherwise: str) -> str:
         """Return a named value for a remark beside the answer: nothing is assumed by it."""
@@ -88,10 +96,18 @@ class JointParts:
         return self.kind.text("way") == "feel"
 
     @cached_property
+    def into(self) -> str:
+        """What the screw goes into: the weakest metal that could be there until the person knows better."""
+        if self.by_feel:
+            return self.text("into", "insert nut")
+        preset = usual(self.kind.text("kind")).text("into")
+        return self.text("into", preset if preset == WEAKEST else None)
+
+    @cached_property
     def joint(self) -> Joint:
         """The joint as the engine takes it."""
         size = self.thread
-        into = self.text("into", "insert nut") if self.by_feel else self.text("into")
+        into = self.into
         tapped = into not in (*NUTS, "brass insert")
         member = self.read.board.value(f"joints.{self.key}.member")
         return Joint(
@@ -125,14 +141,14 @@ class JointParts:
 
     @cached_property
     def seating(self) -> Seating:
-        """How tight a set screw goes, by its own hex and by the thread it is in, where that is known."""
-        into = self.peek("into", "")
-        tapped = into not in (*NUTS, "brass insert", "")
-        return seating(
-            self.thread,
-            pulley=into if tapped else None,
-            engagement=self.optional("engagement") if tapped else None,
-        )
+        """How tight a set screw goes, by its own hex and by the thread it is in where that is the weaker.
+
+        Missing without the length of thread in a soft pulley.
+        """
+        size, into = self.thread, self.into
+        if into in (*NUTS, "brass insert") or family_of(into) in STEELS:
+            return seating(size)
+        return seating(size, pulley=into, engagement=self.read(f"joints.{self.key}.engagement"))
 
     @cached_property
     def arm(self) -> float:
@@ -192,16 +208,14 @@ class JointParts:
             return None
         at = f"joints.{self.key}"
         if way == "flat":
-            return flat_holding(
-                self.thread, engagement=self.read(f"{at}.engagement"), pulley=self.text("into")
-            )
+            return flat_holding(self.thread, engagement=self.read(f"{at}.engagement"), pulley=self.into)
         if way == "key":
             return key_holding(
                 key_width=self.read(f"{at}.key_width"),
                 key_height=self.read(f"{at}.key_height"),
                 key_length=self.read(f"{at}.key_length"),
                 shaft_diameter=self.read(f"{at}.shaft"),
-                pulley=self.text("into"),
+                pulley=self.into,
             )
         return self.holding.least
 

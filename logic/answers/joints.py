@@ -1,7 +1,7 @@
 """The card of one joint: how tight, what gives way, the pull that makes it, the locker, and what can go wrong."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import timedelta
 from typing import TypeVar
 
@@ -38,8 +38,9 @@ class JointCard:
 
     `limit` governs the ceiling, `feel` says why there is no torque. `drag_missing` tells that the drag of an
     insert nut, which is not measured, comes on top of it. `notice` is a signal word and the key of
-    its sentence, two empty texts for none. `assumed` names values that were not set, `notes` are keys of
-    sentences. `holds` tells whether what carries the torque of a motor pulley carries this motor.
+    its sentence, two empty texts for none. `assumed` has, by name, what stands for values that were not set and
+    for a guess at metal or class, nothing for a joint set by feel; `notes` are keys of sentences. `holds` tells
+    whether what carries the torque of a motor pulley carries this motor.
     """
 
     key: str
@@ -52,7 +53,7 @@ class JointCard:
     surfaces: tuple[str, ...] = ()
     tools: Row | None = None
     alike: tuple[tuple[str, str], ...] = ()
-    assumed: tuple[str, ...] = ()
+    assumed: dict[str, str] = field(default_factory=dict)
     notes: tuple[str, ...] = ()
     notice: tuple[str, str] = ("", "")
     reused: Reuse | None = None
@@ -85,18 +86,19 @@ def joint_card(
     with recording() as recorder:
         parts = JointParts(Reading(board), key, row, person)
         items = _items(recorder, parts, in_full=in_full)
+        feel = _feel(parts, items)
         return JointCard(
             key,
             row,
             board.joint(key),
             items,
             limit=_limit(parts),
-            feel=_feel(parts, items),
+            feel=feel,
             locker=_or_none(lambda: parts.locker),
             surfaces=_or_none(lambda: parts.surfaces) or (),
             tools=_or_none(lambda: tools(parts.thread)),
             alike=_or_none(lambda: lookalikes(thread(parts.thread).designation)) or (),
-            assumed=tuple(parts.assumed),
+            assumed={} if feel else parts.assumed,
             notes=tuple(_notes(parts)),
             notice=_notice(parts, items),
             reused=_or_none(lambda: parts.reused),

@@ -158,7 +158,7 @@ def _of_hole(joint: Joint, screw: Thread, low: One) -> tuple[Limit, ...]:
     safety = rule("plastic safety") if plastic else rule("strip safety")
     scatter = rule("plastic scatter") if plastic else rule("strip scatter")
     own = shear_from_tensile(
-        share=rule("screw shear share"), tensile_stress=strength(joint.strength).number("tensile")
+        share=rule("shear share"), tensile_stress=strength(joint.strength).number("tensile")
     )
     return tuple(
         _limit(

@@ -193,7 +193,7 @@ def engagement_needed(designation: str, *, strength_name: str, material: str) ->
     """Return the engagement, lead-in included, at which the screw breaks before hole or screw thread strips.
 
     >>> round(engagement_needed("M4", strength_name="8.8", material="6061-T6") * 1000, 1)
-    5.1
+    5.6
     """
     screw, pitch = thread(designation), thread(designation).pitch
     per_length = hole_shear_area(

@@ -111,7 +111,7 @@ def rule_for(material: str) -> One:
     Raises InputError for a soft member, which holds no thread.
     """
     line = pick("materials", material=material)
-    if "shear" not in line:
+    if "feel" in line:
         raise InputError("material", material, "soft")
     kind = line.text("family")
     if kind in ("steel", "stainless"):

@@ -1,13 +1,14 @@
 """Set screws in a pulley: how tight, what they hold on a bare shaft, and the key or flat that helps."""
 
 from dataclasses import dataclass
+from math import pi
 
 from logic.errors import InputError, positive
 from logic.joints.limits import WET
 from logic.joints.materials import family, hole_strips_at, shear_of
 from logic.joints.rules import rule, setting_for, shown_ceiling
-from logic.joints.threads import Thread, thread
-from logic.joints.torque import torque_short
+from logic.joints.threads import Thread, pitch_diameter, thread
+from logic.joints.torque import friction_from_nut_factor
 from logic.si import Metre, Newton, NewtonMetre, One, Pascal
 from logic.tables import matching, pick, rows
 from logic.workings import cited
@@ -142,21 +143,53 @@ def kept_force(*, strip_force: Newton, safety: One) -> Newton:
     return strip_force / safety
 
 
+@cited(
+    "preload * (pitch / (2 * pi) + 0.577 * pitch_diameter * friction + cup_diameter / 2 * friction)",
+    source="iso-16047 torque and preload, the edge of the cup in place of a head",
+    standing="derived",
+)
+def headless_torque(
+    *, preload: Newton, pitch: Metre, pitch_diameter: Metre, cup_diameter: Metre, friction: One
+) -> NewtonMetre:
+    """Torque that presses a set screw on its shaft: stretch, thread and cup rub, there is no head that does.
+
+    >>> screw = {"pitch": 0.0007, "pitch_diameter": 0.003545, "cup_diameter": 0.002}
+    >>> round(headless_torque(preload=4146.0, friction=0.0807, **screw), 2)
+    1.48
+    """
+    positive(preload=preload, pitch=pitch, pitch_diameter=pitch_diameter, cup_diameter=cup_diameter)
+    if friction < 0.0:
+        raise InputError("friction", friction, "negative", low=0.0)
+    thread_part = pitch / (2.0 * pi) + 0.577 * pitch_diameter * friction
+    return preload * (thread_part + cup_diameter / 2.0 * friction)
+
+
 def strip_torque(screw: Thread, *, engagement: Metre, pulley: str) -> NewtonMetre:
     """Return the torque at which the pulley's thread has had enough, with the locker wet.
 
-    The lowest friction stands for the scatter of the torque, so that the safety alone is taken off: the point
-    that turns on the shaft takes its share of the torque, as a head does.
+    The friction is the lowest that could be there and stands for the scatter of the torque, so that the
+    safety alone is taken off: at this torque it is held in full.
 
-    >>> round(strip_torque(thread("M4"), engagement=0.004, pulley="6061-T6"), 2)
-    1.7
+    >>> round(strip_torque(thread("M4"), engagement=0.005, pulley="6061-T6"), 2)
+    1.48
     """
     safety = rule("plastic safety" if "plastic" in family(pulley) else "strip safety")
     force = kept_force(
         strip_force=hole_strips_at(screw, engagement=engagement, material=pulley), safety=safety
     )
     low = pick("friction", condition=WET).number("nut_factor_low")
-    return torque_short(nut_factor=low, nominal_diameter=screw.nominal_diameter, preload=force)
+    return headless_torque(
+        preload=force,
+        pitch=screw.pitch,
+        pitch_diameter=pitch_diameter(nominal_diameter=screw.nominal_diameter, pitch=screw.pitch),
+        cup_diameter=cup_diameter(screw),
+        friction=friction_from_nut_factor(nut_factor=low),
+    )
+
+
+def cup_diameter(screw: Thread) -> Metre:
+    """Return the diameter of a set screw's cup. Raises InputError for a size that is not in the table."""
+    return pick("set_screw_cups", size=screw.size).number("cup_diameter")
 
 
 def seating(
@@ -247,13 +280,12 @@ def flat_holding(designation: str, *, engagement: Metre, pulley: str) -> NewtonM
     sizes.
 
     >>> round(flat_holding("M4", engagement=0.005, pulley="6061-T6"), 1)
-    3.5
+    3.1
     """
     screw = thread(designation)
     force = hole_strips_at(screw, engagement=engagement, material=pulley)
-    cup = pick("set_screw_sizes", thread=screw.designation).number("cup_diameter")
     return safe_torque(
-        holding_torque=flat_torque(strip_force=force, cup_diameter=cup),
+        holding_torque=flat_torque(strip_force=force, cup_diameter=cup_diameter(screw)),
         safety=factor("safety", "static high"),
     )
 

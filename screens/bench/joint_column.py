@@ -8,7 +8,7 @@ from kivy.properties import ObjectProperty
 
 from logic.answers.joint_guide import locker_steps
 from logic.answers.reading import Item, Open, Result
-from logic.fields import ARM, joint_fields
+from logic.fields import ARM
 from logic.units import show_in
 from screens.page import AppPage
 from screens.widgets.notice import Notice
@@ -27,6 +27,7 @@ from screens.words.joints import (
     LIMITS,
     NOTES,
     NOTICES,
+    assumed_text,
     drag_text,
     locker_text,
     reuse_text,
@@ -165,8 +166,7 @@ class CardPage(AppPage):
         for note in card.notes:
             self.add(Text(text=NOTES[note]))
         if card.assumed:
-            names = ", ".join(joint_fields()[name].label.lower() for name in card.assumed)
-            self.add(Text(text=f"Assumed: {names}.", tone="second"))
+            self.add(Text(text=assumed_text(card), tone="second"))
 
     def add_locker(self) -> None:
         """Add grade, preparation and cure; or none and why."""

@@ -18,8 +18,13 @@ from screens.widgets.row import Row
 from screens.words.joints import summary, value_text
 
 OTHER = "other"
-INTO = ("6061-T6", "6082-T6", "aluminium unknown", "steel", "insert nut")
-SHORT = {"aluminium unknown": "alloy not known", "insert nut": "insert nut"}
+INTO = ("aluminium unknown", "6061-T6", "6082-T6", "steel", "insert nut")
+SHORT = {
+    "aluminium unknown": "alloy not known",
+    "6061-T6": "I know it is 6061",
+    "6082-T6": "I know it is 6082",
+    "insert nut": "insert nut",
+}
 """What stands on a button, where the full name is too long for one."""
 MORE = {
     "set screw": ("carries", "shaft", "screws", "key_width", "key_height", "key_length"),

@@ -34,7 +34,7 @@ def card_recorded(driver: Driver) -> None:
     card("motor_face")(driver)
     driver.app.state.record(
         "tightening",
-        {"joint": "motor_face", "torque": 1.9, "tool": "torque wrench", "locker": "medium", "by": "Wren"},
+        {"joint": "motor_face", "torque": 1.7, "tool": "torque wrench", "locker": "medium", "by": "Wren"},
     )
     driver.app.shell.page.scroll.scroll_y = 0.45
     driver.settle()
@@ -104,7 +104,7 @@ def lookup_found(driver: Driver) -> None:
 
 
 def lookup_card(driver: Driver) -> None:
-    """Look up a motor face screw: M4, 5 mm in 6061."""
+    """Look up a motor face screw: M4, 5 mm in aluminium."""
     lookup(driver)
     driver.tap("Motor face screws")
     driver.tap("5 mm")

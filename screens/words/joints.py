@@ -187,6 +187,17 @@ def value_text(name: str, value: Value | None, style: Style) -> str:
     return style.typed(float(value.si), field.quantity, value.typed_unit)
 
 
+def assumed_text(card: JointCard) -> str:
+    """Return what was assumed: "Assumed: aluminium, alloy not known; class 8.8; head: socket cap."."""
+    fields = joint_fields()
+    said = []
+    for name, key in card.assumed.items():
+        label = option_label(fields[name], key)
+        plain = name in ("into", "strength", "condition")
+        said.append(label if plain else f"{fields[name].label.lower()}: {label.lower()}")
+    return f"Assumed: {'; '.join(said)}."
+
+
 def summary(joint: BoardJoint, style: Style) -> str:
     """Return a joint in one line: "8 × M4, class 8.8, 6 mm in aluminium 6061-T6"."""
     if joint.thread is None:

@@ -39,16 +39,16 @@ def test_nut_factors(condition: str, low: float, usual: float, high: float) -> N
 @pytest.mark.parametrize(
     ("table", "key", "column", "printed", "unit"),
     [
-        pytest.param("materials", "7075-T6", "shear", "330", 1e6, id="property site: 7075-T6 shear"),
+        pytest.param("materials", "6061-T6", "shear", "186.2", 1e6, id="NASA TM-106943 tables IV, V: 27 ksi"),
         pytest.param(
-            "materials", "356-T6 sand", "shear", "179", 1e6, id="civil materials table 4.6: 356 sand"
+            "materials", "6061-T6 extruded", "tensile", "260", 1e6, id="EN 1999-1-1 table 3.2b: 6061"
         ),
-        pytest.param(
-            "materials", "356-T6 mould", "shear", "221", 1e6, id="civil materials table 4.6: 356 mould"
-        ),
-        pytest.param("materials", "380", "shear", "190", 1e6, id="NADCA A-3-2: 380"),
-        # 228 MPa is the least tensile strength of a JIS casting; half of it shears.
-        pytest.param("materials", "ADC12", "shear", "114", 1e6, id="half of JIS minimum: ADC12"),
+        pytest.param("materials", "6063-T6", "tensile", "195", 1e6, id="EN 1999-1-1 table 3.2b: 6063-T6"),
+        pytest.param("materials", "6060-T6", "tensile", "170", 1e6, id="EN 1999-1-1 table 3.2b: 6060-T6"),
+        pytest.param("materials", "6082-T6", "tensile", "290", 1e6, id="from memory: EN 1999-1-1, 6082-T6"),
+        pytest.param("materials", "steel", "tensile", "340", 1e6, id="VDI 2230:2003, material table: S235"),
+        pytest.param("materials", "stainless", "tensile", "500", 1e6, id="ISO 3506-1: A2-50"),
+        pytest.param("materials", "ADC12", "tensile", "228", 1e6, id="JIS least of a casting: ADC12"),
         pytest.param("bearing_pressures", "6082-T6", "pressure", "260", 1e6, id="VDI 2230:2003: AlMgSi1 F31"),
         pytest.param("bearing_pressures", "7075-T6", "pressure", "410", 1e6, id="VDI 2230:2003: 7075"),
         pytest.param("bearing_pressures", "380", "pressure", "290", 1e6, id="VDI 2230:2003: GD-AlSi9Cu3"),
