@@ -4,7 +4,7 @@ import pytest
 
 from logic.answers.reading import Result
 from logic.joints.torque import torque_short
-from logic.workings import Given, recording
+from logic.workings import Given, given, recording
 from screens.words import Style, sureness
 
 
@@ -33,15 +33,20 @@ def test_a_difference_is_that_of_the_numbers_as_shown(before: float, now: float,
     ],
 )
 def test_what_was_typed_is_never_said_to_be_worked_out(known: str, said: str) -> None:
-    entry = Given("Kv", 17.8, "rad/(s*V)", "motor_constant", known=known)
-    assert sureness(Result("kv", 17.8, "motor_constant", (entry,))) == said
+    with recording():
+        kv = given(Given("Kv", 17.8, "rad/(s*V)", "motor_constant", known=known))
+    assert sureness(Result("kv", kv, "motor_constant")) == said
 
 
 def test_what_is_worked_out_by_a_printed_formula_is_not_called_published() -> None:
-    with recording() as recorder:
-        torque = torque_short(nut_factor=0.2, nominal_diameter=0.004, preload=1000.0)
-        result = Result("wrench", torque, "torque", recorder.trace(torque))
+    with recording():
+        row = given(Given("torque", 2.2, "N*m", standing="published", source="collar-chart"))
+        printed = {
+            name: given(Given(name, value, "1", standing="published", source="shigley-8"))
+            for name, value in (("nut_factor", 0.2), ("nominal_diameter", 0.004), ("preload", 1000.0))
+        }
+        torque = torque_short(**printed)
+    result = Result("wrench", torque, "torque")
     assert result.standing == "published"
     assert sureness(result) == "Worked out"
-    row = Given("torque", 2.2, "N*m", standing="published", source="collar-chart")
-    assert sureness(Result("ceiling", 2.2, "torque", (row,))) == "Published"
+    assert sureness(Result("ceiling", row, "torque")) == "Published"
