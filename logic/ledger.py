@@ -6,12 +6,14 @@ from datetime import datetime, timedelta
 from itertools import takewhile
 from typing import Any
 
+from logic.checks.open_faults import Finding, OpenFault, finding, still_open
+from logic.checks.verdict import ALL_RIGHT, WITH_NOTES
 from logic.store import Record, Store
 
 KINDS = ("ride", "check", "tension", "tightening", "belt_fitted", "snooze")
 """Kinds of entries that decide what is due."""
 
-RIDDEN = ("all right", "with notes")
+RIDDEN = (ALL_RIGHT, WITH_NOTES)
 """Verdicts of a check before a ride after which one rides."""
 
 SAME_RIDE = timedelta(hours=24)
@@ -19,6 +21,8 @@ SAME_RIDE = timedelta(hours=24)
 
 CLOCK_SLACK = timedelta(days=1)
 """A date further ahead of now than this was written while the clock was wrong."""
+
+NOTHING_FOUND = Finding()
 
 
 @dataclass(frozen=True)
@@ -37,6 +41,7 @@ class Event:
     crash: bool = False
     wet: bool = False
     finished: bool = True
+    found: Finding = NOTHING_FOUND
 
 
 class History:
@@ -45,6 +50,7 @@ class History:
     def __init__(self, events: Iterable[Event] = ()) -> None:
         """Take events in their order."""
         self.events: list[Event] = []
+        self.faults: tuple[OpenFault, ...] = ()
         self._rides: list[int] = [0]
         self._way: list[float] = [0.0]
         self._places: dict[tuple[str, str], list[int]] = {}
@@ -63,6 +69,8 @@ class History:
             other = self._open
             pair = other is not None and other[0] != event.kind and abs(event.at - other[1]) <= SAME_RIDE
             rides, self._open = (0, None) if pair else (1, (event.kind, event.at))
+        if event.kind == "check":
+            self.faults = still_open(self.faults, event.about, event.found)
         for name in _names(event):
             self._places.setdefault(name, []).append(len(self.events))
         self.events.append(event)
@@ -167,6 +175,7 @@ def _event(record: Record) -> Event:
         crash=riding and bool(body.get("crash")),
         wet=riding and bool(body.get("wet")),
         finished=record.kind != "check" or _counts(body),
+        found=finding(body, record.at) if record.kind == "check" else NOTHING_FOUND,
     )
 
 

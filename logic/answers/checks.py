@@ -5,12 +5,13 @@ from functools import partial
 
 from logic.answers.parts import CHARGES, Parts, chosen
 from logic.answers.reading import Item as Answer
-from logic.answers.reading import Reading, attempt
+from logic.answers.reading import Reading, Result, attempt
 from logic.answers.run import answer
 from logic.answers.tension import PLAN, belt_plan
 from logic.board import Board, board_fields
 from logic.checks.lists import Checklist, Item, Lookup, fitted
-from logic.pack.cells import pack_energy
+from logic.pack.cells import pack_energy, pack_voltage
+from logic.pack.limits import low_voltage
 from logic.workings import recording
 
 
@@ -45,9 +46,14 @@ def _energy(parts: Parts) -> float:
     )
 
 
+def _low_start(parts: Parts) -> float:
+    return pack_voltage(cell_voltage=low_voltage(parts.chemistry.name)[0], series=parts.series)
+
+
 FIGURES: dict[str, tuple[str, Callable[[Parts], float]]] = {
     **{f"{charge}_voltage": ("voltage", partial(Parts.voltage, charge=charge)) for charge in CHARGES},
     "pack_energy": ("energy", _energy),
+    "low_start": ("voltage", _low_start),
 }
 """Quantity and computation of the figures that are not the belt's."""
 
@@ -81,6 +87,12 @@ def volts_fault(item: Item, volts: float, board: Board) -> str:
     if full is not None and volts > full * ROUNDING_UP:
         return "above full"
     return "below empty" if empty is not None and volts < empty else ""
+
+
+def nearly_empty(item: Item, volts: float, board: Board) -> bool:
+    """Tell whether a pack is so low that the controller already holds back, on an item that shows where."""
+    found = figures(("low_start",), board)["low_start"] if "low_start" in item.figures else None
+    return isinstance(found, Result) and volts < found.value
 
 
 ROUNDING_UP = 1.01

@@ -16,6 +16,8 @@ NOT_LISTS = ("form", "faults")
 """Files of the folder that hold something else."""
 
 BUILD = "build"
+SHORT_NAME = 3
+"""Words of the name of an item."""
 
 UNITS = ("mm", "km/h", "km", "kg", "N·m", "N", "Wh", "V", "A", "%", "°C", "s", "min")
 """Units in the texts of the lists."""
@@ -62,6 +64,16 @@ class Item:
     where: str = ""
     standing: str = ""
 
+    @property
+    def name(self) -> str:
+        """Return what the item is about in a word or two, its action where nothing shorter is known.
+
+        >>> Item("a", "Grip each wheel", "Tight", spoken="Wheels. Tight.").name
+        'Wheels'
+        """
+        first, dot, _ = self.spoken.partition(".")
+        return first if dot and len(first.split()) <= SHORT_NAME else self.action
+
     def stops(self, sign: str = "") -> bool:
         """Tell whether an item that is not right ends the list: a stop item, or one with a stop sign."""
         return self.stop or sign in self.stop_signs
@@ -69,7 +81,10 @@ class Item:
 
 @dataclass(frozen=True)
 class Checklist:
-    """A list between two pauses. `base` is the list of ours that an own list began as, else its own key."""
+    """A list between two pauses. `base` is the list of ours that an own list began as, else its own key.
+
+    What is found wrong on a list that `keeps_faults` stays open on Ride until it is found right.
+    """
 
     key: str
     title: str
@@ -83,6 +98,7 @@ class Checklist:
     halted: str
     items: tuple[Item, ...]
     lapses: bool = False
+    keeps_faults: bool = False
     next: str = ""
     base: str = ""
     source: str = ""

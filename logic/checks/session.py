@@ -1,6 +1,6 @@
 """A checklist under way on a board: every step is on the disk before the next item is shown."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from datetime import datetime
 from typing import Any
 
@@ -19,7 +19,7 @@ from logic.checks.run import (
     run_from_dict,
     run_to_dict,
 )
-from logic.checks.verdict import UNFINISHED, PutOff, Verdict, check_body, verdict
+from logic.checks.verdict import UNFINISHED, Fitness, PutOff, Verdict, check_body, fitness, verdict
 from logic.store import Clock, Store
 
 
@@ -62,7 +62,9 @@ class Session:
     def noted_before(self, item: Item) -> str:
         """Return what was noted of an item at the last run in the log, "" for nothing."""
         last = self.store.latest(self.board, "check", list=self.of.key)
-        return "" if last is None else str(dict(last.body.get("notes", ())).get(item.action, ""))
+        if last is None or item.key not in last.body.get("noted", ()):
+            return ""
+        return str(dict(last.body.get("notes", ())).get(item.action, ""))
 
     def resume(self) -> None:
         """Go on where the run was left, the gap noted."""
@@ -83,15 +85,20 @@ class Session:
         """Put a chosen item in front, its answer taken back."""
         self._save(go_to(self.under_way, item, self._clock()))
 
-    def finish(self, board: Mapping[str, Any], held: str = "", put_off: PutOff = ()) -> int:
+    def fitness(self, held: str = "", put_off: PutOff = (), elsewhere: Iterable[str] = ()) -> Fitness | None:
+        """Return what a check before a ride ends in, None for other lists."""
+        return fitness(self.under_way, self.of, held, put_off, elsewhere)
+
+    def finish(
+        self, board: Mapping[str, Any], held: str = "", put_off: PutOff = (), elsewhere: Iterable[str] = ()
+    ) -> int:
         """Log what came of the run with the board's values and forget the run. Return the row.
 
         `held` is what forbids riding whatever the list found, `put_off` what else was due and the reason why
-        it waits.
+        it waits, `elsewhere` what other lists noted and is still open.
         """
-        (row,) = self.store.finish_run(
-            self.board, self.of.key, ("check", check_body(self.under_way, self.of, board, held, put_off))
-        )
+        body = check_body(self.under_way, self.of, board, held, put_off, elsewhere)
+        (row,) = self.store.finish_run(self.board, self.of.key, ("check", body))
         self.run = None
         return row
 

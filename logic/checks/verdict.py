@@ -5,10 +5,16 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, TypeAlias
 
-from logic.checks.lists import Checklist
+from logic.checks.lists import Checklist, Item
 from logic.checks.run import ASIDE, FAILED, NOTED, RIGHT, Run
 
 ALL_RIGHT, WITH_NOTES, STOPPED, UNFINISHED = "all right", "with notes", "stopped", "not finished"
+
+FIT, CARE, NOT = "fit to ride", "with care", "do not ride"
+"""What a check before a ride ends in."""
+
+BEFORE_RIDE = "before_ride"
+"""The list after which one rides."""
 
 PutOff: TypeAlias = Iterable[tuple[str, str]]
 """Names of checks that are put off, each with the reason."""
@@ -42,7 +48,7 @@ def verdict(run: Run, of: Checklist) -> Verdict:
     aside = sum(answer is not None and answer.state == ASIDE for _, answer in states)
     noted = any(answer is not None and answer.state in (NOTED, ASIDE) for _, answer in states)
     seconds = _seconds(run)
-    word = STOPPED if failed else UNFINISHED if gaps else WITH_NOTES if noted else ALL_RIGHT
+    word = STOPPED if failed else UNFINISHED if gaps else WITH_NOTES if noted or notes else ALL_RIGHT
     return Verdict(
         word,
         right,
@@ -56,20 +62,73 @@ def verdict(run: Run, of: Checklist) -> Verdict:
     )
 
 
+@dataclass(frozen=True)
+class Fitness:
+    """Whether one may ride: `word` is one of the three above, `why` are the reasons against it."""
+
+    word: str
+    why: tuple[str, ...] = ()
+
+
+def fitness(
+    run: Run, of: Checklist, held: str = "", put_off: PutOff = (), elsewhere: Iterable[str] = ()
+) -> Fitness | None:
+    """Return what a check before a ride ends in, None for other lists and while items are open.
+
+    `held` forbids riding whatever the list found. `elsewhere` are things noted on other lists and still open.
+    """
+    found = verdict(run, of)
+    if of.base != BEFORE_RIDE or found.word == UNFINISHED:
+        return None
+    if held:
+        return Fitness(NOT, (held,))
+    if found.stopped_by:
+        return Fitness(NOT, (_said(of.item(found.stopped_by), run),))
+    answers = [(of.item(key), run.answers[key]) for key in run.order]
+    why = [_said(item, run) for item, answer in answers if answer.note.strip() or answer.state == ASIDE]
+    why += [*elsewhere, *(f"{name} is put off" for name, _ in put_off)]
+    return Fitness(CARE, tuple(why)) if why else Fitness(FIT)
+
+
+def _said(item: Item, run: Run) -> str:
+    answer = run.answers[item.key]
+    if answer.state == RIGHT:
+        return answer.note
+    return f"{item.name}: {answer.note if answer.state != ASIDE else 'not looked at'}"
+
+
+def _faults(run: Run, of: Checklist) -> list[list[Any]]:
+    """Return what was found wrong: the item's key and name, the note, and whether it ended the run."""
+    wrong = [(of.item(key), run.answers[key]) for key in run.order if key in run.answers]
+    return [
+        [item.key, item.name, answer.note, answer.state == FAILED]
+        for item, answer in wrong
+        if answer.state in (NOTED, FAILED)
+    ]
+
+
 def _seconds(run: Run) -> float:
     whole = datetime.fromisoformat(run.touched) - datetime.fromisoformat(run.began)
     return max(0.0, whole.total_seconds() - sum(run.breaks))
 
 
-def check_body(
-    run: Run, of: Checklist, board: Mapping[str, Any], held: str = "", put_off: PutOff = ()
+def check_body(  # noqa: PLR0913  (what a check found, and what else stood in the way)
+    run: Run,
+    of: Checklist,
+    board: Mapping[str, Any],
+    held: str = "",
+    put_off: PutOff = (),
+    elsewhere: Iterable[str] = (),
 ) -> dict[str, Any]:
     """Return the body of the log entry: list, version, answers, verdict, and the board's values then.
 
     `held` is what forbids riding whatever the list found, "" for nothing: a pack that is out of use.
-    `put_off` are the checks that stop a ride and were put off all the same, each with its reason.
+    `put_off` are the checks that stop a ride and were put off all the same, each with its reason,
+    `elsewhere` what other lists noted and is still open.
     """
     found = verdict(run, of)
+    put_off = tuple(put_off)
+    fit = fitness(run, of, held, put_off, elsewhere)
     items = {item.key: item for item in of.items}
     return {
         "list": of.key,
@@ -77,6 +136,9 @@ def check_body(
         "title": of.title,
         "version": run.version,
         "verdict": found.word,
+        "fit": fit.word if fit is not None else "",
+        "fit_why": list(fit.why) if fit is not None else [],
+        "faults": _faults(run, of) if of.keeps_faults else [],
         "right": found.right,
         "total": found.total,
         "aside": found.aside,

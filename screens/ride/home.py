@@ -5,6 +5,7 @@ from typing import Any
 
 from kivy.properties import NumericProperty, ObjectProperty, StringProperty
 
+from logic.checks.lists import checklist
 from logic.ledger import ride_open
 from logic.upkeep import Due
 from screens.due import DueCard, open_due
@@ -15,10 +16,12 @@ from screens.widgets.load import load_kv
 from screens.widgets.refill import refill
 from screens.widgets.row import Foot, Row
 from screens.widgets.text import width_of
-from screens.words.checks import due_name, due_when, items_text, size_text
+from screens.words.checks import due_name, due_when, fault_text, items_text, size_text
 from screens.words.tension import ago, tension_text
 
 ALL_CHECKS = ("All checks", "After a crash, after water, storage", "checklist", "ride.lists", {})
+FAULTS_SHOWN = 3
+
 ADD_RIDE = ("Add a ride", "Distance, energy or volts", "road", "log.ride", {})
 """What else can be done from here: title, detail, picture, page and what it is asked for."""
 
@@ -38,6 +41,7 @@ class RideHome(AppPage):
     before_size = StringProperty()
     after_size = StringProperty()
     pair_need = NumericProperty()
+    fault_slot = ObjectProperty()
     due_slot = ObjectProperty()
     rest_slot = ObjectProperty()
 
@@ -61,6 +65,7 @@ class RideHome(AppPage):
             sum(width_of(word, "strong", bold=True) + 32 for word in ("Add a ride", "AFTER-RIDE")) + 8
         )
         self._take_mode()
+        self._show_faults()
         self._show_due()
         self._show_rest()
 
@@ -89,6 +94,31 @@ class RideHome(AppPage):
         if check is None or volts is None:
             return ""
         return f"Pack: {self.style.number(volts, 'voltage')} read {ago(check.at, self.state.clock())}."
+
+    def _show_faults(self) -> None:
+        """Show what checks found wrong and no later one found right, what forbids riding first."""
+        faults = () if self.state.is_scratch else self.state.history().faults
+        first = sorted(faults, key=lambda one: (not one.stops, -one.at.timestamp()))[:FAULTS_SHOWN]
+        more = f" {len(faults) - len(first)} more in the log." if len(faults) > len(first) else ""
+        lines = [
+            (fault_text(one), f"{checklist(one.base).title}, {ago(one.at, self.state.clock())}.", one)
+            for one in first
+        ]
+        refill(
+            self.fault_slot,
+            lines,
+            lambda: [
+                self._row(
+                    title,
+                    f"{when} Opens the list that clears it.{more if one is first[-1] else ''}",
+                    "cross",
+                    "ride.run",
+                    {"list": one.base},
+                    tone="bad" if one.stops else "text",
+                )
+                for title, when, one in lines
+            ],
+        )
 
     def _show_due(self) -> None:
         """Show the one thing that is most overdue."""
@@ -123,8 +153,10 @@ class RideHome(AppPage):
         wanted = {"begin": (), "ready": ready, "riding": (ALL_CHECKS,), "out": (*checks, *ready)}[self.mode]
         refill(self.rest_slot, wanted, lambda: [self._row(*one) for one in wanted])
 
-    def _row(self, title: str, detail: str, icon: str, page: str, args: dict[str, str]) -> Row:
-        row = Row(title=title, detail=detail, icon=icon)
+    def _row(  # noqa: PLR0913  (what a row shows and where it leads)
+        self, title: str, detail: str, icon: str, page: str, args: dict[str, str], tone: str = "text"
+    ) -> Row:
+        row = Row(title=title, detail=detail, icon=icon, tone=tone)
         row.bind(on_release=partial(self._go, page, args))
         return row
 

@@ -156,16 +156,16 @@ class RunPage(AppPage):
         if not self.asked.ready:
             self.asked.insist()
         elif self._free():
-            self._answer(RIGHT, value=self.asked.value)
+            self._answer(RIGHT, value=self.asked.value, note=self.asked.note)
 
     def set_aside(self) -> None:
         """Leave an item that is no stop item for another day."""
         if self._free():
             self._answer(ASIDE)
 
-    def _answer(self, state: str, value: float | str | None = None) -> None:
+    def _answer(self, state: str, value: float | str | None = None, note: str = "") -> None:
         self.state.note_typed(self._typed_key, "")
-        self.session.answer(self.item.key, state, value=value)
+        self.session.answer(self.item.key, state, note, value)
         self.problem = ""
         self._continue()
 

@@ -6,11 +6,11 @@ from kivy.properties import NumericProperty, ObjectProperty, StringProperty
 
 from logic.answers.checks import snapshot
 from logic.checks.session import Session
-from logic.checks.verdict import STOPPED
+from logic.checks.verdict import FIT, STOPPED, Fitness
 from logic.upkeep import Due
 from screens.due import open_due
 from screens.page import AppPage
-from screens.ride.holds import due_stops, pack_held, put_off
+from screens.ride.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.widgets.load import load_kv
 from screens.widgets.refill import refill
 from screens.widgets.row import Foot, Row
@@ -19,6 +19,7 @@ from screens.words.checks import (
     check_text,
     due_name,
     due_when,
+    fit_text,
     headline,
     held_text,
     not_yet_text,
@@ -78,7 +79,7 @@ class RunOver(AppPage):
         record = self.state.store.entry(self.args["row"])
         body = record.body
         stopped = body["verdict"] == STOPPED
-        self.headline = body["halted"] if stopped else check_text(body)
+        self.headline = body["halted"] if stopped and not body.get("fit") else check_text(body)
         self.tone = "bad" if stopped else "good"
         self.reason = f"{body['stopped_by']}: {body['reason']}" if stopped else ""
         self.who = f"Checked by you, {record.at:%H:%M}. In the log."
@@ -89,14 +90,20 @@ class RunOver(AppPage):
         found = self.session.verdict
         items = {item.key: item for item in self.session.of.items}
         count = headline(found)
-        first = held_text(self._held) if self._held else ""
-        if not first and self._stops:
+        fit = self._fitness()
+        first = held_text(self._held) if self._held else fit_text(fit) if fit is not None else ""
+        if self._stops and not self._held:
             first = not_yet_text([self._name(one) for one in self._stops])
         self.headline, self.count = (first, count) if first else (count, "")
-        self.tone = "bad" if first or found.notes or found.aside else "good"
+        unfit = self._held or self._stops or (fit is not None and fit.word != FIT)
+        self.tone = "bad" if unfit or found.notes or found.aside else "good"
         self.who = f"{seconds_text(found.seconds)}. Checked by you, {self.state.clock():%H:%M}."
         self.fast = "Done fast: the log says so." if found.fast else ""
         return [[items[key].action, note] for key, note in found.notes]
+
+    def _fitness(self) -> Fitness | None:
+        state, of = self.state, self.session.of
+        return self.session.fitness(forbids(state, of), put_off(state, of), open_elsewhere(state, of))
 
     def _row(self, title: str, detail: str, icon: str) -> Row:
         return Row(title=title, detail=detail, icon=icon, chevron=False)
@@ -141,7 +148,9 @@ class RunOver(AppPage):
         if not pack_held(state) and due_stops(state, of):
             self.refresh()
             return
-        self.session.finish(snapshot(state.saved), pack_held(state), put_off(state, of))
+        self.session.finish(
+            snapshot(state.saved), forbids(state, of), put_off(state, of), open_elsewhere(state, of)
+        )
         self.state.changed()
         if of.next:
             self.shell.replace(of.next)

@@ -4,12 +4,12 @@ from collections.abc import Callable
 
 from kivy.clock import Clock
 
-from logic.answers.checks import volts_fault
+from logic.answers.checks import nearly_empty, volts_fault
 from logic.board import Board, Field, Option, Value
 from logic.checks.lists import Item
 from screens.entry import PATIENCE, Entry
 from screens.words import Style
-from screens.words.checks import REFUSALS
+from screens.words.checks import NEARLY_EMPTY, NEARLY_EMPTY_TOLD, REFUSALS
 
 VOLTS = Field("check.volts", "Pack volts", "number", 0, "", quantity="voltage", low=1.0, high=150.0)
 
@@ -21,6 +21,7 @@ class RunValue:
         """Begin with nothing asked; `enter` is called when Enter is pressed."""
         self.entry = Entry()
         self.problem = ""
+        self.note = ""
         self._changed = changed
         self._item: Item | None = None
         self._board: Board | None = None
@@ -60,7 +61,7 @@ class RunValue:
     def clear(self) -> None:
         """Ask for nothing."""
         self._tell.cancel()
-        self._item, self._value, self._fault, self.problem = None, None, "", ""
+        self._item, self._value, self._fault, self.problem, self.note = None, None, "", "", ""
 
     def insist(self) -> None:
         """Say at once why what is entered cannot be used."""
@@ -70,15 +71,17 @@ class RunValue:
             self._say()
 
     def _hold(self, value: Value | None) -> None:
-        self._value, self.problem = value, ""
+        self._value, self.problem, self.note = value, "", ""
         volts = self._item if value is not None and self._item and self._item.ask == "volts" else None
         self._fault = volts_fault(volts, float(value.si), self._board) if volts else ""
         self._tell.cancel()
         if self._fault:
             self._tell()
+        elif volts and self._board and nearly_empty(volts, float(value.si), self._board):
+            self.note, self.problem = NEARLY_EMPTY, NEARLY_EMPTY_TOLD
         self._changed()
 
     def _say(self) -> None:
         self._tell.cancel()
-        self.problem = REFUSALS.get(self._fault, "")
+        self.problem = REFUSALS.get(self._fault, self.problem)
         self._changed()

@@ -3,7 +3,8 @@
 from typing import Any
 
 from logic.checks.lists import glued
-from logic.checks.verdict import ALL_RIGHT, STOPPED, UNFINISHED, WITH_NOTES, Verdict
+from logic.checks.open_faults import OpenFault
+from logic.checks.verdict import ALL_RIGHT, CARE, FIT, NOT, STOPPED, UNFINISHED, WITH_NOTES, Fitness, Verdict
 from logic.units import GAP
 from logic.upkeep import Due
 from screens.words import Style
@@ -15,6 +16,7 @@ FIGURES = {
     "nominal_voltage": "Pack, nominal",
     "empty_voltage": "Pack when empty",
     "pack_energy": "Energy of one pack",
+    "low_start": "Controller holds back below",
 }
 """Label of each figure that an item can show."""
 
@@ -26,6 +28,16 @@ REFUSALS = {
     "above full": "That is above this pack's full volts. Read again, or look at the board's cells.",
     "below empty": "That is below this pack's empty volts. Read again, or charge first.",
 }
+
+NEARLY_EMPTY = "nearly empty, short ride only"
+"""What is noted of volts below those at which the controller begins to hold back."""
+
+NEARLY_EMPTY_TOLD = (
+    "Nearly empty, short ride only: here the controller already holds back. Better charge first."
+)
+
+FITNESS = {FIT: "Fit to ride", CARE: "With care", NOT: "Do not ride"}
+"""What a check before a ride ends in."""
 
 KINDS = {"read-do": "read, then do", "do-confirm": "do, then confirm"}
 
@@ -66,6 +78,21 @@ def headline(found: Verdict) -> str:
     return f"{found.right} of {found.total} right{more}."
 
 
+def fit_text(fit: Fitness) -> str:
+    """Return what a check before a ride ends in: one of three verdicts, with what speaks against it.
+
+    >>> fit_text(Fitness(FIT)), fit_text(Fitness(CARE, ("Mounts: line broken", "nearly empty")))
+    ('Fit to ride.', 'With care: mounts: line broken; nearly empty.')
+    """
+    why = "; ".join(fit.why)
+    return f"{FITNESS[fit.word]}: {why[0].lower()}{why[1:]}." if why else f"{FITNESS[fit.word]}."
+
+
+def fault_text(fault: OpenFault) -> str:
+    """Return the title of what is open on a board: whether it forbids riding, and what was seen."""
+    return fit_text(Fitness(NOT if fault.stops else CARE, (fault.text,))).removesuffix(".")
+
+
 def held_text(held: str) -> str:
     """Return what is said of a run while something forbids riding, whatever its items say.
 
@@ -87,27 +114,39 @@ def not_yet_text(names: list[str]) -> str:
 
 def check_text(body: dict[str, Any]) -> str:
     """Return what a logged check found, first what forbade riding."""
-    found = _found_text(body)
+    fit = Fitness(body["fit"], tuple(body["fit_why"])) if body.get("fit") else None
+    if fit is not None:
+        found = fit_text(fit)
+        found += "" if fit.word == NOT and not body.get("held") else f" {_count_text(body)}"
+    else:
+        found = _found_text(body)
     found += "".join(f". Put off: {name}: {reason}" for name, reason in body.get("put_off", ()))
-    return f"{held_text(body['held'])} {found}" if body.get("held") else found
+    return f"{held_text(body['held'])} {found}" if body.get("held") and fit is None else found
 
 
 def _found_text(body: dict[str, Any]) -> str:
     if body.get("verdict") == STOPPED:
         return f"{body.get('halted', 'Stopped')}: {body['stopped_by']}. {body['reason']}"
-    text = f"{body['right']} of {body['total']} right"
+    text = _count_text(body)
     notes = "; ".join(f"{action}: {note}" for action, note in body.get("notes", ()))
     if body.get("verdict") == UNFINISHED:
         return f"{text}, not finished"
-    if body.get("aside"):
-        text += f", {body['aside']} put aside"
-    return text + (f", {len(body['notes'])} noted. {notes}" if notes else "")
+    return f"{text}. {notes}" if notes else text
+
+
+def _count_text(body: dict[str, Any]) -> str:
+    aside, noted = body.get("aside"), len(body.get("notes", ()))
+    text = f"{body['right']} of {body['total']} right"
+    text += f", {aside} put aside" if aside else ""
+    return text + (f", {noted} noted" if noted and body.get("verdict") == WITH_NOTES else "")
 
 
 def check_tone(body: dict[str, Any]) -> str:
     """Return the icon of a logged check."""
-    if body.get("held"):
+    if body.get("held") or body.get("fit") == NOT:
         return "cross"
+    if body.get("fit") == CARE:
+        return "edit"
     return {ALL_RIGHT: "tick", WITH_NOTES: "edit", STOPPED: "cross", UNFINISHED: "clock"}.get(
         body.get("verdict", ""), ""
     )

@@ -4,7 +4,8 @@ import re
 
 import pytest
 
-from logic.answers.checks import FIGURES, figures, for_board
+from logic.answers.checks import FIGURES, figures, for_board, nearly_empty, volts_fault
+from logic.answers.controller_card import controller_card
 from logic.answers.reading import Result
 from logic.answers.tension import PLAN
 from logic.board import board_fields
@@ -94,6 +95,30 @@ def test_before_a_ride_has_eight_or_nine_items_with_the_remote_as_a_stop():
     assert len(of.items) in (8, 9)
     assert of.item("remote").stop
     assert of.lapses
+
+
+def test_before_a_ride_follows_the_hands_and_reads_volts_of_a_board_that_is_on():
+    # Handbook, rules of lists: pack, wheels, trucks, belts, mount, power, brake, rider; nothing shows volts before it is on.
+    of = checklist("before_ride")
+    order = ["pack", "wheels", "trucks", "belts", "mounts", "charge", "remote", "brake", "rider"]
+    assert [item.key for item in of.items] == order
+    assert of.item("charge").action == "Switch on, read the volts"
+    assert not any("Pack off" in item.how for item in of.items[order.index("charge") :])
+    assert "Pack off" in of.item("belts").how
+
+
+def test_volts_at_which_the_controller_holds_back_are_nearly_empty():
+    # Towpath 36 is 10S NMC: its own low-voltage figures are 33 V and 30 V (table of low voltage, 3.30 and 3.00 V a cell).
+    towpath = demo_boards()[0]
+    charge = checklist("before_ride").item("charge")
+    assert nearly_empty(charge, 30.1, towpath)
+    assert nearly_empty(charge, 32.9, towpath)
+    assert not nearly_empty(charge, 33.1, towpath)
+    assert volts_fault(charge, 30.1, towpath) == ""
+    card = controller_card(towpath, None)
+    assert figures(("low_start",), towpath)["low_start"].value == card.items["low_start"].value
+    # A pack that is put away or comes home low is as it should be.
+    assert not nearly_empty(checklist("storage").item("volts"), 30.1, towpath)
 
 
 @by_key(LISTS)

@@ -120,7 +120,7 @@ def test_a_due_check_that_stops_a_ride_comes_before_the_sign_off(wet: Session) -
     wet.tap(bars(wet)[-1])
     run_through(wet)
     wet.tap("FINISH")
-    assert wet.page.headline == "9 of 9 right."
+    assert wet.page.headline == "Fit to ride."
     wet.tap("FINISH")
     lists = [record.body["list"] for record in wet.state.store.page(wet.state.saved.id, "check")]
     assert lists == ["before_ride", "after_water", "first_recheck"]
@@ -133,7 +133,7 @@ def test_it_can_be_put_off_with_a_reason_that_the_record_keeps(wet: Session) -> 
     assert wet.shows("A reason is wanted")
     wet.page.writing.text = "Only the deck was wet"
     wet.tap("Put off until the next ride")
-    assert wet.page.headline == "9 of 9 right."
+    assert wet.page.headline == "With care: check after water is put off."
     assert wet.shows("Put off: Check after water")
     assert wet.shows("Only the deck was wet")
     wet.tap("FINISH")
@@ -147,6 +147,23 @@ def test_it_can_be_put_off_with_a_reason_that_the_record_keeps(wet: Session) -> 
     wet.state.record("ride", {"distance": 1000.0})
     wet.settle()
     assert [one.key for one in wet.state.due] == ["water"]
+
+
+def test_what_another_list_left_open_forbids_riding_until_that_list_finds_it_right(app: Session) -> None:
+    recheck = {"list": "first_recheck", "base": "first_recheck", "verdict": "stopped", "halted": "Not riding"}
+    wrong = {"stopped_by": "Try the motor pulley", "reason": "Turns on the shaft"}
+    fault = ["set_screw", "Motor pulley", "Turns on the shaft", True]
+    app.state.record("check", {**recheck, **wrong, "faults": [fault]})
+    app.settle()
+    assert app.shows("Do not ride: motor pulley: Turns on the shaft")
+    app.tap("PRE-RIDE")
+    run_through(app)
+    assert app.page.headline == "Do not ride: motor pulley: Turns on the shaft."
+    app.tap("FINISH")
+    assert last_check(app)["fit"] == "do not ride"
+    app.state.record("check", {**recheck, "verdict": "not finished", "answers": {"set_screw": ["right", ""]}})
+    app.settle()
+    assert not app.shows("Do not ride")
 
 
 def test_a_pack_out_of_use_comes_before_what_is_due(wet: Session) -> None:

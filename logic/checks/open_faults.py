@@ -1,0 +1,56 @@
+"""What checks found wrong and no later one found right: open until it is."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import Any
+
+from logic.checks.run import RIGHT
+from logic.checks.verdict import ALL_RIGHT, WITH_NOTES
+
+
+@dataclass(frozen=True)
+class OpenFault:
+    """One item found wrong: its list, what it is about, what was seen, whether it forbids riding, and when."""
+
+    base: str
+    key: str
+    name: str
+    note: str
+    stops: bool
+    at: datetime
+
+    @property
+    def text(self) -> str:
+        """Return what it is about and what was seen."""
+        return f"{self.name}: {self.note}"
+
+
+@dataclass(frozen=True)
+class Finding:
+    """What one logged check says of faults: those it found, the items it found right, whether it was whole."""
+
+    faults: tuple[OpenFault, ...] = ()
+    right: frozenset[str] = field(default_factory=frozenset)
+    whole: bool = False
+
+
+def finding(body: Mapping[str, Any], at: datetime) -> Finding:
+    """Return what the body of a logged check says of faults."""
+    base = str(body.get("base", ""))
+    faults = tuple(
+        OpenFault(base, str(key), str(name), str(note), bool(stops), at)
+        for key, name, note, stops in body.get("faults", ())
+    )
+    right = frozenset(key for key, (state, _) in body.get("answers", {}).items() if state == RIGHT)
+    return Finding(faults, right, body.get("verdict") in (ALL_RIGHT, WITH_NOTES))
+
+
+def still_open(before: Iterable[OpenFault], base: str, new: Finding) -> tuple[OpenFault, ...]:
+    """Return the open faults after one more check: the same list found right, or no longer asks, what it cleared."""
+    found = {fault.key for fault in new.faults}
+
+    def stays(fault: OpenFault) -> bool:
+        return fault.base != base or not (fault.key in found or fault.key in new.right or new.whole)
+
+    return (*filter(stays, before), *new.faults)
