@@ -139,7 +139,7 @@ class BeltPage(AnsweringPage):
             drawing.centre, drawing.empty_text = 0, "The drawing needs both pulleys and the belt."
             return
         drawing.motor_teeth, drawing.wheel_teeth = (int(value.si) for value in teeth)
-        drawing.motor_diameter, drawing.wheel_pulley_diameter = answer.diameters
+        drawing.motor_diameter, drawing.wheel_pulley_diameter = map(float, answer.diameters)
         wheel = board.drive.wheel_diameter
         drawing.wheel_diameter = float(wheel.si) if wheel is not None else 0
         drawing.centre = centre.value

@@ -20,7 +20,7 @@ def fill_drive(
     if not isinstance(centre, Result) or not isinstance(span, Result) or None in teeth:
         return False
     drawing.motor_teeth, drawing.wheel_teeth = (int(value.si) for value in teeth)
-    drawing.motor_diameter, drawing.wheel_pulley_diameter = plan.diameters
+    drawing.motor_diameter, drawing.wheel_pulley_diameter = map(float, plan.diameters)
     wheel = board.drive.wheel_diameter
     drawing.wheel_diameter = float(wheel.si) if wheel is not None else 0
     drawing.centre = centre.value
