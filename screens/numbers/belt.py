@@ -142,7 +142,7 @@ class BeltPage(AnsweringPage):
         drawing.motor_diameter, drawing.wheel_pulley_diameter = map(float, answer.diameters)
         wheel = board.drive.wheel_diameter
         drawing.wheel_diameter = float(wheel.si) if wheel is not None else 0
-        drawing.centre = centre.value
+        drawing.centre = float(centre.value)
         drawing.motor_text, drawing.wheel_text = (self.style.plain(float(value.si)) for value in teeth)
         drawing.centre_text = self.style.number(centre.value, "length")
         drawing.span_text = self.style.number(span.value, "length")

@@ -23,7 +23,7 @@ def fill_drive(
     drawing.motor_diameter, drawing.wheel_pulley_diameter = map(float, plan.diameters)
     wheel = board.drive.wheel_diameter
     drawing.wheel_diameter = float(wheel.si) if wheel is not None else 0
-    drawing.centre = centre.value
+    drawing.centre = float(centre.value)
     drawing.motor_text, drawing.wheel_text = (style.plain(float(value.si)) for value in teeth)
     drawing.centre_text = style.number(centre.value, "length")
     drawing.span_text = style.number(span.value, "length")

@@ -115,7 +115,7 @@ def test_volts_at_which_the_controller_holds_back_are_nearly_empty():
     assert nearly_empty(charge, 32.9, towpath)
     assert not nearly_empty(charge, 33.1, towpath)
     assert volts_fault(charge, 30.1, towpath) == ""
-    card = controller_card(towpath, None)
+    card = controller_card(towpath, None, {})
     assert figures(("low_start",), towpath)["low_start"].value == card.items["low_start"].value
     # A pack that is put away or comes home low is as it should be.
     assert not nearly_empty(checklist("storage").item("volts"), 30.1, towpath)
