@@ -1,0 +1,195 @@
+"""Tightening and preload against printed worked examples; the inputs are those of the page, not of our tables."""
+
+from math import cos, pi, radians, sqrt, tan
+from statistics import mean, stdev
+
+import pytest
+
+from logic.joints.lookup import book
+from logic.joints.set_screw import holding_torque
+from logic.joints.strength import assembly_preload, preload_at_share, proof_load, stress_diameter
+from logic.joints.threads import minor_diameter, pitch_diameter, stress_area, thread
+from logic.joints.torque import mean_bearing_diameter, torque_long, torque_short
+from logic.tables import pick
+from tests.printed import agrees
+from tests.published.test_joints_strength import VDI
+
+INCH, LBF = 0.0254, 4.4482216152605
+LBF_IN = LBF * INCH
+
+
+def test_shigley_example_8_3_short_form() -> None:
+    """Shigley, 9th ed., Ex. 8-3, pp. 439-440: 3/4-16 UNF, 25 kip, K 0.2: 3750 lbf in."""
+    torque = torque_short(nut_factor=0.2, nominal_diameter=0.75 * INCH, preload=25000 * LBF)
+    assert agrees(torque / LBF_IN, "3750")
+
+
+def test_shigley_example_8_3_long_form() -> None:
+    """Same place: f = fc = 0.15, dm 0.7093 in, lead angle 1.6066 degrees, bearing 1.25 d: 3551 lbf in.
+
+    Ours is the linear form of ISO 16047, without the 1 - f tan(lead) / cos(30) below the line: 0.3 % under, no more.
+    """
+    lead, rub = tan(radians(1.6066)), 0.15 / cos(radians(30))
+    exact = 25000 * (0.7093 / 2 * (lead + rub) / (1 - lead * rub) + 1.25 * 0.75 / 2 * 0.15)
+    assert agrees(exact, "3551")
+    ours = torque_long(
+        preload=25000 * LBF,
+        pitch=INCH / 16,
+        pitch_diameter=0.7093 * INCH,
+        mean_bearing_diameter=1.25 * 0.75 * INCH,
+        thread_friction=0.15,
+        head_friction=0.15,
+    )
+    assert 1 - lead * rub < ours / LBF_IN / exact < 1.0
+
+
+# Shigley, 9th ed., table 8-13, p. 438: 20 screws without lubricant, d 12 mm, each at 90 N m; preload in kN.
+DRY = "23.6 27.6 28.0 29.4 30.3 30.7 32.9 33.8 33.8 33.8 34.7 35.6 35.6 37.4 37.8 37.8 39.2 40.0 40.5 42.7"
+# NASA-STD-5020B (2021), app. A.2, pp. 47-50: 30 screws of 3/8 in as received at 450 lbf in; preload in lb.
+NASA = (
+    "7760 4010 3587 4635 4920 3797 4462 4940 6220 4780 7229 4310 3900 4322 4475 3812 4132 4219 6100 4685"
+    " 6080 4291 3054 4804 3910 3303 4090 4550 6062 5180"
+)
+
+
+def test_thirty_screws_as_received_lie_in_the_band_of_what_is_not_known() -> None:
+    """Printed: mean 4721 lb, s 1097, K 0.254; the screws' own K runs from 0.155 to 0.393."""
+    loads = [float(one) for one in NASA.split()]
+    assert agrees(mean(loads), "4721")
+    assert agrees(stdev(loads), "1097")
+    assert agrees(450 / 0.375 / mean(loads), "0.254")
+    band = pick("friction", condition="unknown")
+    low, high = band.number("nut_factor_low"), band.number("nut_factor_high")
+    for load in loads:
+        least, most = (
+            torque_short(nut_factor=factor, nominal_diameter=0.375, preload=load) for factor in (low, high)
+        )
+        assert least < 450 < most
+
+
+def test_twenty_dry_screws_lie_in_that_band_too() -> None:
+    """Printed: mean 34.3 kN, s 4.91 kN."""
+    loads = [float(one) for one in DRY.split()]
+    assert agrees(mean(loads), "34.3")
+    assert agrees(stdev(loads), "4.91")
+    band = pick("friction", condition="unknown")
+    assert all(
+        band.number("nut_factor_low") < 90 / 12 / load < band.number("nut_factor_high") for load in loads
+    )
+
+
+@pytest.mark.parametrize(
+    ("name", "face", "hole", "forces", "torques"),
+    [
+        pytest.param(
+            "M8x1", 11.6, 9.0, "20.2 29.7 34.7", "26.1 38.3 44.9", id="VDI 2230:2003 table A1 (reprint): M8x1"
+        ),
+        pytest.param(
+            "M10x1.25",
+            14.6,
+            11.0,
+            "31.6 46.4 54.3",
+            "51 75 87",
+            id="VDI 2230:2003 table A1 (reprint): M10x1.25",
+        ),
+        pytest.param(
+            "M12x1.25",
+            16.6,
+            13.5,
+            "48.0 70.5 82.5",
+            "90 133 155",
+            id="VDI 2230:2003 table A1 (reprint): M12x1.25",
+        ),
+    ],
+)
+def test_fine_threads_at_a_friction_of_0_12(
+    name: str, face: float, hole: float, forces: str, torques: str
+) -> None:
+    """8.8, 10.9, 12.9. Preload within 0.3 %, torque within 0.7 %: looser than the digits, as the reprint does not print the
+    faces, which are assumed (hexagon), and ISO 16047's factors lie under VDI's rounded 0.16 and 0.58."""
+    screw = thread(name)
+    diameter, pitch = screw.nominal_diameter, screw.pitch
+    middle = pitch_diameter(nominal_diameter=diameter, pitch=pitch)
+    minor = minor_diameter(nominal_diameter=diameter, pitch=pitch)
+    for strength, force, torque in zip((640e6, 940e6, 1100e6), forces.split(), torques.split(), strict=True):
+        preload = assembly_preload(
+            yield_share=0.9,
+            yield_stress=strength,
+            stress_area=stress_area(nominal_diameter=diameter, pitch=pitch),
+            pitch=pitch,
+            pitch_diameter=middle,
+            stress_diameter=stress_diameter(pitch_diameter=middle, minor_diameter=minor),
+            thread_friction=0.12,
+        )
+        assert preload / 1000 == pytest.approx(float(force), rel=0.003)
+        ours = torque_long(
+            preload=preload,
+            pitch=pitch,
+            pitch_diameter=middle,
+            mean_bearing_diameter=mean_bearing_diameter(bearing_diameter=face / 1000, hole=hole / 1000),
+            thread_friction=0.12,
+            head_friction=0.12,
+        )
+        assert ours == pytest.approx(float(torque), rel=0.007)
+
+
+def test_vdi_with_its_own_constants_meets_the_printed_digits() -> None:
+    """17 of the 18 printed torques at a friction of 0.14 to the last digit; ours has 1 / (2 pi) and 0.577 and lies under."""
+    met = 0
+    for name, printed in VDI.items():
+        ring = pick("heads", head="hexagon", thread_diameter=thread(name).nominal_diameter)
+        bearing = (ring.number("bearing_diameter") + ring.number("hole")) / 2
+        pitch, diameter = thread(name).pitch, thread(name).nominal_diameter
+        middle, minor = diameter - 0.649519 * pitch, diameter - 1.226869 * pitch
+        stress = (middle + minor) / 2
+        twist = 1.5 * middle / stress * (pitch / (pi * middle) + 1.155 * 0.14)
+        for grade, limit, torque in zip(
+            ("8.8", "10.9", "12.9"), (640e6, 940e6, 1100e6), printed, strict=True
+        ):
+            preload = 0.9 * limit * pi / 4 * stress**2 / sqrt(1 + 3 * twist**2)
+            theirs = preload * (0.16 * pitch + 0.58 * middle * 0.14 + bearing / 2 * 0.14)
+            met += agrees(theirs, str(torque))
+            assert 0.993 < book(name, strength_name=grade, friction=0.14).torque / theirs < 1.003
+    assert met == 17
+
+
+def test_shigley_solutions() -> None:
+    """Shigley, solutions: 8-29, 245 mm2 x 600 MPa x 0.9, K 0.18, d 20: 132.3 kN, 476 N m; 8-22, M12: 37.9 kN."""
+    force = preload_at_share(share=0.9, proof_load=proof_load(proof_stress=600e6, stress_area=245e-6))
+    assert agrees(force / 1000, "132.3")
+    assert agrees(torque_short(nut_factor=0.18, nominal_diameter=0.02, preload=force), "476")
+    force = preload_at_share(share=0.75, proof_load=proof_load(proof_stress=600e6, stress_area=84.3e-6))
+    assert agrees(force / 1000, "37.9")
+
+
+@pytest.mark.parametrize(
+    ("name", "printed"),
+    [
+        pytest.param("10-32", "1105", id="NASA TM-106943 table I: A-286, 10-32"),
+        pytest.param("3/8-24", "4851", id="NASA TM-106943 table I: A-286, 3/8-24"),
+    ],
+)
+def test_preload_of_a_286_screws(name: str, printed: str) -> None:
+    """0.65 of 85 ksi on the printed stress area, in pounds."""
+    area = thread(name).stress_area / INCH**2
+    assert agrees(
+        preload_at_share(share=0.65, proof_load=proof_load(proof_stress=85e3, stress_area=area)), printed
+    )
+
+
+@pytest.mark.parametrize(
+    ("force", "shaft", "printed"),
+    [
+        pytest.param(50, 1 / 16, "1.5", id="SPS cup-point chart: #0 on 1/16"),
+        pytest.param(50, 1 / 4, "6.2", id="SPS cup-point chart: #0 on 1/4"),
+        pytest.param(85, 1 / 4, "10.6", id="SPS cup-point chart: #2 on 1/4"),
+        pytest.param(85, 5 / 16, "13.2", id="SPS cup-point chart: #2 on 5/16"),
+        pytest.param(120, 7 / 16, "26.3", id="SPS cup-point chart: #3 on 7/16"),
+        pytest.param(160, 7 / 16, "35.0", id="SPS cup-point chart: #4 on 7/16"),
+        pytest.param(160, 1 / 2, "40.0", id="SPS cup-point chart: #4 on 1/2"),
+    ],
+)
+def test_holding_torque_of_the_cup_point_chart(force: float, shaft: float, printed: str) -> None:
+    """Pounds and inches: force x half the shaft. One unit of the last digit: the chart cuts 6.25 and 13.28 off."""
+    torque = holding_torque(point_factor=1.0, screws_factor=1.0, axial_force=force, shaft_diameter=shaft)
+    assert torque == pytest.approx(float(printed), abs=0.1)
