@@ -173,7 +173,7 @@ CHOICE: Figures[ChoiceParts] = {
     ),
     "slot_outer": ("length", _outer),
     "belt_speed": ("belt_speed", _belt_speed),
-    "rotation": ("rotation", lambda parts: parts.rotation),
+    "rotation_loaded": ("rotation", lambda parts: parts.rotation),
     "rated_start": ("torque", lambda parts: parts.rated_start),
     "peak_torque": ("torque", lambda parts: parts.torque),
     "used_start": ("share", lambda parts: rating_used(needed=parts.torque, rated=parts.rated_start)),

@@ -16,7 +16,17 @@ from logic.drive.quick import quick_load, quick_push, quick_top
 from logic.errors import InputError, Missing
 from logic.workings import recording, unrecorded
 
-FROM_PAIR = ("loaded", "unloaded", "ratio", "push", "climb", "heat", "stop", "electrical", "belt_load")
+FROM_PAIR = (
+    "top_loaded",
+    "top_full",
+    "ratio",
+    "push_start",
+    "climb_start",
+    "climb_heat",
+    "stop",
+    "electrical",
+    "belt_load",
+)
 FROM_PUSH = ("time_20", "time_30", "per_distance")
 
 

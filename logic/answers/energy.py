@@ -47,7 +47,7 @@ def pack_figures(board: Board, rider: Value | None, asking: Asking) -> PackFigur
             name: attempt(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in RESULTS.items()
         }
-        items["mass"] = banded(recorder, "mass", "mass", partial(_mass, parts))
+        items["packs_mass"] = banded(recorder, "packs_mass", "mass", partial(_mass, parts))
         if board.pack.cell_resistance is None:
             for kind in ("power", "energy"):
                 name = f"resistance_{kind}"
@@ -141,8 +141,8 @@ RESULTS: dict[str, tuple[str, Callable[[BrakeParts], float]]] = {
         "voltage",
         lambda parts: cells.sag(current=parts.battery_current, resistance=parts.pack_resistance),
     ),
-    "loaded": ("voltage", _loaded),
-    "heat": (
+    "loaded_voltage": ("voltage", _loaded),
+    "pack_heat": (
         "power",
         lambda parts: cells.heat(current=parts.battery_current, resistance=parts.pack_resistance),
     ),

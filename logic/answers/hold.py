@@ -200,11 +200,11 @@ def _settled(parts: HoldParts) -> float:
 
 
 RESULTS: dict[str, tuple[str, Callable[[HoldParts], float]]] = {
-    "time": ("time", lambda parts: parts.time),
+    "hold_time": ("time", lambda parts: parts.time),
     "held_grade": ("share", lambda parts: parts.held_grade),
     "settled": ("temperature", _settled),
-    "current": ("current", lambda parts: parts.flow.current),
-    "heat": ("power", lambda parts: parts.flow.winding_heat),
+    "climb_current": ("current", lambda parts: parts.flow.current),
+    "climb_heat": ("power", lambda parts: parts.flow.winding_heat),
     "heat_hot": (
         "power",
         lambda parts: winding_heat(

@@ -192,8 +192,8 @@ class JoinParts(PackParts):
 PARALLEL: dict[str, tuple[str, Callable[[JoinParts], float]]] = {
     "allowed": ("voltage", lambda parts: parts.allowed),
     "apart": ("voltage", lambda parts: parts.apart),
-    "current": ("current", lambda parts: parts.current),
-    "heat": (
+    "joining_current": ("current", lambda parts: parts.current),
+    "joining_heat": (
         "power",
         lambda parts: joining_heat(voltage_difference=parts.apart, resistance=parts.least_loop),
     ),

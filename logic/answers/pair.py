@@ -101,7 +101,7 @@ def pair_details(board: Board, rider: Value | None, asking: Asking) -> dict[str,
             name: told(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in RESULTS.items()
         }
-    for name in ("loaded", "unloaded"):
+    for name in ("top_loaded", "top_full"):
         act = RESULTS[name][1]
         items[name] = with_kv_band(
             board,
@@ -138,14 +138,14 @@ def _standstill() -> float:
 
 
 RESULTS: dict[str, tuple[str, Callable[[PairParts], float]]] = {
-    "loaded": ("speed", lambda parts: parts.loaded),
-    "unloaded": ("speed", _unloaded),
+    "top_loaded": ("speed", lambda parts: parts.loaded),
+    "top_full": ("speed", _unloaded),
     "ratio": ("ratio", lambda parts: parts.ratio),
-    "push": ("force", lambda parts: push_curve(parts.drive("nominal"))(_standstill())),
-    "climb": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.road, _standstill())),
-    "heat": ("power", _heat),
+    "push_start": ("force", lambda parts: push_curve(parts.drive("nominal"))(_standstill())),
+    "climb_start": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.road, _standstill())),
+    "climb_heat": ("power", _heat),
     "stop": ("way", _stop),
-    "rotation": (
+    "rotation_loaded": (
         "rotation",
         lambda parts: motor_rotation(
             speed=parts.loaded, circumference=parts.circumference, ratio=parts.ratio
@@ -167,6 +167,6 @@ RESULTS: dict[str, tuple[str, Callable[[PairParts], float]]] = {
     ),
     "belt": ("teeth", lambda parts: parts.read("drive.belt_teeth")),
     "centre": ("length", lambda parts: parts.centre),
-    "in_mesh": ("ratio", lambda parts: teeth_in_mesh(wrap=parts.wrap, teeth=parts.small_teeth)),
+    "teeth_in_mesh": ("ratio", lambda parts: teeth_in_mesh(wrap=parts.wrap, teeth=parts.small_teeth)),
 }
 """Quantity and computation of each figure."""

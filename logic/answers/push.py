@@ -27,6 +27,9 @@ from logic.workings import recording, unrecorded
 REACHED = (20.0 / 3.6, 30.0 / 3.6)
 """Speeds to which a start is timed: 20 and 30 km/h."""
 
+MEETINGS = {"full": "top_loaded_full", "nominal": "top_loaded", "empty": "top_loaded_empty"}
+"""Result of the top speed at each charge: on a level road without wind it is that of every other page."""
+
 POINTS = 60
 FACING_UP = 1.08
 STRETCHES = 120
@@ -103,10 +106,10 @@ def pushing(board: Board, rider: Value | None, asking: Asking) -> Pushing:
         }
         if board.controller.erpm_limit is not None:
             items["erpm_speed"] = told(recorder, "erpm_speed", "speed", partial(_erpm_speed, parts))
-    for charge in CHARGES:
-        items[f"meeting_{charge}"] = with_kv_band(
+    for charge, name in MEETINGS.items():
+        items[name] = with_kv_band(
             board,
-            items[f"meeting_{charge}"],
+            items[name],
             lambda other, charge=charge: _meeting(  # type: ignore[misc]
                 charge, PushParts(Reading(other, rider), Asked(asking))
             ),
@@ -155,29 +158,29 @@ def _consumption(parts: PushParts) -> float:
 
 
 RESULTS: dict[str, tuple[str, Callable[[PushParts], float]]] = {
-    **{f"meeting_{charge}": ("speed", partial(_meeting, charge)) for charge in CHARGES},
+    **{name: ("speed", partial(_meeting, charge)) for charge, name in MEETINGS.items()},
     "time_20": ("time", partial(_to_speed, time_to_speed, REACHED[0])),
     "time_30": ("time", partial(_to_speed, time_to_speed, REACHED[1])),
     "way_20": ("way", partial(_to_speed, way_to_speed, REACHED[0])),
     "way_30": ("way", partial(_to_speed, way_to_speed, REACHED[1])),
-    "push": ("force", lambda parts: push_curve(parts.drive("nominal"))(parts.speed)),
+    "push_at": ("force", lambda parts: push_curve(parts.drive("nominal"))(parts.speed)),
     "load": ("force", lambda parts: load_curve(parts.asked_road)(parts.speed)),
     "acceleration": (
         "acceleration",
         lambda parts: acceleration_at(parts.drive("nominal"), parts.asked_road, parts.speed),
     ),
-    "climb": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.asked_road, parts.speed)),
-    "current": ("current", lambda parts: parts.full_remote.current),
-    "battery_current": ("current", lambda parts: parts.full_remote.battery_current),
-    "heat": ("power", lambda parts: parts.full_remote.winding_heat),
+    "climb_at": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.asked_road, parts.speed)),
+    "full_current": ("current", lambda parts: parts.full_remote.current),
+    "full_battery": ("current", lambda parts: parts.full_remote.battery_current),
+    "full_heat": ("power", lambda parts: parts.full_remote.winding_heat),
     "efficiency": ("share", _efficiency),
-    "rotation": ("rotation", lambda parts: parts.full_remote.rotation),
+    "rotation_at": ("rotation", lambda parts: parts.full_remote.rotation),
     "steady_current": ("current", lambda parts: parts.steady.current),
     "steady_battery": ("current", lambda parts: parts.steady.battery_current),
     "steady_heat": ("power", lambda parts: parts.steady.winding_heat),
     "per_distance": ("energy_per_distance", _consumption),
-    "grip": ("force", lambda parts: axle_grip(parts.asked, "dry", parts.asked_road, braking=False)),
-    "grip_wet": ("force", lambda parts: axle_grip(parts.asked, "wet", parts.asked_road, braking=False)),
+    "drive_grip": ("force", lambda parts: axle_grip(parts.asked, "dry", parts.asked_road, braking=False)),
+    "drive_grip_wet": ("force", lambda parts: axle_grip(parts.asked, "wet", parts.asked_road, braking=False)),
 }
 """Quantity and computation of each result, in the order shown."""
 

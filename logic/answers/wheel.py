@@ -90,13 +90,13 @@ def _push(parts: WheelParts, diameter: float) -> float:
 
 RESULTS: Figures[WheelParts] = {
     "today": ("length", lambda parts: parts.today),
-    "circumference": ("length", lambda parts: rolling_circumference(wheel_diameter=parts.today)),
+    "circumference_today": ("length", lambda parts: rolling_circumference(wheel_diameter=parts.today)),
     "rolled": ("length", lambda parts: parts.rolled),
     "change": ("share", lambda parts: share_of_change(diameter=parts.today, other=parts.other)),
     "push_change": ("share", lambda parts: share_of_change(diameter=parts.other, other=parts.today)),
     "top": ("speed", lambda parts: parts.top(parts.today)),
     "top_other": ("speed", lambda parts: parts.top(parts.other)),
-    "push": ("force", lambda parts: _push(parts, parts.today)),
+    "push_today": ("force", lambda parts: _push(parts, parts.today)),
     "push_other": ("force", lambda parts: _push(parts, parts.other)),
     "clearance": ("length", lambda parts: parts.clearance(parts.today)),
     "clearance_other": ("length", lambda parts: parts.clearance(parts.other)),

@@ -216,7 +216,7 @@ LEAD: dict[str, tuple[str, Callable[[WireParts], float]]] = {
         "heat_per_length",
         lambda parts: wire_heat(current=parts.riding, resistance_per_length=parts.per_length),
     ),
-    "short": ("current", lambda parts: parts.short),
+    "short_at_end": ("current", lambda parts: parts.short),
     "stands_short": ("time", lambda parts: parts.stands_short()),
 }
 INRUSH: dict[str, tuple[str, Callable[[WireParts], float]]] = {

@@ -33,7 +33,7 @@ class HoldPage(AnsweringPage):
         "load.board_mass",
         RIDER.key,
     )
-    HEAD = "time"
+    HEAD = "hold_time"
     LABELS = LABELS
 
     title = StringProperty("Hold for how long")

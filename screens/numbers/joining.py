@@ -33,7 +33,7 @@ class JoiningPage(FiguresPage):
     LABELS = SHOWN
     DETAILS = {  # noqa: RUF012  (as in FiguresPage)
         "allowed": "50 mV for each cell in series, or less where the lower pack's charge limit says so.",
-        "current": "From the fuller pack into the lower one, through both and the leads.",
+        "joining_current": "From the fuller pack into the lower one, through both and the leads.",
         "settles": "Until a twentieth of the current is left. It is not over at once.",
     }
     INPUTS = SecondPack

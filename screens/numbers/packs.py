@@ -23,7 +23,7 @@ class PacksPage(FiguresPage):
         "slows_as_set": AT_WORST,
         "stop_as_set": AFTER_REACTION,
         "full_braking": "Above full charge the brake may cut out at once.",
-        "mass": "Cells with case, leads and BMS.",
+        "packs_mass": "Cells with case, leads and BMS.",
         "short": "What a fuse must be able to break.",
     }
     CONTROLS = ("pack.series", "pack.parallel", "pack.packs")

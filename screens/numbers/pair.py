@@ -19,10 +19,10 @@ class PairPage(AnsweringPage):
     """Shows the pair named by `motor`, `wheel` and `belt` teeth."""
 
     CHIPS = ("ask.climb_grade", "ask.climb_speed")
-    HEAD = "loaded"
+    HEAD = "top_loaded"
     LABELS = LABELS
     DETAILS = {  # noqa: RUF012  (words, never changed)
-        "loaded": "Nominal pack, level road, no wind.",
+        "top_loaded": "Nominal pack, level road, no wind.",
         "stop": "Motors alone, as the controller is set, dry.",
     }
 
@@ -65,7 +65,7 @@ class PairPage(AnsweringPage):
 
     def label(self, name: str) -> str:
         """Return the words of a figure; the climb is named by its grade."""
-        if name == "heat":
+        if name == "climb_heat":
             grade = self.style.number(self.asked("ask.climb_grade") or 0.0, "share")
             speed = self.style.number(self.asked("ask.climb_speed") or 0.0, "speed")
             return f"Heat of one motor, {grade} at {speed}"

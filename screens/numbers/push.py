@@ -11,13 +11,13 @@ from screens.widgets.chart import Curve, Mark
 from screens.widgets.load import load_kv
 from screens.words.push import CHARGE, LABELS, LIMITS
 
-MEETINGS = ("meeting_full", "meeting_empty", "time_20", "time_30", "way_20", "way_30")
+MEETINGS = ("top_loaded_full", "top_loaded_empty", "time_20", "time_30", "way_20", "way_30")
 
 
 class PushPage(AnsweringPage):
     """The top speed on this road, its curves, then what happens along them."""
 
-    HEAD = "meeting_nominal"
+    HEAD = "top_loaded"
     CONTROLS = ("ask.speed", "ask.grade", "ask.wind")
     CHIPS = (
         "ask.speed",

@@ -1,11 +1,11 @@
 """Words of holding a climb."""
 
 LABELS = {
-    "time": "Until {limit}",
+    "hold_time": "Until {limit}",
     "held_grade": "Held for good at {speed}",
     "settled": "Settles at",
-    "current": "Motor amps, each motor",
-    "heat": "Heat of one winding, cold",
+    "climb_current": "Motor amps, each motor",
+    "climb_heat": "Heat of one winding, cold",
     "heat_hot": "Heat of one winding at {limit}",
     "drag": "Heat of one motor's own drag",
     "held": "Motor amps held for good, each motor",

@@ -24,12 +24,12 @@ ENERGY = {
     "stop_burst": "Stop from {speed}, 10 s limit",
     "full_braking": "Volts when a full pack brakes",
     "sag": "Sag at {current}",
-    "loaded": "Volts at {current}, nominal pack",
-    "heat": "Heat in the packs at {current}",
+    "loaded_voltage": "Volts at {current}, nominal pack",
+    "pack_heat": "Heat in the packs at {current}",
     "cell_current": "Each cell at {current}",
     "short": "Dead short, full pack",
     "cells_mass": "Bare cells",
-    "mass": "Finished packs, about",
+    "packs_mass": "Finished packs, about",
 }
 AT_WORST = "At 20 km/h, level dry road, motors alone, pack nearly empty: the weakest brake of any charge."
 AFTER_REACTION = "The longest of any charge, once the brake is on: add the way of the reaction."
@@ -67,8 +67,8 @@ CHARGING = {
 JOINING = {
     "allowed": "Join below a difference of",
     "apart": "Measured difference",
-    "current": "Amps at the instant of joining, at most",
-    "heat": "Heat at that instant, at most",
+    "joining_current": "Amps at the instant of joining, at most",
+    "joining_heat": "Heat at that instant, at most",
     "moved": "Charge that moves over",
     "heat_in_all": "Heat until both are level",
     "settles": "Level after about",
@@ -88,7 +88,7 @@ WIRING = {
     "per_length": "Resistance of one wire, warm, at most",
     "drop": "Volts lost at the battery limit, at most",
     "wire_heat": "Heat in one wire, riding, at most",
-    "short": "Dead short at the end of the lead",
+    "short_at_end": "Dead short at the end of the lead",
     "stands_short": "The wire stands that short for",
     "spark_energy": "Energy of the spark",
     "spark_current": "Amps at bare contact, at most",

@@ -1,20 +1,20 @@
 """Words of the pairs of pulleys."""
 
 LABELS = {
-    "loaded": "Top speed, loaded",
-    "unloaded": "Unloaded, full pack",
+    "top_loaded": "Top speed, loaded",
+    "top_full": "Unloaded, full pack",
     "ratio": "Gear ratio",
-    "push": "Push from standstill",
-    "climb": "Steepest climb, from standstill",
-    "heat": "Heat of one motor on the reference climb",
+    "push_start": "Push from standstill",
+    "climb_start": "Steepest climb, from standstill",
+    "climb_heat": "Heat of one motor on the reference climb",
     "stop": "Stop from the top speed, without reaction",
-    "rotation": "Motor at the top speed",
+    "rotation_loaded": "Motor at the top speed",
     "electrical": "Electrical speed, unloaded, full pack",
     "erpm_margin": "Left under the controller's electrical limit",
     "belt_load": "Pull of the belt against its working tension",
     "belt": "Belt",
     "centre": "Centre distance",
-    "in_mesh": "Teeth in mesh",
+    "teeth_in_mesh": "Teeth in mesh",
 }
 """Label of each figure of a pair."""
 

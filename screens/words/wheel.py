@@ -2,13 +2,13 @@
 
 LABELS = {
     "today": "Wheel today",
-    "circumference": "Way of one turn",
+    "circumference_today": "Way of one turn",
     "rolled": "Way of one turn, by the marks",
     "change": "Speed and distance against the other",
     "push_change": "Push against the other",
     "top": "Unloaded speed, nominal, today",
     "top_other": "Unloaded speed on the other",
-    "push": "Push from standstill, today",
+    "push_today": "Push from standstill, today",
     "push_other": "Push on the other",
     "clearance": "Wheel pulley above the ground, today",
     "clearance_other": "Wheel pulley above the ground, other",

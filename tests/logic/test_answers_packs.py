@@ -68,8 +68,8 @@ def number(item: Item, unit: float = 1.0) -> float:
         pytest.param("energy", 3600.0, "288", id="ours: 36 V x 8 Ah"),
         pytest.param("resistance", 1.0, "0.110", id="ours: 22 mohm x 10 / 2"),
         pytest.param("sag", 1.0, "3.30", id="ours: 30 A x 0.11 ohm"),
-        pytest.param("loaded", 1.0, "32.7", id="ours: 36 V - 3.3 V"),
-        pytest.param("heat", 1.0, "99.0", id="ours: 30^2 x 0.11 W"),
+        pytest.param("loaded_voltage", 1.0, "32.7", id="ours: 36 V - 3.3 V"),
+        pytest.param("pack_heat", 1.0, "99.0", id="ours: 30^2 x 0.11 W"),
         pytest.param("cell_current", 1.0, "15.0", id="ours: 30 A / 2"),
         pytest.param("full_braking", 1.0, "42.88", id="ours: 42 V + 8 A x 0.11 ohm"),
         pytest.param("limit_drive", 1.0, "30.0", id="ours: controller 30 under cells 50, fuse 40, BMS 60"),
@@ -449,7 +449,7 @@ def test_joining_by_hand() -> None:
     # Ours: 10S1P of 25 mohm by the label: 0.25 ohm each, low end 0.2; 0.2 V over 0.4 ohm is 0.5 A.
     items = joining(FERRY, READ).items
     assert agrees(number(items["loop"]), "0.400")
-    assert agrees(number(items["current"]), "0.500")
+    assert agrees(number(items["joining_current"]), "0.500")
     # Ours: 10 x 50 mV = 0.5 V against 2.5 A x 0.4 ohm = 1.0 V.
     assert agrees(number(items["allowed"]), "0.500")
 

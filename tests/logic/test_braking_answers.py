@@ -110,6 +110,6 @@ def test_a_pair_stops_as_the_table_says() -> None:
         of_table = next(pair for pair in pair_table(board, RIDER, {}).pairs if pair.present).option.stop
         of_pair = pair_details(board, RIDER, {})
         assert number(of_pair["stop"]) == pytest.approx(of_table, rel=1e-6)
-        asking = {"ask.stop_speed": Value(number(of_pair["loaded"]), "chosen")}
+        asking = {"ask.stop_speed": Value(number(of_pair["top_loaded"]), "chosen")}
         whole = number(stop_alone(board, RIDER, asking))
-        assert whole - 2.5 * number(of_pair["loaded"]) == pytest.approx(number(of_pair["stop"]), rel=1e-6)
+        assert whole - 2.5 * number(of_pair["top_loaded"]) == pytest.approx(number(of_pair["stop"]), rel=1e-6)

@@ -161,8 +161,9 @@ def test_a_row_is_what_its_page_says(table: PairTable) -> None:
         belt = pair.belt.teeth if pair.belt else None
         board = pair_board(TOWPATH, pair.option.motor_teeth, pair.option.wheel_teeth, belt)
         items = pair_details(board, RIDER, {})
-        for name in ("loaded", "push", "climb", "heat", "stop", "ratio"):
-            item, value = items[name], getattr(pair.option, name)
+        columns = {"top_loaded": "loaded", "push_start": "push", "climb_start": "climb", "climb_heat": "heat"}
+        for name, column in (columns | {"stop": "stop", "ratio": "ratio"}).items():
+            item, value = items[name], getattr(pair.option, column)
             assert isinstance(item, Result) == (value is not None), name
             if isinstance(item, Result):
                 assert item.value == pytest.approx(value, rel=1e-6), name
@@ -197,15 +198,15 @@ def test_a_printed_constant_opens_a_band() -> None:
 
 def test_top_speed_is_a_band_while_kv_is_only_printed() -> None:
     for items, names in (
-        (pushing(FERRY, RIDER, {}).items, ("meeting_full", "meeting_nominal", "meeting_empty")),
-        (pair_details(FERRY, RIDER, {}), ("loaded", "unloaded")),
+        (pushing(FERRY, RIDER, {}).items, ("top_loaded_full", "top_loaded", "top_loaded_empty")),
+        (pair_details(FERRY, RIDER, {}), ("top_loaded", "top_full")),
     ):
         for name in names:
             item = items[name]
             assert isinstance(item, Result)
             assert item.band is not None
             assert item.band[0] <= item.value <= item.band[1]
-    assert pushing(TOWPATH, RIDER, {}).items["meeting_full"].band is None  # type: ignore[union-attr]
+    assert pushing(TOWPATH, RIDER, {}).items["top_loaded_full"].band is None  # type: ignore[union-attr]
 
 
 def test_more_travel_never_loses_a_pair() -> None:
@@ -238,8 +239,8 @@ def test_without_brake_limits_the_table_says_so() -> None:
 @pytest.mark.parametrize(
     ("grade", "name", "outcome"),
     [
-        ("40 %", "meeting_nominal", "cannot start"),
-        ("-20 %", "meeting_nominal", "runs past"),
+        ("40 %", "top_loaded", "cannot start"),
+        ("-20 %", "top_loaded", "runs past"),
         ("40 %", "time_20", "cannot start"),
         ("18 %", "time_30", "never reached"),
         ("-20 %", "steady_current", "needs the brake"),
@@ -288,7 +289,7 @@ def test_push_of_a_weak_pack() -> None:
     cells = {"pack__series": 10.0, "pack__parallel": 1.0, "pack__packs": 1.0, "pack__cell_resistance": 0.070}
     weak = tried(FERRY, **cells)
     answer = pushing(weak, RIDER, asking(speed="0 km/h"))
-    push = answer.items["push"]
+    push = answer.items["push_at"]
     assert isinstance(push, Result)
     assert push.value == pytest.approx(154.2, abs=0.05)
     limits = [
@@ -336,18 +337,18 @@ def test_worse_roads_and_slower_people_need_more_way() -> None:
 
 def test_steeper_climbs_are_held_shorter() -> None:
     times = [holding(TOWPATH, RIDER, asking(hold_grade=f"{grade} %")) for grade in (12, 14, 16)]
-    values = [answer.items["time"] for answer in times]
+    values = [answer.items["hold_time"] for answer in times]
     assert all(isinstance(item, Result) and item.standing == "estimate" for item in values)
     assert [item.value for item in values] == sorted((item.value for item in values), reverse=True)  # type: ignore[union-attr]
     for answer in times:
-        item, (badly, well) = answer.items["time"], answer.times
+        item, (badly, well) = answer.items["hold_time"], answer.times
         assert isinstance(item, Result)
         assert badly is not None
         assert badly < item.value
         assert well is None or well > item.value
     gentle = holding(TOWPATH, RIDER, asking(hold_grade="2 %"))
-    assert isinstance(gentle.items["time"], Open)
-    assert gentle.items["time"].outcome == "stays below"
+    assert isinstance(gentle.items["hold_time"], Open)
+    assert gentle.items["hold_time"].outcome == "stays below"
 
 
 def test_the_held_grade_settles_at_the_limit() -> None:
@@ -421,10 +422,10 @@ def test_two_set_ups_show_their_difference() -> None:
     faster = TOWPATH.with_value("drive.motor_teeth", Value(18.0))
     answer = comparison(TOWPATH, faster, RIDER, {})
     change = {line.name: line.change for line in answer.lines}
-    assert change["unloaded"] is not None
-    assert change["unloaded"] > 0.0
-    assert change["push"] is not None
-    assert change["push"] < 0.0
+    assert change["top_full"] is not None
+    assert change["top_full"] > 0.0
+    assert change["push_start"] is not None
+    assert change["push_start"] < 0.0
     same = comparison(TOWPATH, TOWPATH, RIDER, {})
     assert all(line.change in (0.0, None) for line in same.lines)
     assert answer.push[0] != answer.push[1]
