@@ -7,7 +7,7 @@ from kivy.properties import ObjectProperty, StringProperty
 from logic.answers.reading import Item, Result
 from logic.board import Board, Field, Value
 from screens.asked import answers
-from screens.cards import Cards
+from screens.cards import Cards, written
 from screens.controls import Controls
 from screens.entering import Entering
 from screens.entry import Entry
@@ -20,9 +20,6 @@ from screens.widgets.load import load_kv
 from screens.words import label_of, refusal
 from screens.words.figures import OUTCOMES
 from screens.words.typed import not_used
-
-LONG = 120.0
-"""Seconds from which a time is told in minutes."""
 
 
 class TrialNotes(Column):
@@ -96,8 +93,7 @@ class AnsweringPage(AppPage):
 
     def figure(self, item: Result, si: float) -> Any:  # noqa: ANN401  (a Shown)
         """Return a number of a result, its value or an end of its band, as this page writes it."""
-        minutes = item.quantity == "time" and item.value >= LONG
-        return self.style.shown(si, item.quantity, unit="min" if minutes else "")
+        return written(item, si, self.style)
 
     def control_label(self, key: str) -> str:
         """Return the label of a stepper."""

@@ -1,9 +1,12 @@
 """What a page shows: results as cards, each filled with its value, its standing and its difference to the saved board."""
 
+from collections.abc import Callable
+from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from logic.answers.reading import Item, Open, Result
+from logic.units import Shown
 from screens.widgets.result import Result as ResultCard
 from screens.words import Style, offer, refusal, sureness
 
@@ -19,6 +22,32 @@ def why(item: Open, style: Style, outcomes: dict[str, str]) -> str:
         or (outcomes.get(item.problem.reason, "") if item.problem else "")
         or (refusal(item.problem, style) if item.problem else "")
     )
+
+
+LONG = 120.0
+"""Seconds from which a time is told in minutes."""
+
+
+def written(item: Result, si: float, style: Style) -> Shown:
+    """Return a number of a result, its value or an end of its band, as a page writes it."""
+    minutes = item.quantity == "time" and item.value >= LONG
+    return style.shown(si, item.quantity, unit="min" if minutes else "")
+
+
+def spanned(item: Result, write: Callable[[float], Shown]) -> Shown:
+    """Return what is shown of a result: both ends of its band, where it has one."""
+    shown = write(item.value)
+    if not item.band:
+        return shown
+    low, high = (write(end).number for end in item.band)
+    return shown if low == high else replace(shown, number=f"{low} to {high}")
+
+
+def lead(item: Item | None, style: Style) -> str:
+    """Return what a page leads with as one text for a row that opens it; empty for what cannot be given."""
+    if not isinstance(item, Result):
+        return ""
+    return str(spanned(item, lambda si: written(item, si, style)))
 
 
 class Cards:
@@ -67,13 +96,10 @@ class Cards:
             card.has_working = bool(item.missing)
             card.detail = why(item, page.style, page.OUTCOMES) or card.detail
             return
-        shown = page.figure(item, item.value)
+        shown = spanned(item, partial(page.figure, item))
         card.value, card.unit = shown.number, shown.unit
         card.has_working, card.standing = True, sureness(item)
-        if item.band:
-            low, high = (page.figure(item, end).number for end in item.band)
-            card.value = low if low == high else f"{low} to {high}"
-        card.difference = self._difference(item, shown.unit)
+        card.difference = self._difference(item, card.unit)
 
     def _difference(self, item: Result, unit: str) -> str:
         before = self.page.before(item.name)

@@ -84,6 +84,11 @@ class Joining:
     rules: tuple[Row, ...]
     hazards: tuple[Hazard, ...]
 
+    @property
+    def head(self) -> str:
+        """Return the name of the result that is asked about first."""
+        return "allowed" if self.way == "parallel" else "full_in_series"
+
 
 class JoinParts(PackParts):
     """Two packs: the board's, and one that is like it unless the answers say otherwise."""

@@ -5,6 +5,7 @@ from typing import Any
 
 from kivy.properties import ObjectProperty
 
+from logic.answers.asked import Asked
 from logic.answers.belt_choice import centre_of
 from logic.answers.belt_fit import narrowest_gap
 from logic.answers.charging import charging, wrong_charger
@@ -14,10 +15,11 @@ from logic.answers.energy import pack_energy
 from logic.answers.gearing import top_speed
 from logic.answers.joining import joining
 from logic.answers.range import range_alone
-from logic.answers.reading import Item, Result
+from logic.answers.reading import Item
 from logic.answers.stopping import stop_alone
 from logic.answers.wiring import wiring
 from screens.asked import answers, logged_rides
+from screens.cards import lead
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
@@ -35,7 +37,7 @@ ROWS = (
         ("numbers.packs", "battery", "Pack energy and limits", "Energy, sag, heat, the weakest limit."),
         ("numbers.range", "road", "Range", "By speed, climb and cold, or from the log."),
         ("numbers.consumption", "battery", "Wh/km at a speed", "And what rides or a coast tell about drag."),
-        ("numbers.charging", "battery", "Charging", "Amps into each cell, time, temperature."),
+        ("numbers.charging", "battery", "Charging", "Time on the charger, amps, temperature."),
         ("numbers.joining", "swap", "Joining packs", "Difference these packs allow."),
         ("numbers.wiring", "wires", "Wiring and fuse", "Riding current against the wire."),
         ("numbers.descents", "road", "Long descents", "Drop the packs take back."),
@@ -52,9 +54,6 @@ ROWS = (
     )),
 )  # fmt: skip
 """Heading and rows: page, picture, title, what its answer is."""
-
-WEAR = 0.01
-"""Wear of the wheel, in metres across, at which the narrowest gap of the list is told."""
 
 
 class NumbersHome(AppPage):
@@ -80,8 +79,7 @@ class NumbersHome(AppPage):
     def refresh(self) -> None:
         """Show the present answers."""
         for name, item in self._answers().items():
-            given = isinstance(item, Result)
-            self._rows[name].value = self.style.number(item.value, item.quantity) if given else ""
+            self._rows[name].value = lead(item, self.style)
         trying = self.state.trial and not self.state.is_scratch
         self._rows["numbers.gearing"].detail = "Top speed, loaded." + (" Trial open." if trying else "")
         danger = wrong_charger(self.state.board)
@@ -91,18 +89,19 @@ class NumbersHome(AppPage):
     def _answers(self) -> dict[str, Item | None]:
         state = self.state
         board, rider, asking = state.board, state.person.rider, answers(state)
+        joined = joining(board, asking)
         return {
             "numbers.gearing": top_speed(board, rider),
             "numbers.stopping": stop_alone(board, rider, asking),
             "numbers.consumption": consumption(board, rider, asking).items["per_distance"],
             "numbers.packs": pack_energy(board),
             "numbers.range": range_alone(board, rider, asking, logged_rides(state)),
-            "numbers.charging": charging(board, asking).items["cell_amps"],
-            "numbers.joining": joining(board, asking).items.get("allowed"),
+            "numbers.charging": charging(board, asking).items.get("time"),
+            "numbers.joining": joined.items.get(joined.head),
             "numbers.wiring": wiring(board, asking).items["riding"],
             "numbers.descents": descent(board, rider, asking).items["drop_back"],
             "numbers.belt": centre_of(board),
-            "numbers.fit": narrowest_gap(board, WEAR),
+            "numbers.fit": narrowest_gap(board, Asked(asking)("ask.wheel_wear")),
         }
 
 

@@ -72,7 +72,7 @@ class JoiningPage(FiguresPage):
 
     def show_figures(self) -> None:
         """Head the page by the figure of the way that was chosen."""
-        self.HEAD = "allowed" if self.answer.way == "parallel" else "full_in_series"
+        self.HEAD = self.answer.head
         super().show_figures()
 
     def detail(self, name: str, item: Item) -> str:

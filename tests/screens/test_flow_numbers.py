@@ -126,6 +126,27 @@ def test_what_a_board_lacks_is_named(app: Session) -> None:
     assert app.page.table._rows == []  # noqa: SLF001  (as above)
 
 
+# The list
+
+
+@pytest.mark.parametrize("when", ["as it begins", "with rides and other questions"])
+def test_a_row_of_the_list_shows_the_figure_its_page_leads_with(app: Session, when: str) -> None:
+    if when != "as it begins":
+        for used in (9.4, 12.0, 14.1):
+            app.state.record("ride", {"distance": 6000.0, "energy": used * 3.6 * 6000.0, "crash": False})
+        visit(app, "Range").tap("At a speed of, one more")
+        ask(visit(app, "Does it fit"), "Wear asked about, off the diameter", "4")
+    app.tap("Numbers")
+    app.settle()
+    shown = {name: row.value for name, row in app.page._rows.items() if row.value}  # noqa: SLF001  (the rows)
+    assert len(shown) >= 11
+    for name, value in shown.items():
+        app.shell.go(name)
+        app.settle()
+        head = app.page.head
+        assert value == f"{head.value}{GAP}{head.unit}", name
+
+
 # Stopping
 
 
