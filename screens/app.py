@@ -16,7 +16,7 @@ from screens.reminder import remind
 from screens.shell import Shell
 from screens.state import State
 from screens.theme import theme
-from screens.trouble import TellsNotSaved
+from screens.trouble import TellsTrouble
 
 
 def _own_colours(manager: ThemeManager, *_: object) -> None:
@@ -57,7 +57,7 @@ class DeckhandApp(MDApp):
         """Return the shell. What the first screen does not need is loaded once its frame stands."""
         Window.clearcolor = theme.ground
         self.shell = Shell(self.state)
-        self._tells = TellsNotSaved(self.shell)
+        self._tells = TellsTrouble(self.shell)
         ExceptionManager.add_handler(self._tells)
         Window.bind(on_flip=self._first_frame_stands)
         return self.shell

@@ -6,12 +6,14 @@ from importlib import import_module
 from typing import Any
 
 from kivy.core.window import Window
+from kivy.logger import Logger
 from kivy.metrics import dp
 from kivy.properties import BooleanProperty, ListProperty, NumericProperty, ObjectProperty, StringProperty
 from kivy.uix.boxlayout import BoxLayout
 from kivy.uix.layout import Layout
 
 from screens import bench, board, log, numbers, ride, settings
+from screens.cannot_show import CannotShowPage
 from screens.page import AppPage
 from screens.state import State, Undo
 from screens.theme import theme
@@ -22,7 +24,7 @@ from screens.widgets.keys import Keys
 from screens.widgets.load import load_kv
 from screens.widgets.surface import Surface, Tap
 from screens.widgets.text import width_of
-from screens.widgets.undo import UndoBar
+from screens.widgets.undo import SECONDS, UndoBar
 
 PAGES = {
     **ride.PAGES,
@@ -40,6 +42,10 @@ LAST_PLACE_FOR = timedelta(minutes=30)
 """How long after the last use the app opens where it was left."""
 
 BACK = 27
+
+NOT_COME_BACK_TO = (
+    "The page you left could not be shown again, so this is Ride. Nothing that was saved is lost."
+)
 
 
 class BoardChip(Tap, BoxLayout):
@@ -309,11 +315,25 @@ class Shell(Surface, BoxLayout):
         name, args = self.trail[-1]
         page = self._page(name)
         if page is not self.page:
-            self.ids.holder.clear_widgets()
-            self.page = page
-            self.ids.holder.add_widget(page)
-            self.keys.front = page
+            self._bring(page)
         page.open(**args)
+        self._dress_page()
+        self._remember()
+
+    def _bring(self, page: AppPage) -> None:
+        self.ids.holder.clear_widgets()
+        self.page = page
+        self.ids.holder.add_widget(page)
+        self.keys.front = page
+
+    def cannot_show(self, problem: Exception) -> None:
+        """Put a plain page in place of the one that failed; Back and the places lead on, and it is not come back to."""
+        Logger.error("Deckhand: a page failed", exc_info=problem)
+        if not isinstance(self.page, CannotShowPage):
+            self._bring(CannotShowPage(self.state, self))
+        broken = self.pages.pop(self.trail[-1][0], None)
+        if broken is not None:
+            let_go(broken)
         self._dress_page()
         self._remember()
 
@@ -344,8 +364,20 @@ class Shell(Surface, BoxLayout):
         last = self.state.store.get("place")
         fresh = last is not None and self.state.clock() - datetime.fromisoformat(last["at"]) < LAST_PLACE_FOR
         trail = [(name, args) for name, args in last["trail"] if name in PAGES] if fresh else []
-        self.trail = trail or [(PLACES[0][0], {})]
-        self._show()
+        first = [(PLACES[0][0], {})]
+        self.trail = trail or first
+        if not self._could_show() and trail:
+            self.trail = first
+            if self._could_show():
+                self.tell(NOT_COME_BACK_TO)
+
+    def _could_show(self) -> bool:
+        try:
+            self._show()
+        except Exception as problem:  # noqa: BLE001  (whatever a page does, it does not stop the start)
+            self.cannot_show(problem)
+            return False
+        return True
 
     def note_args(self) -> None:
         """Store what the page in front changed in its own arguments, so that a restart comes back to it."""
@@ -353,7 +385,8 @@ class Shell(Surface, BoxLayout):
 
     def _remember(self) -> None:
         # A page whose arguments are not plain data (a working) is not come back to.
-        trail = [(name, args) for name, args in self.trail if name != "working"]
+        kept = self.trail[:-1] if isinstance(self.page, CannotShowPage) else self.trail
+        trail = [(name, args) for name, args in kept if name != "working"]
         self.state.store.put("place", {"trail": trail, "at": self.state.clock().isoformat()})
 
     # What the frame shows
@@ -375,7 +408,7 @@ class Shell(Surface, BoxLayout):
             self._undo = None
         step = self.state.undo
         if step is not None:
-            self._undo = UndoBar(text=step.text, action=step.word)
+            self._undo = UndoBar(text=step.text, action=step.word, stay=0 if step.stays else SECONDS)
             self._undo.bind(on_undo=self._take_back, on_dismiss=self._forget_undo)
             self.ids.slot.add_widget(self._undo)
 
@@ -396,7 +429,7 @@ class Shell(Surface, BoxLayout):
 
     def tell(self, text: str) -> None:
         """Say something over the places; it stays until it is closed."""
-        self.state.undo = Undo(text, lambda: None, "Close")
+        self.state.undo = Undo(text, lambda: None, "Close", stays=True)
 
     def release(self) -> None:
         """Let go of the window, for an app that ends inside a running process."""

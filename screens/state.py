@@ -32,11 +32,12 @@ EXAMPLE_RIDER = Value(80.0, "guess", typed_unit="kg", note="example")
 
 @dataclass(frozen=True)
 class Undo:
-    """One step that can be taken back: what was done, and how. `word` names the way back."""
+    """One step that can be taken back: what was done, and how. `word` names the way back; some stay until closed."""
 
     text: str
     act: Callable[[], None]
     word: str = "Undo"
+    stays: bool = False
 
 
 class State(EventDispatcher):

@@ -1,4 +1,4 @@
-"""When the file cannot be opened or written: one sentence on the screen, never a traceback."""
+"""When the file cannot be opened or written, or a page fails: one sentence on the screen, never a traceback."""
 
 from typing import Any
 
@@ -41,16 +41,19 @@ class TroubleApp(MDApp):
         return page
 
 
-class TellsNotSaved(ExceptionHandler):
-    """Says that a change could not be saved, and lets the app go on."""
+class TellsTrouble(ExceptionHandler):
+    """Says that a change could not be saved, or that a page failed, and lets the app go on."""
 
     def __init__(self, shell: Shell) -> None:
         """Speak through a shell."""
         self.shell = shell
 
     def handle_exception(self, problem: BaseException) -> int:
-        """Take up what the store could not write; everything else is a fault and goes on up."""
+        """Take up every fault; what ends a program on purpose goes on up."""
         if isinstance(problem, NotSaved):
             self.shell.tell(SENTENCES[NotSaved])
-            return int(ExceptionManager.PASS)
-        return int(ExceptionManager.RAISE)
+        elif isinstance(problem, Exception):
+            self.shell.cannot_show(problem)
+        else:
+            return int(ExceptionManager.RAISE)
+        return int(ExceptionManager.PASS)

@@ -33,9 +33,16 @@ def item(driver: Driver) -> None:
     driver.tap("SAVE")
 
 
+def cannot_show(driver: Driver) -> None:
+    """Stand before a page that failed."""
+    driver.app.shell.go("numbers.push")
+    driver.app.shell.cannot_show(RuntimeError("a fault made for the picture"))
+
+
 SCENES = (
     Scene("settings", home),
     Scene("settings-lists", lists),
     Scene("settings-list", own_list),
     Scene("settings-item", item),
+    Scene("cannot-show", cannot_show),
 )

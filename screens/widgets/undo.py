@@ -14,6 +14,13 @@ from screens.widgets.load import load_kv
 from screens.widgets.surface import Surface, Tap
 from screens.widgets.text import width_of
 
+SECONDS = 10
+"""How long a step can be taken back, unless it stays until it is dismissed."""
+
+
+SECONDS = 10
+"""How long a step can be taken back, unless it stays until it is dismissed."""
+
 
 class WordButton(Tap, BoxLayout):
     """A word to tap, as wide as the word."""
@@ -38,7 +45,7 @@ class UndoBar(Surface, Pair):
 
     text = StringProperty()
     action = StringProperty("Undo")
-    stay = NumericProperty(10)
+    stay = NumericProperty(SECONDS)
     clock = ObjectProperty(Clock)
     __events__ = ("on_undo", "on_dismiss")
 
@@ -52,7 +59,7 @@ class UndoBar(Surface, Pair):
         """Count the stay anew."""
         self.stop()
         if self.stay > 0:
-            self._event = self.clock.schedule_once(self._over, max(self.stay, 10))
+            self._event = self.clock.schedule_once(self._over, max(self.stay, SECONDS))
 
     def stop(self) -> None:
         """No longer count."""

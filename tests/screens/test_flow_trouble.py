@@ -1,0 +1,96 @@
+"""A page that fails never stops the start and never ends the app; battery amps beyond the pack do neither."""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from kivy.base import ExceptionManager
+
+from logic.store import NotSaved
+from screens.numbers import push
+from screens.shell import NOT_COME_BACK_TO
+from tests.screens.session import Session
+
+CANNOT = "This page cannot be shown"
+
+
+def fails(*_: object) -> None:
+    raise ValueError("a fault made for the test")
+
+
+def as_the_loop(act: Callable[..., Any], *given: Any) -> None:
+    """Do what Kivy's endless loop does with what is raised inside it."""
+    try:
+        act(*given)
+    except Exception as problem:
+        if ExceptionManager.handle_exception(problem) != ExceptionManager.PASS:
+            raise
+
+
+@pytest.mark.parametrize("amps", ["150", "400"])
+def test_battery_amps_beyond_the_pack_are_typed_and_come_back_to(app: Session, amps: str) -> None:
+    app.tap("Numbers")
+    app.tap("Speed and push")
+    app.tap("Battery current, drive, whole board")
+    app.keys(amps)
+    app.tap("Done")
+    assert "full remote: motor amps up to 30\u00a0km/h, then duty up to" in app.page.rules
+    app.restart(minutes=1)
+    assert app.page.title == "Speed and push"
+    assert "full remote: motor amps up to 30\u00a0km/h, then duty up to" in app.page.rules
+
+
+def test_a_page_that_fails_does_not_stop_the_start(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
+    app.tap("Numbers")
+    app.tap("Speed and push")
+    monkeypatch.setattr(push.PushPage, "work_out", fails)
+    app.restart(minutes=1)
+    assert app.page.title == "Ride"
+    app.frame(seconds=60.0)
+    assert app.shows(NOT_COME_BACK_TO)
+    app.restart(minutes=1)
+    assert app.page.title == "Ride"
+    assert not app.shows(NOT_COME_BACK_TO)
+
+
+def test_a_first_page_that_fails_leaves_the_other_places(
+    app: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(type(app.page), "refresh", fails)
+    app.restart(hours=1)
+    assert app.page.title == CANNOT
+    app.tap("Bench")
+    assert app.page.title == "Bench"
+
+
+def test_a_page_that_fails_when_it_is_opened_says_so(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(push.PushPage, "work_out", fails)
+    app.tap("Numbers")
+    as_the_loop(app.tap, "Speed and push")
+    app.settle()
+    assert app.page.title == CANNOT
+    assert app.shows("Nothing that was saved is lost.")
+    app.tap("Back")
+    assert app.page.title == "Numbers"
+    monkeypatch.undo()
+    app.tap("Speed and push")
+    assert app.page.title == "Speed and push"
+
+
+def test_a_page_that_fails_at_a_new_value_says_so(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
+    app.tap("Numbers")
+    app.tap("Speed and push")
+    app.tap("Battery current, drive, whole board")
+    monkeypatch.setattr(push.PushPage, "work_out", fails)
+    as_the_loop(app.keys, "1")
+    as_the_loop(app.settle)
+    app.settle()
+    assert app.page.title == CANNOT
+    app.restart(minutes=1)
+    assert app.page.title == "Numbers"
+
+
+def test_what_ends_a_program_on_purpose_goes_on_up(app: Session) -> None:
+    assert ExceptionManager.handle_exception(KeyboardInterrupt()) == ExceptionManager.RAISE
+    assert ExceptionManager.handle_exception(NotSaved()) == ExceptionManager.PASS
+    assert app.page.title == "Ride"
