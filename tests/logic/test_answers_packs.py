@@ -422,6 +422,15 @@ def test_two_packs_are_granted_nothing_before_joined_and_loose_are_answered(
     assert (found.verdict, found.cards, found.asks) == (None, (), asks)
 
 
+@pytest.mark.parametrize(("loose", "outcome"), [(2.0, "operator approval"), (3.0, "not as baggage")])
+def test_two_loose_packs_over_100_wh_are_the_most(loose: float, outcome: str) -> None:
+    """IATA passenger leaflet 2018: over 100 to 160 Wh at most two spares; FAA prints the 158.4 Wh."""
+    three = carried(158.4).with_value("pack.packs", Value(3.0))
+    found = flight(three, {"ask.carried": Value("apart"), "ask.loose": Value(loose)})
+    assert found.verdict is not None
+    assert found.verdict.outcome == outcome
+
+
 def test_what_no_answer_mends_is_said_before_it_is_answered() -> None:
     found = flight(FERRY.with_value("pack.tested", Value("no")), {})
     assert found.verdict is not None
