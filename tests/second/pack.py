@@ -142,12 +142,15 @@ def energy(board: Board, asked: Asked) -> Numbers:
             "limit_burst": lambda: pack.least("burst"),
             "full_braking": lambda: pack.at("full") + pack["controller.regen_current"] * ohms(),
             "sag": lambda: amps() * ohms(),
-            "loaded": lambda: pack.at("nominal") - amps() * ohms(),
-            "heat": lambda: amps() ** 2 * ohms(),
+            "loaded_voltage": lambda: pack.at("nominal") - amps() * ohms(),
+            "pack_heat": lambda: amps() ** 2 * ohms(),
             "cell_current": lambda: amps() / (pack.wide * pack.count),
             "short": lambda: pack.at("full") / ohms(),
             "cells_mass": lambda: cells * pack["pack.cell_mass"],
-            "mass": lambda: (1.2 * cells * pack["pack.cell_mass"], 1.4 * cells * pack["pack.cell_mass"]),
+            "packs_mass": lambda: (
+                1.2 * cells * pack["pack.cell_mass"],
+                1.4 * cells * pack["pack.cell_mass"],
+            ),
         }
     )
 
@@ -246,8 +249,8 @@ def joining(board: Board, asked: Asked) -> Numbers:
     return {
         "allowed": min(line["difference"] * first.series, limit * least),
         "apart": apart,
-        "current": apart / least,
-        "heat": apart**2 / least,
+        "joining_current": apart / least,
+        "joining_heat": apart**2 / least,
         "moved": apart * store,
         "heat_in_all": heat * usual * store,
         "settles": usual * store * log(1.0 / row("pack_practice", name="settled")["share"]),
@@ -293,7 +296,7 @@ def wiring(board: Board, asked: Asked) -> Numbers:
         "per_length": most,
         "drop": peak * most * 2.0 * length,
         "wire_heat": riding**2 * most,
-        "short": short,
+        "short_at_end": short,
         "stands_short": stands * (area / short) ** 2,
         "spark_energy": quad(lambda volts: farads * volts, 0.0, full)[0],
         "spark_current": full / loop,
@@ -388,8 +391,8 @@ def hold(board: Board, rider: float, asked: Asked) -> Numbers:
         return copper_heat(amps, kelvin) + drag - (kelvin - air) / leaving
 
     numbers: Numbers = {
-        "current": amps,
-        "heat": amps**2 * ohms,
+        "climb_current": amps,
+        "climb_heat": amps**2 * ohms,
         "heat_hot": copper_heat(amps, limit),
         "drag": drag,
     }
@@ -410,7 +413,7 @@ def hold(board: Board, rider: float, asked: Asked) -> Numbers:
         atol=1e-7,
     )
     if found.t_events[0].size:
-        numbers["time"] = float(found.t_events[0][0])
+        numbers["hold_time"] = float(found.t_events[0][0])
     meaning = {"six-step": 1.0, "sine peak": sqrt(0.75), "sine rms": sqrt(1.5)}
     most = pack["controller.motor_current"] * meaning[pack.text("controller.current_meaning", "six-step")]
 
