@@ -151,8 +151,8 @@ def _belt(case: Case) -> Iterator[object]:
     yield weight_reading(board, person, force, depth)
     yield motor_reading(board, person, force)
     yield nudge_for(board, person, force)
-    yield belt_plan(board)
-    yield belt_plan(board, depth)
+    yield belt_plan(board, person)
+    yield belt_plan(board, person, depth)
     yield belt_reading(board, person, force)
     yield belt_reading(board, person, force, depth)
 
@@ -270,9 +270,9 @@ def _packs(case: Case) -> Iterator[object]:
 def _board(case: Case) -> Iterator[object]:
     board = case.board
     yield faults(board)
-    yield spares(board, lambda value, quantity: f"{value} {quantities()[quantity].si}")
+    yield spares(board, case.person, lambda value, quantity: f"{value} {quantities()[quantity].si}")
     yield checks.snapshot(board)
-    yield checks.figures(checks.FIGURES, board)
+    yield checks.figures(checks.FIGURES, board, case.person)
     for of in checklists().values():
         fitted = checks.for_board(of, board)
         yield fitted

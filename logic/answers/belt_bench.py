@@ -4,11 +4,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property, partial
 
+from logic.answers.belt_parts import BeltParts
 from logic.answers.reading import Item, Open, Reading, Result, attempt
 from logic.answers.run import answer
-from logic.answers.tension import BeltParts, BeltReading
-from logic.belt.best_depth import best_depth, depth_part, force_part
-from logic.belt.catalogue import stiffness_error, stiffness_fraction
+from logic.answers.tension import BeltReading
+from logic.belt.best_depth import depth_part, force_part
 from logic.belt.combine import error_share, spread
 from logic.belt.pull_fit import Pull, Tools, fit_pulls, fitted_error, fitted_tension, fitted_zero
 from logic.belt.pull_reading import (
@@ -31,9 +31,6 @@ from logic.si import Metre, Newton, One
 from logic.tables import pick
 from logic.workings import Given, Recorder, cited, fresh, given, recording, unrecorded
 
-FINEST_STEP = 0.0001
-"""Depths are offered in the steps the tool shows, but never finer than a tenth of a millimetre."""
-
 MISFIT = 1.5
 """From here on several pulls do not belong to one belt."""
 
@@ -49,45 +46,7 @@ def weight_error(*, fraction: One, force: Newton) -> Newton:
 
 
 class BenchParts(BeltParts):
-    """The parts of a board and the errors of a person's tools."""
-
-    def __init__(self, reading: Reading, person: Person, depth: float | None = None) -> None:
-        """Take the board from a reading and the tools from the person's settings."""
-        super().__init__(reading, depth)
-        self.person = person
-
-    @cached_property
-    def force_error(self) -> Newton:
-        """Limit of the scale's error."""
-        return pick("measuring_tools", name=self.person.scale).number("scale_error")
-
-    @cached_property
-    def depth_error(self) -> Metre:
-        """Limit of the depth's error."""
-        return pick("measuring_tools", name=self.person.depth_tool).number("depth_error")
-
-    @cached_property
-    def stiffness_error(self) -> Newton:
-        """Limit of the stiffness's error."""
-        return stiffness_error(fraction=stiffness_fraction(), stiffness=self.belt.stiffness)
-
-    @cached_property
-    def span_and_belt(self) -> dict[str, float]:
-        """Span, belt length and stiffness."""
-        return {"span": self.span, "length": self.belt_length, "stiffness": self.belt.stiffness}
-
-    @cached_property
-    def best(self) -> Metre:
-        """Depth at which these tools tell the target best."""
-        return best_depth(
-            tension=self.target.tension,
-            force_error=self.force_error,
-            depth_error=self.depth_error,
-            stiffness_error=self.stiffness_error,
-            step=max(self.depth_error, FINEST_STEP),
-            working=self.belt.working_tension,
-            **self.span_and_belt,
-        )
+    """The parts that setting a belt rests on beside a single pull."""
 
     @cached_property
     def best_pull(self) -> Newton:
@@ -110,12 +69,7 @@ class BenchParts(BeltParts):
     @cached_property
     def best_error(self) -> Newton:
         """Error of one pull at the best depth on a belt of the target."""
-        return tension_error(
-            force_error=self.force_error,
-            depth_error=self.depth_error,
-            stiffness_error=self.stiffness_error,
-            **self.best_slopes,
-        )
+        return tension_error(**self.tool_errors, **self.best_slopes)
 
     @cached_property
     def friction(self) -> One:
@@ -262,9 +216,7 @@ def _one_pull(parts: BenchParts, force: Newton) -> Measured:
     return read_pull(
         force=force,
         depth=parts.depth,
-        force_error=parts.force_error,
-        depth_error=parts.depth_error,
-        stiffness_error=parts.stiffness_error,
+        **parts.tool_errors,
         **parts.span_and_belt,
     )
 
@@ -295,10 +247,8 @@ def fitted_reading(board: Board, person: Person, pulls: tuple[tuple[Newton, Metr
         def around() -> dict[str, float]:
             share = pick("belt_practice", name="zero share").number("fraction")
             return {
-                "force_error": parts.force_error,
-                "depth_error": parts.depth_error,
                 "zero_share": share,
-                "stiffness_error": parts.stiffness_error,
+                **parts.tool_errors,
                 **parts.span_and_belt,
                 **numbers,
             }

@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 from functools import cached_property
 
+from logic.answers.belt_parts import FEWEST_IN_MESH, BeltParts
 from logic.answers.reading import Item, Reading, Result
 from logic.answers.run import Figures, Run, answer
-from logic.answers.tension import FEWEST_IN_MESH, BeltParts
 from logic.belt.geometry import centre_distance, mesh_factor, teeth_in_mesh
 from logic.belt.rating import (
     length_factor,

@@ -3,10 +3,10 @@
 from dataclasses import dataclass
 from functools import cached_property
 
+from logic.answers.belt_parts import BeltParts
 from logic.answers.parts import chosen
 from logic.answers.reading import Item, Reading, Result
 from logic.answers.run import Figures, Run, answer
-from logic.answers.tension import BeltParts
 from logic.belt.clearance import (
     back_height,
     belt_back_radius,

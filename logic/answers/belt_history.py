@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 from functools import cached_property
 
+from logic.answers.belt_parts import BeltParts
 from logic.answers.reading import Item, Open, Reading
 from logic.answers.run import Run, answer
-from logic.answers.tension import BeltParts
 from logic.belt.history import FEWEST, Line, Point, fall_of_tension, line, tension_on_the_line, way_left
 from logic.belt.tension import Window
 from logic.belt.travel import stretch_since

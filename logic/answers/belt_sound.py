@@ -68,10 +68,6 @@ class Calibration:
 class SoundParts(BenchParts):
     """The parts of a board that a pluck rests on."""
 
-    def __init__(self, reading: Reading, person: Person) -> None:
-        """Take the board from a reading."""
-        super().__init__(reading, person)
-
     @cached_property
     def _mass_row(self) -> Row:
         profile = self.read.choice("drive.profile")

@@ -12,6 +12,7 @@ from logic.board import Board, board_fields
 from logic.checks.lists import Checklist, Item, Lookup, fitted
 from logic.pack.cells import pack_energy, pack_voltage
 from logic.pack.limits import low_voltage
+from logic.person import Person
 from logic.workings import recording
 
 
@@ -59,12 +60,15 @@ FIGURES: dict[str, tuple[str, Callable[[Parts], float]]] = {
 
 
 @answer(names=("target", "pull_target", "depth", "full_voltage"))
-def figures(names: Iterable[str], board: Board) -> dict[str, Answer]:
-    """Return the results that an item shows, by name; names with a point are board values and left out."""
+def figures(names: Iterable[str], board: Board, person: Person) -> dict[str, Answer]:
+    """Return the results that an item shows, by name; names with a point are board values and left out.
+
+    The person's tools choose the depth of a pull.
+    """
     wanted = [name for name in names if "." not in name]
     found: dict[str, Answer] = {}
     if any(name in PLAN for name in wanted):
-        plan = belt_plan(board)
+        plan = belt_plan(board, person)
         found = {name: plan.items[name] for name in wanted if name in PLAN}
     with recording() as recorder:
         parts = Parts(Reading(board))
@@ -82,7 +86,7 @@ def volts_fault(item: Item, volts: float, board: Board) -> str:
     """
     if item.ask != "volts":
         return ""
-    found = figures(("full_voltage", "empty_voltage"), board)
+    found = figures(("full_voltage", "empty_voltage"), board, Person())
     full, empty = (getattr(found[name], "value", None) for name in ("full_voltage", "empty_voltage"))
     if full is not None and volts > full * ROUNDING_UP:
         return "above full"
@@ -91,7 +95,7 @@ def volts_fault(item: Item, volts: float, board: Board) -> str:
 
 def nearly_empty(item: Item, volts: float, board: Board) -> bool:
     """Tell whether a pack is so low that the controller already holds back, on an item that shows where."""
-    found = figures(("low_start",), board)["low_start"] if "low_start" in item.figures else None
+    found = figures(("low_start",), board, Person())["low_start"] if "low_start" in item.figures else None
     return isinstance(found, Result) and volts < found.value
 
 

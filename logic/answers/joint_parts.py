@@ -2,10 +2,10 @@
 
 from functools import cached_property
 
+from logic.answers.belt_parts import BeltParts
 from logic.answers.joint_options import usual
 from logic.answers.parts import chosen
 from logic.answers.reading import Reading
-from logic.answers.tension import BeltParts
 from logic.errors import InputError, Missing
 from logic.fields import ARM
 from logic.joints.advice import Advice, advise

@@ -5,13 +5,13 @@ from dataclasses import replace
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
+from logic.answers.belt_parts import BeltParts
 from logic.answers.braking import brake_of
 from logic.answers.outcomes import told
 from logic.answers.parts import chosen
 from logic.answers.reading import Item, Reading
 from logic.answers.run import answer
 from logic.answers.spread import with_kv_band
-from logic.answers.tension import BeltParts
 from logic.belt.geometry import teeth_in_mesh
 from logic.belt.tension import effective_pull
 from logic.board import Board, Value

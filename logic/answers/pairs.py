@@ -6,9 +6,9 @@ from functools import cache, cached_property
 from math import floor, pi
 
 from logic.answers.asked import Asked, Asking
+from logic.answers.belt_parts import FEWEST_IN_MESH, BeltParts
 from logic.answers.braking import brake_of
 from logic.answers.reading import Reading
-from logic.answers.tension import FEWEST_IN_MESH, BeltParts
 from logic.belt.catalogue import catalogue_teeth
 from logic.belt.geometry import belt_length, centre_distance, pitch_diameter, whole_teeth_in_mesh
 from logic.belt.stock import Stock, stock

@@ -11,6 +11,7 @@ from logic.board import Board, board_fields
 from logic.board_joints import joint_places
 from logic.errors import InputError, Missing
 from logic.joints.lookup import kinds, tools
+from logic.person import Person
 from logic.tables import Row, rows
 from logic.workings import unrecorded
 
@@ -55,9 +56,9 @@ class Need:
     row: Row
 
 
-def spares(board: Board, shown: Shown) -> tuple[Need, ...]:
+def spares(board: Board, person: Person, shown: Shown) -> tuple[Need, ...]:
     """Return what a board needs, in the order of the table. `shown` writes the numbers."""
-    words = _words(board, shown)
+    words = _words(board, person, shown)
     return tuple(_need(row, board, words) for row in rows("spares"))
 
 
@@ -90,7 +91,7 @@ def _count(each: str, board: Board) -> int:
     return len(board.sides) if each in ("belt", "motor") else int(each)
 
 
-def _words(board: Board, shown: Shown) -> dict[str, str | None]:
+def _words(board: Board, person: Person, shown: Shown) -> dict[str, str | None]:
     found: dict[str, str | None] = {}
     for name, key in BOARD_VALUES.items():
         value, field = board.value(key), board_fields()[key]
@@ -102,7 +103,7 @@ def _words(board: Board, shown: Shown) -> dict[str, str | None]:
             found[name] = (
                 str(value.si) if isinstance(value.si, str) else shown(float(value.si), field.quantity)
             )
-    for name, item in figures(RESULTS.values(), board).items():
+    for name, item in figures(RESULTS.values(), board, person).items():
         word = next(word for word, result in RESULTS.items() if result == name)
         found[word] = shown(item.value, item.quantity) if isinstance(item, Result) else None
     try:

@@ -1,14 +1,13 @@
 """Setting a belt by spring scale: what tension it should have, what to pull, and what a pull tells."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
-from functools import cached_property, partial
+from dataclasses import dataclass
+from functools import partial
 
-from logic.answers.parts import Parts
+from logic.answers.belt_parts import FEWEST_IN_MESH, BeltParts, design_torque
 from logic.answers.reading import Item, Reading, Result, attempt
 from logic.answers.run import answer
-from logic.belt.catalogue import depth_step, stiffness_error, stiffness_fraction
-from logic.belt.geometry import mesh_factor, teeth_in_mesh, whole_teeth_in_mesh
+from logic.belt.geometry import mesh_factor, teeth_in_mesh
 from logic.belt.pull_reading import read_pull
 from logic.belt.running import (
     least_of_manuals,
@@ -16,154 +15,35 @@ from logic.belt.running import (
     shaft_pull,
     slack_margin,
     slack_torque,
-    tension_from_shaft_pull,
 )
-from logic.belt.scale import misread_tension, pull_depth, pull_force, pull_force_locked
-from logic.belt.tension import (
-    Target,
-    Window,
-    effective_pull,
-    held_by_bearing,
-    target,
-    tension_swing,
-    tight_span,
-    window,
-)
+from logic.belt.scale import misread_tension, pull_force_locked
+from logic.belt.tension import Window, effective_pull
+from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, Verdict, judge, word_of
 from logic.belt.verdict import Reading as Measured
-from logic.belt.verdict import Verdict, judge
 from logic.board import Board
-from logic.drive.gearing import belt_speed, unloaded_rotation
-from logic.drive.motor import limit_torque
 from logic.errors import InputError, Missing
 from logic.person import Person
-from logic.si import Ampere, NewtonMetre, One
-from logic.tables import pick
-from logic.workings import Given, Recorder, cited, fresh, given, recording
+from logic.workings import Given, Recorder, fresh, given, recording
 
-FEWEST_IN_MESH = 6
-"""Below six whole teeth in mesh the belt's rating falls, and the screen says so."""
-
-
-@cited("max(drive_current, brake_current)", source="derived the larger of two limits", standing="derived")
-def peak_current(*, drive_current: Ampere, brake_current: Ampere) -> Ampere:
-    """Motor current that the belt must carry: driving or braking, whichever limit is larger.
-
-    >>> peak_current(drive_current=45.0, brake_current=35.0)
-    45.0
-    """
-    return max(drive_current, brake_current)
-
-
-@cited("service_factor * torque", source="sdpsi-2017 p. T-29")
-def design_torque(*, service_factor: One, torque: NewtonMetre) -> NewtonMetre:
-    """Torque a belt is chosen for.
-
-    >>> design_torque(service_factor=1.5, torque=2.0)
-    3.0
-    """
-    return service_factor * torque
-
-
-class BeltParts(Parts):
-    """The parts of a board that a belt's tension rests on, and the depth it is pulled to."""
-
-    def __init__(self, reading: Reading, depth: float | None = None) -> None:
-        """Take the board from a reading. A depth of None is the one offered first."""
-        super().__init__(reading)
-        self._depth = depth
-
-    @cached_property
-    def depth(self) -> float:
-        """Depth of the pull."""
-        if self._depth is None:
-            return pull_depth(span=self.span, step=depth_step())
-        return given(Given("Pull depth", fresh(self._depth), "m", "length", known="measured"))
-
-    @cached_property
-    def torque(self) -> float:
-        """Most torque that the current limits let through to one belt."""
-        return limit_torque(
-            torque_constant=self.torque_constant,
-            current=peak_current(
-                drive_current=self.motor_amps("controller.motor_current"),
-                brake_current=self.motor_amps("controller.brake_current"),
-            ),
-        )
-
-    @cached_property
-    def service(self) -> float:
-        """Service factor of the drive; the choice is kept as text on the board."""
-        return self.read.count("drive.service", "1.3")
-
-    @cached_property
-    def target(self) -> Target:
-        """Tension to set, per span: held down to the motor bearing's load where that is known."""
-        wanted = self.wanted
-        if self.read.board.motor.radial_load is None:
-            return wanted
-        carries = tension_from_shaft_pull(pull=self.read("motor.radial_load"), wrap=self.wrap)
-        if carries >= wanted.tension:
-            return wanted
-        tension = held_by_bearing(tension=wanted.tension, bearing=carries, least=self.belt.least_tension)
-        swing = tension_swing(torque=self.torque, pitch_diameter=self.motor_pulley)
-        tight = tight_span(tension=tension, swing=swing)
-        return replace(
-            wanted,
-            tension=tension,
-            tight=tight,
-            over_working=tight > self.belt.working_tension * (1 + 1e-12),
-        )
-
-    @property
-    def bearing_decides(self) -> bool:
-        """Tell whether the motor's bearing held the target down."""
-        return self.target.tension < self.wanted.tension
-
-    @cached_property
-    def wanted(self) -> Target:
-        """Tension that the belt asks for, per span."""
-        rotation = unloaded_rotation(
-            voltage=self.voltage("nominal"), duty=self.duty, motor_constant=self.motor_constant
-        )
-        return target(
-            belt=self.belt,
-            torque=self.torque,
-            service_factor=self.service,
-            pitch_diameter=self.motor_pulley,
-            belt_speed=belt_speed(rotation=rotation, pitch_diameter=self.motor_pulley),
-        )
-
-    @cached_property
-    def window(self) -> Window:
-        """Edges of the window and the marks to set to."""
-        return window(target=self.target.tension, least=self.belt.least_tension)
-
-    def pull(self, tension: float) -> float:
-        """Return the pull that brings a belt of this tension to the depth."""
-        return pull_force(
-            tension=tension,
-            depth=self.depth,
-            span=self.span,
-            length=self.belt_length,
-            stiffness=self.belt.stiffness,
-        )
-
-    @cached_property
-    def small_teeth(self) -> float:
-        """Teeth of the smaller pulley."""
-        return min(self.motor_teeth, self.wheel_teeth)
-
-    @cached_property
-    def whole_teeth(self) -> float:
-        """Whole teeth in mesh on the small pulley."""
-        return whole_teeth_in_mesh(centre=self.centre, teeth=self.small_teeth, **self.pulleys)
+__all__ = [
+    "CANNOT_TELL",
+    "MAY_BE_SLACK",
+    "MAY_BE_TIGHT",
+    "PLAN",
+    "BeltPlan",
+    "BeltReading",
+    "belt_plan",
+    "belt_reading",
+    "word_of",
+]
 
 
 @dataclass(frozen=True)
 class BeltPlan:
     """What to set a belt to and what to pull, with what deserves a word. Missing parts say what they lack.
 
-    `diameters` are the pitch diameters of motor and wheel pulley, 0 where they are not known.
+    `diameters` are the pitch diameters of motor and wheel pulley, 0 where they are not known; `step` is the
+    finest in which the depth can be set.
     """
 
     items: dict[str, Item]
@@ -174,14 +54,15 @@ class BeltPlan:
     few_teeth: bool
     diameters: tuple[float, float]
     fault: InputError | None
+    step: float
     held_by_bearing: bool = False
 
 
 @answer()
-def belt_plan(board: Board, depth: float | None = None) -> BeltPlan:
-    """Return the target, its window and the pull at a depth in m; None takes the depth offered first."""
+def belt_plan(board: Board, person: Person, depth: float | None = None) -> BeltPlan:
+    """Return the target, its window and the pull at a depth in m; None takes the one these tools read best."""
     with recording() as recorder:
-        parts = BeltParts(Reading(board), depth)
+        parts = BeltParts(Reading(board), person, depth)
         items = {
             name: attempt(recorder, name, quantity, partial(compute, parts))
             for name, (quantity, compute) in PLAN.items()
@@ -196,6 +77,7 @@ def belt_plan(board: Board, depth: float | None = None) -> BeltPlan:
         few_teeth=_few_teeth(parts),
         diameters=_diameters(parts),
         fault=_fault(parts),
+        step=float(parts.step),
         held_by_bearing=aim is not None and parts.bearing_decides,
     )
 
@@ -284,14 +166,19 @@ class BeltReading:
     error: Item
     verdict: Verdict | None
 
+    @property
+    def known(self) -> bool:
+        """Tell whether it is a tension with its error: only that is kept, a pull alone says nothing of a belt."""
+        return isinstance(self.tension, Result) and isinstance(self.error, Result)
+
 
 @answer(pull=15.0)
 def belt_reading(board: Board, person: Person, pull: float, depth: float | None = None) -> BeltReading:
     """Return the belt tension of a pull in N at a depth in m, with the error of the person's own tools."""
     with recording() as recorder:
-        parts = BeltParts(Reading(board), depth)
+        parts = BeltParts(Reading(board), person, depth)
         force = given(Given("Pull on the scale", fresh(pull), "N", "force", known="measured"))
-        tension, error = _measured(recorder, parts, person, force)
+        tension, error = _measured(recorder, parts, force)
         if not isinstance(tension, Result) or not isinstance(error, Result):
             return BeltReading(tension, error, None)
         try:
@@ -303,24 +190,11 @@ def belt_reading(board: Board, person: Person, pull: float, depth: float | None 
     return BeltReading(Result("tension", tension.value, "force", band), error, verdict)
 
 
-def _measured(recorder: Recorder, parts: BeltParts, person: Person, force: float) -> tuple[Item, Item]:
+def _measured(recorder: Recorder, parts: BeltParts, force: float) -> tuple[Item, Item]:
     found: list[Measured] = []
 
     def tension() -> float:
-        found.append(
-            read_pull(
-                force=force,
-                depth=parts.depth,
-                span=parts.span,
-                length=parts.belt_length,
-                stiffness=parts.belt.stiffness,
-                force_error=pick("measuring_tools", name=person.scale).number("scale_error"),
-                depth_error=pick("measuring_tools", name=person.depth_tool).number("depth_error"),
-                stiffness_error=stiffness_error(
-                    fraction=stiffness_fraction(), stiffness=parts.belt.stiffness
-                ),
-            )
-        )
+        found.append(read_pull(force=force, depth=parts.depth, **parts.tool_errors, **parts.span_and_belt))
         return found[0].tension
 
     first = attempt(recorder, "tension", "force", tension)

@@ -134,15 +134,6 @@ def profiles() -> tuple[str, ...]:
     return tuple(row.text("profile") for row in rows("belt_profiles"))
 
 
-def depth_step() -> Metre:
-    """Return the step to which an offered pull depth is rounded, and record the row.
-
-    >>> depth_step()
-    0.0005
-    """
-    return pick("belt_practice", name="depth step").number("length")
-
-
 def stiffness_fraction() -> One:
     """Return the fraction to which a belt's stiffness is taken to be known, and record the row: an estimate.
 

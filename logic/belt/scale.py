@@ -6,7 +6,7 @@ turn the whole belt shares the stretch; with both held only the pulled span does
 much.
 """
 
-from math import floor, sqrt
+from math import sqrt
 
 from logic.errors import InputError, positive
 from logic.si import Metre, Newton
@@ -40,26 +40,6 @@ def handbook_depth(*, span: Metre) -> Metre:
     """
     positive(span=span)
     return span / 64
-
-
-@cited(
-    "-floor(0.000001 - span / (64 * step)) * step",
-    source="practice rounded up to the rule",
-    standing="practice",
-)
-def pull_depth(*, span: Metre, step: Metre) -> Metre:
-    """Depth to offer: the handbook's, rounded up to a whole step a person can see.
-
-    A millionth of a step over is still taken as that step, so that rounding in the last digits adds none.
-    Raises InputError unless both are positive.
-
-    >>> pull_depth(span=0.0636, step=0.0005)
-    0.001
-    >>> pull_depth(span=0.0642, step=0.0005)
-    0.0015
-    """
-    positive(span=span, step=step)
-    return -floor(0.000001 - span / (64 * step)) * step
 
 
 @cited(

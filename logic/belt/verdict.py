@@ -1,14 +1,29 @@
-"""A measured tension against the window: the word from the best estimate, the certainty from the band."""
+"""A measured tension against the window: the word, as sure as the error lets it be."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from math import isfinite
-from typing import Literal
+from typing import Any, Literal, get_args
 
 from logic.errors import InputError, positive
 from logic.si import Newton
 
-Word = Literal["slack", "in window", "tight"]
-Certainty = Literal["surely", "inside", "may be slack", "may be tight", "cannot tell"]
+Word = Literal[
+    "in window",
+    "on the edge: may be slack",
+    "on the edge: may be tight",
+    "slack",
+    "tight",
+    "cannot tell: take a finer tool or a second way",
+]
+"""What is said of a belt, in the same words wherever it is shown, said or kept."""
+
+MAY_BE_SLACK: Word = "on the edge: may be slack"
+MAY_BE_TIGHT: Word = "on the edge: may be tight"
+CANNOT_TELL: Word = "cannot tell: take a finer tool or a second way"
+
+SURE = 1 / 3
+"""Share of its error by which an estimate must lie on one side of an edge to be said to lie there."""
 
 
 @dataclass(frozen=True)
@@ -21,26 +36,36 @@ class Reading:
 
 @dataclass(frozen=True)
 class Verdict:
-    """`word` is the best estimate's place. `certainty` is the place of its whole band.
+    """The one word of a reading.
 
-    "surely": wholly outside the window. "inside": wholly within. "may be slack" and "may be tight": across
-    that one edge, on whichever side of it the best estimate lies. "cannot tell": past both edges.
+    "in window": inside both edges by at least a third of the error. "slack" and "tight": outside by at least
+    as much. "on the edge": nearer to one than that, on whichever side. "cannot tell": the band reaches past
+    both edges.
     """
 
     word: Word
-    certainty: Certainty
+
+    @property
+    def right(self) -> bool:
+        """Tell whether nothing need be done."""
+        return self.word == "in window"
+
+    @property
+    def wrong(self) -> bool:
+        """Tell whether the belt must be set anew."""
+        return self.word in ("slack", "tight")
 
 
 def judge(*, reading: Reading, floor: Newton, ceiling: Newton) -> Verdict:
-    """Return where a reading lies; an edge itself belongs to the window.
+    """Return where a reading lies; an edge itself belongs to the window of a reading without an error.
 
     A tension below zero (a belt that hung loose) is slack like any other. Raises InputError unless the edges
     are positive and in order, the tension is finite and the error is not below zero.
 
+    >>> judge(reading=Reading(54.0, 19.0), floor=53.5, ceiling=84.0)
+    Verdict(word='on the edge: may be slack')
     >>> judge(reading=Reading(60.0, 5.0), floor=70.0, ceiling=110.0)
-    Verdict(word='slack', certainty='surely')
-    >>> judge(reading=Reading(75.0, 10.0), floor=70.0, ceiling=110.0)
-    Verdict(word='in window', certainty='may be slack')
+    Verdict(word='slack')
     """
     positive(floor=floor, ceiling=ceiling)
     if floor > ceiling:
@@ -49,19 +74,32 @@ def judge(*, reading: Reading, floor: Newton, ceiling: Newton) -> Verdict:
         raise InputError("tension", reading.tension, "not a number")
     if not 0.0 <= reading.error < float("inf"):
         raise InputError("error", reading.error, "below zero", low=0.0)
-    word: Word = "slack" if reading.tension < floor else "tight" if reading.tension > ceiling else "in window"
-    return Verdict(
-        word, _certainty(reading.tension - reading.error, reading.tension + reading.error, floor, ceiling)
-    )
+    return Verdict(_word(reading.tension, reading.error, floor, ceiling))
 
 
-def _certainty(low: float, high: float, floor: float, ceiling: float) -> Certainty:
-    if high < floor or low > ceiling:
-        return "surely"
-    if low < floor and high > ceiling:
-        return "cannot tell"
-    if low < floor:
-        return "may be slack"
-    if high > ceiling:
-        return "may be tight"
-    return "inside"
+def _word(tension: float, error: float, floor: float, ceiling: float) -> Word:
+    if tension - error < floor and tension + error > ceiling:
+        return CANNOT_TELL
+    needed = SURE * error
+    if tension < floor and floor - tension >= needed:
+        return "slack"
+    if tension > ceiling and tension - ceiling >= needed:
+        return "tight"
+    if tension - floor < needed:
+        return MAY_BE_SLACK
+    if ceiling - tension < needed:
+        return MAY_BE_TIGHT
+    return "in window"
+
+
+def word_of(body: Mapping[str, Any]) -> Word | Literal[""]:
+    """Return the word of a tension in the log: judged by its own figures where they are there, else as written.
+
+    Entries of an earlier rule thereby keep one form with the new ones. "" for a reading without a window.
+    """
+    written = body.get("word", "")
+    figures = [body.get(key) for key in ("tension", "error", "floor", "ceiling")]
+    if not written or None in figures:
+        return next((word for word in get_args(Word) if word == written), "")
+    tension, error, floor, ceiling = (float(figure) for figure in figures if figure is not None)
+    return judge(reading=Reading(tension, error), floor=floor, ceiling=ceiling).word

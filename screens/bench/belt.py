@@ -101,7 +101,7 @@ class SetBelt(AppPage):
         """Show how the belt stands and what each way is worth."""
         board = self.state.board if self.state.is_scratch else self.state.saved
         style, person = self.style, self.state.person
-        self.plan = belt_plan(board)
+        self.plan = belt_plan(board, person)
         last = self.state.last("tension", belt=self.side)
         known = None if last is None else last.body.get("tension")
         show_window(self.gauge, self.plan, None, known, style)

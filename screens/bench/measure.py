@@ -7,7 +7,7 @@ from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
 from logic.answers.belt_bench import nudge_for
 from logic.answers.reading import Item, Open, Result
-from logic.answers.tension import BeltPlan, BeltReading, belt_plan
+from logic.answers.tension import CANNOT_TELL, BeltPlan, BeltReading, belt_plan
 from logic.board import Field, Value
 from logic.errors import InputError
 from logic.store import Record
@@ -22,9 +22,10 @@ from screens.widgets.load import load_kv
 from screens.widgets.result import Result as ResultCard
 from screens.words import offer, refusal, sureness
 from screens.words.belt import BENCH, SHORT_WAY, WAYS
-from screens.words.tension import CERTAINTY, ITEMS, MOVES, WORDS, ago, tension_text, with_error
+from screens.words.tension import ITEMS, MOVES, REASONS, TONES, ago, tension_text, tile, with_error
 
 LABELS = {**ITEMS, **BENCH}
+NO_BOARD = "Nothing is kept without a board: make one first."
 
 
 class MeasurePage(AppPage):
@@ -207,7 +208,7 @@ class MeasurePage(AppPage):
         sides = self.state.saved.sides
         name = self.heading or WAYS[self.way]
         self.title = name if len(sides) == 1 else f"{name}, {self.side.upper()}"
-        self.plan = belt_plan(self.board)
+        self.plan = belt_plan(self.board, self.state.person)
         self.reading = self.read()
         self.instruction = self.instructions()
         self._show_reading()
@@ -216,7 +217,7 @@ class MeasurePage(AppPage):
         show_window(self.gauge, self.plan, self.reading, known, self.style)
         self._show_chips()
         self._show_cards()
-        self.notes = " ".join(self.remarks())
+        self.notes = " ".join([*self.remarks(), *([NO_BOARD] if self.state.is_scratch else [])])
         self._show_save()
 
     def last_record(self) -> Record | None:
@@ -246,16 +247,19 @@ class MeasurePage(AppPage):
             return
         tension = reading.tension.value
         error = reading.error.value if isinstance(reading.error, Result) else None
-        self.tension = f"{self.subject()} {with_error(tension, error, style)}"
+        self.tension = f"{self.scale_reads()}{self.subject()} {with_error(tension, error, style)}"
         before = self.same_way()
         if before is not None and before.body.get("tension") is not None:
             change = style.change(tension, before.body["tension"], "force")
             self.change = f"{change[0].upper()}{change[1:]} since last time, {SHORT_WAY[self.way]}."
         if reading.verdict is not None:
-            self.verdict = WORDS[reading.verdict.word]
-            self.certainty = CERTAINTY[reading.verdict.certainty]
-            self.tone = "good" if reading.verdict.word == "in window" else "bad"
-            self.move = self.nudge_text(tension) if reading.verdict.word != "in window" else ""
+            word = reading.verdict.word
+            self.verdict, self.certainty, self.tone = tile(word), REASONS[word], TONES.get(word, "text")
+            self.move = self.nudge_text(tension) if word not in ("in window", CANNOT_TELL) else ""
+
+    def scale_reads(self) -> str:
+        """Return what the scale reads beside what it should, a sentence before the tension; "" without one."""
+        return ""
 
     def subject(self) -> str:
         """Return what the reading is one of."""
@@ -358,7 +362,7 @@ class MeasurePage(AppPage):
         if here and ahead is not None:
             self.save_text, self.can_go = f"NEXT: {ahead.label.upper()}", True
         else:
-            self.save_text, self.can_go = "SAVE", here and self.reading is not None
+            self.save_text, self.can_go = "SAVE", here and self.savable
 
     def go_on(self) -> None:
         """Go to the next field, or save when all are there."""
@@ -369,8 +373,13 @@ class MeasurePage(AppPage):
         ahead = self.next_field()
         if ahead is not None:
             self.ask(ahead.key)
-        elif self.reading is not None:
+        elif self.savable:
             self.save()
+
+    @property
+    def savable(self) -> bool:
+        """Tell whether there is a tension to keep and a board to keep it with."""
+        return self.reading is not None and self.reading.known and not self.state.is_scratch
 
     def save(self) -> None:
         """Write the reading into the log and show what was saved."""
@@ -393,7 +402,6 @@ class MeasurePage(AppPage):
             "ceiling": window.ceiling if window else None,
             "target": window.new_low if window else None,
             "word": verdict.word if verdict else "",
-            "certainty": verdict.certainty if verdict else "",
             "scale": self.state.person.scale,
             "depth_tool": self.state.person.depth_tool,
             **self.body(),

@@ -10,7 +10,7 @@ from logic.answers.tension import BeltReading
 from logic.board import Field
 from screens.bench.asked import FORCE, asked
 from screens.bench.measure import MeasurePage
-from screens.words.tension import WORDS
+from screens.words.tension import scale_text, tile
 
 POSITIONS = 4
 
@@ -32,17 +32,22 @@ class PositionsPage(MeasurePage):
         """Work out the best depth first: all pulls are made to it."""
         self.bench = bench_plan(self.board, self.state.person)
         best = self.bench["best_depth"]
-        self.depth = best.value if isinstance(best, Result) else 0.001
+        self.depth = float(best.value) if isinstance(best, Result) else 0.0
         super().refresh()
 
     def _found(self) -> Positions | None:
         pulls = tuple(float(self.values[field.key].si) for field in self.fields() if field.key in self.values)
-        return positions(self.board, self.state.person, pulls, self.depth) if pulls else None
+        return positions(self.board, self.state.person, pulls, self.depth) if pulls and self.depth else None
 
     def read(self) -> BeltReading | None:
         """Return the tightest of the positions."""
         self.found = self._found()
         return None if self.found is None else self.found.tightest
+
+    def scale_reads(self) -> str:
+        """Return the tightest pull beside the one at the target: all are made to one depth."""
+        pulls = [float(value.si) for value in self.values.values()]
+        return f"{scale_text(max(pulls), self.plan, self.style, self.state.person.scale_unit)} "
 
     def subject(self) -> str:
         """Return of how many places this is the tightest."""
@@ -52,12 +57,14 @@ class PositionsPage(MeasurePage):
         """Before all four are pulled only a tight place says something of the belt."""
         super()._show_reading()
         count = len(self.values)
-        if self.verdict not in ("", WORDS["tight"]) and count < POSITIONS:
+        if self.verdict not in ("", tile("tight")) and count < POSITIONS:
             self.verdict, self.tone, self.move = "", "text", ""
             self.certainty = f"{count} of {POSITIONS} places so far: the tightest counts."
 
     def instructions(self) -> str:
         """Return what to do with the hands."""
+        if not self.depth:
+            return self.open_text(self.bench["best_depth"])
         depth = self.style.number(self.depth, "length")
         pull = self.bench["best_pull"]
         aim = (

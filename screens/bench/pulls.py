@@ -71,14 +71,14 @@ class PullsPage(MeasurePage):
         super()._show_save()
         ahead = self.next_field()
         # Two pulls are enough to save: a further pair is offered, not asked for.
-        if self.reading is not None and ahead is not None and ahead.key.startswith("depth"):
+        if self.savable and ahead is not None and ahead.key.startswith("depth"):
             self.save_text, self.can_go = "SAVE", True
 
     def go_on(self) -> None:
         """Save from two pulls on when the next pair is not begun."""
         self.refresh()
         ahead = self.next_field()
-        if self.reading is not None and ahead is not None and ahead.key.startswith("depth"):
+        if self.savable and ahead is not None and ahead.key.startswith("depth"):
             self.save()
         else:
             super().go_on()

@@ -4,6 +4,7 @@ from typing import Any
 
 from kivy.properties import StringProperty
 
+from logic.answers.tension import word_of
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.words.belt import SHORT_WAY
@@ -35,7 +36,7 @@ class BenchSaved(AppPage):
         sides = self.state.saved.sides
         name = "Belt" if len(sides) == 1 else f"{body['belt'].capitalize()} belt"
         self.reading = f"{name}: {tension_text(record, self.style)}, {SHORT_WAY.get(body['method'], '')}."
-        self.move = MOVES.get(body["word"], "")
+        self.move = MOVES.get(word_of(body), "")
         self.ahead = NEXT.get(body["method"], NEXT[""])
         self._other = next((side for side in sides if side != body["belt"]), "")
         self.other = f"The {self._other} belt" if self._other else ""

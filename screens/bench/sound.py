@@ -249,12 +249,12 @@ class SoundPage(MeasurePage):
         return near[1]
 
     def _show_save(self) -> None:
-        self.save_text, self.can_go = "SAVE", self.reading is not None
+        self.save_text, self.can_go = "SAVE", self.savable
 
     def go_on(self) -> None:
         """Save what was heard or typed."""
         self.refresh()
-        if self.reading is not None and isinstance(self.reading.tension, Result):
+        if self.savable:
             self.save()
 
     def save(self) -> None:

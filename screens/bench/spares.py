@@ -30,7 +30,7 @@ class SparesPage(AppPage):
         super().open(**args)
 
     def _needs(self) -> tuple[Need, ...]:
-        return spares(self.state.saved, self.style.number)
+        return spares(self.state.saved, self.state.person, self.style.number)
 
     def refresh(self) -> None:
         """List what the board needs."""

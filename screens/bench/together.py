@@ -12,7 +12,7 @@ from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words.belt import BENCH, WAYS
-from screens.words.tension import CERTAINTY, WORDS, ago, tension_text, with_error
+from screens.words.tension import REASONS, TONES, ago, tension_text, tile, with_error
 
 
 class TogetherPage(AppPage):
@@ -52,7 +52,7 @@ class TogetherPage(AppPage):
                 for record in records
             ),
         )
-        self.plan = belt_plan(state.saved)
+        self.plan = belt_plan(state.saved, state.person)
         reading = self.found.reading
         show_window(self.gauge, self.plan, reading, None, style)
         self.agree = self.found.agree
@@ -74,9 +74,8 @@ class TogetherPage(AppPage):
             told = with_error(reading.tension.value, reading.error.value, style)
             self.tension = f"Belt tension {told}"
             if reading.verdict is not None:
-                self.verdict = WORDS[reading.verdict.word]
-                self.certainty = CERTAINTY[reading.verdict.certainty]
-                self.tone = "good" if reading.verdict.word == "in window" else "bad"
+                word = reading.verdict.word
+                self.verdict, self.certainty, self.tone = tile(word), REASONS[word], TONES.get(word, "text")
 
     def open_working(self) -> None:
         """Open the working of the mean, or of how far they stand apart."""
@@ -99,7 +98,6 @@ class TogetherPage(AppPage):
                 "ceiling": window.ceiling if window else None,
                 "target": window.new_low if window else None,
                 "word": reading.verdict.word if reading.verdict else "",
-                "certainty": reading.verdict.certainty if reading.verdict else "",
             },
         )
         self.shell.replace("bench.saved", ids=[number])

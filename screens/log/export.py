@@ -60,9 +60,7 @@ class ExportPage(AppPage):
 
     def write_page(self) -> None:
         """Write the sheet as a page with pictures."""
-        made = as_page(
-            sheet(self.state, self.style), self.state.saved, self.style, self.state.person.scale_unit
-        )
+        made = as_page(sheet(self.state, self.style), self.state.saved, self.style, self.state.person)
         self._write("build-sheet", "html", made)
 
     def write_log(self) -> None:

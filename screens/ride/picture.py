@@ -1,20 +1,14 @@
 """The drive of a board drawn to scale, wherever a page shows it."""
 
 from logic.answers.reading import Result
-from logic.answers.tension import BeltPlan, belt_plan
+from logic.answers.tension import BeltPlan
 from logic.board import Board
 from screens.widgets.drive_drawing import DriveDrawing
 from screens.words import Style
 
 
-def fill_drive(
-    drawing: DriveDrawing, board: Board, style: Style, scale_unit: str, plan: BeltPlan | None = None
-) -> bool:
-    """Give a drawing the board's drive with the pull for its target; return whether there is one to draw.
-
-    The pull is that of a plan where there is one, else to the depth offered first.
-    """
-    plan = plan or belt_plan(board)
+def fill_drive(drawing: DriveDrawing, board: Board, style: Style, scale_unit: str, plan: BeltPlan) -> bool:
+    """Give a drawing the board's drive with a plan's pull for its target; return whether there is one to draw."""
     teeth = (board.drive.motor_teeth, board.drive.wheel_teeth)
     centre, span, pull = (plan.items[name] for name in ("centre", "span", "pull_target"))
     if not isinstance(centre, Result) or not isinstance(span, Result) or None in teeth:

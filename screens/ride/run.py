@@ -290,7 +290,7 @@ class RunPage(AppPage):
 
     def _words(self) -> str:
         item, state = self.item, self.state
-        return "" if item is None else said_of(item, state.saved, self.style, state.person.scale_unit)
+        return "" if item is None else said_of(item, state.saved, self.style, state.person)
 
     def _hint(self, text: str) -> None:
         self.card.hint = text

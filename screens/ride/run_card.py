@@ -4,6 +4,7 @@ from typing import Any
 
 from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
+from logic.answers.tension import belt_plan
 from logic.checks.lists import Item
 from logic.tables import sources
 from screens.ride.picture import fill_drive
@@ -96,7 +97,8 @@ class RunCard(Column):
         if item.picture == "drive" and not self.big:
             picture = DriveDrawing(size_hint_y=None)
             picture.bind(wanted_height=picture.setter("height"))
-            if fill_drive(picture, state.saved, self.page.style, state.person.scale_unit):
+            plan = belt_plan(state.saved, state.person)
+            if fill_drive(picture, state.saved, self.page.style, state.person.scale_unit, plan):
                 self.drawing.add_widget(picture)
 
 

@@ -7,6 +7,7 @@ from logic.answers.checks import figures
 from logic.answers.reading import Result
 from logic.board import Board
 from logic.checks.lists import Item
+from logic.person import Person
 from screens.widgets.result import Result as ResultCard
 from screens.words import Style, offer, refusal, sureness
 from screens.words.checks import FIGURES
@@ -18,7 +19,7 @@ if TYPE_CHECKING:
 def figure_cards(item: Item, page: "RunPage", *, big: bool) -> Iterator[ResultCard]:
     """Yield a card for each figure of an item of a run; `big` is for reading at arm's length."""
     style = page.style
-    for name, found in figures(item.figures, page.state.saved).items():
+    for name, found in figures(item.figures, page.state.saved, page.state.person).items():
         card = ResultCard(label=FIGURES[name], compact=not big, has_working=isinstance(found, Result))
         card.role = "big" if big else "value"
         if isinstance(found, Result):
@@ -36,15 +37,15 @@ def figure_cards(item: Item, page: "RunPage", *, big: bool) -> Iterator[ResultCa
         yield card
 
 
-def said_of(item: Item, board: Board, style: Style, scale_unit: str) -> str:
+def said_of(item: Item, board: Board, style: Style, person: Person) -> str:
     """Return what is said aloud of an item: first its hazard, then the item, its figures and its tool."""
     parts = [
         f"{item.care_word}. {item.care}" if item.care else "",
         item.spoken or f"{item.action}. {item.state}.",
     ]
-    for name, found in figures(item.figures, board).items():
+    for name, found in figures(item.figures, board, person).items():
         if isinstance(found, Result):
-            unit = scale_unit if name.startswith("pull") else ""
+            unit = person.scale_unit if name.startswith("pull") else ""
             parts.append(f"{FIGURES[name]}: {style.shown(found.value, found.quantity, unit=unit)}.")
     parts.append(f"{item.tool}." if item.tool else "")
     return " ".join(part for part in parts if part)

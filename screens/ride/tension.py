@@ -34,8 +34,6 @@ from screens.words.tension import (
 from screens.words.tension_verdict import told
 
 PULL = Field("pull", "Scale reads", "number", 0, "", quantity="force", low=0.05, high=500.0)
-DEPTH_STEP = 0.0005
-"""Step of the depth buttons: what a steel rule shows."""
 DEPTHS = (0.0005, 0.02)
 """Depths that can be asked for."""
 AGAIN = "ADJUST, MEASURE AGAIN"
@@ -130,7 +128,7 @@ class TensionCheck(AppPage):
         """Work the belt out anew and show it."""
         board, person = self.state.saved, self.state.person
         self.title = "Tension check" if len(board.sides) == 1 else f"Tension, {self.side.upper()} belt"
-        self._plan = belt_plan(board, self._depth)
+        self._plan = belt_plan(board, person, self._depth)
         self._reading = None
         if self._pull is not None and self._plan.depth is not None:
             self._reading = belt_reading(board, person, float(self._pull.si), self._plan.depth)
@@ -167,9 +165,10 @@ class TensionCheck(AppPage):
         )
         self.first = self._moved if self._pull is None else ""
         before = None if last is None else last.body.get("tension")
-        found = told(self._reading, self._pull, before, self.style, self.entry.unit)
+        found = told(self._reading, self._pull, self._plan, before, self.style, self.entry.unit)
         self.verdict, self.tone, self.move = found.verdict, found.tone, found.move
-        self.tension, self.certainty, self.change = found.tension, found.certainty, found.change
+        self.tension = " ".join(part for part in (found.reads, found.tension) if part)
+        self.certainty, self.change = found.certainty, found.change
 
     def _last(self) -> Record | None:
         """Return the reading before: not the one that this check has already saved of the belt."""
@@ -197,7 +196,7 @@ class TensionCheck(AppPage):
     def outside(self) -> bool:
         """Tell whether what is typed lies outside the window."""
         verdict = self._reading.verdict if self._reading is not None else None
-        return verdict is not None and bool(MOVES[verdict.word])
+        return verdict is not None and verdict.wrong
 
     def _show_bar(self) -> None:
         """Offer to save; a belt outside its window is adjusted first, and saving it as it is steps back.
@@ -207,7 +206,8 @@ class TensionCheck(AppPage):
         sides = self.state.saved.sides
         on = f", go to {sides[1]}" if self.side != sides[-1] else ""
         belt = f"Save {self.side}" if len(sides) > 1 else "Save"
-        self.can_save = self._pull is not None
+        reading = self._reading
+        self.can_save = reading is not None and reading.known and not self.state.is_scratch
         self.bar_text = AGAIN if self.outside else f"{belt}{on}".upper()
         keep = f"{belt} as it is{on}" if self.outside else ""
         refill(self.keep_slot, keep, lambda: [self._keep_row(keep)] if keep else [])
@@ -252,7 +252,7 @@ class TensionCheck(AppPage):
         if self._plan is None or self._plan.depth is None:
             return
         low, high = DEPTHS
-        self._depth = min(max(self._plan.depth + sign * DEPTH_STEP, low), high)
+        self._depth = min(max(self._plan.depth + sign * self._plan.step, low), high)
         self.refresh()
 
     def go_on(self) -> None:
@@ -265,15 +265,15 @@ class TensionCheck(AppPage):
 
     def measure_again(self) -> None:
         """Keep the reading in the log and ask for the same belt once more, after it was adjusted."""
-        if self._pull is None:
+        if not self.can_save:
             return
         number = self._record()
-        self._moved = MOVES[self.state.store.entry(number).body["word"]]
+        self._moved = MOVES.get(self.state.store.entry(number).body["word"], "")
         self._ask()
 
     def save(self) -> None:
         """Write the reading into the log, then go to the other belt or to what was found."""
-        if self._pull is None:
+        if not self.can_save:
             self.entry.leave()
             return
         self._kept[self.side] = self._record()

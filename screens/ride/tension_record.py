@@ -26,7 +26,6 @@ def tension_body(
         "ceiling": window.ceiling if window else None,
         "target": window.new_low if window else None,
         "word": reading.verdict.word if measured and reading.verdict else "",
-        "certainty": reading.verdict.certainty if measured and reading.verdict else "",
         "scale": person.scale,
         "depth_tool": person.depth_tool,
     }

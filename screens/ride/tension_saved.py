@@ -4,10 +4,11 @@ from typing import Any
 
 from kivy.properties import ObjectProperty
 
+from logic.answers.tension import word_of
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
-from screens.words.tension import MOVES, tension_text
+from screens.words.tension import MOVES, SIGNS, tension_text
 
 
 class TensionSaved(AppPage):
@@ -24,11 +25,12 @@ class TensionSaved(AppPage):
         self.belts.clear_widgets()
         for number in self.args["ids"]:
             record = self.state.store.entry(number)
+            word = word_of(record.body)
             name = "Belt" if len(self.args["ids"]) == 1 else f"{record.body['belt'].capitalize()} belt"
             row = Row(
                 title=f"{name}: {tension_text(record, self.style)}",
-                detail=MOVES.get(record.body["word"], ""),
-                icon="tick" if record.body["word"] == "in window" else "cross" if record.body["word"] else "",
+                detail=MOVES.get(word, ""),
+                icon=SIGNS.get(word, ""),
                 chevron=False,
             )
             self.belts.add_widget(row)

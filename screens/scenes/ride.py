@@ -32,19 +32,19 @@ def check(driver: Driver) -> None:
 def in_window(driver: Driver) -> None:
     """Type a right pull."""
     check(driver)
-    driver.type("1.5")
+    driver.type("0.92")
 
 
 def slack(driver: Driver) -> None:
     """Type a pull that is too small."""
     check(driver)
-    driver.type("1.05")
+    driver.type("0.65")
 
 
 def tight(driver: Driver) -> None:
     """Type a pull that is too large."""
     check(driver)
-    driver.type("1.9")
+    driver.type("1.15")
 
 
 def refused(driver: Driver) -> None:
@@ -70,7 +70,7 @@ def saved(driver: Driver) -> None:
     """Save both belts."""
     in_window(driver)
     driver.tap("SAVE LEFT, GO TO RIGHT")
-    driver.type("1.1")
+    driver.type("0.6")
     driver.tap("Save right as it is")
 
 
@@ -258,7 +258,7 @@ SCENES = (
 
 def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
     """Yield the belt's target, the depth and the pull."""
-    plan, style = belt_plan(state.saved), Style()
+    plan, style = belt_plan(state.saved, state.person), Style()
     for name in ("target", "floor", "ceiling", "depth", "pull_target"):
         item = plan.items[name]
         if isinstance(item, Result):

@@ -76,7 +76,7 @@ def _worked_out(state: State, style: Style) -> Part:
     board, person = state.saved, state.person
     speeds = gearing(board, person.rider, 20 / 3.6).items
     found: dict[str, Item] = {name: speeds[name] for name in SPEEDS}
-    found |= figures((*WORKED_OUT, *PACK), board)
+    found |= figures((*WORKED_OUT, *PACK), board, person)
     lines = []
     for name, item in found.items():
         if isinstance(item, Result):

@@ -2,7 +2,9 @@
 
 from html import escape
 
+from logic.answers.tension import belt_plan
 from logic.board import Board
+from logic.person import Person
 from screens.sheet.content import CLOSING, Sheet
 from screens.sheet.pictures import drive_svg, history_svg
 from screens.words import Style
@@ -15,10 +17,10 @@ STYLE = (
 )
 
 
-def as_page(sheet: Sheet, board: Board, style: Style, scale_unit: str) -> str:
+def as_page(sheet: Sheet, board: Board, style: Style, person: Person) -> str:
     """Return the sheet as a whole HTML document."""
     body = [f"<h1>Build sheet: {escape(sheet.name)}</h1>", f"<p>Made {escape(sheet.made)}</p>"]
-    drive = drive_svg(board, style, scale_unit)
+    drive = drive_svg(board, style, person.scale_unit, belt_plan(board, person))
     if drive:
         body += ["<h2>The drive, to scale</h2>", drive]
     for part in sheet.parts:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from html import escape
 
 from logic.answers.reading import Result
-from logic.answers.tension import belt_plan
+from logic.answers.tension import BeltPlan
 from logic.board import Board
 from logic.store import Record
 from screens.widgets.drive_layout import Drive, Layout, fit
@@ -14,9 +14,8 @@ WIDE, HIGH, FOOT = 640, 320, 40
 INK, FAINT = "#1b1c1f", "#6e7178"
 
 
-def drive_svg(board: Board, style: Style, scale_unit: str) -> str:
+def drive_svg(board: Board, style: Style, scale_unit: str, plan: BeltPlan) -> str:
     """Return the drive with its belt, teeth counts, centre distance and pull; "" while it is not known."""
-    plan = belt_plan(board)
     centre, pull = plan.items["centre"], plan.items["pull_target"]
     motor, wheel = plan.diameters
     if not isinstance(centre, Result) or not min(motor, wheel):

@@ -4,12 +4,13 @@ from collections.abc import Iterator
 from typing import Any
 
 from logic.answers.spares import joint_name
+from logic.answers.tension import word_of
 from logic.board import board_fields
 from logic.store import Record
 from logic.units import GAP
 from screens.words import Style, label_of
 from screens.words.checks import check_text, check_tone, seconds_text
-from screens.words.tension import CERTAINTY, WORDS, tension_text, with_error
+from screens.words.tension import tension_text, with_error
 
 KINDS = {
     "": "All",
@@ -138,19 +139,16 @@ def _check_lines(body: dict[str, Any]) -> Iterator[tuple[str, str]]:
 
 
 def _tension_lines(body: dict[str, Any], style: Style) -> Iterator[tuple[str, str]]:
-    if body.get("tension") is not None:
-        yield "Belt tension", with_error(body["tension"], body.get("error"), style)
     if body.get("pull") is not None:
         yield "Pull", str(style.shown(body["pull"], "force", unit=body.get("unit", "")))
     if body.get("depth") is not None:
         yield "Depth", style.number(body["depth"], "length")
+    if body.get("tension") is not None:
+        yield "Belt tension", with_error(body["tension"], body.get("error"), style)
     if body.get("floor") is not None and body.get("ceiling") is not None:
         yield "Window", f"{style.number(body['floor'], 'force')} to {style.number(body['ceiling'], 'force')}"
-    if body.get("word"):
-        yield (
-            "Verdict",
-            f"{WORDS[body['word']].lower()}. {CERTAINTY.get(body.get('certainty', ''), '')}".strip(),
-        )
+    if word_of(body):
+        yield "Verdict", word_of(body)
 
 
 def _change_lines(body: dict[str, Any], style: Style) -> Iterator[tuple[str, str]]:

@@ -3,10 +3,10 @@
 from datetime import datetime
 
 from logic.answers.reading import Result
-from logic.answers.tension import BeltPlan
+from logic.answers.tension import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, BeltPlan, word_of
 from logic.store import Record
-from logic.units import GAP, places
-from screens.words import Style, refusal
+from logic.units import GAP, Shown, places
+from screens.words import Style, offer, refusal
 
 ITEMS = {
     "target": "Belt tension to set",
@@ -34,21 +34,37 @@ ITEMS = {
 }
 """Label of each result."""
 
-WORDS = {"slack": "SLACK", "in window": "IN WINDOW", "tight": "TIGHT"}
-
-CERTAINTY = {
-    "surely": "Surely: the whole band lies outside the window.",
-    "inside": "The whole band lies inside the window.",
-    "may be slack": "It may be slack: the band reaches below the window.",
-    "may be tight": "It may be tight: the band reaches above the window.",
-    "cannot tell": "Cannot tell yet: the band reaches past both edges. Pull deeper, or read the depth with a finer tool.",
+REASONS = {
+    "in window": "",
+    MAY_BE_SLACK: "The floor lies within what this reading may be off. Nearer to the aim is safe.",
+    MAY_BE_TIGHT: "The ceiling lies within what this reading may be off. Nearer to the aim is safe.",
+    "slack": "",
+    "tight": "",
+    CANNOT_TELL: "The error reaches past both edges of the window.",
 }
+"""Why a word is not a plain one."""
+
+TONES = {"in window": "good", "slack": "bad", "tight": "bad"}
+"""Colour of a word; one that leaves it open has that of the text."""
+
+SIGNS = {"in window": "tick", "slack": "cross", "tight": "cross"}
+"""Picture of a word; one that leaves it open has none."""
 
 MOVES = {
     "slack": "Move the motor a little away from the wheel, turn, measure again.",
-    "in window": "",
     "tight": "Move the motor a little towards the wheel, turn, measure again.",
 }
+"""What to do about a belt that must be set anew."""
+
+
+def tile(word: str) -> str:
+    """Return a word as it stands at the head of a page: what leads it in capitals.
+
+    >>> tile("in window"), tile("on the edge: may be slack")
+    ('IN WINDOW', 'ON THE EDGE: may be slack')
+    """
+    lead, colon, rest = word.partition(":")
+    return lead.upper() + colon + rest
 
 
 def ago(then: datetime, now: datetime) -> str:
@@ -67,8 +83,22 @@ def tension_text(record: Record, style: Style) -> str:
     body = record.body
     if body.get("tension") is None:
         return f"pull {style.number(body['pull'], 'force')}"
-    word = WORDS.get(body.get("word", ""), "").lower()
+    word = word_of(body)
     return with_error(body["tension"], body["error"], style) + (f", {word}" if word else "")
+
+
+def scale_text(pull: float, plan: BeltPlan, style: Style, scale_unit: str) -> str:
+    """Return what the scale reads beside what it should, all in its own unit."""
+
+    def reads(force: float) -> Shown:
+        return style.shown(force, "force", unit=scale_unit)
+
+    aim, low, high = (plan.items[f"pull_{name}"] for name in ("target", "floor", "ceiling"))
+    said = f"Reads {reads(pull)}"
+    if isinstance(aim, Result) and isinstance(low, Result) and isinstance(high, Result):
+        right = f"{reads(low.value).number} to {reads(high.value).number}"
+        said += f", aim {reads(aim.value).number}, right {right}"
+    return f"{said}."
 
 
 def method_text(depth: str) -> str:
@@ -83,7 +113,11 @@ def aim_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:
     """Return the tension to set and what the scale reads then."""
     target, pull = plan.items["target"], plan.items["pull_target"]
     if not isinstance(target, Result) or not isinstance(pull, Result):
-        return "No window for this belt yet: the pull is saved for comparing."
+        depth = plan.items["depth"]
+        if isinstance(depth, Result):
+            return "No window for this belt yet: a tension is saved for comparing."
+        stopped = refusal(depth.problem, style) if depth.problem else offer(depth.missing)
+        return f"Without the belt a pull says nothing, and is not saved. {stopped}"
     reads = style.shown(pull.value, "force", unit=scale_unit)
     return f"Set to {style.number(target.value, target.quantity)}: the scale then reads {reads}."
 

@@ -108,17 +108,17 @@ def test_few_teeth_in_mesh_are_told() -> None:
 def test_the_motors_bearing_holds_the_target_down() -> None:
     """Ours: 150 N on the shaft is 150 / (2 sin(wrap / 2)) = 78 N a span, under the 108 N the torque asks for."""
     held = TOWPATH.with_value("motor.radial_load", Value(150.0))
-    plan = belt_plan(held)
+    plan = belt_plan(held, Person())
     assert plan.held_by_bearing
     assert plan.items["shaft_pull"].value == pytest.approx(150.0)
     assert [end for item in plan.items.values() for end in loose_ends(item)] == []
-    strong = belt_plan(TOWPATH.with_value("motor.radial_load", Value(400.0)))
+    strong = belt_plan(TOWPATH.with_value("motor.radial_load", Value(400.0)), Person())
     assert not strong.held_by_bearing
-    assert strong.items["target"].value == belt_plan(TOWPATH).items["target"].value
+    assert strong.items["target"].value == belt_plan(TOWPATH, Person()).items["target"].value
 
 
 def test_the_margin_to_a_slack_span() -> None:
-    items = belt_plan(TOWPATH).items
+    items = belt_plan(TOWPATH, Person()).items
     assert items["slack_margin"].value == pytest.approx(items["slack_torque"].value / 2.5278, rel=1e-4)
 
 
@@ -213,7 +213,7 @@ def test_history_needs_three_readings_and_a_fall() -> None:
     falling = tuple(Point(1e4 * n, 110.0 - 5.0 * n, 4.0) for n in range(4))
     found = belt_history(TOWPATH, falling)
     assert found.falls
-    floor = belt_plan(TOWPATH).window.floor
+    floor = belt_plan(TOWPATH, Person()).window.floor
     assert found.items["left"].value == pytest.approx((95.0 - floor) / 5.0 * 1e4, rel=1e-6)
     assert found.items["stretch"].value == pytest.approx(15.0 * 0.28 / 226801, rel=1e-3)
     assert not belt_history(TOWPATH, falling[:2]).falls

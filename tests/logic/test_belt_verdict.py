@@ -1,58 +1,89 @@
-"""The word and the certainty of a reading, at and around every edge. Cases of our own."""
+"""The word of a reading at and around every edge. Cases of our own."""
 
 import pytest
 
-from logic.belt.verdict import Reading, Verdict, judge
+from logic.belt.verdict import (
+    CANNOT_TELL,
+    MAY_BE_SLACK,
+    MAY_BE_TIGHT,
+    Reading,
+    Verdict,
+    judge,
+    word_of,
+)
 from logic.errors import InputError
 
 FLOOR, CEILING = 70.0, 110.0
 
 
 @pytest.mark.parametrize(
-    ("tension", "error", "word", "certainty"),
+    ("tension", "error", "word"),
     [
-        pytest.param(90.0, 10.0, "in window", "inside", id="band within"),
-        pytest.param(90.0, 20.0, "in window", "inside", id="band from edge to edge"),
-        pytest.param(90.0, 20.1, "in window", "cannot tell", id="band past both edges"),
-        pytest.param(75.0, 10.0, "in window", "may be slack", id="band across the floor, estimate inside"),
-        pytest.param(65.0, 10.0, "slack", "may be slack", id="band across the floor, estimate outside"),
-        pytest.param(105.0, 10.0, "in window", "may be tight", id="band across the ceiling, estimate inside"),
-        pytest.param(115.0, 10.0, "tight", "may be tight", id="band across the ceiling, estimate outside"),
-        pytest.param(60.0, 9.9, "slack", "surely", id="band below"),
-        pytest.param(60.0, 10.0, "slack", "may be slack", id="band below, touching the floor"),
-        pytest.param(120.0, 9.9, "tight", "surely", id="band above"),
-        pytest.param(120.0, 10.0, "tight", "may be tight", id="band above, touching the ceiling"),
-        pytest.param(60.0, 60.0, "slack", "cannot tell", id="estimate slack, band past both"),
-        pytest.param(130.0, 70.0, "tight", "cannot tell", id="estimate tight, band past both"),
-        pytest.param(70.0, 0.0, "in window", "inside", id="on the floor, exact"),
-        pytest.param(110.0, 0.0, "in window", "inside", id="on the ceiling, exact"),
-        pytest.param(69.999, 0.0, "slack", "surely", id="under the floor, exact"),
-        pytest.param(110.001, 0.0, "tight", "surely", id="over the ceiling, exact"),
-        pytest.param(-12.0, 8.0, "slack", "surely", id="hung loose before the pull"),
+        pytest.param(90.0, 10.0, "in window", id="band within"),
+        pytest.param(90.0, 20.0, "in window", id="band from edge to edge"),
+        pytest.param(90.0, 20.1, CANNOT_TELL, id="band past both edges"),
+        pytest.param(75.0, 12.0, "in window", id="inside the floor by more than a third of the error"),
+        pytest.param(75.0, 15.0, "in window", id="inside the floor by a third of the error"),
+        pytest.param(74.9, 15.0, MAY_BE_SLACK, id="inside the floor by less"),
+        pytest.param(65.1, 15.0, MAY_BE_SLACK, id="under the floor by less than a third"),
+        pytest.param(65.0, 15.0, "slack", id="under the floor by a third"),
+        pytest.param(105.0, 15.0, "in window", id="inside the ceiling by a third of the error"),
+        pytest.param(105.1, 15.0, MAY_BE_TIGHT, id="inside the ceiling by less"),
+        pytest.param(114.9, 15.0, MAY_BE_TIGHT, id="over the ceiling by less than a third"),
+        pytest.param(115.0, 15.0, "tight", id="over the ceiling by a third"),
+        pytest.param(60.0, 9.9, "slack", id="band below"),
+        pytest.param(120.0, 9.9, "tight", id="band above"),
+        pytest.param(60.0, 60.0, CANNOT_TELL, id="estimate slack, band past both"),
+        pytest.param(130.0, 70.0, CANNOT_TELL, id="estimate tight, band past both"),
+        pytest.param(70.0, 0.0, "in window", id="on the floor, exact"),
+        pytest.param(110.0, 0.0, "in window", id="on the ceiling, exact"),
+        pytest.param(69.999, 0.0, "slack", id="under the floor, exact"),
+        pytest.param(110.001, 0.0, "tight", id="over the ceiling, exact"),
+        pytest.param(-12.0, 8.0, "slack", id="hung loose before the pull"),
     ],
 )
-def test_verdict(tension: float, error: float, word: str, certainty: str) -> None:
-    """The word follows the best estimate, the certainty the band."""
+def test_verdict(tension: float, error: float, word: str) -> None:
+    """One word for the estimate and its error."""
     found = judge(reading=Reading(tension, error), floor=FLOOR, ceiling=CEILING)
-    assert (found.word, found.certainty) == (word, certainty)
+    assert found.word == word
+
+
+def test_a_reading_on_the_floor_is_no_tick() -> None:
+    """54 N, good to 19 N, against a floor of 53.5 N: half a newton inside is nothing of 19."""
+    found = judge(reading=Reading(54.0, 19.0), floor=53.5, ceiling=84.1)
+    assert found.word == "on the edge: may be slack"
+    assert not found.right
+    assert not found.wrong
 
 
 def test_one_verdict_for_every_reading() -> None:
-    """On a grid: surely means no part of the band is inside, inside means all of it, and the words agree."""
+    """On a grid, by the rule in its own words: margins in thirds of the error, bands past the edges."""
     for tension in range(-50, 250):
         for error in range(120):
             found = judge(reading=Reading(float(tension), float(error)), floor=FLOOR, ceiling=CEILING)
-            low, high = tension - error, tension + error
-            touches = not (high < FLOOR or low > CEILING)
-            assert (found.certainty == "surely") == (not touches)
-            assert (found.certainty == "inside") == (low >= FLOOR and high <= CEILING)
-            assert (found.certainty == "cannot tell") == (low < FLOOR and high > CEILING)
-            if found.certainty in ("surely", "inside"):
-                assert (found.certainty == "inside") == (found.word == "in window")
-            if found.certainty == "may be slack":
-                assert found.word in ("slack", "in window")
-            if found.certainty == "may be tight":
-                assert found.word in ("tight", "in window")
+            past_both = tension - error < FLOOR and tension + error > CEILING
+            assert (found.word == CANNOT_TELL) == past_both
+            if past_both:
+                continue
+            inside = min(tension - FLOOR, CEILING - tension)
+            assert found.right == (3 * inside >= error)
+            assert found.wrong == (inside < 0 and -3 * inside >= error)
+            if not found.right:
+                assert ("slack" in found.word) == (tension < (FLOOR + CEILING) / 2)
+
+
+def test_the_log_keeps_the_form_of_the_word() -> None:
+    """An entry of an earlier rule is judged by its own figures; without them its word stands."""
+    body = {"word": "in window", "tension": 54.0, "error": 19.0, "floor": 53.5, "ceiling": 84.1}
+    assert word_of(body) == "on the edge: may be slack"
+    assert word_of({**body, "tension": 65.0}) == "in window"
+    assert word_of({**body, "word": ""}) == ""
+    assert word_of({"word": "slack", "tension": 40.0, "error": 5.0}) == "slack"
+    assert (
+        word_of({"word": "slack", "tension": 40.0, "error": None, "floor": 50.0, "ceiling": 80.0}) == "slack"
+    )
+    assert word_of({"word": "no such word"}) == ""
+    assert word_of({}) == ""
 
 
 @pytest.mark.parametrize(
@@ -74,4 +105,4 @@ def test_refusals(reading: Reading, floor: float, ceiling: float, field: str) ->
 
 def test_a_verdict_is_a_value() -> None:
     """Equal verdicts are equal, so that a screen can tell a change."""
-    assert judge(reading=Reading(90.0, 1.0), floor=70.0, ceiling=110.0) == Verdict("in window", "inside")
+    assert judge(reading=Reading(90.0, 1.0), floor=70.0, ceiling=110.0) == Verdict("in window")

@@ -14,6 +14,7 @@ from logic.checks.lists import applies, build_stages, checklist, checklists, for
 from logic.checks.own import copy_of, list_from_dict, list_to_dict, moved, reworded, with_item, without
 from logic.errors import InputError
 from logic.exchange import demo_boards
+from logic.person import Person
 from logic.tables import rows, sources
 from tests.loose import loose_ends
 
@@ -116,7 +117,7 @@ def test_volts_at_which_the_controller_holds_back_are_nearly_empty():
     assert not nearly_empty(charge, 33.1, towpath)
     assert volts_fault(charge, 30.1, towpath) == ""
     card = controller_card(towpath, None, {})
-    assert figures(("low_start",), towpath)["low_start"].value == card.items["low_start"].value
+    assert figures(("low_start",), towpath, Person())["low_start"].value == card.items["low_start"].value
     # A pack that is put away or comes home low is as it should be.
     assert not nearly_empty(checklist("storage").item("volts"), 30.1, towpath)
 
@@ -225,7 +226,7 @@ def test_what_a_board_does_not_say_is_asked():
 @pytest.mark.parametrize("board", demo_boards(), ids=lambda board: board.name)
 def test_every_number_of_the_build_is_given_on_the_example_boards(board):
     names = {name for stage in build_stages() for item in checklist(stage).items for name in item.figures}
-    found = figures(sorted(names), board)
+    found = figures(sorted(names), board, Person())
     assert found
     for name, item in found.items():
         assert isinstance(item, Result), name

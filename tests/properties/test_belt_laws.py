@@ -22,7 +22,6 @@ from logic.belt.pull_reading import read_pull, tension_per_depth, tension_per_fo
 from logic.belt.running import shaft_pull, tension_from_shaft_pull
 from logic.belt.scale import (
     misread_tension,
-    pull_depth,
     pull_force,
     pull_force_locked,
     tension_from_pull,
@@ -248,15 +247,6 @@ def test_error_holds_what_it_says(pull: dict[str, float], force: float, depth: f
         alone.append(reading.error)
     together = read_pull(**numbers, **{f"{name}_error": error for name, error in size.items()})
     assert together.error**2 == pytest.approx(sum(error**2 for error in alone), rel=1e-9, abs=1e-12)
-
-
-@laws
-@given(st.floats(0.02, 0.5), st.sampled_from([0.0005, 0.001]))
-def test_offered_depth(span: float, step: float) -> None:
-    """A whole number of steps, not under a 64th of the span, and less than a step above it."""
-    depth = pull_depth(span=span, step=step)
-    assert depth / step == pytest.approx(round(depth / step), abs=1e-9)
-    assert span / 64 - 2e-6 * step <= depth < span / 64 + step
 
 
 @laws

@@ -12,7 +12,6 @@ from logic.belt.scale import (
     handbook_depth,
     handbook_force,
     misread_tension,
-    pull_depth,
     pull_force,
     pull_force_locked,
     tension_from_pull,
@@ -30,11 +29,8 @@ TIGHT = 24 * POUND
 
 
 def test_depth() -> None:
-    """Derived: 0.994 mm, offered as 1.0 mm."""
+    """Derived: 0.994 mm."""
     assert pytest.approx(0.994, abs=0.0005) == DEPTH * 1000
-    assert pull_depth(span=SPAN, step=0.0005) == 0.001
-    assert pull_depth(span=0.096, step=0.0005) == 0.0015
-    assert pull_depth(span=0.09601, step=0.0005) == 0.002
 
 
 @pytest.mark.parametrize(

@@ -2,16 +2,23 @@
 
 import io
 import wave
+from collections.abc import Callable
 from typing import Any
 
 import pytest
 
 from logic.belt.recording import Recording
+from logic.exchange import demo_boards
 from screens.phone.microphone import NONE_HERE
 from screens.scenes.bench import _pluck
 from tests.screens.session import Session, gaps
 
 GAP = "\u00a0"
+TOWPATH = {
+    f"drive.{key}": getattr(demo_boards()[0].drive, key)
+    for key in ("profile", "belt_width", "belt_teeth", "motor_teeth", "wheel_teeth")
+}
+"""The drive of an example board: what a tension rests on."""
 
 
 class Ears:
@@ -59,11 +66,11 @@ def test_two_belts_within_reach_of_a_thumb(app: Session) -> None:
 
     tap("TENSION CHECK")
     before = app.taps
-    app.keys("1.5")
+    app.keys("0.92")
     digits = app.taps - before
     tap("SAVE LEFT, GO TO RIGHT")
     before = app.taps
-    app.keys("1.6")
+    app.keys("0.95")
     digits += app.taps - before
     tap("SAVE RIGHT")
     assert app.taps - digits <= 6
@@ -327,6 +334,50 @@ def test_a_new_belt_begins_a_new_history(bench: Session) -> None:
     assert bench.shows("No trend yet: 1 of 3 readings.")
 
 
+@pytest.mark.parametrize("way", ["Spring scale", "Pull the motor"])
+def test_no_tension_is_saved_without_the_belt(bench: Session, way: str) -> None:
+    saved = bench.state.saved
+    bench.state.set_value("drive.belt_teeth", None)
+    bench.tap(way)
+    for _ in range(4 if way == "Spring scale" else 1):
+        bench.type("0.9")
+        enter(bench)
+    assert not bench.page.savable
+    assert not bench.page.can_go
+    assert bench.state.last("tension") is None
+    assert bench.state.saved.id == saved.id
+
+
+def test_no_tension_is_saved_without_a_board(begin: Callable[..., Session]) -> None:
+    app = begin()
+    app.app.shell.go("bench.positions", side="left")
+    app.frame(3)
+    for key, value in TOWPATH.items():
+        app.state.try_value(key, value)
+    for text in ("0.9", "0.92", "0.95", "0.9"):
+        app.type(text)
+        enter(app)
+    assert app.page.reading.known
+    assert app.shows("Nothing is kept without a board")
+    assert app.page.save_text == "SAVE"
+    assert not app.page.can_go
+    app.page.go_on()
+    assert app.state.store.page(app.state.saved.id, kind="tension") == []
+
+
+def test_ride_and_bench_pull_to_the_same_depth(bench: Session) -> None:
+    for tool in ("steel rule", "calliper", "feeler gauge"):
+        bench.state.set_person(depth_tool=tool)
+        bench.tap("Spring scale")
+        bench.settle()
+        on_bench = bench.page.depth
+        bench.key(27)
+        bench.app.shell.go("ride.tension")
+        bench.frame(3)
+        assert bench.page.depth_text == bench.page.style.number(on_bench, "length")
+        bench.key(27)
+
+
 def test_the_other_belt_is_one_tap_away(bench: Session) -> None:
     bench.tap("Right")
     bench.tap("Pull the motor")
@@ -345,6 +396,6 @@ def test_wear_and_the_view_from_a_metre(bench: Session) -> None:
     bench.key(27)
     bench.key(27)
     bench.tap("Read from a metre away")
-    assert bench.shows(f"1.55{GAP}kg")
+    assert bench.shows(f"0.959{GAP}kg")
     bench.tap("Back")
     assert bench.page.title == "Set a belt"

@@ -71,19 +71,19 @@ def test_the_comma_is_on_the_key_and_in_every_number(app: Session) -> None:
 
 def test_theme_and_text_change_while_a_number_is_typed(app: Session) -> None:
     app.tap("TENSION CHECK")
-    app.keys("1.5")
+    app.keys("0.92")
     before = theme.body
     app.state.set_person(text=2.0)
     app.settle()
     assert theme.body > before
-    assert app.page.entry.text == "1.5"
+    assert app.page.entry.text == "0.92"
     assert app.page.verdict == "IN WINDOW"
     assert faults() == []
     for name in ("night", "sun", "day"):
         app.state.set_person(theme=name)
         app.settle()
         assert list(Window.clearcolor) == list(theme.ground)
-        assert app.page.entry.text == "1.5"
+        assert app.page.entry.text == "0.92"
         assert faults() == []
     app.state.set_person(text=1.0)
     app.settle()
@@ -109,7 +109,7 @@ def test_a_finer_tool_narrows_the_band(app: Session) -> None:
     while app.shell.back():
         app.frame()
     app.tap("TENSION CHECK")
-    app.type("1.5")
+    app.type("0.92")
     error = float(app.page.tension.rpartition("±\u00a0")[2].split("\u00a0")[0])
     assert error < 21.9
 
