@@ -135,18 +135,34 @@ def pair_table(board: Board, rider: Value | None, asking: Asking) -> PairTable:
 
 
 def best_pairs(table: PairTable, wish: Wish) -> Sequence[tuple[Pair, Fit]]:
-    """Return the rows by a wish: those that meet it first, then the near misses, those without a belt last.
+    """Return the rows by a wish: those that meet it first, the nearest to it leading, then the near misses.
 
-    Among pairs that do alike, those with enough teeth in mesh and the lighter load on the belt come first.
+    Among pairs that do alike (to 1 % of what was asked), the cooler motor on the reference climb comes first, then a
+    belt in stock, then the lighter load on the belt. Pairs with too few teeth in mesh for the belt's full rating
+    follow all others that do as much.
     """
 
-    def place(item: tuple[Pair, Fit]) -> tuple[bool, float, bool, float, float]:
+    def place(item: tuple[Pair, Fit]) -> tuple[float, bool, float, float, bool, float]:
         pair, found = item
-        without = table.travel is not None and pair.belt is None
-        few = pair.belt is not None and pair.belt.few
-        return without, round(found.short, 3), few, -round(found.spare, 2), pair.belt_load or 0.0
+        heat = pair.option.heat
+        return (
+            round(found.short, 3),
+            pair.belt is not None and pair.belt.few,
+            round(found.beyond, 2),
+            float("inf") if heat is None else heat,
+            table.travel is not None and pair.belt is None,
+            pair.belt_load or 0.0,
+        )
 
     return sorted(((pair, fit(pair.option, wish)) for pair in table.pairs), key=place)
+
+
+def speed_cap(table: PairTable) -> tuple[float, str] | None:
+    """Return the top speed of the fastest pair and the limit that rules there; None where gears alone set it."""
+    fastest = max(table.pairs, key=lambda pair: pair.option.loaded or 0.0, default=None)
+    if fastest is None or fastest.option.loaded is None or fastest.option.limit in (None, "duty"):
+        return None
+    return fastest.option.loaded, str(fastest.option.limit)
 
 
 def wish_of(asking: Asking) -> Wish:

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from logic.drive.flow import at_steady_speed
+from logic.drive.flow import at_full_remote, at_steady_speed
 from logic.drive.gearing import motor_rotation, ratio, rolling_circumference
+from logic.drive.limits import Limit
 from logic.drive.performance import Outcome, steady_between, steepest_grade
 from logic.drive.push import Drive
 from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
@@ -27,7 +28,8 @@ class Option:
     """One pair and what it does. None where there is no number; the outcomes say why.
 
     `heat` is of one motor's winding on the reference climb. `stop` is the braking way from `loaded`, None without
-    brake limits. `spread` are the loaded speeds at both ends of what a printed motor constant leaves open.
+    brake limits. `limit` is what rules at `loaded`. `spread` are the loaded speeds at both ends of what a printed
+    motor constant leaves open.
     """
 
     motor_teeth: int
@@ -43,6 +45,7 @@ class Option:
     climb_outcome: Climb
     stop: Metre | None
     stop_outcome: str
+    limit: Limit | None
     rotation: RadianPerSecond
 
 
@@ -79,6 +82,7 @@ def option(terms: Terms, motor_teeth: int, wheel_teeth: int) -> Option:
         climb_outcome=climb_outcome,
         stop=stop,
         stop_outcome=stop_outcome,
+        limit=None if steady.speed is None else at_full_remote(drive, steady.speed).limit,
         rotation=motor_rotation(
             speed=steady.unloaded if steady.speed is None else steady.speed,
             circumference=rolling_circumference(wheel_diameter=drive.wheel_diameter),
@@ -161,11 +165,13 @@ class Fit:
         return sum(-margin for margin in margins if margin is not None and margin < -HAIR)
 
     @property
-    def spare(self) -> float:
-        """Return the smaller of the margins."""
-        return min(
-            (margin for margin in (self.speed_margin, self.grade_margin) if margin is not None), default=0.0
-        )
+    def beyond(self) -> float:
+        """Return by how much it goes beyond the wish: in speed, or in the hill where no speed was wished for.
+
+        With a speed wished for, more climb costs nothing and does not count.
+        """
+        margin = self.grade_margin if self.speed_margin is None else self.speed_margin
+        return max(0.0, margin or 0.0)
 
 
 def fit(option: Option, wish: Wish) -> Fit:

@@ -6,7 +6,7 @@ from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
-from logic.answers.pairs import Fit, Pair, PairTable, Wish, best_pairs, pair_table, wish_of
+from logic.answers.pairs import Fit, Pair, PairTable, Wish, best_pairs, pair_table, speed_cap, wish_of
 from logic.answers.reading import RIDER
 from logic.board import Board
 from screens.answering import AnsweringPage
@@ -16,6 +16,7 @@ from screens.widgets.load import load_kv
 from screens.words import offer, refusal
 from screens.words.figures import OUTCOMES
 from screens.words.pairs import CAUTION, COLUMNS, NONE_FITS
+from screens.words.push import LIMITS
 
 QUANTITY = {
     "loaded": "speed",
@@ -109,7 +110,7 @@ class PairsPage(AnsweringPage):
         if key:
             rising = (key in RISING) != self.turned
             order = sorted(order, key=lambda item: _place(figure(item[0], key), rising=rising))
-        if self.sorted_by is None:
+        if self.sorted_by is None and not asked:
             # What one compares with comes first, what is doubtful last.
             order = sorted(order, key=lambda item: (not item[0].present, _doubtful(item[0])))
         self.order = order
@@ -150,9 +151,17 @@ class PairsPage(AnsweringPage):
             self.headline = f"{len(found.pairs)} pairs fit this board."
         order = f"Sorted by {COLUMNS[key].lower()}" if key else "Ranked by the wish"
         lacking = f" Without a stop: {offer(found.also_missing)}" if found.also_missing else ""
-        self.told = f"{order}. Tap a head to sort, a pair for its figures.{lacking}" if found.pairs else ""
+        words = f"{order}. Tap a head to sort, a pair for its figures.{lacking}{self._cap(wish)}"
+        self.told = words if found.pairs else ""
         self.caution = CAUTION
         self.travel = self._travel()
+
+    def _cap(self, wish: Wish) -> str:
+        cap = speed_cap(self.found) if wish.speed is not None else None
+        if cap is None:
+            return ""
+        speed, limit = cap
+        return f" Taller gears gain nothing above {self.style.number(speed, 'speed')}: {LIMITS[limit]} limit."
 
     def _has_belt(self, pair: Pair) -> bool:
         return self.found.travel is None or pair.belt is not None

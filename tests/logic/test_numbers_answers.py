@@ -13,7 +13,7 @@ from logic.answers.consumption import best_rolling, coasting, consumption, ride_
 from logic.answers.hold import holding
 from logic.answers.outcomes import OUTCOMES
 from logic.answers.pair import pair_board, pair_details
-from logic.answers.pairs import PairTable, belts_for, best_pairs, pair_table, wish_of
+from logic.answers.pairs import PairTable, belts_for, best_pairs, pair_table, speed_cap, wish_of
 from logic.answers.push import pushing
 from logic.answers.reading import Item, Open, Result
 from logic.answers.stopping import stop_curves, stopping
@@ -187,6 +187,38 @@ def test_a_wish_is_ranked_with_what_gives(table: PairTable) -> None:
     assert not first.belt.few
     impossible = best_pairs(table, Wish(speed=30.0, grade=0.5))
     assert all(fit.short > 0.0 for _, fit in impossible)
+
+
+def test_the_nearest_pair_leads_then_the_cooler_motor(table: PairTable) -> None:
+    """35 km/h and 12 %: 16:44 does it at 36.9 km/h with 17.8 W where 28:48 takes 43.2 W and runs into battery amps."""
+    order = best_pairs(table, Wish(speed=35 / 3.6, grade=0.12))
+    teeth = [(pair.option.motor_teeth, pair.option.wheel_teeth) for pair, _ in order]
+    assert teeth[0] == (16, 44)
+    assert teeth.index((28, 48)) > 25
+    sound = [(pair, fit) for pair, fit in order if not fit.short and pair.belt and not pair.belt.few]
+    assert len(sound) > 25
+    assert order[: len(sound)] == sound
+    met = [(round(fit.beyond, 2), pair.option.heat) for pair, fit in sound]
+    assert met == sorted(met)
+    only_hill = best_pairs(table, Wish(grade=0.12))
+    beyond = [
+        round(fit.beyond, 2) for pair, fit in only_hill if not fit.short and pair.belt and not pair.belt.few
+    ]
+    assert beyond == sorted(beyond)
+
+
+def test_what_caps_the_speed_beside_the_gears(table: PairTable) -> None:
+    """Ours: with 30 A from 36 V all tall gears of Towpath end at 43.9 km/h; without that limit the duty rules."""
+    cap = speed_cap(table)
+    assert cap is not None
+    assert cap[1] == "battery current"
+    assert cap[0] == max(pair.option.loaded or 0.0 for pair in table.pairs)
+    tall = [pair.option for pair in table.pairs if pair.option.ratio < 1.8]
+    assert {option.limit for option in tall} == {"battery current"}
+    assert all((option.loaded or 0.0) > 0.99 * cap[0] for option in tall)
+    free = tried(TOWPATH, controller__battery_current=400.0, controller__motor_current=400.0)
+    assert speed_cap(pair_table(free, RIDER, {})) is None
+    assert speed_cap(PairTable()) is None
 
 
 def test_a_printed_constant_opens_a_band() -> None:

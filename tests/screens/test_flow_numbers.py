@@ -95,6 +95,7 @@ def test_a_wish_ranks_and_says_what_gives(app: Session) -> None:
     ask(app, "Hill wished for", "15")
     assert app.shows(f"47 of 91 pairs do 38{GAP}km/h and a 15{GAP}% hill.")
     assert "in hand" in app.page.table._rows[0].note  # noqa: SLF001  (as above)
+    assert app.shows(f"Taller gears gain nothing above 43.9{GAP}km/h: battery amps limit.")
     ask(app, "Hill wished for", "45")
     assert "short" in app.page.table._rows[0].note  # noqa: SLF001  (as above)
     assert app.shows("None of 91 pairs")
