@@ -1,23 +1,40 @@
 """Push, load and brake each as one plain expression, for tables that ask thousands of times.
 
-The cited curves stay the reference: a test holds these to them on random drives, to the last digits. Nothing here
+What does not change with the speed comes from the cited formulas; what is left is held to the cited curves by a test
+on random drives, to the last digits, and the table to the figures of its pages. Nothing here
 is recorded, so no working rests on it.
 """
 
 from collections.abc import Callable
-from math import cos, pi, sin, sqrt
+from math import cos, sin, sqrt
 
-from logic.drive.push import Drive
+from logic.drive.gearing import motor_rotation, rolling_circumference
+from logic.drive.motor import back_emf, torque_constant
+from logic.drive.push import Drive, push_of, top_unloaded_speed
 from logic.drive.road import Road, slope_angle
-from logic.drive.stopping import Brake
+from logic.drive.stopping import Brake, brake_push, power_taken_back
 
 Curve = Callable[[float], float]
 """A force in N by a road speed in m/s."""
 
 
+quick_top = top_unloaded_speed
+"""The unloaded speed needs no quicker writing."""
+
+
+def _emf_per_speed(drive: Drive) -> float:
+    """Return the volts one motor makes at each metre per second of the road."""
+    turning = motor_rotation(
+        speed=1.0,
+        circumference=rolling_circumference(wheel_diameter=drive.wheel_diameter),
+        ratio=drive.ratio,
+    )
+    return back_emf(rotation=turning, motor_constant=drive.motor_constant)
+
+
 def quick_push(drive: Drive) -> Curve:
     """Return the push at full remote, as `push_curve` does."""
-    emf_per_speed = 2.0 * drive.ratio / (drive.wheel_diameter * drive.motor_constant)
+    emf_per_speed = _emf_per_speed(drive)
     resistance, voltage = drive.winding_resistance, drive.open_circuit_voltage
     drawn, weakness = drive.battery_current_limit, drive.motors * drive.pack_resistance
     if weakness:
@@ -25,9 +42,7 @@ def quick_push(drive: Drive) -> Curve:
     product = 4.0 * resistance * (voltage - drawn * drive.pack_resistance) * drawn / drive.motors
     most = resistance * voltage**2 / weakness if weakness else float("inf")
     limit, drag = drive.motor_current_limit, drive.no_load_current
-    push_per_ampere = (
-        2.0 * drive.motors * drive.ratio * drive.efficiency / (drive.wheel_diameter * drive.motor_constant)
-    )
+    push_per_ampere = push_of(drive, torque_constant(motor_constant=drive.motor_constant))
 
     def push(speed: float) -> float:
         emf = emf_per_speed * speed
@@ -56,11 +71,23 @@ def quick_load(road: Road) -> Curve:
 def quick_brake(brake: Brake) -> Curve:
     """Return the braking force, as `brake_curve` does."""
     drive = brake.drive
-    emf_per_speed = 2.0 * drive.ratio / (drive.wheel_diameter * drive.motor_constant)
-    push_per_ampere = 2.0 * drive.motors * drive.ratio / (drive.wheel_diameter * drive.motor_constant)
+    emf_per_speed = _emf_per_speed(drive)
+    push_per_ampere = brake_push(
+        motors=drive.motors,
+        torque_constant=torque_constant(motor_constant=drive.motor_constant),
+        current=1.0,
+        ratio=drive.ratio,
+        wheel_diameter=drive.wheel_diameter,
+    )
     resistance, most, grip = drive.winding_resistance, brake.brake_current_limit, brake.grip
-    regen = brake.regen_current_limit
-    power = regen * (drive.open_circuit_voltage + regen * drive.pack_resistance) / drive.motors
+    power = (
+        power_taken_back(
+            current_limit=brake.regen_current_limit,
+            open_circuit_voltage=drive.open_circuit_voltage,
+            pack_resistance=drive.pack_resistance,
+        )
+        / drive.motors
+    )
 
     def force(speed: float) -> float:
         emf = emf_per_speed * speed
@@ -70,9 +97,3 @@ def quick_brake(brake: Brake) -> Curve:
         return min(push_per_ampere * current, grip)
 
     return force
-
-
-def quick_top(drive: Drive) -> float:
-    """Return the unloaded speed, as `top_unloaded_speed` does."""
-    rotation = drive.duty * drive.open_circuit_voltage * drive.motor_constant
-    return rotation * pi * drive.wheel_diameter / (2.0 * pi * drive.ratio)
