@@ -120,7 +120,12 @@ class LogHome(AppPage):
             row.icon, row.value_tone = ("due", "bad") if one.due else ("clock", "text")
             row.bind(on_release=lambda _, one=one: open_due(self, one))
             yield row
-        yield self._row("All upkeep", f"{rules} rules", "due", partial(self.shell.go, "log.due"))
+        yield self._row(
+            "All upkeep",
+            f"{rules} rule" if rules == 1 else f"{rules} rules",
+            "due",
+            partial(self.shell.go, "log.due"),
+        )
 
     def _row(self, title: str, detail: str, icon: str, act: Any) -> Row:  # noqa: ANN401  (a function)
         row = Row(title=title, detail=detail, icon=icon)

@@ -9,6 +9,7 @@ from logic.checks.lists import Checklist
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
+from screens.words.checks import items_text
 
 
 class OwnLists(AppPage):
@@ -27,12 +28,12 @@ class OwnLists(AppPage):
         own = self.state.own_lists()
         self.empty = "" if own else "No list of your own yet. Copy one and change it; ours stays as it is."
         for key, of in own.items():
-            self._add(of.title, f"{len(of.items)} items, version {of.version}", "edit", self._open, key)
+            self._add(of.title, f"{items_text(len(of.items))}, version {of.version}", "edit", self._open, key)
         self.rows.add_widget(Section(title="Copy one of these"))
         # The stages of building follow each other by their letter, wherever they are kept.
         for key, of in sorted(self.state.lists().items(), key=lambda entry: _order(entry[1])):
             if key not in own:
-                self._add(of.title, f"{len(of.items)} items", "plus", self._copy, key)
+                self._add(of.title, items_text(len(of.items)), "plus", self._copy, key)
 
     def _add(self, title: str, detail: str, icon: str, act: Any, key: str) -> None:  # noqa: ANN401
         row = Row(title=title, detail=detail, icon=icon)

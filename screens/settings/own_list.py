@@ -8,6 +8,7 @@ from kivy.properties import ObjectProperty, StringProperty
 from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
+from screens.words.checks import items_text
 
 
 class OwnList(AppPage):
@@ -29,7 +30,7 @@ class OwnList(AppPage):
             return
         self.title = of.title
         base = self.state.lists()[of.base].title
-        self.summary = f"{len(of.items)} items, version {of.version}. Counts as: {base}."
+        self.summary = f"{items_text(len(of.items))}, version {of.version}. Counts as: {base}."
         for item in of.items:
             row = Row(title=item.action, detail=("Must pass. " if item.stop else "") + item.state)
             row.bind(on_release=partial(self._open, item.key))

@@ -1,5 +1,6 @@
 """Every shown sentence that is not data: refusals, offers, verdicts and workings, in the person's units."""
 
+import re
 from dataclasses import dataclass
 
 from logic.answers.asked import questions
@@ -9,6 +10,7 @@ from logic.board import board_fields, field_of
 from logic.errors import InputError
 from logic.fields import ARM, Field, joint_fields
 from logic.units import MINUS, Shown, number_text, places, quantities, show, show_in, significant
+from screens.words.refusals import SENTENCES
 
 KNOWN = {
     "measured": "measured",
@@ -85,7 +87,8 @@ def label_of(key: str) -> str:
     if key == "rider.mass":
         return "Rider"
     field = _field(key)
-    return field.label if field is not None else key
+    # A name of the code is put into words: no reader is to meet one.
+    return field.label if field is not None else key.rpartition(".")[2].replace("_", " ").capitalize()
 
 
 def _field(key: str) -> Field | None:
@@ -113,62 +116,17 @@ def limits(problem: InputError, style: Style) -> str:
     return f"at least {ends[0]}" if ends[0] else f"at most {ends[1]}"
 
 
-SENTENCES = {
-    "empty": "Type a number.",
-    "too long": "That is too long for a number here.",
-    "digits": "Use the digits 0 to 9.",
-    "no number": "Begin with a digit.",
-    "two marks": "There is already a decimal mark.",
-    "ambiguous": "Point and comma together can be read two ways. Use one decimal mark and no thousands mark.",
-    "spaces": "Leave out the gaps between digits.",
-    "not a plain number": "Type the number in full, without powers or sums.",
-    "fraction": "Fractions are for inches: add in.",
-    "fraction of zero": "A fraction cannot end in zero.",
-    "range": "{name}: {limits}.",
-    "unknown print": "This print names a belt profile that is not in the tables. Type teeth and width apart.",
-    "no whole teeth": "No belt of this pitch has that length: the nearest are {limits}.",
-    "profile first": "Choose the belt profile first: its pitch turns mm into teeth.",
-    "volts fit no cells": "These volts fit no whole number of cells. Type the S number of the pack.",
-    "volts fit two": "These volts fit {limits}: one full, one nominal. Type the S number of the pack.",
-    "whole": "{name}: whole numbers only, {limits}.",
-    "worn above new": "The worn wheel is entered larger than the new one ({limits}).",
-    "motor above wheel": "The motor pulley has more teeth than the wheel pulley ({limits}).",
-    "belt too short for the pulleys": (
-        "This belt is too short to go round both pulleys. Check belt length and both tooth counts."
-    ),
-    "one depth": "All pulls are at one depth. Pull to another depth as well.",
-    "too deep for the span": "That is deeper than a quarter of the span. Check the depth and its unit.",
-    "motor cannot move": "This mount does not move.",
-    "not a sound file": "This is not a WAV file.",
-    "not 16 bits": "This WAV file has other than 16 bits a sample.",
-    "rate too low": "This recording has fewer than 8000 samples a second.",
-    "no rating printed": "No rating is printed for this profile.",
-    "name length": "A name has 1 to 40 letters.",
-    "name taken": "Another board has this name.",
-    "no braking": "No current may go back into the pack: the motors do not brake.",
-    "above 1 C": "Above 1 C no time is given: allow up to 3 h and read the cell's sheet.",
-    "not reached": "The drive does not reach this speed here.",
-    "needs the brake": "On this slope it must be braked.",
-    "not in the table": "The tables have no figure for this. Go by the maker's sheet.",
-    "soft": "Wood and urethane hold no thread that a torque could be told for.",
-    "less than one thread": "{name}: less than one turn of thread holds nothing ({limits}).",
-    "deeper than the hole": "The thread is entered deeper than a screw may go in ({limits}).",
-    "unknown thread": "This thread is not in the tables: M2 to M12, #4 to 3/8.",
-    "no screw fits": "No screw fits: the hole has too little thread.",
-    "not charged": "Do not charge these cells now: {limits} is right.",
-    "target below charge": "The charge is above what it is to be charged to.",
-}
-"""Sentence of each reason for refusing a value."""
-
-
 def refusal(problem: InputError, style: Style) -> str:
     """Return the sentence for a refused value: what is wrong and what is allowed."""
     if problem.reason == "unknown unit":
-        shown = ", ".join(unit.shown for unit in quantities()[problem.quantity or ""].units if unit.shown)
+        known = quantities()[problem.quantity].units if problem.quantity else ()
+        shown = ", ".join(unit.shown for unit in known if unit.shown)
         return f"That unit is not known here. Known: {shown}." if shown else "This number has no unit."
     bounded = problem.low is not None or problem.high is not None
     sentence = SENTENCES.get(problem.reason) or (
-        "{name} cannot be used here: {limits}." if bounded else "{name} cannot be used here: {reason}."
+        "{name} cannot be used here: {limits}."
+        if bounded
+        else "{name} cannot be used here. Check what is entered."
     )
     return sentence.format(name=label_of(problem.field), limits=limits(problem, style), reason=problem.reason)
 
@@ -177,8 +135,19 @@ def offer(fields: tuple[str, ...]) -> str:
     """Return the sentence for missing values."""
     names = [label_of(key) for key in fields]
     listed = names[0] if len(names) == 1 else ", ".join(names[:-1]) + " and " + names[-1]
-    are = "is" if len(names) == 1 else "are"
-    return f"{listed} {are} missing. Add it." if len(names) == 1 else f"{listed} {are} missing. Add them."
+    if len(names) == 1 and not _many(names[0]):
+        return f"{listed} is missing. Add it."
+    return f"{listed} are missing. Add them."
+
+
+def _many(label: str) -> bool:
+    """Tell whether a label names more than one thing: its noun stands before the first comma or preposition.
+
+    >>> [_many(label) for label in ("Motors", "Cells in series", "Wheel diameter", "Drag of the insert nut")]
+    [True, True, False, False]
+    """
+    noun = re.split(r",| (?:in|of|at|on|joined|under|after|between|through|per|the) ", label)[0].split()[-1]
+    return noun in ("teeth", "amps") or (noun.endswith("s") and not noun.endswith("ss"))
 
 
 def sureness(result: Result) -> str:

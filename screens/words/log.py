@@ -135,7 +135,8 @@ def _check_lines(body: dict[str, Any]) -> Iterator[tuple[str, str]]:
         yield "Interrupted", f"{body['breaks']} times" if body["breaks"] > 1 else "once"
     for key, value in body.get("values", {}).items():
         yield key.replace("_", " ").capitalize(), value if isinstance(value, str) else f"{value:g}{GAP}V"
-    yield "Saved with it", f"{len(body.get('board', {}))} values of the board"
+    values = len(body.get("board", {}))
+    yield "Saved with it", f"{values} {'value' if values == 1 else 'values'} of the board"
 
 
 def _tension_lines(body: dict[str, Any], style: Style) -> Iterator[tuple[str, str]]:

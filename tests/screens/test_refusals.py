@@ -1,0 +1,91 @@
+"""Every refusal of logic, walked from its source: each has a sentence, and no name of the code reaches a reader."""
+
+import ast
+import re
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from logic.errors import InputError
+from screens.words import Style, label_of, offer, refusal
+from screens.words.checks import REFUSALS
+from screens.words.refusals import SENTENCES
+
+LOGIC = Path(__file__).parents[2] / "logic"
+MOST_WORDS = 20
+CODE = re.compile(r"[a-z]_[a-z]|[a-z]\\.[a-z]|[{}]")
+"""What a name of the code looks like: an underscore or a point between letters."""
+
+
+def raised() -> Iterator[tuple[str, ast.Call]]:
+    """Give each call in logic that refuses a value or says that one is missing."""
+    for path in sorted(LOGIC.rglob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text())):
+            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
+                yield node.func.id, node
+
+
+def texts(node: ast.AST) -> list[str]:
+    return [
+        one.value for one in ast.walk(node) if isinstance(one, ast.Constant) and isinstance(one.value, str)
+    ]
+
+
+REASONS = sorted(
+    {
+        text
+        for name, call in raised()
+        if name == "InputError" and len(call.args) > 2
+        for text in texts(call.args[2])
+    }
+    | {text for name, call in raised() if name == "refuse" for text in texts(call.args[0])} - {"reason"}
+    | {"charged above 4.20 V"}
+)
+FIELDS = sorted(
+    {
+        text
+        for name, call in raised()
+        if name in ("InputError", "Missing") and call.args and isinstance(call.args[0], ast.Constant)
+        for text in texts(call.args[0])
+    }
+    | {word.arg for name, call in raised() if name == "positive" for word in call.keywords if word.arg}
+)
+
+
+def test_the_walk_finds_the_refusals():
+    assert len(REASONS) > 80
+    assert {"battery_current_limit", "speed", "span"} <= set(FIELDS)
+
+
+@pytest.mark.parametrize("reason", [reason for reason in REASONS if reason != "reason"])
+def test_every_reason_has_a_short_sentence(reason):
+    own = REFUSALS.get(reason) or SENTENCES.get(reason)
+    if reason == "unknown unit":
+        own = refusal(InputError("force", "5 q", reason, quantity="force"), Style())
+    assert own is not None, reason
+    said = REFUSALS.get(reason) or refusal(InputError("ride.distance", 1.0, reason, 1.0, 2.0), Style())
+    assert not CODE.search(said.replace("\u00a0", " ")), said
+    assert said.endswith(".")
+    assert said[0].isupper() or said[0].isdigit()
+    if reason != "unknown unit":
+        assert len(own.split()) <= MOST_WORDS, own
+
+
+@pytest.mark.parametrize("field", FIELDS)
+def test_no_field_reaches_a_reader_as_a_name_of_the_code(field):
+    for said in (
+        label_of(field),
+        offer((field,)),
+        refusal(InputError(field, 1.0, "range", 0.0, 2.0), Style()),
+        refusal(InputError(field, 1.0, "a reason of tomorrow"), Style()),
+    ):
+        assert not CODE.search(said), said
+        assert field not in said or "_" not in field
+
+
+def test_what_is_missing_is_counted_as_one_would():
+    assert offer(("drive.motors",)) == "Motors are missing. Add them."
+    assert offer(("pack.series",)) == "Cells in series are missing. Add them."
+    assert offer(("drive.wheel_diameter",)) == "Wheel diameter is missing. Add it."
+    assert offer(("ride.distance",)) == "Distance is missing. Add it."
