@@ -100,8 +100,8 @@ class Driver:
             self.now += seconds
             self.loop.idle()
 
-    def settle(self, step: float = 0.3) -> None:
-        """Draw frames until three in a row change nothing."""
+    def settle(self, step: float = 0.3) -> bool:
+        """Draw frames until three in a row change nothing; return whether it came to that."""
         quiet, end = 0, self.now + PATIENCE
         self.frame()
         while quiet < 3 and self.now < end:  # noqa: PLR2004 - said above.
@@ -109,6 +109,7 @@ class Driver:
             self.frame(seconds=step)
             busy = dirty or self._animations or self.window.canvas.needs_redraw
             quiet = 0 if busy else quiet + 1
+        return quiet == 3  # noqa: PLR2004 - said above.
 
     def still(self) -> None:
         """Draw until nothing waits to be laid out, in no time: who taps something sees it standing."""
@@ -175,13 +176,28 @@ class Driver:
 
         self.still()
         widget = self.find(target) if isinstance(target, str) else target
-        over = widget.parent
+        over, scrollers = widget.parent, []
         while over is not None and over is not self.window and over.parent is not over:
             if isinstance(over, ScrollView) and over.do_scroll_y:
                 self._into_view(widget, over)
+                scrollers.append(over)
             over = over.parent
-        place = widget.to_window(widget.x + widget.width * at[0], widget.y + widget.height * at[1])
-        return Touch(self, *place)
+        x, y = widget.to_window(widget.x + widget.width * at[0], widget.y + widget.height * at[1])
+        return Touch(self, x, self._on_show(widget, scrollers, y))
+
+    def _on_show(self, widget: Any, scrollers: list[Any], y: float) -> float:  # noqa: ANN401 - any widget.
+        """Return where to touch: as high as asked, or in the middle of what a small window shows of the widget.
+
+        Raises LookupError when it shows nothing of it: a touch there would land on something else.
+        """
+        low, high = widget.to_window(widget.x, widget.y)[1], widget.to_window(widget.x, widget.top)[1]
+        for scroller in scrollers:
+            low = max(low, scroller.to_window(scroller.x, scroller.y)[1])
+            high = min(high, scroller.to_window(scroller.x, scroller.top)[1])
+        if high - low < 1:
+            message = f"there is no room to touch {words(widget)}"
+            raise LookupError(message)
+        return y if low <= y <= high else (low + high) / 2
 
     def _into_view(self, widget: Any, scroller: Any) -> None:  # noqa: ANN401 - any widget.
         """Scroll a widget into view; again, when the page has grown or shrunk meanwhile and moved it out."""

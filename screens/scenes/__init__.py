@@ -1,11 +1,15 @@
 """Named walks to each screen and each important state, for the pictures, the audit and the README."""
 
+import faulthandler
+import os
+import sys
 import tempfile
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from importlib import import_module
 from pathlib import Path
+from threading import Timer
 from typing import Any
 
 from screens.driver import Driver
@@ -16,16 +20,29 @@ PLACES = ("ride", "bench", "numbers", "numbers_full", "board", "log", "settings"
 FIXED = datetime(2026, 11, 25, 10, 0, tzinfo=UTC)
 """The time of every picture, so that two runs show the same."""
 
+FAILED = 1
+"""Exit status when a scene went astray or hung."""
+HANGS = 120.0
+"""Seconds of real time after which a scene hangs; on a busy machine one takes a few."""
+
+CANNOT_SHOW = "cannot show"
+"""Stands for the page that is shown in place of one that failed."""
+
 KEPT = 6
 """Pages that may stay built from one scene to the next."""
 
 
 @dataclass(frozen=True)
 class Scene:
-    """A name, and how to walk there from the first screen with the example boards loaded."""
+    """A name, how to walk there from the first screen with the example boards loaded, and the page it must come to."""
 
     name: str
     walk: Callable[[Driver], None]
+    page: str = ""
+
+
+class AstrayError(Exception):
+    """A scene that did not come to its page, or not to rest; the text says which scene, and where it is."""
 
 
 def scenes() -> Iterator[Scene]:
@@ -70,20 +87,59 @@ def reset(driver: Driver, theme: str = "day", text: float = 1.0) -> None:
     driver.settle()
 
 
+def arrive(driver: Driver, scene: Scene) -> None:
+    """Walk to a scene and make sure it is there. Raises AstrayError, with a sentence, when it is not."""
+    try:
+        scene.walk(driver)
+        still = driver.settle()
+    except Exception as problem:
+        raise AstrayError(f"{scene.name}: the walk ends on {here(driver)}: {problem}") from problem
+    if here(driver) != scene.page:
+        raise AstrayError(f"{scene.name}: is on {here(driver)}, not on {scene.page}")
+    if not still:
+        raise AstrayError(f"{scene.name}: {scene.page} does not come to rest")
+
+
+def here(driver: Driver) -> str:
+    """Return the name of the page in front, `CANNOT_SHOW` when another stands in for one that failed."""
+    shell = driver.app.shell
+    name = str(shell.trail[-1][0])
+    return name if shell.pages.get(name) is shell.page else CANNOT_SHOW
+
+
+def _hung(driver: Driver, scene: Scene) -> None:
+    print(f"{scene.name}: hangs on {here(driver)}", file=sys.stderr, flush=True)
+    faulthandler.dump_traceback()
+    os._exit(FAILED)
+
+
 def write_pictures(folder: Path, size: tuple[int, int], text: float, theme: str) -> int:
-    """Write a PNG of each scene and print the main results. Returns the exit status."""
+    """Write a PNG of each scene and print the main results. Returns the exit status.
+
+    A scene that goes astray gets no picture but a sentence, and the status tells of it; the others go on. One that hangs
+    ends the run.
+    """
+    astray: list[str] = []
     folder.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory() as data:
         driver = start(Path(data))
         driver.resize(*size)
         for number, scene in enumerate(scenes(), start=1):
-            reset(driver, theme, text)
-            scene.walk(driver)
-            driver.settle()
-            driver.shot(folder / f"{number:02d}-{scene.name}.png")
+            watch = Timer(HANGS, _hung, (driver, scene))
+            watch.daemon = True
+            watch.start()
+            try:
+                reset(driver, theme, text)
+                arrive(driver, scene)
+                driver.shot(folder / f"{number:02d}-{scene.name}.png")
+            except AstrayError as problem:
+                astray.append(str(problem))
+            watch.cancel()
         reset(driver, theme, text)
         for line in results(driver.app.state):
             print(line)
         driver.stop()
-    print(f"{number} pictures in {folder}")
-    return 0
+    print(f"{number - len(astray)} pictures in {folder}")
+    for problem in astray:
+        print(problem, file=sys.stderr)
+    return FAILED if astray else 0

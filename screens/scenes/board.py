@@ -57,11 +57,11 @@ def binned(driver: Driver) -> None:
 
 
 SCENES = (
-    Scene("board", home),
-    Scene("board-value", value),
-    Scene("board-choice", choice),
-    Scene("board-guided", guided),
-    Scene("boards", boards),
-    Scene("board-name", name),
-    Scene("board-binned", binned),
+    Scene("board", home, "board"),
+    Scene("board-value", value, "board.value"),
+    Scene("board-choice", choice, "board.value"),
+    Scene("board-guided", guided, "board.value"),
+    Scene("boards", boards, "board.boards"),
+    Scene("board-name", name, "board.name"),
+    Scene("board-binned", binned, "board.boards"),
 )

@@ -1,7 +1,7 @@
 """Walks through the settings."""
 
 from screens.driver import Driver
-from screens.scenes import Scene
+from screens.scenes import CANNOT_SHOW, Scene
 
 
 def home(driver: Driver) -> None:
@@ -40,9 +40,9 @@ def cannot_show(driver: Driver) -> None:
 
 
 SCENES = (
-    Scene("settings", home),
-    Scene("settings-lists", lists),
-    Scene("settings-list", own_list),
-    Scene("settings-item", item),
-    Scene("cannot-show", cannot_show),
+    Scene("settings", home, "settings"),
+    Scene("settings-lists", lists, "settings.lists"),
+    Scene("settings-list", own_list, "settings.list"),
+    Scene("settings-item", item, "settings.item"),
+    Scene("cannot-show", cannot_show, CANNOT_SHOW),
 )

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from screens.driver import Driver
-from screens.scenes import Scene, reset, scenes, start
+from screens.scenes import Scene, arrive, reset, scenes, start
 from screens.theme import theme
 from tests.screens.audit import faults
 
@@ -30,7 +30,7 @@ def test_no_screen_has_a_fault(driver: Driver, scene: Scene) -> None:
         driver.resize(*size)
         # Built at the first scale; the others come while it is on the screen.
         reset(driver, "day", scales[0])
-        scene.walk(driver)
+        arrive(driver, scene)
         for scale in scales:
             driver.app.state.set_person(text=scale)
             driver.settle()

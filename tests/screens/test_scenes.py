@@ -1,0 +1,88 @@
+"""A scene is what its name says, or the run of pictures tells that it is not."""
+
+import ctypes.util
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from screens.scenes import CANNOT_SHOW, AstrayError, Scene, arrive, scenes, start
+from screens.shell import PAGES
+
+ROOT = Path(__file__).parents[2]
+GRAPHICS = ctypes.util.find_library("GL") and ctypes.util.find_library("EGL")
+
+RUN = """
+import sys, time
+import main, screens.scenes as scenes
+scenes.HANGS = float(sys.argv[2])
+told = {
+    "right": scenes.Scene("right", lambda driver: driver.tap("Bench"), "bench"),
+    "elsewhere": scenes.Scene("elsewhere", lambda driver: None, "bench"),
+    "fails": scenes.Scene("fails", lambda driver: driver.tap("No such row"), "ride"),
+    "hangs": scenes.Scene("hangs", lambda driver: time.sleep(60), "ride"),
+}
+scenes.scenes = lambda: iter([told[name] for name in sys.argv[3:]])
+sys.exit(main.main(["--pictures", sys.argv[1]]))
+"""
+
+
+@pytest.mark.parametrize("scene", scenes(), ids=lambda scene: scene.name)
+def test_every_scene_names_a_page(scene: Scene) -> None:
+    assert scene.page in (*PAGES, CANNOT_SHOW)
+
+
+def test_a_scene_that_is_elsewhere_says_so(tmp_path: Path) -> None:
+    driver = start(tmp_path)
+    with pytest.raises(AstrayError, match="lost: is on ride, not on bench"):
+        arrive(driver, Scene("lost", lambda _driver: None, "bench"))
+    with pytest.raises(AstrayError, match="stuck: the walk ends on ride: nothing shows"):
+        arrive(driver, Scene("stuck", lambda driver: driver.tap("No such row"), "ride"))
+    failed = Scene("failed", lambda driver: driver.app.shell.cannot_show(RuntimeError("made")), "ride")
+    with pytest.raises(AstrayError, match="failed: is on cannot show, not on ride"):
+        arrive(driver, failed)
+    driver.stop()
+
+
+def test_a_widget_higher_than_its_scroller_is_touched_where_it_shows(tmp_path: Path) -> None:
+    """Its middle lies behind the bars there: a touch on it would go to one of the four places, or the board's chip."""
+    driver = start(tmp_path)
+    driver.resize(320, 568)
+    driver.app.state.set_person(text=2.0)
+    driver.app.shell.place("ride")
+    driver.settle()
+    driver.tap("Swollen or hot pack?")
+    driver.settle()
+    assert driver.app.shell.trail[-1][0] == "ride.pack_signs"
+    driver.app.state.set_person(text=1.0)
+    driver.stop()
+
+
+@pytest.mark.skipif(not GRAPHICS, reason="libgl1 and libegl1 are not installed")
+@pytest.mark.parametrize(("names", "hangs", "status", "told"), [
+    (("right",), "60", 0, []),
+    (("elsewhere", "fails", "right"), "60", 1, [
+        "elsewhere: is on ride, not on bench", "fails: the walk ends on ride: nothing shows 'No such row'",
+    ]),
+    (("hangs", "right"), "4", 1, ["hangs: hangs on ride"]),
+])  # fmt: skip
+def test_no_scene_passes_silently(
+    tmp_path: Path, names: tuple[str, ...], hangs: str, status: int, told: list[str]
+) -> None:
+    clean = {
+        name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_", "DISPLAY"))
+    }
+    done = subprocess.run(  # noqa: S603  (our own interpreter and program)
+        [sys.executable, "-c", RUN, str(tmp_path / "pictures"), hangs, *names],
+        cwd=ROOT,
+        env={**clean, "HOME": str(tmp_path), "TMPDIR": str(tmp_path)},
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=120,
+    )
+    assert done.returncode == status, done.stderr
+    for sentence in told:
+        assert sentence in done.stderr
