@@ -10,7 +10,7 @@ from logic.errors import Missing
 from logic.fields import fields_of
 from logic.tables import raw
 from logic.units import quantities, read
-from logic.workings import Given, fresh, given
+from logic.workings import Given, choice, given
 
 Asking = Mapping[str, Value]
 """The values a person has chosen, by the key of their field."""
@@ -99,7 +99,7 @@ class Asked:
             self._read[key] = given(
                 Given(
                     field.label,
-                    fresh(float(value.si)),
+                    float(value.si),
                     quantities()[field.quantity].si,
                     field.quantity,
                     known="assumed" if assumed else "chosen",
@@ -116,4 +116,4 @@ class Asked:
         value = self.value(key)
         if value is None:
             raise Missing(key)
-        return str(value.si)
+        return choice(Given(questions()[key].field.label, str(value.si), "", known="chosen"))

@@ -1,14 +1,13 @@
 """Wh/km and range at a speed, and what logged rides and coasting tell about rolling and air."""
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
-from logic.answers.outcomes import told
 from logic.answers.reading import Item, Open, Reading, Result
 from logic.answers.riding import RidingParts, with_spread
-from logic.answers.run import answer
+from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value, faults
 from logic.drive.fit import (
     FEWEST,
@@ -20,8 +19,7 @@ from logic.drive.fit import (
     rolling_from_time,
     rolling_of_wheels,
 )
-from logic.errors import InputError, Missing
-from logic.workings import Recorder, recording, unrecorded
+from logic.errors import InputError
 
 SPEEDS = tuple(kmh / 3.6 for kmh in range(4, 46, 2))
 """Speeds of the curve."""
@@ -45,7 +43,7 @@ class Consumption:
     faults: tuple[InputError, ...]
 
 
-RESULTS: dict[str, tuple[str, Callable[[RideParts], float]]] = {
+RESULTS: Figures[RideParts] = {
     "per_distance": ("energy_per_distance", lambda parts: parts.per_distance),
     "range_modelled": ("distance", lambda parts: parts.modelled_range),
     "usable": ("energy", lambda parts: parts.usable_now),
@@ -59,25 +57,17 @@ RESULTS: dict[str, tuple[str, Callable[[RideParts], float]]] = {
 @answer()
 def consumption(board: Board, rider: Value | None, asking: Asking) -> Consumption:
     """Return what riding at a speed takes, and the curve over all speeds that can be held."""
-    with recording() as recorder:
-        parts = RideParts(Reading(board, rider), Asked(asking))
-        items = {
-            name: told(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-        }
-    items["range_modelled"] = with_spread(items["range_modelled"], parts)
-    return Consumption(items, _curve(parts), faults(board))
+    run = Run(lambda: RideParts(Reading(board, rider), Asked(asking)))
+    items = run.figures(RESULTS)
+    items["range_modelled"] = with_spread(items["range_modelled"], run.plain)
+    points = ((speed, run.view(partial(_at_speed, speed), None)) for speed in SPEEDS)
+    return Consumption(
+        items, tuple((speed, spent) for speed, spent in points if spent is not None), faults(board)
+    )
 
 
-def _curve(parts: RideParts) -> tuple[tuple[float, float], ...]:
-    found = []
-    with unrecorded():
-        for speed in SPEEDS:
-            try:
-                found.append((speed, parts.per_distance_at(parts.road, speed)))
-            except (Missing, InputError):
-                continue
-    return tuple(found)
+def _at_speed(speed: float, parts: RideParts) -> float:
+    return parts.per_distance_at(parts.road, speed)
 
 
 @dataclass(frozen=True)
@@ -106,36 +96,44 @@ class RideFit:
 )
 def ride_fit(board: Board, rider: Value | None, samples: Sequence[Sample]) -> RideFit:
     """Return what rides with a known energy and usual speed tell about the board's drag."""
-    with recording() as recorder:
-        parts = RideParts(Reading(board, rider), Asked({}))
-        found: list[Fitted] = []
-
-        def fit() -> Fitted:
-            if not found:
-                road = parts.road
-                found.append(
-                    fitted(
-                        parts.drive("nominal"),
-                        samples,
-                        mass=road.mass,
-                        gravity=road.gravity,
-                        air_density=road.air_density,
-                    )
-                )
-            return found[0]
-
-        items = {
-            "rolling": told(recorder, "rolling", "ratio", lambda: fit().rolling.value),
-            "drag_area": told(recorder, "drag_area", "area", lambda: fit().drag_area.value),
-        }
-    result = found[0] if found else None
-    if result is not None:
-        for name, estimate in (("rolling", result.rolling), ("drag_area", result.drag_area)):
+    run = Run(lambda: FitParts(Reading(board, rider), samples))
+    found = run.view(lambda parts: parts.fitted, None)
+    items = run.figures(FITTED)
+    if found is not None:
+        for name, estimate in (("rolling", found.rolling), ("drag_area", found.drag_area)):
             item = items[name]
             if isinstance(item, Result):
                 band = (estimate.value - estimate.half, estimate.value + estimate.half)
-                items[name] = Result(name, item.value, item.quantity, band)
-    return RideFit(items, result, len(samples))
+                items[name] = replace(item, band=band)
+    return RideFit(items, found, len(samples))
+
+
+class FitParts(RideParts):
+    """The parts of a board that a fit over its rides rests on."""
+
+    def __init__(self, reading: Reading, samples: Sequence[Sample]) -> None:
+        """Take the board from a reading, and its rides."""
+        super().__init__(reading, Asked({}))
+        self.samples = samples
+
+    @cached_property
+    def fitted(self) -> Fitted:
+        """What the rides tell."""
+        road = self.road
+        return fitted(
+            self.drive("nominal"),
+            self.samples,
+            mass=road.mass,
+            gravity=road.gravity,
+            air_density=road.air_density,
+        )
+
+
+FITTED: Figures[FitParts] = {
+    "rolling": ("ratio", lambda parts: parts.fitted.rolling.value),
+    "drag_area": ("area", lambda parts: parts.fitted.drag_area.value),
+}
+"""Quantity and computation of what rides tell."""
 
 
 class CoastParts(RideParts):
@@ -172,24 +170,21 @@ class CoastParts(RideParts):
 @answer()
 def coasting(board: Board, rider: Value | None, asking: Asking) -> dict[str, Item]:
     """Return the rolling coefficient from a coast, by distance and by time, whichever was entered."""
-    with recording() as recorder:
-        parts = CoastParts(Reading(board, rider), Asked(asking))
-        return _coasts(recorder, parts)
+    return Run(lambda: CoastParts(Reading(board, rider), Asked(asking))).figures(COASTS)
 
 
-def _coasts(recorder: Recorder, parts: CoastParts) -> dict[str, Item]:
-    def by_distance() -> float:
-        distance = parts.asked("ask.coast_distance")
-        return parts.wheels(rolling_from_distance(distance=distance, **parts.shared))
+def _by_distance(parts: CoastParts) -> float:
+    distance = parts.asked("ask.coast_distance")
+    return parts.wheels(rolling_from_distance(distance=distance, **parts.shared))
 
-    def by_time() -> float:
-        time, end = parts.asked("ask.coast_time"), parts.asked("ask.coast_end")
-        return parts.wheels(rolling_from_time(time=time, end=end, **parts.shared))
 
-    return {
-        "by_distance": told(recorder, "by_distance", "ratio", by_distance),
-        "by_time": told(recorder, "by_time", "ratio", by_time),
-    }
+def _by_time(parts: CoastParts) -> float:
+    time, end = parts.asked("ask.coast_time"), parts.asked("ask.coast_end")
+    return parts.wheels(rolling_from_time(time=time, end=end, **parts.shared))
+
+
+COASTS: Figures[CoastParts] = {"by_distance": ("ratio", _by_distance), "by_time": ("ratio", _by_time)}
+"""Quantity and computation of what a coast tells."""
 
 
 def best_rolling(items: dict[str, Item]) -> float | None:

@@ -1,15 +1,13 @@
 """Hold for how long: a motor that warms on a climb, by a simple model with its band, and the grade held for good."""
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
-from functools import cached_property, partial
+from functools import cached_property
 from math import exp
 
 from logic.answers.asked import Asked, Asking
-from logic.answers.outcomes import told
 from logic.answers.parts import Parts
 from logic.answers.reading import Item, Reading, Result
-from logic.answers.run import answer
+from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_steady_speed
 from logic.drive.gearing import motor_rotation
@@ -26,10 +24,10 @@ from logic.drive.motor import motor_torque, winding_heat
 from logic.drive.performance import steepest_grade
 from logic.drive.push import push_of
 from logic.drive.road import Road, air_drag_at
-from logic.errors import InputError, Missing
+from logic.errors import InputError
 from logic.si import Ampere
 from logic.tables import pick
-from logic.workings import cited, recording, unrecorded
+from logic.workings import cited
 
 POINTS = 40
 LONGEST = 3600.0
@@ -199,7 +197,7 @@ def _settled(parts: HoldParts) -> float:
     return parts.settled
 
 
-RESULTS: dict[str, tuple[str, Callable[[HoldParts], float]]] = {
+RESULTS: Figures[HoldParts] = {
     "hold_time": ("time", lambda parts: parts.time),
     "held_grade": ("share", lambda parts: parts.held_grade),
     "settled": ("temperature", _settled),
@@ -228,61 +226,55 @@ BANDED = ("held_grade", "settled", "held")
 @answer()
 def holding(board: Board, rider: Value | None, asking: Asking) -> Holding:
     """Return how long a climb can be held, and which one for good; all of it an estimate with its band."""
-    with recording() as recorder:
-        parts = HoldParts(Reading(board, rider), Asked(asking))
-        items = {
-            name: told(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-        }
+    run = Run(lambda: HoldParts(Reading(board, rider), Asked(asking)))
     spread = pick("heating", name="spread").cells
-    ends = {
-        "low": HoldParts(Reading(board, rider), Asked(asking), spread["low"]),
-        "high": HoldParts(Reading(board, rider), Asked(asking), spread["high"]),
+    low, high = (
+        Run(lambda factor=spread[end]: HoldParts(Reading(board, rider), Asked(asking), factor))  # type: ignore[misc]
+        for end in ("low", "high")
+    )
+    items = run.figures(RESULTS)
+    for name in BANDED:
+        items[name] = _with_band(items[name], low, high)
+    longest = run.view(_longest, LONGEST)
+    curves = {
+        name: one.view(lambda parts: _curve(parts, longest), ())
+        for name, one in {"low": low, "usual": run, "high": high}.items()
     }
-    with unrecorded():
-        for name in BANDED:
-            items[name] = _with_band(items[name], ends)
-        longest = _longest(parts)
-        curves = {
-            name: _curve(end, longest)
-            for name, end in {"low": ends["low"], "usual": parts, "high": ends["high"]}.items()
-        }
-        limit = parts.asked("ask.limit_temperature")
-        times = (_time(ends["high"]), _time(ends["low"]))
-    drawn = {name: points for name, points in curves.items() if points}
-    return Holding(items, times, drawn, limit, faults(board))
+    return Holding(
+        items,
+        (high.view(_time, None), low.view(_time, None)),
+        {name: points for name, points in curves.items() if points},
+        Asked(asking)("ask.limit_temperature"),
+        faults(board),
+    )
 
 
-def _with_band(item: Item, ends: dict[str, HoldParts]) -> Item:
-    if not isinstance(item, Result):
+def _with_band(item: Item, *ends: Run[HoldParts]) -> Item:
+    found = [end.view(RESULTS[item.name][1], None) for end in ends]
+    reach = [value for value in found if isinstance(value, float)]
+    if not isinstance(item, Result) or len(reach) < len(ends):
         return item
-    found = []
-    for end in ends.values():
-        try:
-            found.append(RESULTS[item.name][1](end))
-        except (Missing, InputError):
-            return item
-    return replace(item, band=(min(found), max(found)))
+    return replace(item, band=(min(reach), max(reach)))
 
 
 def _longest(parts: HoldParts) -> float:
     """Return how long the curves run: to where it settles, or well past the limit."""
-    try:
-        return min(LONGEST, 3.0 * abs(parts.capacity / parts.cooling), 1.5 * (_time(parts) or LONGEST))
-    except (Missing, InputError, ZeroDivisionError):
+    if parts.cooling == 0.0:
         return LONGEST
+    settles = 3.0 * abs(parts.capacity / parts.cooling)
+    try:
+        return min(LONGEST, settles, 1.5 * parts.time)
+    except InputError:
+        return min(LONGEST, settles)
 
 
 def _curve(parts: HoldParts, longest: float) -> tuple[tuple[float, float], ...]:
     times = [longest * step / (POINTS - 1) for step in range(POINTS)]
     try:
         return tuple((time, parts.temperature_after(time)) for time in times)
-    except (Missing, InputError, ZeroDivisionError, OverflowError):
+    except OverflowError:
         return ()
 
 
-def _time(parts: HoldParts) -> float | None:
-    try:
-        return parts.time
-    except (Missing, InputError):
-        return None
+def _time(parts: HoldParts) -> float:
+    return parts.time
