@@ -38,7 +38,7 @@ ARROWS = {
     "person": "errors board",
     "exchange": f"{GROUND} board person store",
     "store": "",
-    "ledger": "errors board person store tables units",
+    "ledger": "errors board person store tables units checks",
     "log_table": "errors board person store tables units ledger",
     "checks": f"{GROUND} board person store",
     "upkeep": f"{GROUND} board person store checks ledger",
