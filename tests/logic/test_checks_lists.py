@@ -44,6 +44,7 @@ PAGES = {
     "bench.reach",
     "log",
     "ride.tension",
+    "numbers.hold",
     "numbers.gearing",
 }
 SIGNALS = {"", "danger", "warning", "caution", "notice"}
@@ -283,6 +284,17 @@ def test_a_full_pack_may_cut_the_brake_out_at_once():
         ("turns backwards", "wrong_way"),
         ("wheel loose", "wobble"),
         ("range", "shorter"),
+        ("overheating", "hot_motor"),
+        ("warm", "hot_motor"),
+        ("squeal", "noise"),
+        ("grinding", "noise"),
+        ("clicking", "noise"),
+        ("vibration", "vibrates"),
+        ("charger", "no_charge"),
+        ("won't charge", "no_charge"),
+        ("won't switch on", "no_switch"),
+        ("beeps", "beeps"),
+        ("water", "water"),
     ],
 )
 def test_the_fault_guide_is_found_by_common_words(said, key):
