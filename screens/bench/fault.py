@@ -22,6 +22,9 @@ PAGES = {
     "board": "The board's values",
     "bench.spares": "Tools and spares",
     "log": "The log",
+    "numbers.hold": "Climb and hold",
+    "ride.pack_signs": "Pack: stop signs",
+    "bench.power": "First power: resistor and polarity",
 }
 
 

@@ -7,7 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from logic.checks.faults import faults
 from logic.errors import InputError
+from screens.bench.fault import PAGES
 from screens.words import Style, label_of, offer, refusal
 from screens.words.checks import REFUSALS
 from screens.words.refusals import SENTENCES
@@ -89,3 +91,8 @@ def test_what_is_missing_is_counted_as_one_would():
     assert offer(("pack.series",)) == "Cells in series are missing. Add them."
     assert offer(("drive.wheel_diameter",)) == "Wheel diameter is missing. Add it."
     assert offer(("ride.distance",)) == "Distance is missing. Add it."
+
+
+def test_every_page_a_cause_opens_has_a_name():
+    opened = {cause.opens for fault in faults() for cause in fault.causes if ":" not in cause.opens} - {""}
+    assert opened <= set(PAGES)
