@@ -22,7 +22,7 @@ PAGES = {
     "board": "The board's values",
     "bench.spares": "Tools and spares",
     "log": "The log",
-    "numbers.hold": "Climb and hold",
+    "numbers.hold": "Hold for how long",
     "ride.pack_signs": "Pack: stop signs",
     "bench.power": "First power: resistor and polarity",
 }
