@@ -1,6 +1,5 @@
 """What to set in the controller: currents, voltage, temperature, worked out from the board."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
@@ -9,15 +8,14 @@ from logic.answers.braking import BrakeParts
 from logic.answers.energy import hazards_of_limits, weakest_current
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import BRAKE, BURST, DRIVE, FIELDS
-from logic.answers.reading import Item, Reading, attempt
-from logic.answers.run import answer
+from logic.answers.reading import Item, Reading
+from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
-from logic.errors import InputError, Missing
 from logic.pack.cells import pack_voltage
 from logic.pack.limits import low_voltage, weakest
 from logic.si import Ampere, One
 from logic.tables import Row, rows
-from logic.workings import cited, recording, unrecorded
+from logic.workings import cited
 
 
 @cited("whole_board / motors", source="derived equal controllers share alike", standing="derived")
@@ -55,17 +53,14 @@ def controller_card(board: Board, rider: Value | None, asking: Asking) -> Contro
     ways = {
         name: way for name, way in WAYS.items() if way != BURST or board.pack.cell_brake_current is not None
     }
-    with recording() as recorder:
-        parts = BrakeParts(Reading(board, rider), Asked(asking))
-        items = {}
-        for name, way in ways.items():
-            items[name] = attempt(recorder, name, "current", partial(_set, parts, way))
-            items[f"{name}_each"] = attempt(recorder, f"{name}_each", "current", partial(_each, parts, way))
-        for name, (quantity, compute) in RESULTS.items():
-            items[name] = attempt(recorder, name, quantity, partial(compute, parts))
-    with unrecorded():
-        held_by = {name: _held_by(parts, way) for name, way in ways.items()}
-        hazards = by_severity(hazards_of_limits(parts))
+    run = Run(lambda: BrakeParts(Reading(board, rider), Asked(asking)))
+    items = {}
+    for name, way in ways.items():
+        items[name] = run.figure(name, "current", partial(_set, way=way))
+        items[f"{name}_each"] = run.figure(f"{name}_each", "current", partial(_each, way=way))
+    items |= run.figures(RESULTS)
+    held_by = {name: run.view(partial(_held_by, way=way), "") for name, way in ways.items()}
+    hazards = by_severity(run.view(hazards_of_limits, []))
     texts = tuple(row for row in rows("controller_card") if "text" in row)
     if board.drive.motors is not None and board.drive.motors.si == "1":
         texts = tuple(row for row in texts if row.text("name") != "each controller")
@@ -87,11 +82,8 @@ def _each(parts: BrakeParts, way: str) -> float:
 
 
 def _held_by(parts: BrakeParts, way: str) -> str:
-    try:
-        _set(parts, way)
-        part = weakest(parts.limits(way)).part
-    except (Missing, InputError):
-        return ""
+    _set(parts, way)
+    part = weakest(parts.limits(way)).part
     return "" if part == "controller" else part
 
 
@@ -99,7 +91,7 @@ def _low(parts: BrakeParts, end: int) -> float:
     return pack_voltage(cell_voltage=low_voltage(parts.chemistry.name)[end], series=parts.series)
 
 
-RESULTS: dict[str, tuple[str, Callable[[BrakeParts], float]]] = {
+RESULTS: Figures[BrakeParts] = {
     "motor_drive": ("current", lambda parts: parts.read("controller.motor_current")),
     "motor_brake": ("current", lambda parts: parts.read("controller.brake_current")),
     "slows_for_long": ("acceleration", lambda parts: parts.slows(_set(parts, BRAKE))),

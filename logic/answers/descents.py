@@ -1,21 +1,19 @@
 """Long descents: whether the brake may cut out at once, and how much drop the charge can take back."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cached_property, partial
+from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.braking import BrakeParts
 from logic.answers.hazards import Hazard
-from logic.answers.reading import Item, Reading, attempt
-from logic.answers.run import answer
+from logic.answers.reading import Item, Reading
+from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
 from logic.drive.road import standard
-from logic.errors import InputError, Missing
 from logic.pack.descent import descent_outcome, drop_taken_back, energy_of_descent, headroom, recovery
 from logic.pack.limits import braking_voltage, current_to_full
 from logic.si import One, Volt
-from logic.workings import cited, recording, unrecorded
+from logic.workings import cited
 
 
 @cited(
@@ -100,7 +98,7 @@ def _volts(parts: DescentParts) -> float:
     )
 
 
-RESULTS: dict[str, tuple[str, Callable[[DescentParts], float]]] = {
+RESULTS: Figures[DescentParts] = {
     "drop_back": (
         "way",
         lambda parts: drop_taken_back(
@@ -134,16 +132,7 @@ SIGNALS = {
 @answer()
 def descent(board: Board, rider: Value | None, asking: Asking) -> Descent:
     """Return everything the page of long descents shows."""
-    with recording() as recorder:
-        parts = DescentParts(Reading(board, rider), Asked(asking))
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-        }
-    with unrecorded():
-        try:
-            outcome = parts.outcome()
-        except (Missing, InputError):
-            return Descent(items, "", ())
-    word = SIGNALS[outcome]
+    run = Run(lambda: DescentParts(Reading(board, rider), Asked(asking)))
+    items, outcome = run.figures(RESULTS), run.view(DescentParts.outcome, "")
+    word = SIGNALS.get(outcome)
     return Descent(items, outcome, () if word is None else (Hazard(word, outcome),))

@@ -7,9 +7,9 @@ from statistics import median
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.pack_parts import PackParts
-from logic.answers.reading import Item, Open, Reading, Result, attempt
+from logic.answers.reading import Item, Reading, Result
 from logic.answers.riding import FREEZING, RidingParts, with_spread
-from logic.answers.run import answer
+from logic.answers.run import Compute, Figures, Middle, Run, answer
 from logic.board import Board, Value
 from logic.drive.road import Road
 from logic.errors import InputError, Missing, positive
@@ -23,7 +23,7 @@ from logic.pack.range import (
     range_distance,
 )
 from logic.si import JoulePerMetre
-from logic.workings import Given, cited, fresh, given, recording, unrecorded
+from logic.workings import Given, cited, given, unrecorded
 
 GRADES = (0.0, 0.02, 0.05)
 """Climbs that the chart compares."""
@@ -74,7 +74,14 @@ class RangeAnswer:
 
 
 class RangeParts(RidingParts):
-    """The packs, the drive and the road at the speed and the climb asked about."""
+    """The packs, the drive and the road at the speed and the climb asked about, and what rides tell."""
+
+    def __init__(
+        self, reading: Reading, asked: Asked, rides: Sequence[Ride] = (), speeds: Sequence[float] = ()
+    ) -> None:
+        """Take board and question, the rides that tell an energy, and the usual speeds of those that tell one."""
+        super().__init__(reading, asked)
+        self.rides, self.speeds = rides, speeds
 
     @cached_property
     def speed(self) -> float:
@@ -86,8 +93,28 @@ class RangeParts(RidingParts):
         """The road at the climb asked about."""
         return replace(self.road, grade=self.asked("ask.range_grade"))
 
-    def carried(self, band: Learnt, usual: float) -> Learnt:
-        """Return what rides at a usual speed tell of the speed and climb asked about; as it is where they agree."""
+    @cached_property
+    def ridden(self) -> Learnt:
+        """What the rides tell of the energy of each metre. Raises InputError ("too few rides")."""
+        if len(self.rides) < FEWEST:
+            raise InputError("rides", len(self.rides), "too few rides")
+        found = learnt(self.rides)
+
+        def number(value: float, name: str) -> float:
+            text = f"{name} of {found.rides} rides"
+            return given(Given(text, float(value), "J/m", "energy_per_distance", known="measured"))
+
+        return Learnt(
+            number(found.low, "Least"),
+            number(found.usual, "Median"),
+            number(found.high, "Most"),
+            found.rides,
+        )
+
+    @cached_property
+    def taught(self) -> Learnt:
+        """What they tell of the speed and climb asked about; as it is where they were ridden so."""
+        band, usual = self.ridden, self.usual_speed
         if self.speed == usual and self.asked("ask.range_grade") == 0.0:
             return band
         modelled = self.per_distance_at(self.road, usual)
@@ -96,6 +123,42 @@ class RangeParts(RidingParts):
             for learnt in (band.low, band.usual, band.high)
         )
         return Learnt(low, middle, high, band.rides)
+
+    @cached_property
+    def usual_speed(self) -> float:
+        """Speed the rides were ridden at: the median of those that tell theirs, else the one asked for."""
+        if not self.speeds:
+            return self.asked("ask.usual_speed")
+        name = f"Usual speed of {len(self.speeds)} rides"
+        return given(Given(name, median(self.speeds), "m/s", "speed", known="measured"))
+
+    def learnt_range(self) -> Middle:
+        """Return the range that the rides teach, with its band."""
+        found = range_band(energy=self.usable_now, per_distance=self.taught)
+        return Middle(found.usual, (found.low, found.high))
+
+    def cold(self) -> float:
+        """Return the range at freezing, by the rides where they tell it."""
+        try:
+            per_distance = self.taught.usual
+        except (Missing, InputError):
+            per_distance = self.per_distance
+        return range_distance(energy=self.usable(FREEZING), per_distance=per_distance)
+
+
+def _between(band: Learnt) -> Middle:
+    return Middle(band.usual, (band.low, band.high))
+
+
+CARRIED: tuple[str, Compute[RangeParts]] = ("energy_per_distance", lambda parts: _between(parts.taught))
+
+RESULTS: Figures[RangeParts] = {
+    "usable": ("energy", lambda parts: parts.usable_now),
+    "per_distance": ("energy_per_distance", lambda parts: parts.per_distance),
+    "range_cold": ("distance", RangeParts.cold),
+    "per_distance_learnt": ("energy_per_distance", lambda parts: _between(parts.ridden)),
+}
+"""Quantity and computation of what stands beside the range."""
 
 
 @answer()
@@ -106,90 +169,28 @@ def range_answer(
 
     The curves are left out unless they are to be `drawn`.
     """
-    with recording() as recorder:
-        parts = RangeParts(Reading(board, rider), Asked(asking))
-        usable = attempt(recorder, "usable", "energy", lambda: parts.usable_now)
-        per_distance = attempt(recorder, "per_distance", "energy_per_distance", lambda: parts.per_distance)
-        modelled = attempt(recorder, "range_modelled", "distance", lambda: parts.modelled_range)
-        known, left_out = _rides(board, rides)
-        taught = _learnt(parts, known, [ride.speed for ride in rides if ride.speed])
-        cold = attempt(
-            recorder,
-            "range_cold",
-            "distance",
-            lambda: range_distance(
-                energy=parts.usable(FREEZING),
-                per_distance=parts.per_distance if taught.band is None else taught.band.usual,
-            ),
-        )
-    modelled = with_spread(modelled, parts)
-    is_learnt = isinstance(taught.range, Result)
-    items = {
-        "range": replace(taught.range if is_learnt else modelled, name="range"),
-        "usable": usable,
-        "per_distance": per_distance,
-        "range_cold": cold,
-        "per_distance_learnt": taught.per_distance,
-    }
-    if taught.carried is not None:
-        items["per_distance_carried"] = taught.carried
+    known, left_out = _rides(board, rides)
+    speeds = [ride.speed for ride in rides if ride.speed]
+    run = Run(lambda: RangeParts(Reading(board, rider), Asked(asking), known, speeds))
+    modelled = with_spread(
+        run.figure("range_modelled", "distance", lambda parts: parts.modelled_range), run.plain
+    )
+    learnt_range = run.figure("range", "distance", RangeParts.learnt_range)
+    is_learnt = isinstance(learnt_range, Result)
+    items = {"range": learnt_range if is_learnt else replace(modelled, name="range"), **run.figures(RESULTS)}
+    if is_learnt and run.view(lambda parts: parts.taught is not parts.ridden, otherwise=False):
+        items["per_distance_carried"] = run.figure("per_distance_carried", *CARRIED)
     if is_learnt:
         items["range_modelled"] = modelled
-    return RangeAnswer(items, modelled, is_learnt, len(known), left_out, _curves(parts) if drawn else ())
+    return RangeAnswer(
+        items, modelled, is_learnt, len(known), left_out, run.view(_curves, ()) if drawn else ()
+    )
 
 
 @answer()
 def range_alone(board: Board, rider: Value | None, asking: Asking, rides: Sequence[LoggedRide] = ()) -> Item:
     """Return the range only: the learnt one where there is one."""
     return range_answer(board, rider, asking, rides, drawn=False).items["range"]
-
-
-@dataclass(frozen=True)
-class Taught:
-    """What rides tell: the energy of each metre as ridden and as asked, the range, and the band it rests on."""
-
-    per_distance: Item
-    range: Item
-    carried: Item | None = None
-    band: Learnt | None = None
-
-
-def _learnt(parts: RangeParts, rides: list[Ride], speeds: list[float]) -> Taught:
-    if len(rides) < FEWEST:
-        few = Open("per_distance_learnt", outcome="too few rides")
-        return Taught(few, Open("learnt", outcome="too few rides"))
-    found = learnt(rides)
-
-    def number(value: float, name: str) -> float:
-        text = f"{name} of {found.rides} rides"
-        return given(Given(text, fresh(value), "J/m", "energy_per_distance", known="measured"))
-
-    ridden = Learnt(
-        number(found.low, "Least"), number(found.usual, "Median"), number(found.high, "Most"), found.rides
-    )
-    told = _between("per_distance_learnt", ridden)
-    try:
-        band = parts.carried(ridden, _usual_speed(parts, speeds))
-        ranges = range_band(energy=parts.usable_now, per_distance=band)
-    except Missing as gap:
-        return Taught(told, Open("learnt", missing=gap.fields))
-    except InputError as problem:
-        return Taught(told, Open("learnt", problem=problem))
-    whole = Result("learnt", ranges.usual, "distance", (ranges.low, ranges.high))
-    carried = None if band is ridden else _between("per_distance_carried", band)
-    return Taught(told, whole, carried, band)
-
-
-def _between(name: str, band: Learnt) -> Result:
-    return Result(name, band.usual, "energy_per_distance", (band.low, band.high))
-
-
-def _usual_speed(parts: RangeParts, speeds: list[float]) -> float:
-    """Return the speed the rides were ridden at: the median of those that tell theirs, else the one asked for."""
-    if not speeds:
-        return parts.asked("ask.usual_speed")
-    name = f"Usual speed of {len(speeds)} rides"
-    return given(Given(name, fresh(median(speeds)), "m/s", "speed", known="measured"))
 
 
 def _rides(board: Board, rides: Sequence[LoggedRide]) -> tuple[list[Ride], int]:
@@ -224,18 +225,15 @@ def _energy(board: Board, ride: LoggedRide) -> float | None:
 
 
 def _curves(parts: RangeParts) -> tuple[tuple[float, tuple[tuple[float, float], ...]], ...]:
-    with unrecorded():
-        return tuple((grade, points) for grade in GRADES if len(points := _curve(parts, grade)) > 1)
+    return tuple((grade, points) for grade in GRADES if len(points := _curve(parts, grade)) > 1)
 
 
 def _curve(parts: RangeParts, grade: float) -> tuple[tuple[float, float], ...]:
-    points = []
-    try:
-        road = replace(parts.road, grade=grade)
-        for speed in SPEEDS:
+    road, points = replace(parts.road, grade=grade), []
+    for speed in SPEEDS:
+        try:
             per_distance = parts.per_distance_at(road, speed)
-            points.append((speed, range_distance(energy=parts.usable_now, per_distance=per_distance)))
-    except (Missing, InputError):
-        # The drive does not reach the next speed on this climb, or a value is missing: the curve ends here.
-        return tuple(points)
+        except InputError:
+            break  # the drive does not reach this speed on this climb: the curve ends here
+        points.append((speed, range_distance(energy=parts.usable_now, per_distance=per_distance)))
     return tuple(points)

@@ -1,7 +1,7 @@
 """One run of an answer: what it shows is recorded, traced and guarded in one place, and one register lists all answers."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any, Generic, TypeVar
 
@@ -18,7 +18,17 @@ Otherwise = TypeVar("Otherwise")
 F = TypeVar("F", bound=Callable[..., Any])
 
 Band = tuple[float, float]
-Compute = Callable[[P], float | Band]
+
+
+@dataclass(frozen=True)
+class Middle:
+    """A usual value inside its band."""
+
+    value: float
+    band: Band
+
+
+Compute = Callable[[P], float | Band | Middle]
 Figures = Mapping[str, tuple[str, Compute[P]]]
 """Figures by name, in the order shown: the quantity, and how one is worked out of the parts."""
 
@@ -64,11 +74,11 @@ class Run(Generic[P]):
             if problem.reason in OUTCOMES:
                 return Open(name, outcome=problem.reason)
             return Open(name, problem=problem)
-        return (
-            Result(name, found[1], quantity, found)
-            if isinstance(found, tuple)
-            else Result(name, found, quantity)
-        )
+        if isinstance(found, Middle):
+            return Result(name, found.value, quantity, found.band)
+        if isinstance(found, tuple):
+            return Result(name, found[1], quantity, found)
+        return Result(name, found, quantity)
 
     def figures(self, of: Figures[P]) -> dict[str, Item]:
         """Return every figure by name."""

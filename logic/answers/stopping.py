@@ -1,14 +1,12 @@
 """Stopping and descents: how far a stop goes, what the tyre and the pack allow, and what holds the brake down."""
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.braking import WEAKEST_AT, BrakeParts, axle_grip, brake_of
-from logic.answers.outcomes import told
 from logic.answers.reading import Item, Reading
-from logic.answers.run import answer
+from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value, faults
 from logic.drive.gearing import motor_rotation
 from logic.drive.grip import grip_deceleration
@@ -32,10 +30,9 @@ from logic.drive.stopping import (
     stopping_way,
     way_of_stop,
 )
-from logic.errors import InputError, Missing
+from logic.errors import InputError
 from logic.pack.limits import braking_voltage, cells_limit, current_to_full, may_cut_out
 from logic.tables import pick
-from logic.workings import Recorder, recording, unrecorded
 
 SURFACES = ("dry", "wet", "loose")
 REACTIONS = ("design", "alert")
@@ -109,36 +106,20 @@ class Stopping:
 @answer()
 def stopping(board: Board, rider: Value | None, asking: Asking) -> Stopping:
     """Return everything the stopping screen shows. What cannot be given says what stands in its way."""
-    with recording() as recorder:
-        parts = StopParts(Reading(board, rider), Asked(asking))
-        items = _stops(recorder, parts) | {
-            name: told(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-        }
-    with unrecorded():
-        stretches, cuts_out = _stretches(parts), _cuts_out(parts)
-    return Stopping(items, stretches, cuts_out, faults(board))
+    run = Run(lambda: StopParts(Reading(board, rider), Asked(asking)))
+    return Stopping(
+        run.figures(STOPS) | run.figures(RESULTS),
+        run.view(_stretches, ()),
+        run.view(_cuts_out, otherwise=False),
+        faults(board),
+    )
 
 
 @answer()
 def stop_alone(board: Board, rider: Value | None, asking: Asking) -> Item:
     """Return the dry stop with the design reaction alone: what the list of numbers shows."""
-    with recording() as recorder:
-        parts = StopParts(Reading(board, rider), Asked(asking))
-        return told(recorder, "stop_dry_design", "way", partial(_stop, parts, "dry", "design"))
-
-
-def _stops(recorder: Recorder, parts: StopParts) -> dict[str, Item]:
-    return {
-        f"stop_{surface}_{reaction}": told(
-            recorder,
-            f"stop_{surface}_{reaction}",
-            "way",
-            partial(_stop, parts, surface, reaction),
-        )
-        for surface in SURFACES
-        for reaction in REACTIONS
-    }
+    run = Run(lambda: StopParts(Reading(board, rider), Asked(asking)))
+    return run.figure("stop_dry_design", *STOPS["stop_dry_design"])
 
 
 def _stop(parts: StopParts, surface: str, reaction: str) -> float:
@@ -148,6 +129,14 @@ def _stop(parts: StopParts, surface: str, reaction: str) -> float:
         ),
         braking=way_of_stop(parts.brake(surface), parts.slope_road, parts.speed),
     )
+
+
+STOPS: Figures[StopParts] = {
+    f"stop_{surface}_{reaction}": ("way", partial(_stop, surface=surface, reaction=reaction))
+    for surface in SURFACES
+    for reaction in REACTIONS
+}
+"""Quantity and computation of the whole way of each stop."""
 
 
 def _into_pack(parts: StopParts) -> float:
@@ -192,7 +181,7 @@ def _room(parts: StopParts) -> float:
     )
 
 
-RESULTS: dict[str, tuple[str, Callable[[StopParts], float]]] = {
+RESULTS: Figures[StopParts] = {
     "deceleration": (
         "acceleration",
         lambda parts: deceleration_at(parts.brake("dry"), parts.slope_road, parts.speed),
@@ -224,10 +213,7 @@ RESULTS: dict[str, tuple[str, Callable[[StopParts], float]]] = {
 
 
 def _stretches(parts: StopParts) -> tuple[Stretch, ...]:
-    try:
-        brake, top = parts.brake("dry"), parts.speed
-    except (Missing, InputError):
-        return ()
+    brake, top = parts.brake("dry"), parts.speed
     found: list[Stretch] = []
     for step in range(STRETCHES):
         low, high = top * step / STRETCHES, top * (step + 1) / STRETCHES
@@ -240,46 +226,35 @@ def _stretches(parts: StopParts) -> tuple[Stretch, ...]:
 
 
 def _cuts_out(parts: StopParts) -> bool:
-    try:
-        return may_cut_out(
-            rest_voltage=parts.fullest,
-            current=parts.set_current,
-            resistance=parts.pack_resistance,
-            full_voltage=parts.voltage("full"),
-        )
-    except (Missing, InputError):
-        return False
+    return may_cut_out(
+        rest_voltage=parts.fullest,
+        current=parts.set_current,
+        resistance=parts.pack_resistance,
+        full_voltage=parts.voltage("full"),
+    )
 
 
 CURVE_POINTS = 14
 """Points of each curve of the chart: each is a whole stop."""
 
+Points = tuple[tuple[float, float], ...]
 
-def stop_curves(
-    board: Board, rider: Value | None, asking: Asking
-) -> dict[str, tuple[tuple[float, float], ...]]:
+
+def stop_curves(board: Board, rider: Value | None, asking: Asking) -> dict[str, Points]:
     """Return the whole way of a stop over speed on each surface, with the design reaction.
 
     Empty while something is missing; a surface on which it does not stop is left out.
     """
-    parts = StopParts(Reading(board, rider), Asked(asking))
-    found: dict[str, tuple[tuple[float, float], ...]] = {}
-    with unrecorded():
-        for surface in SURFACES:
-            try:
-                brake, road = quick_brake(parts.brake(surface)), quick_load(parts.slope_road)
-                time = pick("reaction", name="design").number("time")
-                speeds = [1.3 * parts.speed * step / CURVE_POINTS for step in range(1, CURVE_POINTS + 1)]
-                found[surface] = tuple(
-                    (
-                        speed,
-                        speed * time
-                        + stopping_way(
-                            braking_force=brake, road_load=road, mass=parts.slope_road.mass, speed=speed
-                        ),
-                    )
-                    for speed in speeds
-                )
-            except (Missing, InputError):
-                continue
-    return found
+    run = Run(lambda: StopParts(Reading(board, rider), Asked(asking)))
+    curves = {surface: run.view(partial(_stop_curve, surface), ()) for surface in SURFACES}
+    return {surface: points for surface, points in curves.items() if points}
+
+
+def _stop_curve(surface: str, parts: StopParts) -> Points:
+    brake, road = quick_brake(parts.brake(surface)), quick_load(parts.slope_road)
+    time, mass = pick("reaction", name="design").number("time"), parts.slope_road.mass
+    speeds = [1.3 * parts.speed * step / CURVE_POINTS for step in range(1, CURVE_POINTS + 1)]
+    return tuple(
+        (speed, speed * time + stopping_way(braking_force=brake, road_load=road, mass=mass, speed=speed))
+        for speed in speeds
+    )
