@@ -1,13 +1,12 @@
 """Setting a belt on the bench: the best pull depth, several pulls, a hung weight, and pulling the motor."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.belt_parts import BeltParts
-from logic.answers.reading import Item, Open, Reading, Result, attempt
-from logic.answers.run import answer
-from logic.answers.tension import BeltReading
+from logic.answers.reading import Item, Open, Reading, Result
+from logic.answers.run import Figures, Run, answer
+from logic.answers.tension import BeltReading, judged, one_pull, put_in
 from logic.belt.best_depth import depth_part, force_part
 from logic.belt.combine import error_share, spread
 from logic.belt.pull_fit import Pull, Tools, fit_pulls, fitted_error, fitted_tension, fitted_zero
@@ -23,13 +22,11 @@ from logic.belt.scale import pull_force
 from logic.belt.shaft_reading import shaft_tension_error
 from logic.belt.travel import nudge
 from logic.belt.verdict import Reading as Measured
-from logic.belt.verdict import judge
 from logic.board import Board
-from logic.errors import InputError, Missing
 from logic.person import Person
 from logic.si import Metre, Newton, One
 from logic.tables import pick
-from logic.workings import Given, Recorder, cited, fresh, given, recording, unrecorded
+from logic.workings import Given, cited, given
 
 MISFIT = 1.5
 """From here on several pulls do not belong to one belt."""
@@ -127,7 +124,7 @@ def _motor_error(parts: BenchParts) -> float:
     return parts.shaft_error(parts.target.tension, _motor_pull(parts))
 
 
-BENCH: dict[str, tuple[str, Callable[[BenchParts], float]]] = {
+BENCH: Figures[BenchParts] = {
     "best_depth": ("length", lambda parts: parts.best),
     "best_pull": ("force", lambda parts: parts.best_pull),
     "best_error": ("force", lambda parts: parts.best_error),
@@ -144,35 +141,7 @@ BENCH: dict[str, tuple[str, Callable[[BenchParts], float]]] = {
 @answer()
 def bench_plan(board: Board, person: Person) -> dict[str, Item]:
     """Return the best depth with its pull and what its error is made of, and the pull on the motor."""
-    with recording() as recorder:
-        parts = BenchParts(Reading(board), person)
-        return {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in BENCH.items()
-        }
-
-
-def judged(recorder: Recorder, parts: BeltParts, read: Callable[[], Measured]) -> BeltReading:
-    """Return a reading with its error and its place in the window; the recorder is open."""
-    found: list[Measured] = []
-
-    def tension() -> float:
-        found.append(read())
-        return found[0].tension
-
-    first = attempt(recorder, "tension", "force", tension)
-    if not found or not isinstance(first, Result):
-        return BeltReading(first, first, None)
-    measured = found[0]
-    error = Result("error", measured.error, "force")
-    with unrecorded():  # how the error was made is a working of its own
-        band = (measured.tension - measured.error, measured.tension + measured.error)
-    whole = Result("tension", first.value, "force", band)
-    try:
-        edges = parts.window
-    except (Missing, InputError):
-        return BeltReading(whole, error, None)
-    return BeltReading(whole, error, judge(reading=measured, floor=edges.floor, ceiling=edges.ceiling))
+    return Run(lambda: BenchParts(Reading(board), person)).figures(BENCH)
 
 
 @dataclass(frozen=True)
@@ -188,37 +157,24 @@ class Positions:
 @answer(pulls=(9.0, 9.5, 8.8, 9.2), depth=0.0011)
 def positions(board: Board, person: Person, pulls: tuple[Newton, ...], depth: Metre) -> Positions:
     """Return the readings of pulls at one depth; the belt is set by the tightest of them."""
-    with recording() as recorder:
-        parts = BenchParts(Reading(board), person, depth)
-        readings = []
-        for number, pull in enumerate(pulls, start=1):
-            force = given(Given(f"Pull, position {number}", fresh(pull), "N", "force", known="measured"))
-            readings.append(judged(recorder, parts, partial(_one_pull, parts, force)))
-        known = [reading for reading in readings if isinstance(reading.tension, Result)]
-        if not known:
-            return Positions(tuple(readings), None, None, Open("spread"))
-        tightest, slackest = max(known, key=_tension), min(known, key=_tension)
-        apart = attempt(
-            recorder,
-            "spread",
-            "force",
-            lambda: spread(largest=_tension(tightest), smallest=_tension(slackest)),
-        )
-    return Positions(tuple(readings), tightest, slackest, apart)
+    run = Run(lambda: BenchParts(Reading(board), person, depth))
+    readings = tuple(
+        judged(run, partial(one_pull, f"Pull, position {number}", pull))
+        for number, pull in enumerate(pulls, start=1)
+    )
+    known = [reading for reading in readings if isinstance(reading.tension, Result)]
+    if not known:
+        return Positions(readings, None, None, Open("spread"))
+    tightest, slackest = max(known, key=_tension), min(known, key=_tension)
+    apart = run.figure(
+        "spread", "force", lambda _: spread(largest=_tension(tightest), smallest=_tension(slackest))
+    )
+    return Positions(readings, tightest, slackest, apart)
 
 
 def _tension(reading: BeltReading) -> float:
     assert isinstance(reading.tension, Result)  # noqa: S101  (the caller left the others out)
     return reading.tension.value
-
-
-def _one_pull(parts: BenchParts, force: Newton) -> Measured:
-    return read_pull(
-        force=force,
-        depth=parts.depth,
-        **parts.tool_errors,
-        **parts.span_and_belt,
-    )
 
 
 @dataclass(frozen=True)
@@ -233,86 +189,79 @@ class FittedReading:
 @answer(pulls=((7.0, 0.001), (14.0, 0.0015), (26.0, 0.0025)))
 def fitted_reading(board: Board, person: Person, pulls: tuple[tuple[Newton, Metre], ...]) -> FittedReading:
     """Return the tension that fits pulls of (N, m) best, with the zero error of the depth."""
-    with recording() as recorder:
-        parts = BenchParts(Reading(board), person)
+    run = Run(lambda: FitParts(Reading(board), person, pulls))
+    reading = judged(
+        run, lambda parts: Measured(fitted_tension(**parts.around), fitted_error(**parts.around))
+    )
+    zero = run.figure("zero", "length", lambda parts: fitted_zero(**parts.around))
+    return FittedReading(reading, zero, run.view(FitParts.agree, otherwise=True))
+
+
+class FitParts(BenchParts):
+    """The parts of a board, and several pulls of one belt."""
+
+    def __init__(self, reading: Reading, person: Person, pulls: tuple[tuple[Newton, Metre], ...]) -> None:
+        """Take the board from a reading, the tools from the person, and pulls of (N, m)."""
+        super().__init__(reading, person)
+        self.pulls = pulls
+
+    @cached_property
+    def zero_share(self) -> One:
+        """Share of the depth's error that is alike in all pulls."""
+        return pick("belt_practice", name="zero share").number("fraction")
+
+    @cached_property
+    def around(self) -> dict[str, float]:
+        """What the fit takes: the pulls, the errors of the tools, and the belt."""
         numbers: dict[str, float] = {}
-        for number, (force, depth) in enumerate(pulls, start=1):
-            numbers[f"pull_{number}"] = given(
-                Given(f"Pull {number}", fresh(force), "N", "force", known="measured")
-            )
+        for number, (force, depth) in enumerate(self.pulls, start=1):
+            numbers[f"pull_{number}"] = put_in(f"Pull {number}", force)
             numbers[f"depth_{number}"] = given(
-                Given(f"Depth {number}", fresh(depth), "m", "length", known="measured")
+                Given(f"Depth {number}", float(depth), "m", "length", known="measured")
             )
+        return {"zero_share": self.zero_share, **self.tool_errors, **self.span_and_belt, **numbers}
 
-        def around() -> dict[str, float]:
-            share = pick("belt_practice", name="zero share").number("fraction")
-            return {
-                "zero_share": share,
-                **parts.tool_errors,
-                **parts.span_and_belt,
-                **numbers,
-            }
-
-        reading = judged(
-            recorder,
-            parts,
-            lambda: Measured(fitted_tension(**around()), fitted_error(**around())),
-        )
-        zero = attempt(recorder, "zero", "length", lambda: fitted_zero(**around()))
-    return FittedReading(reading, zero, _agree(parts, pulls))
-
-
-def _agree(parts: BenchParts, pulls: tuple[tuple[Newton, Metre], ...]) -> bool:
-    try:
-        with unrecorded():
-            share = pick("belt_practice", name="zero share").number("fraction")
-            tools = Tools(parts.force_error, parts.depth_error, share, parts.stiffness_error)
-            fit = fit_pulls([Pull(force, depth) for force, depth in pulls], tools, **parts.span_and_belt)
-    except (Missing, InputError):
-        return True
-    return fit.misfit <= MISFIT
+    def agree(self) -> bool:
+        """Tell whether the pulls belong to one belt."""
+        tools = Tools(self.force_error, self.depth_error, self.zero_share, self.stiffness_error)
+        fit = fit_pulls([Pull(force, depth) for force, depth in self.pulls], tools, **self.span_and_belt)
+        return fit.misfit <= MISFIT
 
 
 @answer(weight=10.0, depth=0.0011)
 def weight_reading(board: Board, person: Person, weight: Newton, depth: Metre) -> BeltReading:
     """Return the tension that a weight hung at mid-span tells by the depth it makes."""
-    with recording() as recorder:
-        parts = BenchParts(Reading(board), person, depth)
-        force = given(Given("Hung weight", fresh(weight), "N", "force", known="measured"))
+    return judged(Run(lambda: BenchParts(Reading(board), person, depth)), partial(_weighed, weight))
 
-        def read() -> Measured:
-            return read_pull(
-                force=force,
-                depth=parts.depth,
-                force_error=weight_error(
-                    fraction=pick("belt_practice", name="weighing error").number("fraction"), force=force
-                ),
-                depth_error=parts.depth_error,
-                stiffness_error=parts.stiffness_error,
-                **parts.span_and_belt,
-            )
 
-        return judged(recorder, parts, read)
+def _weighed(weight: Newton, parts: BenchParts) -> Measured:
+    force = put_in("Hung weight", weight)
+    return read_pull(
+        force=force,
+        depth=parts.depth,
+        force_error=weight_error(
+            fraction=pick("belt_practice", name="weighing error").number("fraction"), force=force
+        ),
+        depth_error=parts.depth_error,
+        stiffness_error=parts.stiffness_error,
+        **parts.span_and_belt,
+    )
 
 
 @answer(pull=60.0)
 def motor_reading(board: Board, person: Person, pull: Newton) -> BeltReading:
     """Return the tension of each span while the motor is pulled along the line of centres."""
-    with recording() as recorder:
-        parts = BenchParts(Reading(board), person)
-        force = given(Given("Pull on the motor", fresh(pull), "N", "force", known="measured"))
+    return judged(Run(lambda: BenchParts(Reading(board), person)), partial(_by_motor, pull))
 
-        def read() -> Measured:
-            tension = tension_from_shaft_pull(pull=force, wrap=parts.wrap)
-            return Measured(tension, parts.shaft_error(tension, force))
 
-        return judged(recorder, parts, read)
+def _by_motor(pull: Newton, parts: BenchParts) -> Measured:
+    force = put_in("Pull on the motor", pull)
+    tension = tension_from_shaft_pull(pull=force, wrap=parts.wrap)
+    return Measured(tension, parts.shaft_error(tension, force))
 
 
 @answer(tension=70.0)
 def nudge_for(board: Board, person: Person, tension: Newton) -> Item:
     """Return how far to move the motor from a tension to the target; below zero is towards the wheel."""
-    with recording() as recorder:
-        parts = BenchParts(Reading(board), person)
-        now = given(Given("Belt tension now", fresh(tension), "N", "force", known="measured"))
-        return attempt(recorder, "nudge", "length", lambda: parts.nudge_from(now))
+    run = Run(lambda: BenchParts(Reading(board), person))
+    return run.figure("nudge", "length", lambda parts: parts.nudge_from(put_in("Belt tension now", tension)))

@@ -1,13 +1,12 @@
 """The plucked belt: the pitch to expect, and the tension a pitch tells, relative until it is calibrated."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property, partial
 
-from logic.answers.belt_bench import BenchParts, judged
-from logic.answers.reading import Item, Reading, Result, attempt
-from logic.answers.run import answer
-from logic.answers.tension import BeltReading
+from logic.answers.belt_bench import BenchParts
+from logic.answers.reading import Item, Reading, Result
+from logic.answers.run import Figures, Run, answer
+from logic.answers.tension import BeltReading, judged, put_in
 from logic.belt.combine import error_share, with_bias
 from logic.belt.pitch import Pitch, pitch
 from logic.belt.pluck import (
@@ -24,11 +23,10 @@ from logic.belt.pluck import (
 from logic.belt.recording import Recording, from_pcm, from_wav
 from logic.belt.verdict import Reading as Measured
 from logic.board import Board
-from logic.errors import InputError, Missing
 from logic.person import Person
 from logic.si import Hertz, KilogramPerMetre, Metre, Newton, One
 from logic.tables import Row, matching, pick
-from logic.workings import Given, cited, fresh, given, recording, unrecorded
+from logic.workings import Given, cited, given
 
 __all__ = [
     "Calibration",
@@ -63,6 +61,16 @@ class Calibration:
     factor: One
     pulled: Newton
     share: One
+
+    def put_in(self) -> dict[str, float]:
+        """Return its numbers as measured ones, by the names that a calibrated error takes."""
+        return {
+            "factor": given(Given("Factor of this belt", float(self.factor), "1", known="measured")),
+            "pulled": put_in("Tension it was set at", self.pulled),
+            "pull_share": given(
+                Given("Error of that pull", float(self.share), "1", "share", known="measured")
+            ),
+        }
 
 
 class SoundParts(BenchParts):
@@ -127,7 +135,7 @@ class SoundParts(BenchParts):
         )
 
 
-SOUND: dict[str, tuple[str, Callable[[SoundParts], float]]] = {
+SOUND: Figures[SoundParts] = {
     "mass": ("mass_per_length", lambda parts: parts.mass),
     "pitch_target": ("frequency", lambda parts: parts.frequency(parts.target.tension)),
     "pitch_floor": ("frequency", lambda parts: parts.frequency(parts.window.floor)),
@@ -151,18 +159,14 @@ class SoundPlan:
 @answer()
 def sound_plan(board: Board, person: Person) -> SoundPlan:
     """Return the pitch of the target and of the window, and where a pitch is looked for."""
-    with recording() as recorder:
-        parts = SoundParts(Reading(board), person)
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in SOUND.items()
-        }
+    run = Run(lambda: SoundParts(Reading(board), person))
+    items = run.figures(SOUND)
     low, high = items["pitch_floor"], items["pitch_ceiling"]
     band = (0.0, 0.0)
     if isinstance(low, Result) and isinstance(high, Result):
         # Under half and over twice the pitch a reading would be an octave away from a likely tension.
-        band = (low.value * LOOSE, high.value * STIFF**0.5)
-    return SoundPlan(items, band, parts.weighed)
+        band = (float(low.value) * LOOSE, float(high.value) * STIFF**0.5)
+    return SoundPlan(items, band, run.plain.weighed)
 
 
 @answer(frequency=300.0, error=5.0)
@@ -174,57 +178,47 @@ def sound_reading(
     calibrated: Calibration | None = None,
 ) -> BeltReading:
     """Return the tension of a pitch. Without a calibration it has no verdict: it reads too high."""
-    with recording() as recorder:
-        parts = SoundParts(Reading(board), person)
-        heard = given(Given("Pitch", fresh(frequency), "Hz", "frequency", known="measured"))
-        off = given(Given("Error of the pitch", fresh(error), "Hz", "frequency", known="measured"))
+    run = Run(lambda: SoundParts(Reading(board), person))
+    if calibrated is None:
+        found = judged(run, partial(_plain, frequency, error))
+        return BeltReading(found.tension, found.error, None)
+    return judged(run, partial(_calibrated, frequency, error, calibrated))
 
-        def plain() -> Measured:
-            tension = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=heard)
-            return Measured(
-                tension,
-                with_bias(error=parts.error(tension, heard, off), bias=parts.most_bias, tension=tension),
-            )
 
-        def absolute() -> Measured:
-            assert calibrated is not None  # noqa: S101  (only called then)
-            factor = given(Given("Factor of this belt", fresh(calibrated.factor), "1", known="measured"))
-            pulled = given(
-                Given("Tension it was set at", fresh(calibrated.pulled), "N", "force", known="measured")
-            )
-            share = given(
-                Given("Error of that pull", fresh(calibrated.share), "1", "share", known="measured")
-            )
-            plucked = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=heard)
-            tension = calibrated_tension(factor=factor, plucked=plucked)
-            return Measured(
-                tension,
-                calibrated_error(
-                    tension=tension,
-                    pull_share=share,
-                    frequency=heard,
-                    frequency_error=off,
-                    pulled=pulled,
-                    factor=factor,
-                ),
-            )
+def _heard(frequency: Hertz, error: Hertz) -> tuple[Hertz, Hertz]:
+    return (
+        given(Given("Pitch", float(frequency), "Hz", "frequency", known="measured")),
+        given(Given("Error of the pitch", float(error), "Hz", "frequency", known="measured")),
+    )
 
-        found = judged(recorder, parts, plain if calibrated is None else absolute)
-    return found if calibrated is not None else BeltReading(found.tension, found.error, None)
+
+def _plain(frequency: Hertz, error: Hertz, parts: SoundParts) -> Measured:
+    heard, off = _heard(frequency, error)
+    tension = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=heard)
+    return Measured(
+        tension, with_bias(error=parts.error(tension, heard, off), bias=parts.most_bias, tension=tension)
+    )
+
+
+def _calibrated(frequency: Hertz, error: Hertz, of: Calibration, parts: SoundParts) -> Measured:
+    heard, off = _heard(frequency, error)
+    pulled = of.put_in()
+    plucked = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=heard)
+    tension = calibrated_tension(factor=pulled["factor"], plucked=plucked)
+    return Measured(
+        tension, calibrated_error(tension=tension, frequency=heard, frequency_error=off, **pulled)
+    )
 
 
 def calibrate(
     board: Board, person: Person, frequency: Hertz, pulled: Newton, error: Newton
 ) -> Calibration | None:
     """Return the calibration of a belt whose pitch and pull are known; None without its mass and span."""
-    try:
-        with unrecorded():
-            parts = SoundParts(Reading(board), person)
-            plucked = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=frequency)
-            return Calibration(
-                calibration(pulled=pulled, plucked=plucked),
-                pulled,
-                error_share(error=error, tension=pulled),
-            )
-    except (Missing, InputError):
-        return None
+
+    def made(parts: SoundParts) -> Calibration:
+        plucked = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=frequency)
+        return Calibration(
+            calibration(pulled=pulled, plucked=plucked), pulled, error_share(error=error, tension=pulled)
+        )
+
+    return Run(lambda: SoundParts(Reading(board), person)).view(made, None)

@@ -2,13 +2,13 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import partial
+from functools import cached_property, partial
 
-from logic.answers.belt_bench import judged, weight_error
+from logic.answers.belt_bench import weight_error
 from logic.answers.belt_sound import Calibration, SoundParts, frequency_error
-from logic.answers.reading import Item, Reading, Result, attempt
-from logic.answers.run import answer
-from logic.answers.tension import BeltReading
+from logic.answers.reading import Item, Reading, Result
+from logic.answers.run import Run, answer
+from logic.answers.tension import BeltReading, judged, put_in
 from logic.belt.combine import disagreement, error_share, mean_error, weighted_mean, with_bias
 from logic.belt.pluck import calibrated_error
 from logic.belt.pull_fit import fitted_error
@@ -21,7 +21,7 @@ from logic.errors import InputError
 from logic.person import Person
 from logic.si import Metre, Newton, One
 from logic.tables import matching, pick
-from logic.workings import Given, cited, fresh, given, recording
+from logic.workings import Given, cited, given
 
 FITTED_DEPTHS = 5
 """Pulls of the fitted way, from half the best depth to twice it."""
@@ -37,11 +37,11 @@ def share_of_depth(*, share: One, depth: Metre) -> Metre:
     return share * depth
 
 
-def _scale(parts: SoundParts, _: Calibration | None) -> float:
+def _scale(parts: SoundParts) -> float:
     return error_share(error=parts.best_error, tension=parts.target.tension)
 
 
-def _weight(parts: SoundParts, _: Calibration | None) -> float:
+def _weight(parts: SoundParts) -> float:
     error = tension_error(
         force_error=weight_error(
             fraction=pick("belt_practice", name="weighing error").number("fraction"), force=parts.best_pull
@@ -53,7 +53,7 @@ def _weight(parts: SoundParts, _: Calibration | None) -> float:
     return error_share(error=error, tension=parts.target.tension)
 
 
-def _fitted(parts: SoundParts, _: Calibration | None) -> float:
+def _fitted(parts: SoundParts) -> float:
     numbers: dict[str, float] = {}
     for number in range(1, FITTED_DEPTHS + 1):
         part = given(
@@ -75,7 +75,7 @@ def _fitted(parts: SoundParts, _: Calibration | None) -> float:
     return error_share(error=error, tension=parts.target.tension)
 
 
-def _motor(parts: SoundParts, _: Calibration | None) -> float:
+def _motor(parts: SoundParts) -> float:
     if parts.read.choice("mount.adjust", "slots") == "fixed":
         raise InputError("mount.adjust", "fixed", "motor cannot move")
     tension = parts.target.tension
@@ -83,7 +83,7 @@ def _motor(parts: SoundParts, _: Calibration | None) -> float:
     return error_share(error=error, tension=tension)
 
 
-def _pluck(parts: SoundParts, calibrated: Calibration | None) -> float:
+def _pluck(calibrated: Calibration | None, parts: SoundParts) -> float:
     tension = parts.target.tension
     heard = parts.frequency(tension)
     off = frequency_error(share=parts.pluck_share, frequency=heard)
@@ -92,29 +92,17 @@ def _pluck(parts: SoundParts, calibrated: Calibration | None) -> float:
         return error_share(
             error=with_bias(error=plain, bias=parts.most_bias, tension=tension), tension=tension
         )
-    error = calibrated_error(
-        tension=tension,
-        pull_share=given(
-            Given("Error of that pull", fresh(calibrated.share), "1", "share", known="measured")
-        ),
-        frequency=heard,
-        frequency_error=off,
-        pulled=given(
-            Given("Tension it was set at", fresh(calibrated.pulled), "N", "force", known="measured")
-        ),
-        factor=given(Given("Factor of this belt", fresh(calibrated.factor), "1", known="measured")),
-    )
+    error = calibrated_error(tension=tension, frequency=heard, frequency_error=off, **calibrated.put_in())
     return error_share(error=error, tension=tension)
 
 
-WAYS: dict[str, Callable[[SoundParts, Calibration | None], float]] = {
+WAYS: dict[str, Callable[[SoundParts], float]] = {
     "scale": _scale,
     "pulls": _fitted,
     "weight": _weight,
     "motor": _motor,
-    "pluck": _pluck,
 }
-"""The ways to a tension, and the error each would leave on this belt at its target, as a share."""
+"""The ways to a tension beside the pluck, and the error each would leave on this belt at its target, as a share."""
 
 
 @dataclass(frozen=True)
@@ -128,12 +116,9 @@ class Ways:
 @answer()
 def ways(board: Board, person: Person, calibrated: Calibration | None = None) -> Ways:
     """Return what each way would be good to on this belt, with these tools, on this mount."""
-    with recording() as recorder:
-        parts = SoundParts(Reading(board), person)
-        items = {
-            name: attempt(recorder, f"way_{name}", "share", partial(compute, parts, calibrated))
-            for name, compute in WAYS.items()
-        }
+    run = Run(lambda: SoundParts(Reading(board), person))
+    every: dict[str, Callable[[SoundParts], float]] = {**WAYS, "pluck": partial(_pluck, calibrated)}
+    items = {name: run.figure(f"way_{name}", "share", compute) for name, compute in every.items()}
     known = {name: item.value for name, item in items.items() if isinstance(item, Result)}
     return Ways(items, min(known, key=lambda name: known[name], default=""))
 
@@ -163,28 +148,35 @@ class Together:
 @answer(first=Told("scale", 95.0, 18.0), second=Told("motor", 103.0, 15.0))
 def together(board: Board, person: Person, first: Told, second: Told) -> Together:
     """Return whether two readings agree, and their weighted mean when they do."""
-    with recording() as recorder:
-        parts = SoundParts(Reading(board), person)
-        numbers = {
-            name: given(Given(f"{words}, {told.way}", fresh(value), "N", "force", known="measured"))
-            for name, words, told, value in (
-                ("first", "Tension", first, first.tension),
-                ("second", "Tension", second, second.tension),
-                ("first_error", "Error", first, first.error),
-                ("second_error", "Error", second, second.error),
-            )
+    run = Run(lambda: TogetherParts(Reading(board), person, first, second))
+    apart = run.figure("apart", "ratio", lambda parts: disagreement(**parts.numbers))
+    if not isinstance(apart, Result) or apart.value > 1.0:
+        return Together(apart, None, agree=False, advice=_advice(first, second))
+    return Together(apart, judged(run, _mean), agree=True, advice="")
+
+
+class TogetherParts(SoundParts):
+    """The parts of a board, and two readings of one belt."""
+
+    def __init__(self, reading: Reading, person: Person, first: Told, second: Told) -> None:
+        """Take the board from a reading, the tools from the person, and the two readings."""
+        super().__init__(reading, person)
+        self.first, self.second = first, second
+
+    @cached_property
+    def numbers(self) -> dict[str, float]:
+        """Both tensions with their errors."""
+        return {
+            "first": put_in(f"Tension, {self.first.way}", self.first.tension),
+            "second": put_in(f"Tension, {self.second.way}", self.second.tension),
+            "first_error": put_in(f"Error, {self.first.way}", self.first.error),
+            "second_error": put_in(f"Error, {self.second.way}", self.second.error),
         }
-        apart = attempt(recorder, "apart", "ratio", lambda: disagreement(**numbers))
-        if not isinstance(apart, Result) or apart.value > 1.0:
-            return Together(apart, None, agree=False, advice=_advice(first, second))
 
-        def read() -> Measured:
-            return Measured(
-                weighted_mean(**numbers),
-                mean_error(first_error=numbers["first_error"], second_error=numbers["second_error"]),
-            )
 
-        return Together(apart, judged(recorder, parts, read), agree=True, advice="")
+def _mean(parts: TogetherParts) -> Measured:
+    errors = {name: parts.numbers[name] for name in ("first_error", "second_error")}
+    return Measured(weighted_mean(**parts.numbers), mean_error(**errors))
 
 
 def _advice(first: Told, second: Told) -> str:

@@ -1,19 +1,18 @@
 """A checklist on a board: which items apply, and the numbers that belong to an item."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from functools import partial
 
 from logic.answers.parts import CHARGES, Parts, chosen
 from logic.answers.reading import Item as Answer
-from logic.answers.reading import Reading, Result, attempt
-from logic.answers.run import answer
+from logic.answers.reading import Reading, Result
+from logic.answers.run import Figures, Run, answer
 from logic.answers.tension import PLAN, belt_plan
 from logic.board import Board, board_fields
 from logic.checks.lists import Checklist, Item, Lookup, fitted
 from logic.pack.cells import pack_energy, pack_voltage
 from logic.pack.limits import low_voltage
 from logic.person import Person
-from logic.workings import recording
 
 
 def lookup(board: Board) -> Lookup:
@@ -51,7 +50,7 @@ def _low_start(parts: Parts) -> float:
     return pack_voltage(cell_voltage=low_voltage(parts.chemistry.name)[0], series=parts.series)
 
 
-FIGURES: dict[str, tuple[str, Callable[[Parts], float]]] = {
+FIGURES: Figures[Parts] = {
     **{f"{charge}_voltage": ("voltage", partial(Parts.voltage, charge=charge)) for charge in CHARGES},
     "pack_energy": ("energy", _energy),
     "low_start": ("voltage", _low_start),
@@ -70,12 +69,8 @@ def figures(names: Iterable[str], board: Board, person: Person) -> dict[str, Ans
     if any(name in PLAN for name in wanted):
         plan = belt_plan(board, person)
         found = {name: plan.items[name] for name in wanted if name in PLAN}
-    with recording() as recorder:
-        parts = Parts(Reading(board))
-        for name in wanted:
-            if name in FIGURES:
-                quantity, compute = FIGURES[name]
-                found[name] = attempt(recorder, name, quantity, partial(compute, parts))
+    run = Run(lambda: Parts(Reading(board)))
+    found |= {name: run.figure(name, *FIGURES[name]) for name in wanted if name in FIGURES}
     return {name: found[name] for name in wanted}
 
 

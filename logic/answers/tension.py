@@ -1,12 +1,13 @@
 """Setting a belt by spring scale: what tension it should have, what to pull, and what a pull tells."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
+from typing import TypeVar
 
 from logic.answers.belt_parts import FEWEST_IN_MESH, BeltParts, design_torque
-from logic.answers.reading import Item, Reading, Result, attempt
-from logic.answers.run import answer
+from logic.answers.reading import Item, Reading, Result
+from logic.answers.run import Figures, Run, answer
 from logic.belt.geometry import mesh_factor, teeth_in_mesh
 from logic.belt.pull_reading import read_pull
 from logic.belt.running import (
@@ -21,9 +22,9 @@ from logic.belt.tension import Window, effective_pull
 from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, Verdict, judge, word_of
 from logic.belt.verdict import Reading as Measured
 from logic.board import Board
-from logic.errors import InputError, Missing
+from logic.errors import InputError
 from logic.person import Person
-from logic.workings import Given, Recorder, fresh, given, recording
+from logic.workings import Given, given
 
 __all__ = [
     "CANNOT_TELL",
@@ -36,6 +37,9 @@ __all__ = [
     "belt_reading",
     "word_of",
 ]
+
+
+Belt = TypeVar("Belt", bound=BeltParts)
 
 
 @dataclass(frozen=True)
@@ -61,24 +65,20 @@ class BeltPlan:
 @answer()
 def belt_plan(board: Board, person: Person, depth: float | None = None) -> BeltPlan:
     """Return the target, its window and the pull at a depth in m; None takes the one these tools read best."""
-    with recording() as recorder:
-        parts = BeltParts(Reading(board), person, depth)
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in PLAN.items()
-        }
-    aim = parts.target if isinstance(items["target"], Result) else None
+    run = Run(lambda: BeltParts(Reading(board), person, depth))
+    items = run.figures(PLAN)
+    chosen = items["depth"]
     return BeltPlan(
         items,
-        items["depth"].value if isinstance(items["depth"], Result) else None,
-        parts.window if aim is not None else None,
-        held_down=aim is not None and aim.held_down,
-        over_working=aim is not None and aim.over_working,
-        few_teeth=_few_teeth(parts),
-        diameters=_diameters(parts),
-        fault=_fault(parts),
-        step=float(parts.step),
-        held_by_bearing=aim is not None and parts.bearing_decides,
+        float(chosen.value) if isinstance(chosen, Result) else None,
+        run.view(lambda parts: parts.window, None),
+        held_down=run.view(lambda parts: parts.target.held_down, otherwise=False),
+        over_working=run.view(lambda parts: parts.target.over_working, otherwise=False),
+        few_teeth=run.view(lambda parts: parts.whole_teeth < FEWEST_IN_MESH, otherwise=False),
+        diameters=run.view(lambda parts: (parts.motor_pulley, parts.wheel_pulley), (0.0, 0.0)),
+        fault=run.view(BeltParts.measured_apart, None),
+        step=run.plain.step,
+        held_by_bearing=run.view(lambda parts: parts.bearing_decides, otherwise=False),
     )
 
 
@@ -109,7 +109,7 @@ def _slack_torque(parts: BeltParts) -> float:
     return slack_torque(tension=parts.target.tension, pitch_diameter=parts.motor_pulley)
 
 
-PLAN: dict[str, tuple[str, Callable[[BeltParts], float]]] = {
+PLAN: Figures[BeltParts] = {
     "target": ("force", lambda parts: parts.target.tension),
     "floor": ("force", lambda parts: parts.window.floor),
     "ceiling": ("force", lambda parts: parts.window.ceiling),
@@ -137,27 +137,6 @@ PLAN: dict[str, tuple[str, Callable[[BeltParts], float]]] = {
 """Quantity and computation of each result of the plan."""
 
 
-def _few_teeth(parts: BeltParts) -> bool:
-    try:
-        return parts.whole_teeth < FEWEST_IN_MESH
-    except (Missing, InputError):
-        return False
-
-
-def _diameters(parts: BeltParts) -> tuple[float, float]:
-    try:
-        return parts.motor_pulley, parts.wheel_pulley
-    except (Missing, InputError):
-        return 0.0, 0.0
-
-
-def _fault(parts: BeltParts) -> InputError | None:
-    try:
-        return parts.measured_apart()
-    except (Missing, InputError):
-        return None
-
-
 @dataclass(frozen=True)
 class BeltReading:
     """What a pull tells: the belt tension with its error, and its place against the window when there is one."""
@@ -175,27 +154,41 @@ class BeltReading:
 @answer(pull=15.0)
 def belt_reading(board: Board, person: Person, pull: float, depth: float | None = None) -> BeltReading:
     """Return the belt tension of a pull in N at a depth in m, with the error of the person's own tools."""
-    with recording() as recorder:
-        parts = BeltParts(Reading(board), person, depth)
-        force = given(Given("Pull on the scale", fresh(pull), "N", "force", known="measured"))
-        tension, error = _measured(recorder, parts, force)
-        if not isinstance(tension, Result) or not isinstance(error, Result):
-            return BeltReading(tension, error, None)
-        try:
-            edges = parts.window
-        except (Missing, InputError):
-            return BeltReading(tension, error, None)
-    band = (tension.value - error.value, tension.value + error.value)
-    verdict = judge(reading=Measured(tension.value, error.value), floor=edges.floor, ceiling=edges.ceiling)
-    return BeltReading(Result("tension", tension.value, "force", band), error, verdict)
+    run = Run(lambda: BeltParts(Reading(board), person, depth))
+    return judged(run, partial(one_pull, "Pull on the scale", pull))
 
 
-def _measured(recorder: Recorder, parts: BeltParts, force: float) -> tuple[Item, Item]:
+def one_pull(name: str, pull: float, parts: BeltParts) -> Measured:
+    """Return what a pull by the scale tells, with the errors of the person's own tools."""
+    return read_pull(force=put_in(name, pull), depth=parts.depth, **parts.tool_errors, **parts.span_and_belt)
+
+
+def put_in(name: str, force: float) -> float:
+    """Return a force that was measured."""
+    return given(Given(name, float(force), "N", "force", known="measured"))
+
+
+def judged(run: Run[Belt], read: Callable[[Belt], Measured]) -> BeltReading:
+    """Return a reading with its error and its place in the window."""
     found: list[Measured] = []
 
-    def tension() -> float:
-        found.append(read_pull(force=force, depth=parts.depth, **parts.tool_errors, **parts.span_and_belt))
+    def tension(parts: Belt) -> float:
+        found.append(read(parts))
         return found[0].tension
 
-    first = attempt(recorder, "tension", "force", tension)
-    return first, attempt(recorder, "error", "force", lambda: found[0].error) if found else first
+    whole = run.figure("tension", "force", tension)
+    if not isinstance(whole, Result):
+        return BeltReading(whole, whole, None)
+    # How the error was made is a working of its own.
+    value, error = float(found[0].tension), float(found[0].error)
+    verdict = run.view(
+        lambda parts: judge(
+            reading=Measured(value, error), floor=parts.window.floor, ceiling=parts.window.ceiling
+        ),
+        None,
+    )
+    return BeltReading(
+        replace(whole, band=(value - error, value + error)),
+        run.figure("error", "force", lambda _: found[0].error),
+        verdict,
+    )
