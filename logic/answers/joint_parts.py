@@ -12,12 +12,13 @@ from logic.joints.advice import Advice, advise
 from logic.joints.insert_nut import Reuse, reuse
 from logic.joints.limits import NUTS, Joint
 from logic.joints.lookup import Book, ProofTorques, book, locker_for, proof_torques
-from logic.joints.materials import family
+from logic.joints.rules import shown_ceiling
 from logic.joints.set_screw import STEELS, Holding, Seating, flat_holding, holding, key_holding, seating
-from logic.joints.threadlocker import Cure, Locker, cure
+from logic.joints.threadlocker import Locker, cure
+from logic.joints.torque import pull_on_arm
 from logic.person import Person
-from logic.tables import Row, pick
-from logic.workings import Given, fresh, given
+from logic.tables import Row, matching, pick
+from logic.workings import Given, given
 
 DECIDING = ("into", "strength")
 """Values that decide how strong a joint is: a guess at one of them counts as assumed."""
@@ -47,10 +48,15 @@ def screw_surface(strength: str, condition: str) -> str:
 
 def family_of(material: str) -> str:
     """Return the family of a material; "" for a nut, an insert, or what the tables do not have."""
-    try:
-        return family(material)
-    except InputError:
-        return ""
+    row = next(matching("materials", material=material), None)
+    return "" if row is None else row.text("family")
+
+
+def told(number: float | None, instead: str = "by feel") -> float:
+    """Return a number; where there is none, refuse with what is said instead."""
+    if number is None:
+        raise InputError("joint", None, instead)
+    return number
 
 
 class JointParts:
@@ -96,6 +102,11 @@ class JointParts:
         return self.kind.text("way") == "feel"
 
     @cached_property
+    def of_set_screw(self) -> bool:
+        """Tell whether a set screw holds it."""
+        return self.kind.text("way") == "set screw"
+
+    @cached_property
     def into(self) -> str:
         """What the screw goes into: the weakest metal that could be there until the person knows better."""
         if self.by_feel:
@@ -126,11 +137,6 @@ class JointParts:
         )
 
     @cached_property
-    def asked(self) -> tuple[str, ...]:
-        """Names of the values that are set."""
-        return tuple(name for name, _ in self.read.board.joint(self.key).values())
-
-    @cached_property
     def advice(self) -> Advice:
         """How tight. Missing names the value of this board that is not set."""
         joint = self.joint
@@ -151,15 +157,39 @@ class JointParts:
         return seating(size, pulley=into, engagement=self.read(f"joints.{self.key}.engagement"))
 
     @cached_property
+    def setting(self) -> float:
+        """Torque that the joint is set to."""
+        return told((self.seating.setting or None) if self.of_set_screw else self.advice.setting)
+
+    @cached_property
+    def wrench(self) -> float:
+        """Torque on the wrench: the setting, and the drag of an insert nut that was measured."""
+        return self.setting if self.of_set_screw else told(self.advice.wrench)
+
+    @cached_property
+    def wrench_ceiling(self) -> float:
+        """Torque on the wrench that is never passed."""
+        return self.ceiling if self.of_set_screw else shown_ceiling(told(self.advice.wrench_ceiling))
+
+    @cached_property
+    def ceiling(self) -> float:
+        """Torque that the joint never gets."""
+        return self.seating.shown_ceiling if self.of_set_screw else told(self.advice.shown_ceiling)
+
+    @cached_property
+    def pull(self) -> float:
+        """Pull on the key's arm that makes the torque on the wrench."""
+        return pull_on_arm(torque=self.wrench, arm=self.arm)
+
+    @cached_property
     def arm(self) -> float:
         """Arm of the hex key."""
-        value = self.person.key_arm
+        value, row = self.person.key_arm, pick("hand_tools", tool="hex key")
         if value is None:
-            row = pick("hand_tools", tool="hex key")
             return given(
                 Given(
                     ARM.label,
-                    fresh(float(row.cells["arm"])),
+                    float(row.cells["arm"]),
                     "m",
                     "length",
                     known="assumed",
@@ -171,7 +201,7 @@ class JointParts:
         return given(
             Given(
                 ARM.label,
-                fresh(float(value.si)),
+                float(value.si),
                 "m",
                 "length",
                 known=value.known,
@@ -201,11 +231,11 @@ class JointParts:
         )
 
     @cached_property
-    def carried(self) -> float | None:
+    def carried(self) -> float:
         """Torque that what carries it may be asked for: the screws' points, a flat or a key; none of a clamp."""
         way = self.text("carries")
         if way == "clamp":
-            return None
+            raise InputError("carries", way, "by feel")
         at = f"joints.{self.key}"
         if way == "flat":
             return flat_holding(self.thread, engagement=self.read(f"{at}.engagement"), pulley=self.into)
@@ -239,9 +269,10 @@ class JointParts:
     @cached_property
     def surfaces(self) -> tuple[str, str]:
         """Surfaces of screw and hole."""
-        set_screw = self.kind.text("way") == "set screw"
         into = self.peek("into", "steel")
-        own = screw_surface("8.8" if set_screw or self.by_feel else self.text("strength"), self.condition)
+        own = screw_surface(
+            "8.8" if self.of_set_screw or self.by_feel else self.text("strength"), self.condition
+        )
         if into in (*NUTS, "brass insert"):
             return own, "brass" if into == "brass insert" else "zinc" if own == "zinc" else "steel"
         return own, SURFACES.get(family_of(into), "plastic")
@@ -267,12 +298,10 @@ class JointParts:
         return locker_for(self.kind.text("kind"), self.thread, places=self.places, surfaces=self.surfaces)
 
     @cached_property
-    def cure(self) -> Cure:
+    def cure(self) -> float:
         """How long to leave it at the day's temperature."""
-        day = given(
-            Given("Temperature of the day", fresh(self.person.day), "K", "temperature", known="chosen")
-        )
-        return cure(temperature=day, surfaces=self.surfaces)
+        day = chosen("Temperature of the day", self.person.day, "K", "temperature")
+        return told(cure(temperature=day, surfaces=self.surfaces).time, "too cold")
 
     @cached_property
     def reused(self) -> Reuse | None:

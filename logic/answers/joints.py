@@ -1,27 +1,25 @@
 """The card of one joint: how tight, what gives way, the pull that makes it, the locker, and what can go wrong."""
 
-from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import timedelta
-from typing import TypeVar
+from functools import partial
 
-from logic.answers.joint_parts import JointParts, family_of
-from logic.answers.reading import Item, Open, Reading, Result, attempt
-from logic.answers.run import answer
+from logic.answers.joint_parts import JointParts, family_of, told
+from logic.answers.reading import Item, Open, Reading, Result
+from logic.answers.run import Figures, Run, answer
 from logic.board import Board, BoardJoint
 from logic.board_joints import joint_places
-from logic.errors import InputError, Missing
+from logic.errors import InputError
 from logic.joints.insert_nut import Reuse, drag_band, least_drag
 from logic.joints.limits import lone_stainless
 from logic.joints.lookup import engagement_needed, tools
 from logic.joints.reach import engagement_in_diameters
-from logic.joints.rules import rule, shown_ceiling
+from logic.joints.rules import rule
 from logic.joints.threadlocker import Locker, locking
 from logic.joints.threads import lookalikes, thread
-from logic.joints.torque import pull_on_arm, reading_error
+from logic.joints.torque import reading_error
 from logic.person import Person
 from logic.tables import Row, pick
-from logic.workings import Recorder, recording
 
 LIGHT = "light alloy"
 STRONG = ("10.9", "12.9", "A574", "grade 8")
@@ -83,28 +81,30 @@ def joint_card(
     `kind` is given for a look-up, whose key is not one of the board's.
     """
     row = kind or kind_of(key)
-    with recording() as recorder:
-        parts = JointParts(Reading(board), key, row, person)
-        items = _items(recorder, parts, in_full=in_full)
-        feel = _feel(parts, items)
-        return JointCard(
-            key,
-            row,
-            board.joint(key),
-            items,
-            limit=_limit(parts),
-            feel=feel,
-            locker=_or_none(lambda: parts.locker),
-            surfaces=_or_none(lambda: parts.surfaces) or (),
-            tools=_or_none(lambda: tools(parts.thread)),
-            alike=_or_none(lambda: lookalikes(thread(parts.thread).designation)) or (),
-            assumed={} if feel else parts.assumed,
-            notes=tuple(_notes(parts)),
-            notice=_notice(parts, items),
-            reused=_or_none(lambda: parts.reused),
-            holds=_holds(items, parts),
-            drag_missing=bool(_or_none(lambda: parts.drag_missing)),
-        )
+    run = Run(lambda: JointParts(Reading(board), key, row, person))
+    items = run.figures(_asked(row))
+    if in_full:
+        items |= _in_full(run, row, items)
+    holds = _holds(items, run.view(lambda parts: parts.text("carries"), ""))
+    feel = _feel(run, row, items)
+    return JointCard(
+        key,
+        row,
+        board.joint(key),
+        items,
+        limit=run.view(lambda parts: (parts.seating if parts.of_set_screw else parts.advice).limit, ""),
+        feel=feel,
+        locker=run.view(lambda parts: parts.locker, None),
+        surfaces=run.view(lambda parts: parts.surfaces, ()),
+        tools=run.view(lambda parts: tools(parts.thread), None),
+        alike=run.view(lambda parts: lookalikes(thread(parts.thread).designation), ()),
+        assumed={} if feel else run.parts.assumed | run.plain.assumed,
+        notes=run.view(_notes, ()),
+        notice=_notice(run, holds=holds),
+        reused=run.view(lambda parts: parts.reused, None),
+        holds=holds,
+        drag_missing=run.view(lambda parts: parts.drag_missing, otherwise=False),
+    )
 
 
 @answer()
@@ -123,151 +123,104 @@ def look_again(*, since: timedelta, rides: int) -> bool:
     return since.total_seconds() >= float(row.cells["after"]) or rides >= int(row.cells["rides"])
 
 
-T = TypeVar("T")
-
-
-def _or_none(find: Callable[[], T]) -> T | None:
-    try:
-        return find()
-    except (Missing, InputError):
-        return None
-
-
-Compute = Callable[[JointParts], "float | None"]
-
-
-def _shown(torque: float | None) -> float | None:
-    return None if torque is None else shown_ceiling(torque)
-
-
-TORQUE: dict[str, tuple[str, Compute]] = {
-    "setting": ("torque", lambda parts: parts.advice.setting),
-    "ceiling": ("torque", lambda parts: parts.advice.shown_ceiling),
-    "wrench": ("torque", lambda parts: parts.advice.wrench),
-    "wrench_ceiling": ("torque", lambda parts: _shown(parts.advice.wrench_ceiling)),
-    "lower_preload": ("force", lambda parts: parts.advice.lower_preload),
-    "upper_preload": ("force", lambda parts: parts.advice.upper_preload),
+EVERY: Figures[JointParts] = {
+    "setting": ("torque", lambda parts: parts.setting),
+    "ceiling": ("torque", lambda parts: parts.ceiling),
+    "wrench": ("torque", lambda parts: parts.wrench),
+    "wrench_ceiling": ("torque", lambda parts: parts.wrench_ceiling),
 }
-SET_SCREW: dict[str, tuple[str, Compute]] = {
-    "setting": ("torque", lambda parts: parts.seating.setting or None),
-    "ceiling": ("torque", lambda parts: parts.seating.shown_ceiling),
-    "wrench": ("torque", lambda parts: parts.seating.setting or None),
-    "wrench_ceiling": ("torque", lambda parts: parts.seating.shown_ceiling),
-    "hole strips": ("torque", lambda parts: parts.seating.strips),
+TORQUE: Figures[JointParts] = {
+    "lower_preload": ("force", lambda parts: told(parts.advice.lower_preload)),
+    "upper_preload": ("force", lambda parts: told(parts.advice.upper_preload)),
+}
+SET_SCREW: Figures[JointParts] = {
+    "hole strips": ("torque", lambda parts: told(parts.seating.strips)),
     "drive_torque": ("torque", lambda parts: parts.drive_torque),
     "carried": ("torque", lambda parts: parts.carried),
     "slip": ("torque", lambda parts: parts.holding.slip),
     "bare_most": ("torque", lambda parts: parts.holding.most),
     "bare_least": ("torque", lambda parts: parts.holding.least),
 }
-"""Quantity and computation of each result by the way a joint is set."""
+BY_SCALE: Figures[JointParts] = {
+    "pull": ("force", lambda parts: parts.pull),
+    "pull_error": (
+        "share",
+        lambda parts: reading_error(
+            scale_error=pick("measuring_tools", name=parts.person.scale).number("scale_error"),
+            pull=parts.pull,
+        ),
+    ),
+}
+LOCKER: Figures[JointParts] = {
+    "cure": ("long_time", lambda parts: parts.cure),
+    "locking": ("torque", lambda parts: locking(parts.thread, grade=parts.locker.grade)),
+}
+PRINTED: Figures[JointParts] = {
+    "book": ("torque", lambda parts: parts.book.torque),
+    "proof_lowest": ("torque", lambda parts: parts.proof.lowest),
+    "proof_usual": ("torque", lambda parts: parts.proof.usual),
+    "proof_highest": ("torque", lambda parts: parts.proof.highest),
+}
+NEEDED: Figures[JointParts] = {
+    "needed": (
+        "length",
+        lambda parts: engagement_needed(
+            parts.thread, strength_name=parts.joint.strength, material=parts.joint.into
+        ),
+    )
+}
+DRAGS: Figures[JointParts] = {
+    "drag_least": ("torque", lambda parts: drag_band(parts.thread)[0]),
+    "drag_most": ("torque", lambda parts: drag_band(parts.thread)[1]),
+    "drag_reuse": ("torque", lambda parts: least_drag(thread(parts.thread).designation)),
+}
+"""Quantity and computation of each result, by what it belongs to."""
 
 
-def _items(recorder: Recorder, parts: JointParts, *, in_full: bool) -> dict[str, Item]:
-    way = SET_SCREW if parts.kind.text("way") == "set screw" else TORQUE
-    found = {name: _item(recorder, parts, name, *entry) for name, entry in way.items()}
-    wrench = found["wrench"]
-    if not in_full:
-        return found
-    if isinstance(wrench, Result):
-        found |= _by_scale(recorder, parts, wrench.value)
-    if way is TORQUE and isinstance(wrench, Result) and not isinstance(found["setting"], Open):
-        found |= _of_screw(recorder, parts)
-    if way is TORQUE and _or_none(lambda: parts.advice) is not None:
-        for limit in parts.advice.limits:
-            found[limit.name] = Result(limit.name, limit.torque, "torque")
-    if _or_none(lambda: parts.locker.grade) not in (None, "none"):
-        found["cure"] = _item(recorder, parts, "cure", "long_time", lambda of: of.cure.time, "too cold")
-        found["locking"] = _item(
-            recorder, parts, "locking", "torque", lambda of: locking(of.thread, grade=of.locker.grade)
+def _asked(row: Row) -> Figures[JointParts]:
+    return {**EVERY, **(SET_SCREW if row.text("way") == "set screw" else TORQUE)}
+
+
+def _in_full(run: Run[JointParts], row: Row, items: dict[str, Item]) -> dict[str, Item]:
+    """Return what a whole card shows beside the torques: the pull, the limits, printed figures, locker, drag."""
+    found: dict[str, Item] = {}
+    if isinstance(items["wrench"], Result):
+        found |= run.figures(BY_SCALE)
+    if row.text("way") != "set screw":
+        if isinstance(items["setting"], Result):
+            engaged = run.view(lambda parts: parts.joint.engagement, None)
+            found |= _given(run.figures({**PRINTED, **(NEEDED if engaged is not None else {})}))
+        limits = run.view(lambda parts: parts.advice.limits, ())
+        found |= run.figures(
+            {limit.name: ("torque", partial(_limit_torque, at)) for at, limit in enumerate(limits)}
         )
-    if _or_none(lambda: parts.joint.into) == "insert nut" and way is TORQUE:
-        drags: dict[str, Compute] = {
-            "drag_least": lambda of: drag_band(of.thread)[0],
-            "drag_most": lambda of: drag_band(of.thread)[1],
-            "drag_reuse": lambda of: least_drag(thread(of.thread).designation),
-        }
-        tried = {name: _item(recorder, parts, name, "torque", drag) for name, drag in drags.items()}
-        # The tables have no drag for inch nuts, only the least for using one again.
-        found |= {name: item for name, item in tried.items() if isinstance(item, Result)}
+    if run.view(lambda parts: parts.locker.grade, "none") != "none":
+        found |= run.figures(LOCKER)
+    if row.text("way") != "set screw" and run.view(lambda parts: parts.joint.into, "") == "insert nut":
+        found |= _given(run.figures(DRAGS))
     return found
 
 
-def _by_scale(recorder: Recorder, parts: JointParts, torque: float) -> dict[str, Item]:
-    """Return the pull on the key's arm that makes a torque, and how far the scale can be off in it."""
-    pull = attempt(recorder, "pull", "force", lambda: pull_on_arm(torque=torque, arm=parts.arm))
-    if isinstance(pull, Open):
-        return {"pull": pull}
-    error = pick("measuring_tools", name=parts.person.scale).number("scale_error")
-    off = attempt(recorder, "pull_error", "share", lambda: reading_error(scale_error=error, pull=pull.value))
-    return {"pull": pull, "pull_error": off}
+def _given(items: dict[str, Item]) -> dict[str, Item]:
+    """Leave out what no table has: an inch nut's drag, a head, a proof stress are no fault of the person's."""
+    return {name: item for name, item in items.items() if isinstance(item, Result)}
 
 
-def _item(  # noqa: PLR0913  (an attempt, and what stands for nothing)
-    recorder: Recorder,
-    parts: JointParts,
-    name: str,
-    quantity: str,
-    compute: Compute,
-    nothing: str = "by feel",
-) -> Item:
-    """Return the result of a computation; an outcome when it has no number."""
-
-    def value() -> float:
-        found = compute(parts)
-        if found is None:
-            raise _NothingError
-        return found
-
-    try:
-        return attempt(recorder, name, quantity, value)
-    except _NothingError:
-        return Open(name, outcome=nothing)
+def _limit_torque(at: int, parts: JointParts) -> float:
+    return parts.advice.limits[at].torque
 
 
-class _NothingError(Exception):
-    """A joint that has no such number."""
-
-
-def _of_screw(recorder: Recorder, parts: JointParts) -> dict[str, Item]:
-    """Return what a printed table says, the torques at a share of proof, and the engagement that is wanted."""
-    rows: dict[str, tuple[str, Compute]] = {
-        "book": ("torque", lambda of: of.book.torque),
-        "proof_lowest": ("torque", lambda of: of.proof.lowest),
-        "proof_usual": ("torque", lambda of: of.proof.usual),
-        "proof_highest": ("torque", lambda of: of.proof.highest),
-    }
-    if parts.joint.engagement is not None:
-        rows["needed"] = (
-            "length",
-            lambda of: engagement_needed(of.thread, strength_name=of.joint.strength, material=of.joint.into),
-        )
-    found = {name: _item(recorder, parts, name, *entry) for name, entry in rows.items()}
-    # A table that does not have this head, or a metal without a proof stress, is no fault of the person's.
-    return {name: item for name, item in found.items() if isinstance(item, Result)}
-
-
-def _limit(parts: JointParts) -> str:
-    if parts.kind.text("way") == "set screw":
-        seated = _or_none(lambda: parts.seating)
-        return "" if seated is None else seated.limit
-    advice = _or_none(lambda: parts.advice)
-    return "" if advice is None else advice.limit
-
-
-def _feel(parts: JointParts, items: dict[str, Item]) -> str:
+def _feel(run: Run[JointParts], row: Row, items: dict[str, Item]) -> str:
     if isinstance(items["setting"], Result):
         return ""
-    if parts.kind.text("way") == "set screw":
+    if row.text("way") == "set screw":
         return "too small for a wrench" if items["setting"] == Open("setting", outcome="by feel") else ""
-    advice = _or_none(lambda: parts.advice)
-    return "" if advice is None else advice.feel
+    return run.view(lambda parts: parts.advice.feel, "")
 
 
-def _holds(items: dict[str, Item], parts: JointParts) -> bool | None:
+def _holds(items: dict[str, Item], way: str) -> bool | None:
     """Tell whether the drive torque stays under what is carried; None when it cannot be told."""
     carried, asked = items.get("carried"), items.get("drive_torque")
-    way = _or_none(lambda: parts.text("carries"))
     if way == "bare":
         return False
     if way == "clamp":
@@ -277,14 +230,14 @@ def _holds(items: dict[str, Item], parts: JointParts) -> bool | None:
     return None
 
 
-def _notice(parts: JointParts, items: dict[str, Item]) -> tuple[str, str]:
+def _notice(run: Run[JointParts], *, holds: bool | None) -> tuple[str, str]:
     """Return the one hazard of this joint that most deserves a signal word."""
-    if _holds(items, parts) is False:
-        return "warning", f"pulley slips {parts.text('carries')}"
-    used = _or_none(lambda: parts.reused)
+    if holds is False:
+        return "warning", f"pulley slips {run.view(lambda parts: parts.text('carries'), '')}"
+    used = run.view(lambda parts: parts.reused, None)
     if used is not None and used.verdict == "discard":
         return "warning", "nut is worn"
-    if _or_none(lambda: _short(parts)):
+    if run.view(_short, otherwise=False):
         return "notice", "too few threads"
     return "", ""
 
@@ -300,11 +253,10 @@ def _short(parts: JointParts) -> bool:
     return engaged < least
 
 
-def _notes(parts: JointParts) -> list[str]:
-    joint = _or_none(lambda: parts.joint)
-    advice = _or_none(lambda: parts.advice)
-    if joint is None or advice is None or advice.feel:
-        return []
+def _notes(parts: JointParts) -> tuple[str, ...]:
+    joint, advice = parts.joint, parts.advice
+    if advice.feel:
+        return ()
     stainless = joint.strength[:2] in ("A2", "A4")
     notes = {
         "add the drag": parts.drag_missing,
@@ -317,4 +269,4 @@ def _notes(parts: JointParts) -> list[str]:
         "not stainless": lone_stainless(joint),
         "seizes": stainless and not lone_stainless(joint) and joint.condition == "stainless dry",
     }
-    return [note for note, holds in notes.items() if holds]
+    return tuple(note for note, holds in notes.items() if holds)

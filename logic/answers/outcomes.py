@@ -23,6 +23,8 @@ OUTCOMES = frozenset(
         "too alike",
         "too few rides",
         "rolls on",
+        "by feel",
+        "too cold",
     }
 )
 """Refusals of the formulas that are answers to the person: the key of the sentence."""

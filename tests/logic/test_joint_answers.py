@@ -235,6 +235,15 @@ def test_cure_by_the_day() -> None:
     assert "cure" not in card(T, "axle_nut").items
 
 
+def test_a_day_of_the_oven_says_its_limit_and_takes_nothing_else_away() -> None:
+    told = card(T, "motor_face", day=323.15)
+    item = told.items["cure"]
+    assert isinstance(item, Open)
+    assert item.problem is not None
+    assert item.problem.reason == "oven cure"
+    assert told.torque == pytest.approx(1.7)
+
+
 def test_the_persons_own_arm() -> None:
     told = card(T, "motor_face", key_arm=Value(0.095, "measured"))
     assert value(told, "pull") == pytest.approx(1.7 / 0.095)
