@@ -10,13 +10,17 @@ RATE = 44100
 
 @dataclass(frozen=True)
 class Pluck:
-    """How a span sounds: its first mode, how stiff it is, how long it rings, where it was plucked."""
+    """How a span sounds: its first mode, how stiff it is, how long it rings, where it was plucked.
+
+    `weak` is how many dB the first mode lies under what it would have: a body or a microphone takes it away.
+    """
 
     frequency: float
     decay: float = 0.12
     stiffness: float = 0.001
     place: float = 0.45
     modes: int = 5
+    weak: float = 0.0
 
 
 def pluck(sound: Pluck, seconds: float, rate: int = RATE) -> list[float]:
@@ -27,6 +31,8 @@ def pluck(sound: Pluck, seconds: float, rate: int = RATE) -> list[float]:
         if pitch > rate / 2:
             break
         strength = math.sin(mode * math.pi * sound.place) / mode**2
+        if mode == 1:
+            strength /= 10 ** (sound.weak / 20)
         decay = sound.decay / mode
         turn, fall = (
             complex(math.cos(2 * math.pi * pitch / rate), math.sin(2 * math.pi * pitch / rate)),

@@ -6,12 +6,13 @@ what is left is searched for the lowest strong peak, and that peak is refined by
 
 from cmath import exp, phase
 from dataclasses import dataclass, replace
-from itertools import pairwise
+from itertools import combinations, pairwise
 from math import ceil, cos, log10, pi, sin, sqrt
 from operator import mul
-from statistics import median
+from statistics import quantiles
 
 from logic.belt.fourier import spectrum
+from logic.belt.partials import Series, series
 from logic.belt.recording import Recording, clipped_share, energies, slowed
 from logic.si import Hertz
 
@@ -28,16 +29,19 @@ CLIPPED = 0.002
 """Share of samples at the end of the scale from which a recording counts as clipped."""
 RISE = 1.5
 """A pluck is louder than what went before by at least this factor in energy."""
-STANDS_OUT = 36.0
-"""Energy of a peak over the median of the spectrum from which it is a tone and not noise."""
-RIVAL = 0.12
-"""Energy of a second tone, as a share of the first, from which there are two pitches."""
-FLAT, SHARP = 0.02, 0.05
-"""How far a harmonic may lie under and, for each order, over its whole multiple."""
-SUBHARMONIC = 0.03
-"""Energy of a lower tone at half or a third of the strongest from which it is the pitch."""
+RISES = 12
+"""The first of so many parts of a pluck fades in: a sudden start spreads each partial over its neighbours."""
+STANDS_OUT = 16.0
+ROOM = 160.0
+"""Energy of a peak over the median of so many Hz around it from which it is a tone and not noise."""
 STEADY = 0.8
 """A tone of which more than this is left in the last third of the pluck is a hum or a whistle."""
+THERE = 0.2
+"""A tone that was there before the pluck with this share of its strength is no pluck's."""
+BESIDE = 4.0
+"""Hz to each side of a hum that may be its own."""
+TOLD_BY = 6
+"""The pitch is read from partials up to this order."""
 FEWEST_STRETCHES = 3
 SURE = 0.008
 """Error, as a share of the frequency, above which no answer is given."""
@@ -68,9 +72,10 @@ def pitch(recording: Recording, low: Hertz = 0.0, high: Hertz = 0.0) -> Pitch:
     if isinstance(found, str):
         return Pitch(0.0, 0.0, found)
     start, end = found
-    part = _without_hum(signal, start, end, rate)
+    quiet = _before(signal, start, rate)
+    part, hums = _without_hum(signal, quiet, start, end, rate)
     levels, width = _levels(part, rate)
-    heard = _heard(part, levels, width, rate, (low, high))
+    heard = _heard(part, quiet, _less_hum(levels, width, hums, len(part)), width, rate, (low, high))
     return replace(heard, points=_drawn(levels, width))
 
 
@@ -104,9 +109,13 @@ def _onset(loud: list[float]) -> int:
 
 
 def _levels(part: list[float], rate: float) -> tuple[list[float], float]:
-    """Return the energy of each bin and the bins' width: full at the start, tapered towards the end."""
+    """Return the energy of each bin and the bins' width: tapered shortly at the start, long to the end."""
     count = min(len(part), POINTS)
-    taper = [0.5 + 0.5 * cos(pi * step / count) for step in range(count)]
+    rise = max(1, count // RISES)
+    taper = [
+        (0.5 + 0.5 * cos(pi * step / count)) * (0.5 - 0.5 * cos(pi * min(step / rise, 1.0)))
+        for step in range(count)
+    ]
     padded = [value * weight for value, weight in zip(part, taper, strict=False)]
     return spectrum(padded + [0.0] * (POINTS - count)), rate / POINTS
 
@@ -114,12 +123,17 @@ def _levels(part: list[float], rate: float) -> tuple[list[float], float]:
 def _peaks(levels: list[float], width: float) -> list[tuple[float, float]]:
     """Return the peaks that stand out of the noise, strongest first: (energy, Hz)."""
     first, last = int(LOWEST / width), min(int(2 * HIGHEST / width), len(levels) - 1)
-    noise = median(levels[first:last])
+    room = max(8, int(ROOM / width))
+    # A quarter of the bins of noise lie under 0.288 of its mean, half of them under 0.693; skirts of partials raise
+    # the half of a low string's spectrum.
+    noises = [
+        0.693 / 0.288 * quantiles(levels[begin : begin + room], n=4)[0] for begin in range(first, last, room)
+    ]
     found = []
     for index in range(max(first, 2), last):
         here = levels[index]
         if (
-            here > STANDS_OUT * noise
+            here > STANDS_OUT * noises[(index - first) // room]
             and here > levels[index - 1]
             and here >= levels[index + 1]
             and here >= levels[index - 2]
@@ -131,26 +145,25 @@ def _peaks(levels: list[float], width: float) -> list[tuple[float, float]]:
     return sorted(found, reverse=True)
 
 
-def _heard(
-    part: list[float], levels: list[float], width: float, rate: float, band: tuple[float, float]
+def _heard(  # noqa: PLR0913  (a pluck, what was before it, its spectrum and where it is expected)
+    part: list[float],
+    quiet: list[float],
+    levels: list[float],
+    width: float,
+    rate: float,
+    band: tuple[float, float],
 ) -> Pitch:
     peaks = _peaks(levels, width)
-    in_range = [peak for peak in peaks if LOWEST <= peak[1] <= HIGHEST]
-    if not in_range:
+    found = series(peaks, LOWEST, HIGHEST)
+    if found is None:
         return Pitch(0.0, 0.0, "noise")
-    energy, tone = in_range[0]
-    for share in (3, 2):
-        lower = [peak for peak in in_range if abs(peak[1] * share / tone - 1) < 0.03 + 0.04 * (share - 2)]
-        if lower and lower[0][0] > SUBHARMONIC * energy:
-            energy, tone = lower[0]
-            break
-    frequency, error, fade = _refined(part, tone, rate)
-    rival = _rival(peaks, energy, tone, len(part) / rate)
-    if rival:
-        return Pitch(frequency, error, "two pitches", rival=rival)
-    if fade > STEADY:
+    one, clear = found
+    frequency, error, fade = _of_partials(part, one, rate)
+    if one.rival:
+        return Pitch(frequency, error, "two pitches", rival=one.rival)
+    if fade > STEADY and _was_there(part, quiet, one, rate):
         return Pitch(frequency, error, "steady")
-    if error > SURE * frequency:
+    if error > SURE * frequency or not clear or not one.grounded:
         return Pitch(frequency, error, "unsure")
     low, high = band
     if (low and frequency < low) or (high and frequency > high):
@@ -158,31 +171,54 @@ def _heard(
     return Pitch(frequency, error, "")
 
 
-def _rival(peaks: list[tuple[float, float]], energy: float, tone: float, seconds: float) -> float:
-    """Return a second strong tone that is no harmonic of the first; 0 when there is none.
+def _of_partials(part: list[float], one: Series, rate: float) -> tuple[float, float, float]:
+    """Return the fundamental, its error, and how much is left of it in the last third.
 
-    A stiff belt's harmonics lie above the whole multiples, the more so the higher they are.
+    A partial of order n of a stiff span lies at n f sqrt(1 + B n^2): of the two strongest low partials each
+    divided by its order, a line over the order's square gives the fundamental at 1. Where the fundamental itself
+    is read as well, it is taken.
     """
-    for strength, other in peaks:
-        if strength < RIVAL * energy or abs(other - tone) < 1.2 / seconds:
-            continue
-        ratio = other / tone
-        order = max(1, int(ratio + 0.08))
-        if order > 1 and -FLAT < ratio / order - 1 < SHARP * order:
-            continue
-        return other
-    return 0.0
+    strongest = sorted(one.partials, key=lambda order: -one.partials[order][0])
+    low = sorted([order for order in strongest if 1 < order <= TOLD_BY][:3])
+    period = rate / one.fundamental
+    read = {
+        order: _refined(part, one.partials[order][1], rate, period)
+        for order in (1, *low)
+        if order in one.partials
+    }
+    best = read.get(1, (one.fundamental, one.fundamental, 0.0))
+    for near, far in combinations(low, 2):
+        (first, first_error, fade), (second, second_error, _) = read[near], read[far]
+        reach = (near**2 - 1) / (far**2 - near**2)
+        bent = max(0.0, (second / far - first / near) * reach)
+        error = first_error / near * (1 + reach) + second_error / far * reach
+        if error < best[1]:
+            best = (first / near - bent, error, fade)
+    return best
 
 
-def _refined(part: list[float], tone: float, rate: float) -> tuple[float, float, float]:
+def _was_there(part: list[float], quiet: list[float], one: Series, rate: float) -> bool:
+    """Tell whether the strongest partial sounded before the pluck, or nothing is known of before."""
+    if len(quiet) < SHORTEST * rate:
+        return True
+    turn = -2j * pi * max(one.partials.values())[1] / rate
+
+    def strength(signal: list[float]) -> float:
+        return abs(sum(value * exp(turn * step) for step, value in enumerate(signal))) / len(signal)
+
+    return strength(quiet) > THERE * strength(part[: len(quiet)])
+
+
+def _refined(part: list[float], tone: float, rate: float, period: float = 0.0) -> tuple[float, float, float]:
     """Return the frequency near `tone`, its error, and how much of it is left in the last third.
 
-    A stretch is a whole number of periods, so that harmonics cancel. Phases are compared over longer and
+    A stretch is a whole number of periods, of the tone or of the fundamental in `period`, so that the other
+    partials cancel. Phases are compared over longer and
     longer distances. The error is how far the last three disagree, or what a single fading tone leaves over.
     """
     frequency, error, fade = tone, tone, 0.0
     for _ in range(2):
-        block = _block(rate / frequency)
+        block = _block(period or rate / frequency)
         stretches = _stretches(part, frequency, rate, block)
         if len(stretches) < FEWEST_STRETCHES:
             return frequency, frequency, 0.0
@@ -241,16 +277,36 @@ def _block(period: float) -> int:
     )
 
 
-def _without_hum(signal: list[float], start: int, end: int, rate: float) -> list[float]:
-    """Return the pluck without the steady tones that were there before it."""
-    part = signal[start:end]
+def _before(signal: list[float], start: int, rate: float) -> list[float]:
+    """Return what sounded before the pluck."""
+    end = max(0, start - 2 * max(1, round(BLOCK * rate)))
+    return signal[max(0, end - POINTS) : end]
+
+
+def _without_hum(
+    signal: list[float], quiet: list[float], start: int, end: int, rate: float
+) -> tuple[list[float], list[tuple[float, float]]]:
+    """Return the pluck without the steady tones that were there before it, and these: (Hz, amplitude)."""
+    part, hums = signal[start:end], []
+    if len(quiet) < SHORTEST * rate:
+        return part, []
     block = max(1, round(BLOCK * rate))
-    quiet = signal[max(0, start - 2 * block - POINTS) : max(0, start - 2 * block)]
-    if len(quiet) < 0.1 * rate:
-        return part
     for tone in _steady(quiet, rate):
-        part = _less_tone(part, quiet, tone, rate, start - (start - 2 * block - len(quiet)))
-    return part
+        part, strength = _less_tone(part, quiet, tone, rate, 2 * block + len(quiet))
+        hums.append((tone, strength))
+    return part, hums
+
+
+def _less_hum(levels: list[float], width: float, hums: list[tuple[float, float]], count: int) -> list[float]:
+    """Return the spectrum without what may be left of a hum: no partial is told from it where it is no stronger."""
+    kept = list(levels)
+    for tone, strength in hums:
+        middle, reach = round(tone / width), ceil(BESIDE / width)
+        around = range(max(0, middle - reach), min(len(levels), middle + reach + 1))
+        if max((levels[index] for index in around), default=0.0) < (strength * min(count, POINTS) / 2) ** 2:
+            for index in around:
+                kept[index] = 0.0
+    return kept
 
 
 def _steady(quiet: list[float], rate: float) -> list[float]:
@@ -261,8 +317,10 @@ def _steady(quiet: list[float], rate: float) -> list[float]:
     return [tone for _, tone in _peaks(levels, rate / POINTS)[:5]]
 
 
-def _less_tone(part: list[float], quiet: list[float], tone: float, rate: float, offset: int) -> list[float]:
-    """Return `part` less a tone fitted to `quiet`, which begins `offset` samples before it."""
+def _less_tone(
+    part: list[float], quiet: list[float], tone: float, rate: float, offset: int
+) -> tuple[list[float], float]:
+    """Return `part` less a tone fitted to `quiet`, which begins `offset` samples before it, and its amplitude."""
     frequency, _, _ = _refined(quiet, tone, rate)
     turn = 2 * pi * frequency / rate
     count = len(quiet)
@@ -271,7 +329,7 @@ def _less_tone(part: list[float], quiet: list[float], tone: float, rate: float, 
     return [
         value - cosine * cos(turn * step) - sine * sin(turn * step)
         for step, value in enumerate(part, start=offset)
-    ]
+    ], sqrt(cosine * cosine + sine * sine)
 
 
 def _drawn(levels: list[float], width: float) -> tuple[tuple[float, float], ...]:

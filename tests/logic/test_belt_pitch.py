@@ -9,6 +9,7 @@ from collections.abc import Callable
 import pytest
 
 from logic.belt.fourier import spectrum, transform
+from logic.belt.partials import series
 from logic.belt.pitch import Pitch, pitch
 from logic.belt.recording import Recording, from_pcm, from_wav, slowed
 from logic.errors import InputError
@@ -113,6 +114,44 @@ def test_an_overtone_is_not_taken_for_the_pitch() -> None:
         assert found.refusal in ("", "unsure")
         if not found.refusal:
             assert found.frequency == pytest.approx(frequency, rel=0.005)
+
+
+@pytest.mark.parametrize(("weak", "answered"), [(10, 8), (15, 8), (20, 8), (25, 8), (30, 7)])
+def test_a_weak_fundamental_is_still_the_pitch(weak: int, answered: int) -> None:
+    """Its second partial was called a second pitch. Plucked near a quarter, as strings are, all partials are there."""
+    dice = random.Random(weak)
+    right = 0
+    for frequency in PITCHES:
+        sound = pluck(
+            Pluck(frequency, decay=0.3, place=0.22, stiffness=0.0005, weak=weak, modes=6),
+            LONG - LEAD,
+            rate=RATE,
+        )
+        found = heard(sound, white(noise_for(sound, 20, rate=RATE), LONG, dice, RATE))
+        if not found.refusal:
+            right += 1
+            assert found.frequency == pytest.approx(frequency, rel=0.01)
+    assert right >= answered
+
+
+def test_two_strings_a_fifth_apart_are_not_one_an_octave_lower() -> None:
+    """Partials 2, 3, 4, 6, 8, 9 of the lower one are there, and never its 5 or 7."""
+    peaks = [(1.0, 200.0), (0.9, 300.0), (0.5, 400.0), (0.4, 600.0), (0.2, 800.0), (0.2, 900.0)]
+    found = series(peaks, 40.0, 1300.0)
+    assert found is not None
+    one, clear = found
+    assert one.rival or not one.grounded or not clear
+
+
+def test_a_string_without_its_fundamental_is_told_by_its_fifth_partial() -> None:
+    peaks = [(1.0, 200.0), (0.9, 300.0), (0.5, 400.0), (0.4, 500.0)]
+    found = series(peaks, 40.0, 1300.0)
+    assert found is not None
+    one, clear = found
+    assert one.fundamental == pytest.approx(100.0)
+    assert one.grounded
+    assert clear
+    assert not one.rival
 
 
 def test_a_tone_outside_the_expected_band_is_refused() -> None:
