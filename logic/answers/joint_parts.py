@@ -13,7 +13,7 @@ from logic.joints.insert_nut import Reuse, reuse
 from logic.joints.limits import NUTS, Joint
 from logic.joints.lookup import Book, ProofTorques, book, locker_for, proof_torques
 from logic.joints.rules import shown_ceiling
-from logic.joints.set_screw import STEELS, Holding, Seating, flat_holding, holding, key_holding, seating
+from logic.joints.set_screw import Holding, Seating, flat_holding, holding, key_holding, seating
 from logic.joints.threadlocker import Locker, cure
 from logic.joints.torque import pull_on_arm
 from logic.person import Person
@@ -147,12 +147,12 @@ class JointParts:
 
     @cached_property
     def seating(self) -> Seating:
-        """How tight a set screw goes, by its own hex and by the thread it is in where that is the weaker.
+        """How tight a set screw goes: by its own hex, or by the thread it is in where that is the weaker.
 
-        Missing without the length of thread in a soft pulley.
+        Missing without the length of thread in the pulley.
         """
         size, into = self.thread, self.into
-        if into in (*NUTS, "brass insert") or family_of(into) in STEELS:
+        if into in (*NUTS, "brass insert"):
             return seating(size)
         return seating(size, pulley=into, engagement=self.read(f"joints.{self.key}.engagement"))
 

@@ -253,7 +253,14 @@ def _short(parts: JointParts) -> bool:
     return engaged < least
 
 
+UNNAMED_STEEL = "steel"
+"""Steel that nobody has named: it counts as mild steel."""
+
+
 def _notes(parts: JointParts) -> tuple[str, ...]:
+    if parts.of_set_screw:
+        mild = parts.into == UNNAMED_STEEL and parts.seating.limit == "hole strips"
+        return ("steel not named",) if mild else ()
     joint, advice = parts.joint, parts.advice
     if advice.feel:
         return ()

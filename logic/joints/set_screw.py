@@ -13,9 +13,6 @@ from logic.si import Metre, Newton, NewtonMetre, One, Pascal
 from logic.tables import matching, pick, rows
 from logic.workings import cited
 
-STEELS = ("steel", "stainless")
-"""Families of metal whose threads outlast the hex of the screw."""
-
 
 @dataclass(frozen=True)
 class Seating:
@@ -198,17 +195,19 @@ def seating(
     """Return how tight a set screw goes. `material` is "alloy" (45H) or "stainless".
 
     Metric: the lowest of the printed lists and the screw's own test torque is the ceiling. Inch: the higher
-    list is the ceiling and the lower the floor. The lists are those of steel hubs: in a softer `pulley` the
-    `engagement`, the length of thread in it, can be the ceiling. Raises InputError for a
+    list is the ceiling and the lower the floor. The lists ask nothing of the hub: in a `pulley` the
+    `engagement`, the length of thread in it, can be the ceiling, in mild steel too. Raises InputError for a
     size or a material that is in no list, and for a pulley that holds no thread.
 
     >>> round(seating("M4").setting, 6), seating("M4").ceiling
     (2.0, 2.2)
     >>> seating("M4", pulley="6061-T6", engagement=0.004).limit
     'hole strips'
+    >>> seating("M4", pulley="steel", engagement=0.005).limit, seating("M4", pulley="C45", engagement=0.005).limit
+    ('hole strips', 'hex of the screw')
     """
     listed, floor = _listed(designation, material)
-    if pulley is None or engagement is None or family(pulley) in STEELS:
+    if pulley is None or engagement is None:
         strips = None
     else:
         strips = strip_torque(thread(designation), engagement=engagement, pulley=pulley)

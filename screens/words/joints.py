@@ -100,6 +100,7 @@ NOTES = {
     "hard washer": "A hard flat washer under the head lifts this limit.",
     "class gains nothing": "A stronger class gains nothing here: the aluminium decides, not the screw.",
     "head not checked": "Not checked: whether the head sinks in. Its size or the metal below it is not known here.",
+    "steel not named": "The pulley counts as mild steel. Pick its steel under Goes into if you know that it is a stronger one.",
     "add the drag": "With the drag of the nut added to this joint the card says the whole torque.",
     "degrease first": "Locker does not hold on oil or paste: degrease first. The least friction of both is reckoned with.",
     "not stainless": "Stainless rubs that hard on stainless only: here the friction counts as not known.",

@@ -62,8 +62,8 @@ TORQUES = [
     (L, "mount_plates", "head sinks in", "2.195", 2.0, 2.15, "medium"),
     # 4.3 x 7.769 = 33.41 mm2 x 186.16 = 6219 N / 2.025 = 3071 N x 0.12 x 4 mm = 1.474; / 1.06 = 1.391.
     (L, "motor_face", "hole strips", "1.474", 1.3, 1.45, "medium"),
-    # Steel: lists 2.2, 2.2 and test torque 2.5: 2.2 / 1.06 = 2.075.
-    (L, "motor_set_screw", "hex of the screw", "2.2", 2.0, 2.2, "low"),
+    # Steel nobody named: 33.41 mm2 x 0.6 x 340 = 6815 N / 1.5 x 0.35715 mm = 1.623; / 1.06 = 1.531. The lists stand at 2.2.
+    (L, "motor_set_screw", "hole strips", "1.623", 1.5, 1.6, "low"),
     # 10.9, zinc dry: mu = (0.15 - 0.026) / 1.165 = 0.1064; twist 1.5 x 4.480 / 4.2495 x (0.05684 + 0.12294) = 0.2843;
     # root of 1 + 3 x 0.0808 = 1.1147; 0.9 x 940 x 14.2 / 1.1147 = 10 777 N x 0.15 x 5 mm = 8.083.
     # Head 26.88 x 410 = 11 020 N -> 8.265; hole in 7075 91.99 x 318 / 2.025 = 14 446 N -> 10.83.
@@ -76,8 +76,9 @@ TORQUES = [
     # 7.2 x 9.999 = 71.99 mm2 x 186.16 = 13 402 N / 2.025 = 6618 N x 0.12 x 5 mm = 3.971, before the head on bare 6061:
     # 26.88 mm2 x 260 = 6990 N, 4.194.
     (W, "motor_face", "hole strips", "3.971", 3.7, 3.95, "medium"),
-    # Lists 4.0 and 4.6, test torque 5.0: 4.0 / 1.06 = 3.774.
-    (W, "motor_set_screw", "hex of the screw", "4.0", 3.7, 4.0, "medium"),
+    # Steel: 51.99 mm2 x 204 = 10 606.7 N / 1.5; 0.1273 + 0.577 x 4.480 x 0.0807 + 1.25 x 0.0807 = 0.43678 mm -> 3.088;
+    # / 1.06 = 2.914. The lists stand at 4.0 and 4.6, the test torque at 5.0.
+    (W, "motor_set_screw", "hole strips", "3.088", 2.9, 3.05, "medium"),
     # Head on PA66: 26.88 mm2 x 16 = 430 N x 0.10 x 5 mm = 0.215; / 1.06 = 0.203. The hole, 111.99 mm2 x 65 / 4 = 1820 N, 0.910.
     (W, "enclosure", "head sinks in", "0.215", 0.2, 0.21, "none"),
     # PC below a 9 / 4.3 mm washer: 49.09 mm2 x 20 = 982 N x 0.18 x 4 mm = 0.7069; 0.6 + drag 0.5; 1.207.
@@ -374,6 +375,22 @@ def test_a_set_screw_in_metal_nobody_named_counts_as_the_weakest() -> None:
         board.with_value("joints.motor_set_screw.engagement", None), "motor_set_screw", Person()
     )
     assert short.items["wrench"] == Open("wrench", missing=("joints.motor_set_screw.engagement",))
+
+
+def test_a_steel_pulley_counts_as_mild_steel_until_its_steel_is_named() -> None:
+    """M4, 5 mm: 1.623 in mild steel, over 1.06 = 1.5; in C45 the list, 2.2 over 1.06 = 2.0."""
+    told = card(L, "motor_set_screw")
+    assert (told.notes, told.torque) == (("steel not named",), pytest.approx(1.5))
+    named = BOARDS[L].with_value("joints.motor_set_screw.into", Value("C45", "label"))
+    told = joint_card(named, "motor_set_screw", Person())
+    assert (told.notes, told.limit, told.torque) == ((), "hex of the screw", pytest.approx(2.0))
+    # Mild steel with thread enough: the list again, and nothing to add.
+    deep = BOARDS[L].with_value("joints.motor_set_screw.engagement", Value(0.008, "measured"))
+    told = joint_card(deep, "motor_set_screw", Person())
+    assert (told.notes, told.torque) == ((), pytest.approx(2.0))
+    unknown = BOARDS[L].with_value("joints.motor_set_screw.engagement", None)
+    told = joint_card(unknown, "motor_set_screw", Person())
+    assert told.items["wrench"] == Open("wrench", missing=("joints.motor_set_screw.engagement",))
 
 
 def test_a_measured_metal_and_a_stamped_class_are_not_assumed() -> None:

@@ -110,7 +110,16 @@ def test_lists_that_differ_are_floor_and_ceiling(name: str, floor: str, ceiling:
         pytest.param("M4", 0.004, "6061-T6", "1.136", "hole strips", id="ours: 1.136"),
         pytest.param("M4", 0.005, "aluminium unknown", "0.811", "hole strips", id="ours: the weakest metal"),
         pytest.param("M4", 0.008, "6061-T6", "2.2", "hex of the screw", id="ours: 2.513 is above the list"),
-        pytest.param("M4", 0.001, "steel", "2.2", "hex of the screw", id="the lists are those of steel"),
+        # Mild steel, 340 MPa: 4.3 mm carry: 33.41 mm2 x 204 = 6815 N / 1.5 x 0.35715 mm.
+        pytest.param("M4", 0.005, "steel", "1.623", "hole strips", id="ours: mild steel, 1.623, not 2.2"),
+        # M5, 5.2 mm carry: 51.99 mm2 x 204 = 10 606.7 N / 1.5 x (0.12732 + 0.20859 + 0.10086) mm.
+        pytest.param("M5", 0.006, "steel", "3.088", "hole strips", id="ours: mild steel, 3.088, not 4.0"),
+        # 0.3 mm carry: 2.331 mm2 x 204 = 475.5 N / 1.5 x 0.35715 mm.
+        pytest.param(
+            "M4", 0.001, "steel", "0.113", "hole strips", id="ours: one turn and a half in mild steel"
+        ),
+        # C45, 560 MPa: 33.41 mm2 x 336 = 11 225 N / 1.5 x 0.3571 mm = 2.672, above the list.
+        pytest.param("M4", 0.005, "C45", "2.2", "hex of the screw", id="ours: a named steel, the list holds"),
     ],
 )
 def test_a_short_thread_in_a_soft_pulley_limits_the_seating(
@@ -122,7 +131,10 @@ def test_a_short_thread_in_a_soft_pulley_limits_the_seating(
 
 
 @pytest.mark.parametrize("deep", [0.003, 0.004, 0.005, 0.006, 0.010])
-@pytest.mark.parametrize("pulley", ["aluminium unknown", "6060-T6", "6061-T6", "6082-T6", "7075-T6", "brass"])
+@pytest.mark.parametrize(
+    "pulley",
+    ["aluminium unknown", "6060-T6", "6061-T6", "6082-T6", "7075-T6", "brass", "steel", "C45", "stainless"],
+)
 @pytest.mark.parametrize("name", ["M3", "M4", "M5", "M6", "M8", "8-32", "10-32"])
 def test_the_safety_of_the_thread_is_held_in_full(name: str, pulley: str, deep: float) -> None:
     """Ours: a ramp with friction on thread (half angle 30 degrees) and cup, without the short form's head.
