@@ -5,13 +5,12 @@ from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.pack_parts import PackParts
-from logic.answers.reading import Item, Reading, Result, attempt
-from logic.answers.run import answer
+from logic.answers.reading import Item, Open, Reading
+from logic.answers.run import Run, answer
 from logic.board import Board
 from logic.errors import InputError, Missing
 from logic.pack.travel import Edition, Verdict, edition, energy_of_packs, rules, verdict
 from logic.tables import Row, pick
-from logic.workings import recording, unrecorded
 
 UNKNOWN = "not known"
 
@@ -79,43 +78,32 @@ class FlightParts(PackParts):
 @answer()
 def flight(board: Board, asking: Asking, *, damaged: bool = False) -> Flight:
     """Return what may fly of the packs of a board. `damaged` is a pack that was taken out of use."""
-    with recording() as recorder:
-        parts = FlightParts(Reading(board), Asked(asking))
-        each = attempt(recorder, "each", "energy", lambda: parts.each)
-        joined_energy = attempt(
-            recorder,
-            "all_joined",
-            "energy",
-            lambda: energy_of_packs(energy_each=parts.each, packs=parts.packs),
-        )
+    run = Run(lambda: FlightParts(Reading(board), Asked(asking)))
+    parts = run.plain
     marked, tested = parts.marked, parts.read.choice("pack.tested", UNKNOWN)
     packs = None if board.pack.packs is None else int(float(board.pack.packs.si))
     many = packs is not None and packs > 1
     asks = tuple(key for key in QUESTIONS if many and not parts.asked.has(key))
     joined = many and parts.asked.has("ask.carried") and parts.asked.choice("ask.carried") == "joined"
-    with unrecorded():
-        loose = int(parts.asked("ask.loose")) if parts.asked.has("ask.loose") else None
-        found, problem = None, None
-        if isinstance(each, Result) and packs is not None:
-            try:
-                found = verdict(
-                    energies=(each.value,) * packs,
-                    joined=joined,
-                    marked=marked,
-                    tested=tested,
-                    spares=min(loose or 0, packs),
-                    damaged=damaged,
-                )
-            except InputError as refused:
-                problem = refused
-        # What no answer could mend is said at once; a flight is granted only when all is answered.
-        if found is not None and found.card and asks:
-            found = None
-        cards = _cards(parts, packs or 0) if found is not None and found.card else ()
-        differs = _differs(parts)
+    loose = int(parts.asked("ask.loose")) if parts.asked.has("ask.loose") else None
+    said = run.or_open(
+        "verdict",
+        lambda each: verdict(
+            energies=(each.each,) * int(each.packs),
+            joined=joined,
+            marked=marked,
+            tested=tested,
+            spares=min(loose or 0, int(each.packs)),
+            damaged=damaged,
+        ),
+    )
+    found, problem = (None, said.problem) if isinstance(said, Open) else (said, None)
+    # What no answer could mend is said at once; a flight is granted only when all is answered.
+    if found is not None and found.card and asks:
+        found = None
     return Flight(
-        each,
-        joined_energy,
+        run.figure("each", "energy", lambda each: each.each),
+        run.figure("all_joined", "energy", _all_joined),
         found,
         problem,
         marked,
@@ -124,26 +112,25 @@ def flight(board: Board, asking: Asking, *, damaged: bool = False) -> Flight:
         loose,
         joined,
         asks,
-        differs,
-        cards,
+        run.view(_differs, otherwise=False),
+        _cards(run) if found is not None and found.card else (),
         edition(),
         rules(),
     )
 
 
-def _cards(parts: FlightParts, packs: int) -> tuple[PackCard, ...]:
-    try:
-        voltage, capacity = parts.voltage("nominal"), parts.capacity(parts.one)
-    except (Missing, InputError):
-        voltage = capacity = 0.0
-    return tuple(PackCard(number + 1, parts.each, voltage, capacity) for number in range(packs))
+def _all_joined(parts: FlightParts) -> float:
+    return energy_of_packs(energy_each=parts.each, packs=parts.packs)
+
+
+def _cards(run: Run[FlightParts]) -> tuple[PackCard, ...]:
+    parts = run.plain
+    voltage, capacity = run.view(lambda each: (each.voltage("nominal"), each.capacity(each.one)), (0.0, 0.0))
+    return tuple(PackCard(number + 1, parts.each, voltage, capacity) for number in range(int(parts.packs)))
 
 
 def _differs(parts: FlightParts) -> bool:
     """Tell whether the watt-hours on the case and those of the cells are apart."""
-    try:
-        each, computed = parts.each, parts.energy(parts.one)
-    except (Missing, InputError):
-        return False
+    each, computed = parts.each, parts.energy(parts.one)
     share = pick("pack_practice", name="marked apart").number("share")
     return abs(each - computed) > share * computed

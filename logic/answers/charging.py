@@ -1,16 +1,15 @@
 """Charging: what a charger does to these cells, how long it takes, and at what temperature."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts, packs_limit
-from logic.answers.reading import Item, Open, Reading, Result, attempt, banded
-from logic.answers.run import answer
+from logic.answers.reading import Item, Open, Reading
+from logic.answers.run import Figures, Middle, Run, answer
 from logic.board import Board
-from logic.errors import InputError, Missing
+from logic.errors import InputError
 from logic.pack import cells
 from logic.pack.charging import (
     ChargerCheck,
@@ -27,7 +26,7 @@ from logic.pack.charging import (
 from logic.pack.limits import cells_limit
 from logic.si import Joule, One
 from logic.tables import pick
-from logic.workings import Recorder, cited, recording, unrecorded
+from logic.workings import cited
 
 
 @cited("energy * (target - charge)", source="derived charge counted in watt-hours", standing="derived")
@@ -130,7 +129,13 @@ class ChargeParts(PackParts):
         )
 
 
-RESULTS: dict[str, tuple[str, Callable[[ChargeParts], float]]] = {
+def _time(parts: ChargeParts) -> Middle:
+    """Return the usual time, with the shortest and the longest as its band."""
+    band = (parts.time("short"), parts.time("long"))
+    return Middle(parts.time("usual"), band)
+
+
+RESULTS: Figures[ChargeParts] = {
     "most": ("current", lambda parts: parts.most()),
     "cell_amps": ("current", lambda parts: parts.cell_amps),
     "rate": ("charge_rate", lambda parts: parts.rate),
@@ -141,6 +146,8 @@ RESULTS: dict[str, tuple[str, Callable[[ChargeParts], float]]] = {
         "power",
         lambda parts: cells.heat(current=parts.amps, resistance=parts.resistance(parts.joined)),
     ),
+    "time": ("long_time", _time),
+    "wall": ("energy", ChargeParts.wall),
 }
 
 WHILE_CHARGING = ("most", "cell_amps", "rate", "time", "heat")
@@ -150,32 +157,23 @@ WHILE_CHARGING = ("most", "cell_amps", "rate", "time", "heat")
 @answer()
 def charging(board: Board, asking: Asking) -> Charging:
     """Return everything the charging page shows."""
-    with recording() as recorder:
-        parts = ChargeParts(Reading(board), Asked(asking))
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-        }
-        items["time"] = _time(recorder, parts)
-        items["wall"] = banded(recorder, "wall", "energy", parts.wall)
-        items |= _withheld(parts.asked("ask.cells_at"))
-    with unrecorded():
-        check = _check(parts)
-        amps = _amps(parts)
-        row = temperature_row(temperature=parts.asked("ask.cells_at"))
-        hazards = [*_charger_hazards(check), *_amps_hazards(parts, amps)]
-        if row.text("signal"):
-            hazards.append(Hazard(row.text("signal"), f"charging {row.text('key')}"))
+    run = _run(board, Asked(asking))
+    cells_at = Asked(asking)("ask.cells_at")
+    check, amps = run.view(ChargeParts.check, None), run.view(_amps, "")
+    row = temperature_row(temperature=cells_at)
+    hazards = [
+        *_charger_hazards(check),
+        *run.view(partial(_amps_hazards, amps=amps), []),
+        *run.view(_over_bms, []),
+    ]
+    if row.text("signal"):
+        hazards.append(Hazard(row.text("signal"), f"charging {row.text('key')}"))
+    items = run.figures(RESULTS) | _withheld(cells_at)
     return Charging(items, check, amps, row.text("key"), by_severity(hazards))
 
 
-def _time(recorder: Recorder, parts: ChargeParts) -> Item:
-    """Return the usual time, with the shortest and the longest as its band."""
-    ends = banded(recorder, "time", "long_time", lambda: (parts.time("short"), parts.time("long")))
-    usual = attempt(recorder, "time", "long_time", lambda: parts.time("usual"))
-    if isinstance(ends, Open) or isinstance(usual, Open):
-        return ends
-    return Result("time", usual.value, "long_time", ends.band)
+def _run(board: Board, asked: Asked | None = None) -> Run[ChargeParts]:
+    return Run(lambda: ChargeParts(Reading(board), asked))
 
 
 def _withheld(temperature: float) -> dict[str, Item]:
@@ -189,16 +187,8 @@ def _withheld(temperature: float) -> dict[str, Item]:
 
 def wrong_charger(board: Board) -> bool:
     """Tell whether the charger of a board is wrong for its packs: DANGER. False while a value is missing."""
-    with unrecorded():
-        check = _check(ChargeParts(Reading(board)))
+    check = _run(board).view(ChargeParts.check, None)
     return check is not None and check.danger
-
-
-def _check(parts: ChargeParts) -> ChargerCheck | None:
-    try:
-        return parts.check()
-    except (Missing, InputError):
-        return None
 
 
 def _charger_hazards(check: ChargerCheck | None) -> list[Hazard]:
@@ -218,33 +208,21 @@ def _limit(parts: ChargeParts) -> float | None:
 
 
 def _amps(parts: ChargeParts) -> str:
-    try:
-        return current_outcome(
-            cell_current=parts.cell_amps, cell_limit=_limit(parts), cell_capacity=parts.capacity_cell
-        )
-    except (Missing, InputError):
-        return ""
+    return current_outcome(
+        cell_current=parts.cell_amps, cell_limit=_limit(parts), cell_capacity=parts.capacity_cell
+    )
 
 
 def _amps_hazards(parts: ChargeParts, amps: str) -> list[Hazard]:
-    found = []
+    numbers = (("asked", parts.cell_amps, "current"),)
     if amps == "over cell limit":
         limit = _limit(parts) or 0.0
-        found.append(
-            Hazard(
-                "WARNING",
-                "charging over cell limit",
-                (("asked", parts.cell_amps, "current"), ("allowed", limit, "current")),
-            )
-        )
-    elif amps in ("over any limit", "look at the cell sheet"):
-        word = "WARNING" if amps == "over any limit" else ""
-        key = "charging over any limit" if word else amps
-        found.append(Hazard(word, key, (("asked", parts.cell_amps, "current"),)))
-    bms = parts.read.board.pack.bms_charge_current
-    try:
-        if bms is not None and parts.amps > float(bms.si) * parts.joined:
-            found.append(Hazard("", "charger over BMS"))
-    except Missing:
-        return found
-    return found
+        return [Hazard("WARNING", "charging over cell limit", (*numbers, ("allowed", limit, "current")))]
+    if amps == "over any limit":
+        return [Hazard("WARNING", "charging over any limit", numbers)]
+    return [Hazard("", amps, numbers)] if amps == "look at the cell sheet" else []
+
+
+def _over_bms(parts: ChargeParts) -> list[Hazard]:
+    over = parts.amps > parts.read("pack.bms_charge_current") * parts.joined
+    return [Hazard("", "charger over BMS")] if over else []

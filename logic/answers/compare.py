@@ -1,20 +1,16 @@
 """Two set-ups side by side: the same figures of both, the difference, and both curves on one chart."""
 
 from dataclasses import dataclass
-from functools import partial
 
 from logic.answers.asked import Asked, Asking
-from logic.answers.outcomes import told
 from logic.answers.pair import RESULTS as OF_A_PAIR
 from logic.answers.pair import PairParts
 from logic.answers.push import POINTS, PushParts
 from logic.answers.push import RESULTS as OF_PUSH
 from logic.answers.reading import Item, Reading, Result
-from logic.answers.run import answer
+from logic.answers.run import Run, answer
 from logic.board import Board, Value
 from logic.drive.quick import quick_load, quick_push, quick_top
-from logic.errors import InputError, Missing
-from logic.workings import recording, unrecorded
 
 FROM_PAIR = (
     "top_loaded",
@@ -28,6 +24,8 @@ FROM_PAIR = (
     "belt_load",
 )
 FROM_PUSH = ("time_20", "time_30", "per_distance")
+
+Points = tuple[tuple[float, float], ...]
 
 
 @dataclass(frozen=True)
@@ -51,46 +49,30 @@ class Comparison:
     """Every figure of both, and push and load of both over speed; a curve that cannot be drawn is empty."""
 
     lines: tuple[Line, ...]
-    push: tuple[tuple[tuple[float, float], ...], tuple[tuple[float, float], ...]]
-    load: tuple[tuple[tuple[float, float], ...], tuple[tuple[float, float], ...]]
+    push: tuple[Points, Points]
+    load: tuple[Points, Points]
 
 
 @answer()
 def comparison(first: Board, second: Board, rider: Value | None, asking: Asking) -> Comparison:
     """Return two set-ups side by side, under the same rider and the same question."""
-    left, right = (_figures(board, rider, asking) for board in (first, second))
-    curves = [_curves(board, rider, asking) for board in (first, second)]
-    return Comparison(
-        tuple(Line(name, left[name], right[name]) for name in left),
-        (curves[0][0], curves[1][0]),
-        (curves[0][1], curves[1][1]),
+    (left, left_push, left_load), (right, right_push, right_load) = (
+        _of(board, rider, asking) for board in (first, second)
     )
+    lines = tuple(Line(name, left[name], right[name]) for name in left)
+    return Comparison(lines, (left_push, right_push), (left_load, right_load))
 
 
-def _figures(board: Board, rider: Value | None, asking: Asking) -> dict[str, Item]:
-    with recording() as recorder:
-        pair = PairParts(Reading(board, rider), Asked(asking))
-        push = PushParts(Reading(board, rider), Asked(asking))
-        found = {}
-        for name in FROM_PAIR:
-            quantity, of_pair = OF_A_PAIR[name]
-            found[name] = told(recorder, name, quantity, partial(of_pair, pair))
-        for name in FROM_PUSH:
-            quantity, of_push = OF_PUSH[name]
-            found[name] = told(recorder, name, quantity, partial(of_push, push))
-        return found
+def _of(board: Board, rider: Value | None, asking: Asking) -> tuple[dict[str, Item], Points, Points]:
+    pair = Run(lambda: PairParts(Reading(board, rider), Asked(asking)))
+    push = Run(lambda: PushParts(Reading(board, rider), Asked(asking)))
+    items = pair.figures({name: OF_A_PAIR[name] for name in FROM_PAIR})
+    items |= push.figures({name: OF_PUSH[name] for name in FROM_PUSH})
+    return items, *push.view(_curves, ((), ()))
 
 
-Points = tuple[tuple[float, float], ...]
-
-
-def _curves(board: Board, rider: Value | None, asking: Asking) -> tuple[Points, Points]:
-    parts = PushParts(Reading(board, rider), Asked(asking))
-    with unrecorded():
-        try:
-            drive, road = parts.drive("nominal"), parts.asked_road
-        except (Missing, InputError):
-            return (), ()
-    push, load, top = quick_push(drive), quick_load(road), quick_top(drive)
+def _curves(parts: PushParts) -> tuple[Points, Points]:
+    drive = parts.drive("nominal")
+    push, load, top = quick_push(drive), quick_load(parts.asked_road), quick_top(drive)
     speeds = [top * step / (POINTS - 1) for step in range(POINTS)]
     return tuple((speed, push(speed)) for speed in speeds), tuple((speed, load(speed)) for speed in speeds)

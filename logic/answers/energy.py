@@ -1,6 +1,5 @@
 """Packs: energy, volts, sag and heat, and which part limits the current first, in drive and in braking."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
@@ -8,15 +7,14 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.braking import BrakeParts
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import BRAKE, BURST, DRIVE
-from logic.answers.reading import Item, Reading, attempt, banded
-from logic.answers.run import answer
+from logic.answers.reading import Item, Reading
+from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
-from logic.errors import InputError, Missing
 from logic.pack import cells
 from logic.pack.limits import Fault, faults, may_cut_out, weakest
 from logic.si import Kilogram, One
 from logic.tables import pick
-from logic.workings import cited, recording, unrecorded
+from logic.workings import cited
 
 
 @cited("share * cells_mass", source="derived cells with case, leads and BMS", standing="derived")
@@ -41,27 +39,18 @@ class PackFigures:
 @answer()
 def pack_figures(board: Board, rider: Value | None, asking: Asking) -> PackFigures:
     """Return everything the page of a pack's energy and limits shows."""
-    with recording() as recorder:
-        parts = BrakeParts(Reading(board, rider), Asked(asking))
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-        }
-        items["packs_mass"] = banded(recorder, "packs_mass", "mass", partial(_mass, parts))
-        if board.pack.cell_resistance is None:
-            for kind in ("power", "energy"):
-                name = f"resistance_{kind}"
-                items[name] = banded(recorder, name, "resistance", partial(_usual, parts, kind))
-    with unrecorded():
-        return PackFigures(items, _weakest(parts), by_severity(_hazards(parts)))
+    run = Run(lambda: BrakeParts(Reading(board, rider), Asked(asking)))
+    items = run.figures(RESULTS)
+    if board.pack.cell_resistance is None:
+        items |= run.figures(USUAL)
+    hazards = [*run.view(hazards_of_limits, []), *run.view(_cuts_out, [])]
+    return PackFigures(items, run.view(_weakest, {}), by_severity(hazards))
 
 
 @answer()
 def pack_energy(board: Board) -> Item:
     """Return the energy of all packs alone, or what stands in its way."""
-    with recording() as recorder:
-        parts = BrakeParts(Reading(board))
-        return attempt(recorder, "energy", "energy", lambda: parts.energy_all)
+    return Run(lambda: BrakeParts(Reading(board))).figure("energy", *RESULTS["energy"])
 
 
 def _loaded(parts: BrakeParts) -> float:
@@ -105,7 +94,7 @@ def _mass(parts: BrakeParts) -> tuple[float, float]:
     )
 
 
-def _usual(parts: BrakeParts, kind: str) -> tuple[float, float]:
+def _usual(kind: str, parts: BrakeParts) -> tuple[float, float]:
     row = pick("cell_kinds", kind=kind)
     low, high = (
         cells.pack_resistance(
@@ -119,7 +108,7 @@ def _usual(parts: BrakeParts, kind: str) -> tuple[float, float]:
     return low, high
 
 
-RESULTS: dict[str, tuple[str, Callable[[BrakeParts], float]]] = {
+RESULTS: Figures[BrakeParts] = {
     "energy": ("energy", lambda parts: parts.energy_all),
     "energy_each": ("energy", lambda parts: parts.energy(parts.one)),
     "full": ("voltage", lambda parts: parts.voltage("full")),
@@ -154,18 +143,17 @@ RESULTS: dict[str, tuple[str, Callable[[BrakeParts], float]]] = {
         ),
     ),
     "cells_mass": ("mass", _cells_mass),
+    "packs_mass": ("mass", _mass),
+}
+USUAL: Figures[BrakeParts] = {
+    f"resistance_{kind}": ("resistance", partial(_usual, kind)) for kind in ("power", "energy")
 }
 """Quantity and computation of each result, in the order shown."""
 
 
 def _weakest(parts: BrakeParts) -> dict[str, str]:
-    found = {}
-    for way in (DRIVE, BRAKE, BURST):
-        try:
-            found[way] = weakest(parts.limits(way)).part
-        except (Missing, InputError):
-            continue
-    return found
+    known = {way: parts.known_limits(way) for way in (DRIVE, BRAKE, BURST)}
+    return {way: weakest(limits).part for way, limits in known.items() if limits}
 
 
 def limit_faults(parts: BrakeParts) -> list[Fault]:
@@ -174,10 +162,7 @@ def limit_faults(parts: BrakeParts) -> list[Fault]:
     # A stop lasts seconds: the cells' 10 s limit counts where it is known, else the one for charging.
     brake_way = BURST if parts.read.board.pack.cell_brake_current is not None else BRAKE
     for way in (DRIVE, brake_way):
-        try:
-            limits = parts.limits(way)
-        except (Missing, InputError):
-            continue
+        limits = parts.known_limits(way)
         if "controller" in limits:
             found += faults(controller=limits["controller"], limits=limits, braking=way != DRIVE)
     return found
@@ -195,15 +180,11 @@ def hazards_of_limits(parts: BrakeParts) -> list[Hazard]:
     ]
 
 
-def _hazards(parts: BrakeParts) -> list[Hazard]:
-    found = hazards_of_limits(parts)
-    try:
-        cuts_out = may_cut_out(
-            rest_voltage=parts.voltage("full"),
-            current=parts.set_current,
-            resistance=parts.pack_resistance,
-            full_voltage=parts.voltage("full"),
-        )
-    except (Missing, InputError):
-        return found
-    return [*found, Hazard("", "full pack cuts out")] if cuts_out else found
+def _cuts_out(parts: BrakeParts) -> list[Hazard]:
+    cuts_out = may_cut_out(
+        rest_voltage=parts.voltage("full"),
+        current=parts.set_current,
+        resistance=parts.pack_resistance,
+        full_voltage=parts.voltage("full"),
+    )
+    return [Hazard("", "full pack cuts out")] if cuts_out else []

@@ -1,16 +1,14 @@
 """Joining two packs, in parallel or in series: whether they may be, and what flows at the instant."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cached_property, partial
+from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts
-from logic.answers.reading import Item, Reading, attempt
-from logic.answers.run import answer
+from logic.answers.reading import Item, Reading
+from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
-from logic.errors import InputError, Missing
 from logic.pack import cells
 from logic.pack.joining import (
     Outcome,
@@ -30,7 +28,7 @@ from logic.pack.joining import (
 from logic.pack.limits import cells_limit
 from logic.si import Ampere, One, Volt
 from logic.tables import Row, pick
-from logic.workings import cited, recording, unrecorded
+from logic.workings import cited
 
 SECOND = {
     "ask.second_series": "pack.series",
@@ -194,7 +192,7 @@ class JoinParts(PackParts):
         return self.second.voltage("full")
 
 
-PARALLEL: dict[str, tuple[str, Callable[[JoinParts], float]]] = {
+PARALLEL: Figures[JoinParts] = {
     "allowed": ("voltage", lambda parts: parts.allowed),
     "apart": ("voltage", lambda parts: parts.apart),
     "joining_current": ("current", lambda parts: parts.current),
@@ -212,7 +210,7 @@ PARALLEL: dict[str, tuple[str, Callable[[JoinParts], float]]] = {
     "loop": ("resistance", lambda parts: parts.least_loop),
     "capacity_joined": ("charge", lambda parts: parts.capacity(parts.packs)),
 }
-SERIES: dict[str, tuple[str, Callable[[JoinParts], float]]] = {
+SERIES: Figures[JoinParts] = {
     "full_in_series": ("voltage", lambda parts: parts.full_in_series()),
     "apart": ("voltage", lambda parts: parts.apart),
 }
@@ -222,79 +220,87 @@ SERIES: dict[str, tuple[str, Callable[[JoinParts], float]]] = {
 def joining(board: Board, asking: Asking) -> Joining:
     """Return everything the joining page shows, for the way that was chosen."""
     way = Asked(asking).choice("ask.way")
-    with recording() as recorder:
-        parts = JoinParts(Reading(board), Asked(asking))
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in (PARALLEL if way == "parallel" else SERIES).items()
-        }
-    with unrecorded():
-        outcome = _outcome(parts)
-        hazards = _parallel(parts, outcome) if way == "parallel" else _series(parts)
+    run = Run(lambda: JoinParts(Reading(board), Asked(asking)))
+    # Unlike packs are told before any volts are read.
+    outcome = run.view(_unlike, None)
+    if outcome is not None and not outcome.danger:
+        outcome = run.view(_levelled, None)
+    if way == "parallel":
+        items, hazards = run.figures(PARALLEL), _parallel(run, outcome)
+    else:
+        items = run.figures(SERIES)
+        hazards = [hazard for check in IN_SERIES for hazard in run.view(check, [])]
+        hazards.append(Hazard("WARNING", "series lead"))
     return Joining(way, items, outcome, joining_rules(way), by_severity(hazards))
 
 
-def _outcome(parts: JoinParts) -> Outcome | None:
-    """Return what the two are, as far as it is known: unlike packs are told before any volts are read."""
-    try:
-        kinds: dict[str, int | str] = {
-            "series_first": int(parts.series),
-            "series_second": int(parts.second.series),
-            "chemistry_first": parts.chemistry.name,
-            "chemistry_second": parts.second.chemistry.name,
-        }
-    except (Missing, InputError):
-        return None
-    unlike = joining_outcome(**kinds, voltage_difference=0.0, allowed=1.0)  # type: ignore[arg-type]
-    if unlike.danger:
-        return unlike
-    try:
-        apart, allowed = parts.apart, parts.allowed
-    except (Missing, InputError):
-        return None
-    return joining_outcome(**kinds, voltage_difference=apart, allowed=allowed)  # type: ignore[arg-type]
+def _outcome(parts: JoinParts, apart: float, allowed: float) -> Outcome:
+    return joining_outcome(
+        series_first=int(parts.series),
+        series_second=int(parts.second.series),
+        chemistry_first=parts.chemistry.name,
+        chemistry_second=parts.second.chemistry.name,
+        voltage_difference=apart,
+        allowed=allowed,
+    )
 
 
-def _parallel(parts: JoinParts, outcome: Outcome | None) -> list[Hazard]:
+def _unlike(parts: JoinParts) -> Outcome:
+    """Return what the two are as far as their kinds tell."""
+    return _outcome(parts, apart=0.0, allowed=1.0)
+
+
+def _levelled(parts: JoinParts) -> Outcome:
+    return _outcome(parts, apart=parts.apart, allowed=parts.allowed)
+
+
+def _parallel(run: Run[JoinParts], outcome: Outcome | None) -> list[Hazard]:
     if outcome is None or not outcome.danger:
-        return _implausible(parts)
+        return run.view(_implausible, [])
     numbers: tuple[tuple[str, float, str], ...] = ()
     if outcome.key == "difference too large":
+        parts = run.plain
         numbers = (("asked", parts.apart, "voltage"), ("allowed", parts.allowed, "voltage"))
     return [Hazard("DANGER", outcome.key, numbers)]
 
 
 def _implausible(parts: JoinParts) -> list[Hazard]:
     """Return a note when a reading is no voltage these packs can have: a wrong entry or a harmed pack."""
-    try:
-        low, high = parts.chemistry.floor * parts.series, parts.voltage("full") * 1.02
-        readings = [parts.asked("ask.first_volts"), parts.asked("ask.second_volts")]
-    except (Missing, InputError):
-        return []
+    low, high = parts.chemistry.floor * parts.series, parts.voltage("full") * 1.02
+    readings = [parts.asked("ask.first_volts"), parts.asked("ask.second_volts")]
     if all(low <= volts <= high for volts in readings):
         return []
     return [Hazard("DANGER", "volts outside the pack", (("low", low, "voltage"), ("high", high, "voltage")))]
 
 
-def _series(parts: JoinParts) -> list[Hazard]:
-    found = [Hazard("WARNING", "series lead")]
-    limit = parts.read.board.controller.voltage_limit
-    try:
-        full = parts.full_in_series()
-        if limit is not None and full > float(limit.si):
-            numbers = (("asked", full, "voltage"), ("allowed", float(limit.si), "voltage"))
-            found.insert(0, Hazard("WARNING", "series over the controller", numbers))
-        if parts.chemistry.name != parts.second.chemistry.name:
-            found.insert(0, Hazard("DANGER", "chemistry differs"))
-        if parts.capacity(parts.one) != parts.second.capacity(parts.one):
-            found.insert(0, Hazard("DANGER", "amp-hours differ"))
-        allowed = joining_figures(parts.chemistry.name).number("difference") * parts.series
-        if parts.series == parts.second.series and parts.apart > allowed:
-            numbers = (("asked", parts.apart, "voltage"), ("allowed", allowed, "voltage"))
-            found.insert(0, Hazard("DANGER", "charge differs", numbers))
-    except (Missing, InputError):
-        return found
-    return found
+def _charge_differs(parts: JoinParts) -> list[Hazard]:
+    allowed = joining_figures(parts.chemistry.name).number("difference") * parts.series
+    if parts.series != parts.second.series or parts.apart <= allowed:
+        return []
+    numbers = (("asked", parts.apart, "voltage"), ("allowed", allowed, "voltage"))
+    return [Hazard("DANGER", "charge differs", numbers)]
+
+
+def _capacity_differs(parts: JoinParts) -> list[Hazard]:
+    differs = parts.capacity(parts.one) != parts.second.capacity(parts.one)
+    return [Hazard("DANGER", "amp-hours differ")] if differs else []
+
+
+def _chemistry_differs(parts: JoinParts) -> list[Hazard]:
+    differs = parts.chemistry.name != parts.second.chemistry.name
+    return [Hazard("DANGER", "chemistry differs")] if differs else []
+
+
+def _over_controller(parts: JoinParts) -> list[Hazard]:
+    limit, full = parts.read("controller.voltage_limit"), parts.full_in_series()
+    if full <= limit:
+        return []
+    numbers = (("asked", full, "voltage"), ("allowed", limit, "voltage"))
+    return [Hazard("WARNING", "series over the controller", numbers)]
+
+
+IN_SERIES = (_charge_differs, _capacity_differs, _chemistry_differs, _over_controller)
+"""What is looked at before two packs are put in series, each as far as its own values are known."""
 
 
 def like(board: Board, question: str) -> Value | None:

@@ -126,6 +126,14 @@ class PackParts(Parts):
 
     def limits(self, way: str) -> dict[str, float]:
         """Return what each known part allows for the whole board. Raises Missing when nothing is known."""
+        found = self.known_limits(way)
+        if not found:
+            cell, _, controller = FIELDS[way]
+            raise Missing(FIELDS[BRAKE][0] if way == BURST else cell, controller)
+        return found
+
+    def known_limits(self, way: str) -> dict[str, float]:
+        """Return what each known part allows for the whole board; empty when nothing is known."""
         cell, bms, controller = FIELDS[way]
         if way == BURST and not self._set(cell):
             # A burst that is not known is no more than what the cells take for long.
@@ -141,8 +149,6 @@ class PackParts(Parts):
             found["connector"] = self.read("pack.connector_current")
         if self._set(controller) and float(self.read.board.value(controller).si) > 0.0:  # type: ignore[union-attr]
             found["controller"] = self.read(controller)
-        if not found:
-            raise Missing(cell, controller)
         return found
 
     def _set(self, key: str) -> bool:

@@ -1,17 +1,14 @@
 """One pair of pulleys on a board, each figure with its working."""
 
-from collections.abc import Callable
 from dataclasses import replace
-from functools import cached_property, partial
+from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.belt_parts import BeltParts
 from logic.answers.braking import brake_of
-from logic.answers.outcomes import told
 from logic.answers.parts import chosen
 from logic.answers.reading import Item, Reading
-from logic.answers.run import answer
-from logic.answers.spread import with_kv_band
+from logic.answers.run import Figures, Run, answer, kv_bands
 from logic.belt.geometry import teeth_in_mesh
 from logic.belt.tension import effective_pull
 from logic.board import Board, Value
@@ -24,7 +21,7 @@ from logic.drive.road import Road
 from logic.drive.stopping import way_of_stop
 from logic.errors import InputError
 from logic.si import Newton, One, RadianPerSecond
-from logic.workings import cited, recording
+from logic.workings import cited
 
 
 @cited("pull / working_tension", source="derived share of what the belt is made for", standing="derived")
@@ -95,22 +92,12 @@ def pair_board(board: Board, motor: int, wheel: int, belt: int | None) -> Board:
 @answer()
 def pair_details(board: Board, rider: Value | None, asking: Asking) -> dict[str, Item]:
     """Return every figure of a board's pair with its working, in the order shown."""
-    with recording() as recorder:
-        parts = PairParts(Reading(board, rider), Asked(asking))
-        items = {
-            name: told(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-        }
-    for name in ("top_loaded", "top_full"):
-        act = RESULTS[name][1]
-        items[name] = with_kv_band(
-            board,
-            items[name],
-            lambda other, act=act: act(  # type: ignore[misc]
-                PairParts(Reading(other, rider), Asked(asking))
-            ),
-        )
-    return items
+
+    def make(of: Board) -> PairParts:
+        return PairParts(Reading(of, rider), Asked(asking))
+
+    items = Run(lambda: make(board)).figures(RESULTS)
+    return kv_bands(board, make, RESULTS, items, "top_loaded", "top_full")
 
 
 def _unloaded(parts: PairParts) -> float:
@@ -137,7 +124,7 @@ def _standstill() -> float:
     return chosen("Speed", 0.0, "m/s", "speed")
 
 
-RESULTS: dict[str, tuple[str, Callable[[PairParts], float]]] = {
+RESULTS: Figures[PairParts] = {
     "top_loaded": ("speed", lambda parts: parts.loaded),
     "top_full": ("speed", _unloaded),
     "ratio": ("ratio", lambda parts: parts.ratio),

@@ -1,6 +1,6 @@
 """Pairs of pulleys for one board: every sensible one with its figures and its belt, and those that meet a wish."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cache, cached_property
 from math import floor, pi
@@ -8,7 +8,8 @@ from math import floor, pi
 from logic.answers.asked import Asked, Asking
 from logic.answers.belt_parts import FEWEST_IN_MESH, BeltParts
 from logic.answers.braking import brake_of
-from logic.answers.reading import Reading
+from logic.answers.reading import Open, Reading
+from logic.answers.run import Run
 from logic.belt.catalogue import catalogue_teeth
 from logic.belt.geometry import belt_length, centre_distance, pitch_diameter, whole_teeth_in_mesh
 from logic.belt.stock import Stock, stock
@@ -16,9 +17,8 @@ from logic.belt.tension import effective_pull
 from logic.board import Board, Value
 from logic.drive.gearing import electrical_rotation, unloaded_rotation
 from logic.drive.options import Fit, Option, Terms, Wish, fit, option, sensible_pairs
-from logic.errors import InputError, Missing
+from logic.errors import InputError
 from logic.tables import pick
-from logic.workings import unrecorded
 
 
 @dataclass(frozen=True)
@@ -80,16 +80,13 @@ class PairParts(BeltParts):
         return 1.0
 
     @cached_property
-    def travel(self) -> tuple[float, float, bool] | None:
-        """Least and most centre distance, and whether the mount's own travel is entered; None without either."""
+    def travel(self) -> tuple[float, float, bool]:
+        """Least and most centre distance, and whether the mount's own travel is entered."""
         mount = self.read.board.mount
         if mount.centre_least is not None and mount.centre_most is not None:
             low, high = sorted((self.read("mount.centre_least"), self.read("mount.centre_most")))
             return low, high, True
-        try:
-            present = super().computed_centre if self.read.board.drive.centre is None else self.centre
-        except (Missing, InputError):
-            return None
+        present = super().computed_centre if self.read.board.drive.centre is None else self.centre
         travel = pick("pair_rules", name="slot travel").number("length")
         return present - travel, present + travel, False
 
@@ -124,14 +121,11 @@ def pair_table(board: Board, rider: Value | None, asking: Asking) -> PairTable:
 
     Nothing is recorded: the working of a pair is that of the board with its teeth.
     """
-    parts = PairParts(Reading(board, rider), Asked(asking))
-    with unrecorded():
-        try:
-            return _table(board, parts)
-        except Missing as gap:
-            return PairTable(missing=gap.fields)
-        except InputError as problem:
-            return PairTable(problem=problem)
+    run = Run(lambda: PairParts(Reading(board, rider), Asked(asking)))
+    table = run.or_open("pairs", lambda _: _table(board, run))
+    if isinstance(table, Open):
+        return PairTable(missing=table.missing, problem=table.problem)
+    return table
 
 
 def best_pairs(table: PairTable, wish: Wish) -> Sequence[tuple[Pair, Fit]]:
@@ -192,11 +186,11 @@ def belts_for(
     return tuple(belt for belt in _stock(profile) if least <= belt.length <= most)
 
 
-def _table(board: Board, parts: PairParts) -> PairTable:
-    profile = parts.profile
+def _table(board: Board, run: Run[PairParts]) -> PairTable:
+    parts, profile = run.plain, run.plain.profile
     present = _present(board)
     printed = board.motor.kv is not None and board.motor.kv.known != "measured"
-    terms, also_missing = _terms(parts, printed=printed)
+    terms, also_missing = _terms(run, printed=printed)
     rule = pick("pair_rules", name="ratio")
     low, high = rule.number("low"), rule.number("high")
     teeth = catalogue_teeth(profile)
@@ -207,9 +201,9 @@ def _table(board: Board, parts: PairParts) -> PairTable:
         )
         if (motor, wheel) == present or low <= wheel / motor <= high
     ]
-    travel = parts.travel
+    travel = run.view(lambda each: each.travel, None)
     known = travel is not None and travel[2]
-    rows = _Rows(parts, terms, travel)
+    rows = _Rows(run, terms, travel)
     found = tuple(rows.row(motor, wheel, present=(motor, wheel) == present) for motor, wheel in pairs)
     kept = tuple(row for row in found if row.belt or row.present) if travel is not None else found
     return PairTable(
@@ -229,34 +223,31 @@ def _present(board: Board) -> tuple[int, int] | None:
     return round(float(motor.si)), round(float(wheel.si))
 
 
-def _terms(parts: PairParts, *, printed: bool) -> tuple[Terms, tuple[str, ...]]:
+def _terms(run: Run[PairParts], *, printed: bool) -> tuple[Terms, tuple[str, ...]]:
+    parts = run.plain
     drive, road, asked = parts.drive("nominal"), parts.road, parts.asked
-    brake = None
-    also_missing: list[str] = []
-    try:
-        brake = brake_of(parts, asked)
-    except Missing as gap:
-        also_missing += gap.fields
+    brake = run.or_open("stop", lambda each: brake_of(each, asked))
     terms = Terms(
         drive=drive,
         road=road,
         reference=replace(road, grade=asked("ask.climb_grade")),
         reference_speed=asked("ask.climb_speed"),
-        brake=brake,
+        brake=None if isinstance(brake, Open) else brake,
         constant_spread=pick("spreads", name="printed motor constant").number("share") if printed else 0.0,
     )
-    return terms, tuple(also_missing)
+    return terms, brake.missing if isinstance(brake, Open) else ()
 
 
 class _Rows:
     """What all rows share, looked up once."""
 
-    def __init__(self, parts: PairParts, terms: Terms, travel: tuple[float, float, bool] | None) -> None:
+    def __init__(self, run: Run[PairParts], terms: Terms, travel: tuple[float, float, bool] | None) -> None:
+        parts = run.plain
         self.parts, self.terms, self.travel = parts, terms, travel
-        self.torque = _or_none(lambda: parts.torque)
-        self.working = _or_none(lambda: parts.belt.working_tension)
-        self.poles = _or_none(lambda: parts.read("motor.pole_pairs"))
-        self.erpm_limit = _or_none(lambda: parts.read("controller.erpm_limit"))
+        self.torque = run.view(lambda each: each.torque, None)
+        self.working = run.view(lambda each: each.belt.working_tension, None)
+        self.poles = run.view(lambda each: each.read("motor.pole_pairs"), None)
+        self.erpm_limit = run.view(lambda each: each.read("controller.erpm_limit"), None)
         full = unloaded_rotation(
             voltage=parts.voltage("full"), duty=parts.duty, motor_constant=parts.motor_constant
         )
@@ -303,10 +294,3 @@ class _Rows:
         centre = centre_distance(length=best.length, large=large, small=small)
         in_mesh = whole_teeth_in_mesh(centre=centre, large=large, small=small, teeth=float(teeth))
         return BeltFit(best.teeth, centre, round(in_mesh), best.sure)
-
-
-def _or_none(compute: Callable[[], float]) -> float | None:
-    try:
-        return compute()
-    except (Missing, InputError):
-        return None

@@ -6,12 +6,10 @@ from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.braking import axle_grip
-from logic.answers.outcomes import told
 from logic.answers.parts import CHARGES, Parts, chosen
 from logic.answers.reading import Item, Reading
 from logic.answers.riding import energy_of_each_metre
-from logic.answers.run import answer
-from logic.answers.spread import with_kv_band
+from logic.answers.run import Figures, Run, answer, kv_bands
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_full_remote, at_steady_speed, overall_efficiency
 from logic.drive.gearing import electrically_limited_speed, motor_rotation
@@ -21,8 +19,7 @@ from logic.drive.push import push_curve, ruling_limit
 from logic.drive.quick import quick_load, quick_push, quick_top
 from logic.drive.road import Road, load_curve
 from logic.drive.start import time_to_speed, way_to_speed
-from logic.errors import InputError, Missing
-from logic.workings import recording, unrecorded
+from logic.errors import InputError
 
 REACHED = (20.0 / 3.6, 30.0 / 3.6)
 """Speeds to which a start is timed: 20 and 30 km/h."""
@@ -98,25 +95,16 @@ class Pushing:
 @answer()
 def pushing(board: Board, rider: Value | None, asking: Asking) -> Pushing:
     """Return everything the page of speed and push shows. What cannot be given says what stands in its way."""
-    with recording() as recorder:
-        parts = PushParts(Reading(board, rider), Asked(asking))
-        items = {
-            name: told(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in RESULTS.items()
-        }
-        if board.controller.erpm_limit is not None:
-            items["erpm_speed"] = told(recorder, "erpm_speed", "speed", partial(_erpm_speed, parts))
-    for charge, name in MEETINGS.items():
-        items[name] = with_kv_band(
-            board,
-            items[name],
-            lambda other, charge=charge: _meeting(  # type: ignore[misc]
-                charge, PushParts(Reading(other, rider), Asked(asking))
-            ),
-        )
-    with unrecorded():
-        curves, stretches = _curves(parts), _stretches(parts)
-    return Pushing(items, curves, stretches, faults(board))
+
+    def make(of: Board) -> PushParts:
+        return PushParts(Reading(of, rider), Asked(asking))
+
+    run = Run(lambda: make(board))
+    items = kv_bands(board, make, RESULTS, run.figures(RESULTS), *MEETINGS.values())
+    if board.controller.erpm_limit is not None:
+        items["erpm_speed"] = run.figure("erpm_speed", "speed", _erpm_speed)
+    stretches = run.view(partial(_stretches, cap=run.view(_erpm_speed, None)), ())
+    return Pushing(items, run.view(_curves, None), stretches, faults(board))
 
 
 def _meeting(charge: str, parts: PushParts) -> float:
@@ -157,7 +145,7 @@ def _consumption(parts: PushParts) -> float:
     return energy_of_each_metre(parts, parts.steady)
 
 
-RESULTS: dict[str, tuple[str, Callable[[PushParts], float]]] = {
+RESULTS: Figures[PushParts] = {
     **{name: ("speed", partial(_meeting, charge)) for charge, name in MEETINGS.items()},
     "time_20": ("time", partial(_to_speed, time_to_speed, REACHED[0])),
     "time_30": ("time", partial(_to_speed, time_to_speed, REACHED[1])),
@@ -185,12 +173,9 @@ RESULTS: dict[str, tuple[str, Callable[[PushParts], float]]] = {
 """Quantity and computation of each result, in the order shown."""
 
 
-def _curves(parts: PushParts) -> Curves | None:
-    try:
-        road = parts.asked_road
-        drives = {charge: parts.drive(charge) for charge in CHARGES}
-    except (Missing, InputError):
-        return None
+def _curves(parts: PushParts) -> Curves:
+    road = parts.asked_road
+    drives = {charge: parts.drive(charge) for charge in CHARGES}
     load = quick_load(road)
     end = max(quick_top(drive) for drive in drives.values()) * FACING_UP
     speeds = [end * step / (POINTS - 1) for step in range(POINTS)]
@@ -205,14 +190,11 @@ def _curves(parts: PushParts) -> Curves | None:
     return Curves(pushes, tuple((speed, load(speed)) for speed in speeds), meetings, cursor)
 
 
-def _stretches(parts: PushParts) -> tuple[Stretch, ...]:
-    try:
-        drive, road = parts.drive("nominal"), parts.asked_road
-        grip = axle_grip(parts.asked, "dry", road, braking=False)
-    except (Missing, InputError):
-        return ()
+def _stretches(parts: PushParts, cap: float | None) -> tuple[Stretch, ...]:
+    """Return what rules where; `cap` is the speed at the limit of electrical rotation, None where it is open."""
+    drive = parts.drive("nominal")
+    grip = axle_grip(parts.asked, "dry", parts.asked_road, braking=False)
     top, push = quick_top(drive), quick_push(drive)
-    cap = _cap(parts)
     found: list[Stretch] = []
     for step in range(STRETCHES):
         low, high = top * step / STRETCHES, top * (step + 1) / STRETCHES
@@ -229,10 +211,3 @@ def _stretches(parts: PushParts) -> tuple[Stretch, ...]:
         else:
             found.append(Stretch(low, high, limit))
     return tuple(found)
-
-
-def _cap(parts: PushParts) -> float | None:
-    try:
-        return _erpm_speed(parts)
-    except (Missing, InputError):
-        return None

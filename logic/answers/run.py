@@ -65,15 +65,10 @@ class Run(Generic[P]):
 
     def figure(self, name: str, quantity: str, compute: Compute[P]) -> Item:
         """Return one figure, a band by its high end, or what stands in its way."""
-        try:
-            with recording():
-                found = compute(self.parts)
-        except Missing as gap:
-            return Open(name, missing=gap.fields)
-        except InputError as problem:
-            if problem.reason in OUTCOMES:
-                return Open(name, outcome=problem.reason)
-            return Open(name, problem=problem)
+        with recording():
+            found = _or_open(name, lambda: compute(self.parts))
+        if isinstance(found, Open):
+            return found
         if isinstance(found, Middle):
             return Result(name, found.value, quantity, found.band)
         if isinstance(found, tuple):
@@ -84,13 +79,27 @@ class Run(Generic[P]):
         """Return every figure by name."""
         return {name: self.figure(name, quantity, compute) for name, (quantity, compute) in of.items()}
 
+    def or_open(self, name: str, compute: Callable[[P], T]) -> T | Open:
+        """Return something beside the figures, or what stands in its way."""
+        with unrecorded():
+            return _or_open(name, lambda: compute(self.plain))
+
     def view(self, compute: Callable[[P], T], otherwise: Otherwise) -> T | Otherwise:
         """Return something beside the figures, `otherwise` where a value is missing or does not fit."""
-        try:
-            with unrecorded():
-                return compute(self.plain)
-        except (Missing, InputError):
-            return otherwise
+        found = self.or_open("", compute)
+        return otherwise if isinstance(found, Open) else found
+
+
+def _or_open(name: str, compute: Callable[[], T]) -> T | Open:
+    """Return what is computed, or what stands in its way: the one place where an answer meets a refusal."""
+    try:
+        return compute()
+    except Missing as gap:
+        return Open(name, missing=gap.fields)
+    except InputError as problem:
+        if problem.reason in OUTCOMES:
+            return Open(name, outcome=problem.reason)
+        return Open(name, problem=problem)
 
 
 def kv_bands(

@@ -1,17 +1,15 @@
 """Wire, fuse and the spark at the plug: sized from the riding current, and first power through a resistor."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property, partial
-from typing import TypeVar
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.hazards import Hazard, by_severity
 from logic.answers.pack_parts import PackParts
-from logic.answers.reading import Item, Reading, attempt, banded
-from logic.answers.run import answer
+from logic.answers.reading import Item, Reading
+from logic.answers.run import Figures, Run, answer
 from logic.board import Board
-from logic.errors import InputError, Missing
+from logic.errors import InputError
 from logic.pack import cells, inrush
 from logic.pack.cells import short_circuit_current
 from logic.pack.fuse import FuseChoice, fuse_choice, time_to_heat
@@ -28,9 +26,7 @@ from logic.pack.wiring import (
 )
 from logic.si import Ampere, Metre, Ohm, OhmPerMetre, One
 from logic.tables import pick, rows
-from logic.workings import cited, recording, unrecorded
-
-T = TypeVar("T")
+from logic.workings import cited
 
 INSULATION = "XLPE"
 """Taken for a lead whose insulation is not known."""
@@ -198,7 +194,7 @@ class WireParts(PackParts):
         return choice.low, choice.high
 
 
-LEAD: dict[str, tuple[str, Callable[[WireParts], float]]] = {
+LEAD: Figures[WireParts] = {
     "riding": ("current", lambda parts: parts.riding),
     "closed_low": ("current", lambda parts: parts.closed(parts.carries().hot)),
     "closed_high": ("current", lambda parts: parts.closed(parts.carries().free_high)),
@@ -219,7 +215,7 @@ LEAD: dict[str, tuple[str, Callable[[WireParts], float]]] = {
     "short_at_end": ("current", lambda parts: parts.short),
     "stands_short": ("time", lambda parts: parts.stands_short()),
 }
-INRUSH: dict[str, tuple[str, Callable[[WireParts], float]]] = {
+INRUSH: Figures[WireParts] = {
     "spark_energy": (
         "heat",
         lambda parts: inrush.capacitor_energy(capacitance=parts.capacitance, voltage=parts.voltage("full")),
@@ -245,29 +241,33 @@ INRUSH: dict[str, tuple[str, Callable[[WireParts], float]]] = {
         lambda parts: inrush.precharge_power(voltage=parts.voltage("full"), resistance=parts.precharge),
     ),
 }
+WIRING: Figures[WireParts] = {**LEAD, **INRUSH, "fuse": ("current", WireParts.fuse_ends)}
+FIRST_POWER: Figures[WireParts] = {
+    "precharge_time": INRUSH["precharge_time"],
+    "full": ("voltage", lambda parts: parts.voltage("full")),
+    "empty": ("voltage", lambda parts: parts.voltage("empty")),
+    **{name: line for name, line in INRUSH.items() if name != "precharge_time"},
+}
 """Quantity and computation of each result, in the order shown."""
 
 
 @answer()
 def wiring(board: Board, asking: Asking) -> Wiring:
     """Return everything the wiring page shows."""
-    with recording() as recorder:
-        parts = WireParts(Reading(board), Asked(asking))
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in {**LEAD, **INRUSH}.items()
-        }
-        items["fuse"] = banded(recorder, "fuse", "current", parts.fuse_ends)
-    with unrecorded():
-        carries, riding, choice = (
-            _or_none(parts.carries),
-            _or_none(lambda: parts.riding),
-            _or_none(parts.fuse),
-        )
-        wire = _wire(carries, riding)
-        hazards = _hazards(board, parts, wire, choice)
-        least = None if riding is None else _least_gauge(riding)
-    return Wiring(items, carries, choice, wire, least, by_severity(hazards))
+    run = _run(board, asking)
+    carries, riding = run.view(WireParts.carries, None), run.view(lambda parts: parts.riding, None)
+    choice = run.view(WireParts.fuse, None)
+    wire = _wire(carries, riding)
+    hazards = [
+        *_wire_hazards(wire, riding),
+        *([] if choice is None else run.view(partial(_fuse_hazards, choice=choice), [])),
+    ]
+    least = None if riding is None else _least_gauge(riding)
+    return Wiring(run.figures(WIRING), carries, choice, wire, least, by_severity(hazards))
+
+
+def _run(board: Board, asking: Asking) -> Run[WireParts]:
+    return Run(lambda: WireParts(Reading(board), Asked(asking)))
 
 
 @dataclass(frozen=True)
@@ -280,26 +280,7 @@ class FirstPower:
 @answer()
 def first_power(board: Board, asking: Asking) -> FirstPower:
     """Return the figures of first power: the spark without a resistor, and the resistor's time."""
-    with recording() as recorder:
-        parts = WireParts(Reading(board), Asked(asking))
-        figures: dict[str, tuple[str, Callable[[WireParts], float]]] = {
-            "precharge_time": INRUSH["precharge_time"],
-            "full": ("voltage", lambda each: each.voltage("full")),
-            "empty": ("voltage", lambda each: each.voltage("empty")),
-            **{name: line for name, line in INRUSH.items() if name != "precharge_time"},
-        }
-        items = {
-            name: attempt(recorder, name, quantity, partial(compute, parts))
-            for name, (quantity, compute) in figures.items()
-        }
-    return FirstPower(items)
-
-
-def _or_none(compute: Callable[[], T]) -> T | None:
-    try:
-        return compute()
-    except (Missing, InputError):
-        return None
+    return FirstPower(_run(board, asking).figures(FIRST_POWER))
 
 
 def _wire(carries: Ampacity | None, riding: float | None) -> str:
@@ -318,20 +299,25 @@ def _least_gauge(riding: float) -> float | None:
     return None
 
 
-def _hazards(board: Board, parts: WireParts, wire: str, choice: FuseChoice | None) -> list[Hazard]:
+def _wire_hazards(wire: str, riding: float | None) -> list[Hazard]:
+    if wire != "too thin" or riding is None:
+        return []
+    return [Hazard("WARNING", "wire too thin", (("asked", riding, "current"),))]
+
+
+def _fuse_hazards(parts: WireParts, choice: FuseChoice) -> list[Hazard]:
     found = []
-    if wire == "too thin":
-        found.append(Hazard("WARNING", "wire too thin", (("asked", parts.riding, "current"),)))
-    if choice is not None and not choice.fits:
+    if not choice.fits:
         numbers = (("low", choice.low, "current"), ("high", choice.high, "current"))
         found.append(Hazard("WARNING", "no fuse fits", numbers))
-    fuse = board.pack.fuse
-    if fuse is not None and choice is not None:
-        rating = float(fuse.si)
-        if rating <= parts.peak:
-            numbers = (("asked", parts.peak, "current"), ("allowed", rating, "current"))
-            found.append(Hazard("WARNING", "fuse opens first", numbers))
-        elif choice.fits and rating > choice.high:
-            numbers = (("asked", rating, "current"), ("allowed", choice.high, "current"))
-            found.append(Hazard("WARNING", "fuse above the wire", numbers))
+    fuse = parts.read.board.pack.fuse
+    if fuse is None:
+        return found
+    rating = float(fuse.si)
+    if rating <= parts.peak:
+        numbers = (("asked", parts.peak, "current"), ("allowed", rating, "current"))
+        found.append(Hazard("WARNING", "fuse opens first", numbers))
+    elif choice.fits and rating > choice.high:
+        numbers = (("asked", rating, "current"), ("allowed", choice.high, "current"))
+        found.append(Hazard("WARNING", "fuse above the wire", numbers))
     return found

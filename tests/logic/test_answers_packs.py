@@ -493,6 +493,16 @@ def test_a_series_lead_is_always_a_warning() -> None:
     assert hazards[0].word == "WARNING"
 
 
+def test_a_value_that_is_missing_hides_no_danger_of_packs_in_series() -> None:
+    """Unlike chemistry is told though the cells in series, and with them the volts, are not known."""
+    board = LOCK.with_value("pack.series", None)
+    hazards = joining(board, {"ask.way": Value("series"), "ask.second_chemistry": Value("LFP")}).hazards
+    assert [(hazard.word, hazard.key) for hazard in hazards] == [
+        ("DANGER", "chemistry differs"),
+        ("WARNING", "series lead"),
+    ]
+
+
 # Wiring and hills.
 
 

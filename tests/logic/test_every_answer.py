@@ -17,7 +17,6 @@ LIMITS = list(boards_at_limits())
 EACH = len(LIMITS) // 12
 NO_ANSWERS = {
     "lookup",
-    "with_kv_band",
     "kv_bands",
     "for_board",
     "snapshot",
