@@ -3,11 +3,13 @@
 import re
 
 from logic.answers.reading import Result
+from logic.step_units import unit_of
 from logic.tables import sources
-from logic.units import GAP, show_in
-from logic.workings import Call, Given, Traced
+from logic.units import GAP, quantities, show_in
+from logic.workings import BARE, Call, Entry, Given, Traced, origins
 from screens.widgets.working import Step
 from screens.words import KNOWN, STANDING, Style
+from screens.words.sums import SHAPES, is_step, name_of, sum_of
 
 QUANTITY_OF = {
     "m": "length",
@@ -63,16 +65,20 @@ def quantity_of(value: float, unit: str) -> str:
     return QUANTITY_OF.get(unit, "")
 
 
-SI_SHOWN = {
-    "rad/(s*V)": "rad/s/V",
-    "kg/m**3": "kg/m³",
-    "m/s**2": "m/s²",
-    "m**2": "m²",
-    "N*m": "N·m",
-    "N*m/A": "N·m/A",
-    "ohm": "Ω",
-    "ohm/m": "Ω/m",
-}
+SI_SIGNS = (("**2", "²"), ("**3", "³"), ("**4", "⁴"), ("*", "·"), ("ohm", "Ω"))
+"""How an SI unit is written where it has no quantity of its own: signs for the code of Pint."""
+
+
+def si_shown(unit: str) -> str:
+    """Return an SI unit as it is read.
+
+    >>> si_shown("kg/m**3"), si_shown("N*m/A"), si_shown("ohm/m")
+    ('kg/m³', 'N·m/A', 'Ω/m')
+    """
+    for code, sign in SI_SIGNS:
+        unit = unit.replace(code, sign)
+    return unit
+
 
 SHORT_WORDS = re.compile(r"\b(dc|emf|awg|lfp)\b")
 """Abbreviations that are written in capitals."""
@@ -96,15 +102,19 @@ def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit
     """Return a number of a working: as it is read, then in SI when that differs."""
     kind = quantity or quantity_of(value, unit)
     if not kind or (unit == "1" and kind in ("ratio", "count", "teeth")):
-        return f"{style.plain(value, 6)}{' teeth' if kind == 'teeth' else ''}"
+        word = "teeth" if kind == "teeth" else si_shown(unit)
+        return f"{style.plain(value, 6)} {word}".removesuffix(" 1")
     shown = (
         str(show_in(value, kind, typed_unit, mark=style.mark, digits=9))
         if typed_unit
         else style.number(value, kind, 4)
     )
-    si = f"{style.plain(value, 4)} {SI_SHOWN.get(unit, unit)}".removesuffix(" 1")
+    si = f"{style.plain(value, 4)} {si_shown(unit)}".removesuffix(" 1")
     return shown if shown.replace(GAP, " ") == si else f"{shown} ({si})"
 
+
+NOWHERE = "from nowhere: nobody put it in and no formula made it"
+"""How a bare number is known."""
 
 OURS = {"derived": "", "practice": "Common practice, no source: ", "memory": "From memory, not confirmed: "}
 """What stands in place of a title where nothing printed is cited."""
@@ -118,16 +128,19 @@ def source_text(key: str, where: str) -> str:
     return ", ".join(part for part in (sources()[key].title, where) if part)
 
 
-def _given_line(entry: Given, style: Style, shown_as: str) -> str:
+def _line(entry: Entry, style: Style, shown_as: str, unit: str = "") -> str:
+    """Return a number that goes into a step: its name there, its value, and how it is known if nothing made it."""
+    if isinstance(entry, Call):
+        return f"{shown_as} = {number(entry.value, unit or unit_of(entry), style)}"
     value = number(float(entry.value), entry.unit, style, entry.quantity, entry.typed_unit)
-    name = entry.name.replace("_", " ")
-    label = name if name.casefold() == shown_as.casefold() else f"{shown_as} ({name.lower()})"
+    name = name_of(entry)
+    label = shown_as if shown_as.casefold().startswith(name.casefold()) else f"{shown_as} ({name.lower()})"
     return ", ".join((f"{label} = {value}", *_founded(entry)))
 
 
 def _founded(entry: Given) -> tuple[str, ...]:
     """Return how a number put in is known, where it is printed, and the choices by which its row was found."""
-    known = KNOWN.get(entry.known, entry.known)
+    known = NOWHERE if entry.known == BARE else KNOWN.get(entry.known, entry.known)
     if not known and entry.source:
         known = source_text(entry.source, entry.where)
     chosen = [
@@ -140,53 +153,67 @@ def _founded(entry: Given) -> tuple[str, ...]:
 
 
 def steps(result: Result, style: Style) -> tuple[Step, ...]:
-    """Return the working of a result, one step for each formula, in the order they were used, none twice."""
+    """Return the working of a result, one step for each formula, in the order they were used, none twice.
+
+    Arithmetic is one step as far as no formula takes what it makes.
+    """
     if not result.calls:
         return tuple(
             _number_put_in(entry, style) for entry in result.inputs if not isinstance(entry.value, str)
         )
-    return tuple(dict.fromkeys(_step(call, style) for call in result.calls))
+    ends = origins((*(result.band or ()), result.value))
+    taken = {id(part) for entry in result.working if not is_step(entry) for part in entry.made_of}
+    return tuple(
+        dict.fromkeys(
+            _step(call, style, result.quantity if call in ends else "")
+            for call in result.calls
+            if not is_step(call) or call in ends or id(call) in taken
+        )
+    )
 
 
 def _number_put_in(entry: Given, style: Style) -> Step:
     """Return the one step of a result that is no more than a number put in: a row of a table, or a value of the board."""
-    name = entry.name.replace("_", " ")
+    name = name_of(entry)
     return Step(
         name[0].upper() + name[1:],
         "as printed in the table" if entry.source else "as entered",
-        (_given_line(entry, style, name),),
+        (_line(entry, style, name),),
         f"= {number(float(entry.value), entry.unit, style, entry.quantity, entry.typed_unit)}",
         source_text(entry.source, entry.where) if entry.source else "Not worked out: a value of the board",
         STANDING[entry.standing] if entry.standing else KNOWN.get(entry.known, entry.known),
     )
 
 
-def _step(call: Call, style: Style) -> Step:
-    formula = call.formula
-    lines = []
-    for name, value in call.arguments.items():
-        entry = value.origin if isinstance(value, Traced) else None
-        shown_as = name.replace("_", " ")
-        if isinstance(entry, Given):
-            lines.append(_given_line(entry, style, shown_as))
-        else:
-            lines.append(f"{shown_as} = {number(value, formula.units.get(name, '1'), style)}")
-    title = SHORT_WORDS.sub(lambda word: word[0].upper(), formula.name.replace("_", " "))
-    title = title[0].upper() + title[1:]
+def _step(call: Call, style: Style, quantity: str) -> Step:
+    """Return one step; `quantity` is the one in which arithmetic that ends in a result is shown, as the result is."""
+    formula, unit = call.formula, unit_of(call)
     text = formula_text(formula.text)
+    if is_step(call):
+        title = SHAPES[formula.text].title
+        text, leaves = sum_of(call)
+        lines = [_line(entry, style, name) for name, entry in leaves.items()]
+        if not quantity or quantities()[quantity].si != unit:
+            quantity = ""
+    else:
+        title, quantity = SHORT_WORDS.sub(lambda word: word[0].upper(), name_of(call)), ""
+        title = title[0].upper() + title[1:]
+        lines = [
+            _line(value.origin, style, name.replace("_", " "), formula.units.get(name, "1"))
+            for name, value in call.arguments.items()
+            if isinstance(value, Traced)
+        ]
     if formula.mark == "solved":
         low, high = call.bracket or (0.0, 0.0)
         text = f"{text} = 0"
-        lines.append(
-            f"solved between {number(low, formula.unit, style)} and {number(high, formula.unit, style)}"
-        )
-    elif formula.mark == "cited":
+        lines.append(f"solved between {number(low, unit, style)} and {number(high, unit, style)}")
+    elif formula.mark in ("cited", "step"):
         text = f"= {text}"
     return Step(
         title,
         text,
         tuple(lines),
-        f"= {number(call.value, formula.unit, style)}",
+        f"= {number(call.value, unit, style, quantity)}",
         source_text(formula.source, formula.where),
         STANDING[formula.standing],
     )

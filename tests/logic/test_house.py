@@ -25,6 +25,7 @@ ARROWS = {
     "workings": "",
     "roots": "errors workings",
     "units": "errors",
+    "step_units": "si units workings",
     "tables": "errors units workings",
     "drive": GROUND,
     "pack": GROUND,
@@ -44,7 +45,7 @@ ARROWS = {
     "upkeep": f"{GROUND} board person store checks ledger",
     "answers": f"{GROUND} {SUBJECTS} fields board_joints board person store checks upkeep ledger exchange",
     "screens": (
-        "errors units workings tables fields board_joints board person exchange store ledger log_table"
+        "errors units step_units workings tables fields board_joints board person exchange store ledger log_table"
         " checks upkeep answers entries"
     ),
     "main": "screens",
