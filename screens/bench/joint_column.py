@@ -17,7 +17,7 @@ from screens.widgets.result import ResultFlow
 from screens.widgets.row import Row, Section
 from screens.widgets.stepper import Stepper
 from screens.widgets.text import Text
-from screens.words import offer, refusal, sureness
+from screens.words import KNOWN, offer, refusal, sureness
 from screens.words.joints import (
     ABOVE_DRAG,
     CAUTIONS,
@@ -37,6 +37,7 @@ from screens.words.joints import (
     torque_text,
     turned_by,
 )
+from screens.words.typed import not_used
 
 if TYPE_CHECKING:
     from logic.answers.joints import JointCard
@@ -59,7 +60,7 @@ class CardPage(AppPage):
     def same(self, *shown: object) -> bool:
         """Tell whether the column shows these things already: text size and theme change nothing in it."""
         person = replace(self.state.person, text=1.0, theme="day")
-        now = (*shown, person)
+        now = (*shown, person, self.state.typed)
         before, self._shown = self._shown, now
         return before == now
 
@@ -150,12 +151,12 @@ class CardPage(AppPage):
         if isinstance(error, Result):
             pull.detail += f" Your scale is good to ± {style.number(error.value, 'share', 2)} of it."
         self.add(Section(title="Without a torque wrench"), pull)
-        known = "assumed" if arm is None else arm.known
+        left = not_used(self.state.typed.get(f"value/{ARM.key}", ""))
         self.add(
             self.row(
                 lambda: self.shell.go("bench.joint_value", key="person.key_arm"),
                 title=ARM.label,
-                detail=known,
+                detail=left or KNOWN["assumed" if arm is None else arm.known],
                 value=arm_text,
             )
         )

@@ -14,6 +14,7 @@ from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words import KNOWN
 from screens.words.joints import value_text
+from screens.words.typed import not_used
 
 
 class JointEdit(AppPage):
@@ -33,13 +34,14 @@ class JointEdit(AppPage):
         self.title = kind_of(key).text("name")
         self.rows.clear_widgets()
         for name in joint_places()[key].asks:
-            value = joint.value(name)
+            value, path = joint.value(name), f"joints.{key}.{name}"
+            known = "" if value is None else KNOWN.get(value.known, value.known)
             row = Row(
                 title=fields[name].label,
                 value=value_text(name, value, self.style),
-                detail="" if value is None else KNOWN.get(value.known, value.known),
+                detail=not_used(self.state.typed.get(f"value/{path}", "")) or known,
             )
-            row.bind(on_release=partial(self._open, f"joints.{key}.{name}"))
+            row.bind(on_release=partial(self._open, path))
             self.rows.add_widget(row)
 
     def _open(self, key: str, *_: object) -> None:

@@ -16,6 +16,7 @@ from screens.bench.joint_column import CardPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words.joints import summary, value_text
+from screens.words.typed import not_used
 
 OTHER = "other"
 INTO = ("aluminium unknown", "6061-T6", "6082-T6", "steel", "insert nut")
@@ -104,7 +105,11 @@ class LookUpCard(CardPage):
         fields = joint_fields()
         self.more.clear_widgets()
         for name in MORE[self.card.kind.text("way")]:
-            row = Row(title=fields[name].label, value=value_text(name, joint.value(name), self.style))
+            row = Row(
+                title=fields[name].label,
+                value=value_text(name, joint.value(name), self.style),
+                detail=not_used(self.state.typed.get(f"value/joints.{LOOK_UP}.{name}", "")),
+            )
             row.bind(on_release=partial(self._ask, name))
             self.more.add_widget(row)
 

@@ -4,11 +4,15 @@ from typing import Any
 
 from kivy.properties import DictProperty, ListProperty, ObjectProperty, StringProperty
 
+from logic.answers.reading import RIDER
+from logic.fields import ARM
 from logic.person import TEXT_SCALES
 from logic.tables import rows
 from logic.units import quantities
 from screens.page import AppPage
 from screens.widgets.load import load_kv
+from screens.words import KNOWN
+from screens.words.typed import not_used
 
 SWITCHES = ("say", "bench", "vibrate", "remind")
 """Settings that are on or off."""
@@ -48,10 +52,14 @@ class SettingsHome(AppPage):
         self.rider = (
             "not set" if rider is None else self.style.typed(float(rider.si), "mass", rider.typed_unit)
         )
-        self.rider_known = "" if rider is None else rider.known
+        self.rider_known = self._left(f"board/{RIDER.key}") or ("" if rider is None else KNOWN[rider.known])
         arm = person.key_arm
         self.arm = "not set" if arm is None else self.style.typed(float(arm.si), "length", arm.typed_unit)
-        self.arm_known = "a usual length is assumed" if arm is None else arm.known
+        known = "a usual length is assumed" if arm is None else KNOWN[arm.known]
+        self.arm_known = self._left(f"value/{ARM.key}") or known
+
+    def _left(self, key: str) -> str:
+        return not_used(self.state.typed.get(key, ""))
 
     def switch(self, name: str, to: str) -> None:
         """Switch something on or off."""

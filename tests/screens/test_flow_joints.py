@@ -199,8 +199,34 @@ def test_a_length_that_cannot_be_gets_its_sentence(joints: Session) -> None:
     assert joints.page.entry.sentence == "Thread engaged: 0.5\u00a0mm to 60\u00a0mm."
     assert joints.page.entry.text == "600"
     joints.key(27)
+    row = joints.row("Thread engaged")
+    assert (row.value, row.detail) == ("6\u00a0mm", "600 not used")
     joints.tap("Thread engaged")
     assert joints.page.entry.text == "600"
+
+
+@pytest.mark.parametrize("page", ["card", "settings"])
+def test_an_arm_that_cannot_be_is_not_used(joints: Session, page: str) -> None:
+    if page == "card":
+        joints.tap("Motor face screws")
+    else:
+        joints.shell.go("settings")
+    joints.tap("Arm of your key or spanner" if page == "card" else "Arm of your hex key")
+    joints.type("9000")
+    joints.key(27)
+    shown = joints.row("Arm of your key or spanner" if page == "card" else "Arm of your hex key")
+    assert shown.detail == "9000 not used"
+    assert joints.state.person.key_arm is None
+
+
+def test_a_value_of_a_look_up_that_cannot_be_is_not_used(app: Session) -> None:
+    app.tap("Bench")
+    app.tap("Look up a screw")
+    app.tap("Motor face screws")
+    app.tap("Drag of the insert nut")
+    app.type("9000")
+    app.key(27)
+    assert app.row("Drag of the insert nut").detail == "9000 not used"
 
 
 def test_a_new_board_is_asked_for_one_value_after_the_other(begin: Callable[..., Session]) -> None:

@@ -123,3 +123,15 @@ def test_the_rider_is_a_setting(app: Session) -> None:
     assert app.state.person.rider.si == 95.0
     gearing(app)
     assert app.row("Rider").value == "95\u00a0kg"
+
+
+def test_a_rider_that_cannot_be_is_not_used(app: Session) -> None:
+    settings(app)
+    before = app.state.person.rider
+    app.tap("Rider with helmet and bag")
+    app.keys("9500")
+    app.shell.back()
+    app.settle()
+    row = app.row("Rider with helmet and bag")
+    assert (row.value, row.detail) == ("80\u00a0kg", "9500 not used")
+    assert app.state.person.rider == before
