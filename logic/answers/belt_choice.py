@@ -69,8 +69,43 @@ def torque_for_load(
     return load * wheel_diameter / (2 * ratio * motors * efficiency)
 
 
+@cited("motor_teeth / small_teeth", source="derived one belt speed on both pulleys", standing="derived")
+def gain_of_small(*, motor_teeth: One, small_teeth: One) -> One:
+    """Return the turns of the small pulley for one of the motor: 1 unless the motor carries the larger pulley.
+
+    >>> gain_of_small(motor_teeth=36.0, small_teeth=18.0)
+    2.0
+    """
+    return motor_teeth / small_teeth
+
+
+@cited("gain * rotation", source="derived one belt speed on both pulleys", standing="derived")
+def small_rotation(*, gain: One, rotation: RadianPerSecond) -> RadianPerSecond:
+    """Rotation of the small pulley, for which ratings are printed.
+
+    >>> small_rotation(gain=2.0, rotation=100.0)
+    200.0
+    """
+    return gain * rotation
+
+
+@cited("gain * rated", source="derived one effective pull on both pulleys", standing="derived")
+def rated_at_motor(*, gain: One, rated: NewtonMetre) -> NewtonMetre:
+    """Torque of the motor at which the small pulley carries its rated torque.
+
+    >>> rated_at_motor(gain=2.0, rated=1.5)
+    3.0
+    """
+    return gain * rated
+
+
 class ChoiceParts(BeltParts):
     """The parts of a board that choosing a belt rests on."""
+
+    @cached_property
+    def gain(self) -> One:
+        """Turns of the small pulley for one of the motor."""
+        return gain_of_small(motor_teeth=self.motor_teeth, small_teeth=self.small_teeth)
 
     @cached_property
     def rotation(self) -> RadianPerSecond:
@@ -96,14 +131,19 @@ class ChoiceParts(BeltParts):
         return mesh_factor(whole_teeth=self.whole_teeth)
 
     def rated(self, rotation: RadianPerSecond) -> NewtonMetre:
-        """Return the rated torque of the motor pulley at a rotation."""
+        """Return the rated torque of the motor at its rotation; the small pulley decides, whichever shaft has it."""
         profile = self.belt.profile
-        return rated_torque(
-            printed=printed_torque(profile=profile, teeth=self.motor_teeth, rotation=rotation),
+        rated = rated_torque(
+            printed=printed_torque(
+                profile=profile,
+                teeth=self.small_teeth,
+                rotation=small_rotation(gain=self.gain, rotation=rotation),
+            ),
             width_factor=width_factor(profile=profile, width=self.belt.width),
             length_factor=length_factor(profile=profile, length=self.belt_length),
             mesh_factor=self.mesh,
         )
+        return rated_at_motor(gain=self.gain, rated=rated)
 
     @cached_property
     def rated_start(self) -> NewtonMetre:
@@ -151,7 +191,8 @@ def _belt_speed(parts: ChoiceParts) -> float:
 
 
 def _smallest(parts: ChoiceParts) -> float:
-    return smallest_suggested(profile=parts.belt.profile, rotation=parts.rotation)
+    rotation = small_rotation(gain=parts.gain, rotation=parts.rotation)
+    return smallest_suggested(profile=parts.read.choice("drive.profile"), rotation=rotation)
 
 
 def _outer(parts: ChoiceParts) -> float:
