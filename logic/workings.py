@@ -221,20 +221,12 @@ def trace(*values: object) -> tuple[Entry, ...]:
     return tuple(found)
 
 
-class Recorder:
-    """What stands open while an answer is worked out."""
-
-    def trace(self, *values: object) -> tuple[Entry, ...]:
-        """Return what the values were made of."""
-        return trace(*values)
-
-
 @contextmanager
-def recording() -> Iterator[Recorder]:
+def recording() -> Iterator[None]:
     """Trace numbers, for one shown answer."""
     token = _recording.set(True)
     try:
-        yield Recorder()
+        yield
     finally:
         _recording.reset(token)
 
@@ -247,11 +239,6 @@ def unrecorded() -> Iterator[None]:
         yield
     finally:
         _recording.reset(token)
-
-
-def fresh(value: float) -> float:
-    """Return a plain number."""
-    return float(value)
 
 
 def given(number: Given) -> float:

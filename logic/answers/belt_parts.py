@@ -17,7 +17,7 @@ from logic.errors import InputError, Missing
 from logic.person import Person
 from logic.si import Ampere, Metre, Newton, NewtonMetre, One
 from logic.tables import pick
-from logic.workings import Given, cited, fresh, given
+from logic.workings import Given, cited, given
 
 FINEST_STEP = 0.0001
 """Depths are offered in the steps the tool shows, but never finer than a tenth of a millimetre."""
@@ -63,7 +63,7 @@ class BeltParts(Parts):
         """Depth of the pull."""
         if self._depth is None:
             return self.best
-        return given(Given("Pull depth", fresh(self._depth), "m", "length", known="measured"))
+        return given(Given("Pull depth", float(self._depth), "m", "length", known="measured"))
 
     @cached_property
     def step(self) -> Metre:

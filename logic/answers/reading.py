@@ -1,6 +1,5 @@
 """Reading a board for an answer, and the results an answer is made of."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -12,7 +11,6 @@ from logic.workings import (
     Call,
     Entry,
     Given,
-    Recorder,
     Traced,
     choice,
     given,
@@ -170,25 +168,3 @@ class Open:
 
 
 Item = Result | Open
-
-
-def attempt(_recorder: Recorder, name: str, quantity: str, compute: Callable[[], float]) -> Item:
-    """Return the result of a computation with its trace, or what stands in its way."""
-    try:
-        value = compute()
-    except Missing as gap:
-        return Open(name, missing=gap.fields)
-    except InputError as problem:
-        return Open(name, problem=problem)
-    return Result(name, value, quantity)
-
-
-def banded(_recorder: Recorder, name: str, quantity: str, compute: Callable[[], tuple[float, float]]) -> Item:
-    """Return a result that is a band; its value is the high end and its working holds both ends."""
-    try:
-        low, high = compute()
-    except Missing as gap:
-        return Open(name, missing=gap.fields)
-    except InputError as problem:
-        return Open(name, problem=problem)
-    return Result(name, high, quantity, (low, high))

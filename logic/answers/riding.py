@@ -18,7 +18,7 @@ from logic.errors import InputError, Missing
 from logic.pack.range import cold_share, range_distance, usable_energy
 from logic.si import Ampere, Volt, Watt
 from logic.tables import pick
-from logic.workings import Given, cited, fresh, given, unrecorded
+from logic.workings import Given, cited, given, unrecorded
 
 FREEZING = 273.15
 
@@ -73,7 +73,7 @@ class RidingParts(PackParts):
         name = f"Part of the energy left at {kelvin - FREEZING:.0f} degrees C"
         where = "usual cells at moderate current, straight between the rows"
         return given(
-            Given(name, fresh(share), "1", "share", standing="estimate", source="memory", where=where)
+            Given(name, float(share), "1", "share", standing="estimate", source="memory", where=where)
         )
 
     @cached_property

@@ -10,7 +10,7 @@ from math import floor
 from logic.errors import positive
 from logic.si import NewtonMetre, One
 from logic.tables import pick, rows
-from logic.workings import Given, cited, fresh, given
+from logic.workings import Given, cited, given
 
 
 def rule(name: str) -> One:
@@ -20,7 +20,7 @@ def rule(name: str) -> One:
     0.9
     """
     line = pick("joint_rules", rule=name)
-    value = fresh(float(line.cells["value"]))
+    value = float(line.cells["value"])
     return given(Given(name, value, "1", standing=line.standing, source=line.source, where=line.where))
 
 

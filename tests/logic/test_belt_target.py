@@ -5,7 +5,7 @@ import pytest
 from logic.belt.catalogue import Belt, belt
 from logic.belt.tension import Target, installation_tension, target, window
 from logic.errors import InputError
-from logic.workings import Call, Given, recording, standing_of
+from logic.workings import Call, Given, recording, standing_of, trace
 from tests.loose import put_in
 
 BELT = Belt(
@@ -103,7 +103,7 @@ def test_window_of_a_light_drive_stands_on_the_least() -> None:
 
 def test_working_shows_rows_and_the_proportion() -> None:
     """A 12 mm belt is not printed: its working has the 15 mm row, the proportion and the target formula."""
-    with recording() as recorder:
+    with recording():
         figures = belt(profile="HTD 5M", width=put_in("width", 0.012))
         found = target(
             belt=figures,
@@ -112,22 +112,22 @@ def test_working_shows_rows_and_the_proportion() -> None:
             pitch_diameter=put_in("pitch diameter", 0.02546),
             belt_speed=put_in("belt speed", 8.0),
         )
-    trace = recorder.trace(found.tension)
-    calls = [entry.formula.name for entry in trace if isinstance(entry, Call)]
-    read = [(entry.name, entry.where) for entry in trace if isinstance(entry, Given)]
+    made_of = trace(found.tension)
+    calls = [entry.formula.name for entry in made_of if isinstance(entry, Call)]
+    read = [(entry.name, entry.where) for entry in made_of if isinstance(entry, Given)]
     assert calls[-1] == "target_tension"
     assert {"force_for_width", "mass_factor_for_width", "installation_tension", "tension_swing"} <= set(calls)
     assert ("least_tension", "table 9, p. T-30") in read
     assert ("working_tension", "table 3") in read
-    assert standing_of(trace) == "derived"
+    assert standing_of(made_of) == "derived"
 
 
 def test_printed_width_needs_no_proportion() -> None:
     """A 15 mm belt takes m and the least tension as printed; only the working tension is in proportion."""
-    with recording() as recorder:
+    with recording():
         figures = belt(profile="HTD 5M", width=put_in("width", 0.015))
-    assert [entry.name for entry in recorder.trace(figures.least_tension)] == ["least_tension"]
-    assert [getattr(entry, "name", "proportion") for entry in recorder.trace(figures.working_tension)] == [
+    assert [entry.name for entry in trace(figures.least_tension)] == ["least_tension"]
+    assert [getattr(entry, "name", "proportion") for entry in trace(figures.working_tension)] == [
         "working_tension",
         "width",
         "width",

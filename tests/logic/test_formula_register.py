@@ -13,7 +13,7 @@ import logic
 from logic.errors import InputError
 from logic.tables import sources
 from logic.units import registry
-from logic.workings import REGISTER, Formula, recording
+from logic.workings import REGISTER, Formula, recording, trace
 from tests.formula_text import NUMBERS, QUANTITIES, evaluate
 
 for module in pkgutil.walk_packages(logic.__path__, "logic."):
@@ -61,11 +61,11 @@ def disagreement(
     for _ in range(DRAWS):
         numbers = arguments(formula, dice)
         try:
-            with recording() as recorder:
+            with recording():
                 value = function(**numbers)
         except InputError:
             continue
-        (*_, call) = recorder.trace(value)
+        (*_, call) = trace(value)
         assert call.value == value
         known = {**call.arguments, formula.name: value}
         read = evaluate(text, known, NUMBERS)
@@ -119,11 +119,11 @@ def test_dimension(key: str, formula: Formula) -> None:
     for _ in range(DRAWS):
         numbers = arguments(formula, dice)
         try:
-            with recording() as recorder:
+            with recording():
                 value = function(**numbers)
         except InputError:
             continue
-        (*_, call) = recorder.trace(value)
+        (*_, call) = trace(value)
         shown = {**formula.units, formula.name: formula.unit}
         known = {**call.arguments, formula.name: value}
         quantities = {

@@ -9,7 +9,7 @@ from logic.joints.advice import Advice, advise
 from logic.joints.limits import Joint, friction_ends, limits_of
 from logic.joints.rules import setting_for, shown_ceiling
 from logic.joints.torque import pull_on_arm
-from logic.workings import Call, recording, standing_of
+from logic.workings import Call, recording, standing_of, trace
 from tests.printed import agrees
 
 
@@ -181,11 +181,11 @@ def test_joints_that_are_set_by_feel(joint: Joint, reason: str) -> None:
 
 
 def test_crushing_of_the_deck_stays_in_the_working_as_an_estimate() -> None:
-    with recording() as recorder:
+    with recording():
         told = advise(Joint(thread="10-32", into="insert nut", member="wood", kind="deck bolt"))
     (crushed,) = told.limits
     assert crushed.name == "wood crushes"
-    assert standing_of(recorder.trace(crushed.torque)) == "estimate"
+    assert standing_of(trace(crushed.torque)) == "estimate"
 
 
 def test_axle_nut_on_a_solid_stack() -> None:
@@ -248,10 +248,10 @@ def test_pull_on_the_persons_own_key() -> None:
 
 
 def test_the_working_of_a_setting_leads_back_to_the_tables() -> None:
-    with recording() as recorder:
+    with recording():
         told = advise(motor_screw("M4", 0.005))
     assert told.setting is not None
-    entries = recorder.trace(told.setting)
+    entries = trace(told.setting)
     formulas = [entry.formula.name for entry in entries if isinstance(entry, Call)]
     assert formulas == [
         "effective_engagement",

@@ -18,7 +18,7 @@ from logic.drive.road import (
     standard,
 )
 from logic.errors import InputError
-from logic.workings import recording, standing_of
+from logic.workings import recording, standing_of, trace
 
 RPM = 2.0 * pi / 60.0
 KMH = 1.0 / 3.6
@@ -51,10 +51,10 @@ def test_standard_gravity() -> None:
     ],
 )
 def test_assumed_figures_say_how_well_they_are_founded(figure: str, value: float, standing: str) -> None:
-    with recording() as recorder:
+    with recording():
         number = standard(figure)
     assert number == value
-    assert standing_of(recorder.trace(number)) == standing
+    assert standing_of(trace(number)) == standing
 
 
 def test_figure_that_is_not_in_the_table() -> None:
