@@ -6,13 +6,13 @@ from kivy.properties import ObjectProperty, StringProperty
 
 from logic.answers.reading import Item, Result
 from logic.board import Board, Field, Value
+from screens.app_page import AppPage
 from screens.asked import answers
 from screens.cards import Cards, written
 from screens.controls import Controls
 from screens.entering import Entering
 from screens.entry import Entry
 from screens.inputs import Inputs
-from screens.page import AppPage
 from screens.trial_foot import TrialFoot
 from screens.widgets.column import Column
 from screens.widgets.keypad import Keypad

@@ -64,7 +64,14 @@ class DeckhandApp(MDApp):
 
     def _first_frame_stands(self, *_: object) -> None:
         Window.unbind(on_flip=self._first_frame_stands)
-        Clock.schedule_once(lambda *_: _warm_up(), 0.1)
+        Clock.schedule_once(lambda *_: self._warm_up(), 0.1)
+
+    def _warm_up(self) -> None:
+        """Load what the first screen did not need, so that the first page and the first number typed do not wait for it."""
+        from logic.units import registry  # noqa: PLC0415  (kept off the path to the first frame)
+
+        registry()
+        self.shell.warm_up()
 
     def open_settings(self, *_: object) -> bool:
         """Keep Kivy's own settings panel shut: ours is a page."""
@@ -80,10 +87,3 @@ class DeckhandApp(MDApp):
         ExceptionManager.remove_handler(self._tells)
         self.shell.release()
         self.store.close()
-
-
-def _warm_up() -> None:
-    """Load what the first screen did not need, so that the first number typed does not wait for it."""
-    from logic.units import registry  # noqa: PLC0415  (kept off the path to the first frame)
-
-    registry()

@@ -1,12 +1,15 @@
 """Where the values of a question are kept, each with its board, and which packs were taken out of use."""
 
 from dataclasses import asdict, replace
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from logic.answers.asked import questions
 from logic.answers.range import LoggedRide
 from logic.board import Value, value_from
-from screens.state import State
+
+if TYPE_CHECKING:
+    from screens.state import State
+    from screens.world import World
 
 RIDES = 50
 """Rides of the log that a range is learnt from: the newest ones."""
@@ -23,16 +26,16 @@ FOR_ALL_BOARDS = {
 """Questions that were once kept as settings, the same for every board, by the key of the setting."""
 
 
-def _key(state: State) -> str:
+def _key(state: "State | World") -> str:
     return f"answers/{state.saved.id}"
 
 
-def _stored(state: State) -> dict[str, dict[str, Any]]:
+def _stored(state: "State | World") -> dict[str, dict[str, Any]]:
     found: dict[str, dict[str, Any]] | None = state.store.get(_key(state))
     return _from_before(state) if found is None else found
 
 
-def _from_before(state: State) -> dict[str, dict[str, Any]]:
+def _from_before(state: "State | World") -> dict[str, dict[str, Any]]:
     """Return what was kept when answers had three homes; the first change of one carries all of them over."""
     store, board = state.store, state.saved.id
     found: dict[str, dict[str, Any]] = {}
@@ -44,7 +47,7 @@ def _from_before(state: State) -> dict[str, dict[str, Any]]:
     return found | store.get(f"asked {board}", {})
 
 
-def answers(state: State) -> dict[str, Value]:
+def answers(state: "State | World") -> dict[str, Value]:
     """Return the answers for the board in use; a meter reading that has grown old is no longer one."""
     now = state.clock().timestamp()
     kept = {}
@@ -58,7 +61,7 @@ def answers(state: State) -> dict[str, Value]:
     return kept
 
 
-def answer(state: State, key: str, value: Value | None) -> None:
+def answer(state: "State | World", key: str, value: Value | None) -> None:
     """Keep an answer, or take it back by None. Raises InputError outside its limits; nothing changes then."""
     stored = dict(_stored(state))
     if value is None:
@@ -70,12 +73,12 @@ def answer(state: State, key: str, value: Value | None) -> None:
     state.store.put(_key(state), stored)
 
 
-def forget_answers(state: State) -> None:
+def forget_answers(state: "State") -> None:
     """Take every answer for the board in use back."""
     state.store.put(_key(state), {})
 
 
-def logged_rides(state: State) -> tuple[LoggedRide, ...]:
+def logged_rides(state: "State | World") -> tuple[LoggedRide, ...]:
     """Return the newest rides of the board in use, as the range reads them."""
     records, speeds = state.store.page(board=state.saved.id, kind="ride", limit=RIDES), ride_speeds(state)
     return tuple(
@@ -87,24 +90,24 @@ def logged_rides(state: State) -> tuple[LoggedRide, ...]:
     )
 
 
-def ride_speeds(state: State) -> dict[str, float]:
+def ride_speeds(state: "State | World") -> dict[str, float]:
     """Return the usual speed of each ride for which one was given, by its number in the log."""
     return dict(state.store.get(f"ride speeds {state.saved.id}", {}))
 
 
-def out_of_use(state: State) -> dict[str, Any] | None:
+def out_of_use(state: "State | World") -> dict[str, Any] | None:
     """Return when and why the pack of the board in use was taken out of use, None while it is in use."""
     found: dict[str, Any] | None = state.store.get(f"pack_out/{state.saved.id}")
     return found
 
 
-def take_out(state: State, sign: str) -> None:
+def take_out(state: "State", sign: str) -> None:
     """Take the pack of the board in use out of use: every page about packs says so from now on."""
     state.store.put(f"pack_out/{state.saved.id}", {"sign": sign, "at": state.clock().isoformat()})
     state.record("note", {"note": f"Pack taken out of use: {sign}."})
 
 
-def put_back(state: State, why: str) -> None:
+def put_back(state: "State", why: str) -> None:
     """Put a pack into use again, for a reason that goes into the log."""
     state.store.put(f"pack_out/{state.saved.id}", None)
     state.record("note", {"note": f"Pack in use again: {why}."})

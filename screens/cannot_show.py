@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.notice import Notice
 
 TEXT = (

@@ -133,7 +133,11 @@ class Driver:
     def walk(self) -> Iterator[Any]:
         """Give every widget on the screen, in front first, without what is hidden."""
         for top in self.window.children:
-            yield from _visible(top)
+            for widget in _visible(top):
+                yield widget
+                # A page of data has no widget for each text: it says itself what it shows and where.
+                if hasattr(widget, "spots"):
+                    yield from widget.spots()
 
     def find_all(self, text: str) -> list[Any]:
         """Return the widgets that show a text, or are called by it: whole text first, else part of it."""
@@ -176,6 +180,11 @@ class Driver:
 
         self.still()
         widget = self.find(target) if isinstance(target, str) else target
+        if hasattr(widget, "bring"):
+            widget.bring()
+            self.frame(seconds=widget.wait)
+            self.still()
+            return Touch(self, widget.x + widget.width * at[0], widget.y + widget.height * at[1])
         over, scrollers = widget.parent, []
         while over is not None and over is not self.window and over.parent is not over:
             if isinstance(over, ScrollView) and over.do_scroll_y:

@@ -5,7 +5,7 @@ from typing import Any
 from kivy.properties import StringProperty
 
 from logic.upkeep import Due
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.theme import theme
 from screens.widgets.column import Column
 from screens.widgets.load import load_kv

@@ -1,79 +1,74 @@
-"""What every page of the app has: the state it shows, the way on, and its share of Back and of the keyboard."""
+"""A page as data: what a page function returns and the paper paints.
 
-from typing import TYPE_CHECKING, Any
+    def ratio(world: World) -> Page:
+        item = world.kept(gearing, world.board, world.person.rider, 0.0).items["ratio"]
+        return Page(title=_("Gear ratio"), crown=figure(world, item, _("Ratio"), row=False))
 
-from kivy.clock import Clock
-from kivy.properties import BooleanProperty, StringProperty
+See DEVELOPERS.md, "How to write a page".
+"""
 
-from screens.state import State
-from screens.widgets.keypad import Keypad
-from screens.widgets.row import Page
-from screens.words import Style
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from screens.acts import Act
+from screens.blocks import Block, Button, Entry
 
 if TYPE_CHECKING:
-    from screens.shell import Shell
+    from screens.world import World
 
 
-class AppPage(Page):
-    """A page of the app. It is built at its first visit and kept.
+@dataclass(frozen=True)
+class Foot:
+    """What stays at the thumb: one main act, at most two beside it, and what is being entered.
 
-    `nav` shows the four places at the foot, `chip` the board's name as a way to the board page. A page shows the
-    state in `refresh`, at most once a frame, and only while it is in front.
+    `tall` gives the two of a choice the height of a gloved thumb.
     """
 
-    title = StringProperty()
-    nav = BooleanProperty(defaultvalue=True)
-    chip = BooleanProperty(defaultvalue=True)
+    main: Button | None = None
+    beside: tuple[Button, ...] = ()
+    entry: Entry | None = None
+    tall: bool = False
 
-    def __init__(self, state: State, shell: "Shell", **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
-        """Build the page for a state, inside a shell."""
-        self.state = state
-        self.shell = shell
-        self.args: dict[str, Any] = {}
-        self.soon = Clock.create_trigger(self._refresh, -1)
-        super().__init__(**kwargs)
-        # A bound method is held weakly: a page that the shell lets go of is gone.
-        state.bind(revision=self._changed)
+    def __post_init__(self) -> None:
+        """Hold to two beside the main one. Raises ValueError for more."""
+        if len(self.beside) > 2:  # noqa: PLR2004  (said above)
+            raise ValueError(f"at most two acts beside the main one, not {len(self.beside)}")
 
-    @property
-    def style(self) -> Style:
-        """Return how numbers are written for the person."""
-        return Style(self.state.person.system, self.state.person.mark)
 
-    @property
-    def in_front(self) -> bool:
-        """Tell whether this is the page that is seen."""
-        return self.parent is not None
+@dataclass(frozen=True)
+class Page:
+    """Title, what stays in sight (`crown`), the blocks from top to bottom, and the foot.
 
-    def _changed(self, *_: object) -> None:
-        self.soon()
+    - `tools` are icons in the header; `chip` shows the board's name there, on the four homes only.
+    - `aside` names the blocks that stand in a second pane where there is room for one.
+    - `places` shows the four places at the foot; they give way while something is entered.
+    - `card` is what of the page is in front: when it changes, the page begins at its top, and the foot hears nothing for a
+      moment.
+    - `back` is what Back does here before it leaves the page.
+    - `say` is what is said aloud, on its own where the person wants that; `awake` keeps the screen on.
+    """
 
-    def _refresh(self, *_: object) -> None:
-        if self.in_front:
-            self.refresh()
+    title: str
+    blocks: tuple[Block, ...] = ()
+    crown: Block | None = None
+    foot: Foot = Foot()
+    aside: frozenset[str] = frozenset()
+    tools: tuple[Button, ...] = ()
+    places: bool = True
+    chip: bool = False
+    card: str = ""
+    back: Act | None = None
+    awake: bool = False
+    say: str = ""
 
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (each page names its own)
-        """Be shown, with what the page before asked for."""
-        self.args = args
-        self.scroll.scroll_y = 1
-        self.refresh()
+    def __post_init__(self) -> None:
+        """Hold to one block a key. Raises ValueError for a key that comes twice or is missing."""
+        keys = [block.key for block in self.blocks]
+        twice = sorted({key for key in keys if keys.count(key) > 1})
+        if twice or "" in keys:
+            raise ValueError(f"page {self.title!r}: keys must be there and differ: {twice or 'an empty one'}")
 
-    def refresh(self) -> None:
-        """Show the state."""
 
-    def back(self) -> bool:
-        """Take one step back inside the page; return whether there was one."""
-        return False
-
-    @property
-    def keypad(self) -> Keypad | None:
-        """Return the keypad that a hardware keyboard types into, None when this page has none in use."""
-        return None
-
-    def feed(self, characters: str) -> bool:
-        """Take characters of a hardware keyboard; return whether they were used."""
-        return self.keypad is not None and self.keypad.feed(characters)
-
-    def press(self, name: str) -> bool:
-        """Obey a named key of a hardware keyboard; return whether it meant anything here."""
-        return self.keypad is not None and self.keypad.press(name)
+PageFunction = Callable[["World"], Page]
+"""What a module of screens/<place>/ gives: a page of a world."""

@@ -12,9 +12,9 @@ from kivy.properties import BooleanProperty, ListProperty, NumericProperty, Obje
 from kivy.uix.boxlayout import BoxLayout
 from kivy.uix.layout import Layout
 
-from screens import bench, board, log, numbers, ride, settings
+from screens.app_page import AppPage
 from screens.cannot_show import CannotShowPage
-from screens.page import AppPage
+from screens.register import PAGES, is_data
 from screens.state import State, Undo
 from screens.theme import theme
 from screens.widgets.bar import IconButton
@@ -25,16 +25,6 @@ from screens.widgets.load import load_kv
 from screens.widgets.surface import Surface, Tap
 from screens.widgets.text import width_of
 from screens.widgets.undo import SECONDS, UndoBar
-
-PAGES = {
-    **ride.PAGES,
-    **bench.PAGES,
-    **numbers.PAGES,
-    **log.PAGES,
-    **board.PAGES,
-    **settings.PAGES,
-    "working": "screens.working.WorkingPage",
-}
 
 PLACES = (("ride", "Ride"), ("bench", "Bench"), ("numbers", "Numbers"), ("log", "Log"))
 
@@ -252,7 +242,7 @@ class Shell(Surface, BoxLayout):
         self.trail: list[tuple[str, dict[str, Any]]] = []
         self._undo: UndoBar | None = None
         super().__init__(**kwargs)
-        self.nav = self.ids.nav.__self__
+        self.nav, self.top_bar = self.ids.nav.__self__, self.ids.top.__self__
         state.bind(revision=self._show_board, undo=self._show_undo, upcoming=self._show_due)
         self.keys = Keys(Window)
         Window.bind(on_keyboard=self._on_keyboard)
@@ -338,20 +328,32 @@ class Shell(Surface, BoxLayout):
         self._remember()
 
     def _dress_page(self) -> None:
-        page, bar, nav = self.page, self.ids.top, self.nav
+        page, bar, nav = self.page, self.top_bar, self.nav
         bar.title, bar.chip, bar.can_back = page.title, page.chip, len(self.trail) > 1
         nav.here = self.trail[0][0]
+        self._frame_of_data(page)
         if page.nav and nav.parent is None:
             self.add_widget(nav)
         elif not page.nav and nav.parent is not None:
             self.remove_widget(nav)
         self._show_board()
 
+    def _frame_of_data(self, page: Any) -> None:  # noqa: ANN401  (a page of either kind)
+        """Take the header away for a page of data, which brings header, places and bar with it."""
+        top, data = self.top_bar, getattr(page, "data", False)
+        if data and top.parent is not None:
+            self.remove_widget(top)
+        elif not data and top.parent is None:
+            self.add_widget(top, index=len(self.children))
+        self._show_undo()
+
     def _page_changed(self, page: AppPage, *_: object) -> None:
         if self.page is page:
             self._dress_page()
 
     def _page(self, name: str) -> AppPage:
+        if is_data(name):
+            return self._paper()
         if name not in self.pages:
             module, _, class_name = PAGES[name].rpartition(".")
             page = getattr(import_module(module), class_name)(self.state, self)
@@ -359,6 +361,17 @@ class Shell(Surface, BoxLayout):
                 page.fbind(name_of, self._page_changed, page)
             self.pages[name] = page
         return self.pages[name]
+
+    def _paper(self) -> Any:  # noqa: ANN401  (it has what the shell asks of a page)
+        if "paper" not in self.pages:
+            from screens.paper.host import PaperPage  # noqa: PLC0415  (not on the way to the first frame)
+
+            self.pages["paper"] = PaperPage(self.state, self)
+        return self.pages["paper"]
+
+    def warm_up(self) -> None:
+        """Make the paper before it is wanted."""
+        self._paper().warm_up()
 
     def _resume(self) -> None:
         last = self.state.store.get("place")
@@ -386,20 +399,24 @@ class Shell(Surface, BoxLayout):
     def _remember(self) -> None:
         # A page whose arguments are not plain data (a working) is not come back to.
         kept = self.trail[:-1] if isinstance(self.page, CannotShowPage) else self.trail
-        trail = [(name, args) for name, args in kept if name != "working"]
+        trail = [
+            (name, {key: value for key, value in args.items() if not key.startswith("_")})
+            for name, args in kept
+            if name != "working"
+        ]
         self.state.store.put("place", {"trail": trail, "at": self.state.clock().isoformat()})
 
     # What the frame shows
 
     def _show_board(self, *_: object) -> None:
-        bar = self.ids.top
+        bar = self.top_bar
         bar.name = self.state.saved.name
         notes = ["Example"] if self.state.saved.example else []
         notes += ["not saved"] if self.state.is_scratch else ["trial open"] if self.state.trial else []
         bar.note = ", ".join(notes)
 
     def _show_due(self, *_: object) -> None:
-        self.ids.top.count = len(self.state.due)
+        self.top_bar.count = len(self.state.due)
 
     def _show_undo(self, *_: object) -> None:
         if self._undo is not None:
@@ -407,7 +424,8 @@ class Shell(Surface, BoxLayout):
             self.ids.slot.clear_widgets()
             self._undo = None
         step = self.state.undo
-        if step is not None:
+        # A page of data shows it itself.
+        if step is not None and not getattr(self.page, "data", False):
             self._undo = UndoBar(text=step.text, action=step.word, stay=0 if step.stays else SECONDS)
             self._undo.bind(on_undo=self._take_back, on_dismiss=self._forget_undo)
             self.ids.slot.add_widget(self._undo)

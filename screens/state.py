@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, replace
+from operator import is_
 from typing import Any
 from uuid import uuid4
 
@@ -19,9 +20,7 @@ from logic.ledger import History, Ledger
 from logic.person import Person, person_from_dict, person_to_dict
 from logic.store import Clock, Record, Store
 from logic.upkeep import Due, upkeep
-
-SCRATCH = "scratch"
-"""Id of the board that stands in while none is saved; its values live in a trial only."""
+from screens.world import SCRATCH, TakeBack, World
 
 SOON = 0.2
 """Seconds after a change until what is due is looked up again."""
@@ -283,6 +282,25 @@ class State(EventDispatcher):
     def _restore_own(self, before: dict[str, Any]) -> None:
         self.store.put("own_lists", before)
         self._changed()
+
+    # The bridge to pages of data
+
+    def adopt(self, world: World, before: World) -> None:
+        """Take over what an act changed; it is in the store already."""
+        self.typed = dict(world.typed)
+        same = (world.log, world.person, world.saved, world.trial)
+        if (
+            all(map(is_, same, (before.log, before.person, before.saved, before.trial)))
+            and world.board is self.board
+        ):
+            return
+        self.person, self.saved = world.person, world.saved
+        self.trial, self.board = dict(world.trial), world.board
+        self._changed()
+
+    def tell_undo(self, step: TakeBack, act: Callable[[TakeBack], None]) -> None:
+        """Offer the way back from what a page of data did."""
+        self.undo = Undo(step.text, lambda: act(step), step.word)
 
     # Inside
 

@@ -4,7 +4,7 @@ from typing import TYPE_CHECKING, Any
 
 from kivy.properties import ListProperty, StringProperty
 
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.words import sureness
 from screens.words.workings import steps

@@ -11,8 +11,8 @@ from logic.answers.belt_together import Ways, ways
 from logic.answers.reading import Open, Result
 from logic.answers.tension import BeltPlan, belt_plan
 from logic.store import Record
+from screens.app_page import AppPage
 from screens.belt_gauge import show_window
-from screens.page import AppPage
 from screens.state import Undo
 from screens.widgets.load import load_kv
 from screens.widgets.result import Result as ResultCard

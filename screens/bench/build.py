@@ -7,7 +7,7 @@ from kivy.properties import ListProperty, ObjectProperty, StringProperty
 
 from logic.checks.lists import build_stages
 from logic.checks.verdict import STOPPED
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.ride.lists import list_state
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row

@@ -7,7 +7,7 @@ from kivy.metrics import dp
 from kivy.properties import ObjectProperty, StringProperty
 
 from logic.checks.faults import Cause, fault
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.column import Column
 from screens.widgets.load import load_kv
 from screens.widgets.notice import Notice
@@ -66,7 +66,7 @@ class FaultPage(AppPage):
         return column
 
     def _link(self, opens: str) -> Row | None:
-        from screens.shell import PAGES as BUILT  # noqa: PLC0415  (the shell imports the pages' packages)
+        from screens.register import PAGES as BUILT  # noqa: PLC0415  (it imports the packages of pages)
 
         kind, _, key = opens.partition(":")
         title, page, args = PAGES.get(opens, ""), opens, {}

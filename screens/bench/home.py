@@ -5,7 +5,7 @@ from typing import Any
 from kivy.properties import StringProperty
 
 from logic.checks.lists import build_stages
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.ride.lists import list_state
 from screens.widgets.load import load_kv
 

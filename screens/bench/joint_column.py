@@ -10,7 +10,7 @@ from logic.answers.joint_guide import locker_steps
 from logic.answers.reading import Item, Open, Result
 from logic.fields import ARM
 from logic.units import show_in
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.notice import Notice
 from screens.widgets.result import Result as ResultCard
 from screens.widgets.result import ResultFlow

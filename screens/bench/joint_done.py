@@ -7,9 +7,9 @@ from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, Strin
 from logic.answers.joints import JointCard, joint_card
 from logic.answers.reading import Result
 from logic.board import Field, Value
+from screens.app_page import AppPage
 from screens.bench.joint import board_of, record_body
 from screens.entry import Entry  # noqa: F401  (joint_done.kv names it)
-from screens.page import AppPage
 from screens.state import Undo
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv

@@ -8,8 +8,8 @@ from kivy.properties import ObjectProperty, StringProperty
 from logic.answers.joints import kind_of
 from logic.board_joints import joint_places
 from logic.fields import joint_fields
+from screens.app_page import AppPage
 from screens.bench.joint import board_of
-from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words import KNOWN

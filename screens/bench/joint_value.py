@@ -10,10 +10,10 @@ from logic.answers.joint_options import LOOK_UP, options
 from logic.answers.joints import kind_of
 from logic.board import Field, Value, field_of, value_from
 from logic.fields import ARM
+from screens.app_page import AppPage
 from screens.bench.joint import board_of
 from screens.board.value import HOW_KNOWN
 from screens.entry import Entry
-from screens.page import AppPage
 from screens.widgets.bar import Bar
 from screens.widgets.choice import Choice
 from screens.widgets.keypad import Keypad

@@ -7,8 +7,8 @@ from kivy.properties import ObjectProperty
 
 from logic.answers.joints import joints_of
 from logic.board_joints import joint_places
+from screens.app_page import AppPage
 from screens.bench.joint import board_of, rides_since
-from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words.joints import answer_text, is_due, summary, tightened_text

@@ -13,7 +13,7 @@ from logic.answers.joint_guide import (
     locker_steps,
     locker_surfaces,
 )
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Section
 from screens.widgets.text import Text

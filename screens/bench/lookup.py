@@ -10,8 +10,8 @@ from logic.answers.joint_options import thread_label, usual_joint
 from logic.board import to_dict
 from logic.board_joints import joint_places
 from logic.tables import Row as Line
+from screens.app_page import AppPage
 from screens.bench.joint import board_of
-from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
 

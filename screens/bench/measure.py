@@ -12,9 +12,9 @@ from logic.board import Field, Value
 from logic.errors import InputError
 from logic.store import Record
 from logic.units import read
+from screens.app_page import AppPage
 from screens.belt_gauge import show_window
 from screens.entry import Entry  # noqa: F401  (the kv file names it)
-from screens.page import AppPage
 from screens.state import Undo
 from screens.widgets.chip import ValueChip
 from screens.widgets.keypad import Keypad

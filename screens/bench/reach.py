@@ -13,9 +13,9 @@ from logic.answers.reading import Result
 from logic.board import Value, value_from
 from logic.fields import joint_fields
 from logic.tables import matching
+from screens.app_page import AppPage
 from screens.bench.joint import board_of
 from screens.entry import Entry  # noqa: F401  (reach.kv names it)
-from screens.page import AppPage
 from screens.widgets.chip import ValueChip
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv

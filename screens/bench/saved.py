@@ -5,7 +5,7 @@ from typing import Any
 from kivy.properties import StringProperty
 
 from logic.answers.tension import word_of
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.words.belt import SHORT_WAY
 from screens.words.tension import MOVES, tension_text

@@ -5,7 +5,7 @@ from typing import Any
 from kivy.properties import ObjectProperty, StringProperty
 
 from logic.answers.spares import Need, spares
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.phone.share import share
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section

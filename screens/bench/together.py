@@ -7,8 +7,8 @@ from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 from logic.answers.belt_together import Together, Told, together
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan, belt_plan
+from screens.app_page import AppPage
 from screens.belt_gauge import show_window
-from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words.belt import BENCH, WAYS

@@ -4,7 +4,7 @@ from typing import Any
 
 from kivy.properties import ListProperty, ObjectProperty, StringProperty
 
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.text import Text
 

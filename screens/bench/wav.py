@@ -9,8 +9,8 @@ from kivy.uix.textinput import TextInput
 
 from logic.answers.belt_sound import from_wav
 from logic.errors import InputError
+from screens.app_page import AppPage
 from screens.board import name  # noqa: F401  (its line of text is used in the kv file)
-from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.words import refusal
 

@@ -6,7 +6,7 @@ from typing import Any, TypeAlias
 from kivy.properties import ObjectProperty
 
 from logic.board import Board
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.refill import refill
 from screens.widgets.row import Row, Section

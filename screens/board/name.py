@@ -7,7 +7,7 @@ from kivy.properties import ObjectProperty, StringProperty
 from kivy.uix.textinput import TextInput
 
 from logic.errors import InputError
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.theme import theme
 from screens.widgets.dress import Dressed
 from screens.widgets.load import load_kv

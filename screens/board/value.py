@@ -9,8 +9,8 @@ from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, Strin
 from logic.answers.reading import RIDER
 from logic.board import Board, Field, Value, board_fields, field_of
 from logic.errors import InputError
+from screens.app_page import AppPage
 from screens.entry import Entry
-from screens.page import AppPage
 from screens.widgets.bar import Bar
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv

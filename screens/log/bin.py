@@ -5,7 +5,7 @@ from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.refill import refill
 from screens.widgets.row import Row

@@ -8,8 +8,8 @@ from kivy.properties import ObjectProperty, StringProperty
 
 from logic.tables import sources
 from logic.upkeep import Due
+from screens.app_page import AppPage
 from screens.due import DueCard, open_due
-from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.refill import refill
 from screens.widgets.row import Row, Section

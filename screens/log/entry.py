@@ -7,7 +7,7 @@ from kivy.metrics import dp
 from kivy.properties import ObjectProperty, StringProperty
 
 from logic.store import Record
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.state import Undo
 from screens.widgets.bar import Bar
 from screens.widgets.load import load_kv

@@ -7,7 +7,7 @@ from typing import Any
 from kivy.properties import ObjectProperty, StringProperty
 
 from logic.log_table import log_table
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.phone.share import share
 from screens.sheet.content import Part, sheet
 from screens.sheet.page import as_page

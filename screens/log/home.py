@@ -8,9 +8,9 @@ from kivy.clock import Clock
 from kivy.properties import BooleanProperty, ListProperty, NumericProperty, ObjectProperty, StringProperty
 
 from logic.upkeep import Due
+from screens.app_page import AppPage
 from screens.due import open_due
 from screens.log.filter import FilterPanel
-from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.refill import refill
 from screens.widgets.row import Row, Section

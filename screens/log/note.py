@@ -5,7 +5,7 @@ from typing import Any
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
 from logic.store import Record
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 
 KINDS = [("note", "Note"), ("work", "Repair or work"), ("belt_fitted", "New belt")]

@@ -8,8 +8,8 @@ from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
 from logic.board import Field, Value
 from logic.store import Record
+from screens.app_page import AppPage
 from screens.entry import Entry
-from screens.page import AppPage
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row

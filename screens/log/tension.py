@@ -9,7 +9,7 @@ from logic.answers.belt_history import BeltHistory, Point, belt_history
 from logic.answers.reading import Item, Open, Result
 from logic.store import Record
 from logic.units import GAP
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.ride.readings import SHOWN, readings
 from screens.widgets.chart import Curve, Mark
 from screens.widgets.load import load_kv

@@ -2,7 +2,7 @@
 
 PAGES = {
     "numbers": "screens.numbers.home.NumbersHome",
-    "numbers.gearing": "screens.numbers.gearing.GearingPage",
+    "numbers.gearing": "screens.numbers.gearing.gearing_page",
     "numbers.packs": "screens.numbers.packs.PacksPage",
     "numbers.range": "screens.numbers.range.RangePage",
     "numbers.charging": "screens.numbers.charging.ChargingPage",

@@ -3,7 +3,7 @@
 from typing import Any
 
 from logic.answers.care import advice
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Section
 from screens.widgets.text import Text

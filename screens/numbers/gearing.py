@@ -1,89 +1,143 @@
 """Gearing and speed: change a value and see what it does, against the saved board."""
 
-from kivy.properties import ObjectProperty, StringProperty
+from collections.abc import Iterator
 
 from logic.answers.gearing import Gearing, gearing
 from logic.answers.reading import RIDER, Item, Result
-from logic.board import Board
 from logic.units import quantities
-from screens.answering import AnsweringPage
-from screens.widgets.chart import Curve, Mark
-from screens.widgets.load import load_kv
+from screens.asking import (
+    figure,
+    fold,
+    once_each,
+    refused_now,
+    shared_sureness,
+    stepper,
+    value_line,
+    value_of,
+)
+from screens.blocks import Block, Figure, Picture, Section, Words
+from screens.page import Page
+from screens.pictures.chart import Curve, Mark, chart
+from screens.tongue import _
+from screens.trying import trial_foot, trying
+from screens.words import Style, refusal
 from screens.words.gearing import ITEMS
+from screens.world import World
+
+STEPPED = ("drive.motor_teeth", "drive.wheel_teeth")
+VALUES = (
+    "drive.wheel_diameter",
+    "motor.kv",
+    "pack.series",
+    "pack.chemistry",
+    "drive.motors",
+    "controller.motor_current",
+    "controller.battery_current",
+    "controller.current_meaning",
+    "controller.duty",
+    "motor.resistance",
+    "motor.no_load_current",
+    "motor.pole_pairs",
+    "pack.cell_resistance",
+    "pack.parallel",
+    "pack.packs",
+    "load.board_mass",
+    RIDER.key,
+    "load.rolling",
+    "load.drag_area",
+    "load.efficiency",
+    "ask.gearing_speed",
+)
+SPEED = "ask.gearing_speed"
+FIRST = ("top_nominal", "push_start", "climb_start", "ratio", "push_at")
+"""Figures that stand open; the rest are under "All figures"."""
 
 
-class GearingPage(AnsweringPage):
-    """Answers first, then teeth and chips, then the chart, then the rest."""
+def gearing_page(world: World) -> Page:
+    """Return the top speed, then teeth, chart, figures and values."""
+    speed = float(value_of(world, SPEED).si)  # type: ignore[union-attr]  (the question begins with a speed)
+    rider = world.person.rider
+    answer = world.kept(gearing, world.board, rider, speed)
+    before = (
+        world.kept(gearing, world.saved, rider, speed).items if world.trial and not world.is_scratch else {}
+    )
+    grey = bool(answer.faults) or refused_now(world)
+    labels = {name: label.format(speed=world.style.number(speed, "speed")) for name, label in ITEMS.items()}
 
-    HEAD = "top_loaded"
-    LABELS = ITEMS
-    DETAILS = {  # noqa: RUF012  (words, never changed)
-        "top_loaded": "Nominal pack, level road, no wind.",
-        "top_nominal": "No load at all: never quite reached.",
-    }
-    CONTROLS = ("drive.motor_teeth", "drive.wheel_teeth")
-    CHIPS = (
-        "drive.wheel_diameter",
-        "motor.kv",
-        "pack.series",
-        "pack.chemistry",
-        "drive.motors",
-        "controller.motor_current",
-        "controller.battery_current",
-        "controller.current_meaning",
-        "controller.duty",
-        "motor.resistance",
-        "motor.no_load_current",
-        "motor.pole_pairs",
-        "pack.cell_resistance",
-        "pack.parallel",
-        "pack.packs",
-        "load.board_mass",
-        RIDER.key,
-        "load.rolling",
-        "load.drag_area",
-        "load.efficiency",
-        "ask.gearing_speed",
+    def shown(name: str, **look: bool) -> Block:
+        item = answer.items[name]
+        words = DETAILS.get(name, "")
+        detail = f"{_band(world, item)} {words}".strip()
+        return figure(world, item, labels[name], before=before.get(name), detail=detail, grey=grey, **look)
+
+    said = once_each(answer.items)
+
+    def rest() -> Iterator[Block]:
+        return (shown(name) for name in said if name not in (*FIRST, "top_loaded"))
+
+    blocks: tuple[Block, ...] = (
+        *trying(world),
+        *(
+            Words(key=f"fault {place}", text=refusal(fault, world.style), tone="bad", bold=True)
+            for place, fault in enumerate(answer.faults)
+        ),
+        *(stepper(world, key) for key in STEPPED),
+        Section(key="chart head", title=_("Push against road load")),
+        *_chart(answer, world.style),
+        Section(key="more", title=_("More answers"), note=world.kept(shared_sureness, answer.items)),
+        *(shown(name, reserve=True) for name in FIRST if name in said),
+        *fold(world, "all", _("All figures"), rest),
+        Section(key="values", title=_("From the board: tap one to try another value")),
+        *(value_line(world, key) for key in VALUES),
+    )
+    crown = shown("top_loaded", row=False, reserve=True)
+    assert isinstance(crown, Figure)  # noqa: S101  (row=False makes one)
+    return Page(
+        title=_("Gearing and speed"),
+        crown=crown,
+        blocks=blocks,
+        foot=trial_foot(world, fits=not answer.faults),
+        aside=frozenset({"chart head", "chart", "more", "all", *ITEMS}),
     )
 
-    title = StringProperty("Gearing and speed")
-    chart = ObjectProperty()
 
-    def work_out(self, board: Board) -> Gearing:
-        """Return the figures at the chosen speed."""
-        return gearing(board, self.rider, self.asked("ask.gearing_speed") or 0.0)
+DETAILS = {
+    "top_loaded": _("Nominal pack, level road, no wind."),
+    "top_nominal": _("No load at all: never quite reached."),
+}
 
-    def label(self, name: str) -> str:
-        """Put the chosen speed into the label."""
-        speed = self.style.number(self.asked("ask.gearing_speed") or 0.0, "speed")
-        return super().label(name).format(speed=speed)
 
-    def detail(self, name: str, item: Item) -> str:
-        """Say what a band rests on."""
-        words = self.DETAILS.get(name, "")
-        if isinstance(item, Result) and item.band:
-            return f"{self.figure(item, item.value)} if the printed motor constant is right. {words}".strip()
-        return words
+def _band(world: World, item: Item) -> str:
+    """Say what a band rests on."""
+    if not isinstance(item, Result) or not item.band:
+        return ""
+    return _("{value} if the printed motor constant is right.").format(
+        value=world.style.number(item.value, item.quantity)
+    )
 
-    def show(self, answer: Gearing) -> None:
-        """Draw push against road load."""
-        if answer.curves is None:
-            self.chart.lines, self.chart.marks = (), ()
-            self.chart.empty_text = "The chart needs the values that are missing above."
-            return
-        style = self.style
-        speed, force = (quantities()[name].home(style.system).shown for name in ("speed", "force"))
-        self.chart.x_title, self.chart.y_title = f"Speed, {speed}", f"Push, {force}"
 
-        def scaled(points: tuple[tuple[float, float], ...]) -> list[tuple[float, float]]:
-            return [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points]
-
-        self.chart.lines = (
-            Curve("push at full remote", scaled(answer.curves.push)),
-            Curve("road load", scaled(answer.curves.load)),
+def _chart(answer: Gearing, style: Style) -> tuple[Block, ...]:
+    """Draw push against road load."""
+    if answer.curves is None:
+        return (
+            Words(key="chart", text=_("The chart needs the values that are missing above."), tone="second"),
         )
-        marks = scaled((answer.curves.meeting,)) if answer.curves.meeting else []
-        self.chart.marks = tuple(Mark(x, y, style.plain(x)) for x, y in marks)
+    speed, force = (quantities()[name].home(style.system).shown for name in ("speed", "force"))
 
+    def scaled(points: tuple[tuple[float, float], ...]) -> list[tuple[float, float]]:
+        return [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points]
 
-load_kv(__file__)
+    marks = scaled((answer.curves.meeting,)) if answer.curves.meeting else []
+    picture = chart(
+        (
+            Curve(_("push at full remote"), scaled(answer.curves.push)),
+            Curve(_("road load"), scaled(answer.curves.load)),
+        ),
+        tuple(Mark(x, y, style.plain(x)) for x, y in marks),
+        x_title=_("Speed, {unit}").format(unit=speed),
+        y_title=_("Push, {unit}").format(unit=force),
+    )
+    met = _("They meet at {speed}.").format(speed=style.plain(marks[0][0])) if marks else ""
+    return (
+        Picture(key="chart", strokes=picture, text=_("Push and road load over speed. {met}").format(met=met)),
+    )

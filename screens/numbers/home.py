@@ -18,9 +18,9 @@ from logic.answers.range import range_alone
 from logic.answers.reading import Item
 from logic.answers.stopping import stop_alone
 from logic.answers.wiring import wiring
+from screens.app_page import AppPage
 from screens.asked import answers, logged_rides
 from screens.cards import lead
-from screens.page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
 

@@ -2,12 +2,12 @@
 
 PAGES = {
     "ride": "screens.ride.home.RideHome",
-    "ride.run": "screens.ride.run.RunPage",
+    "ride.run": "screens.ride.run.run_page",
     "ride.run_list": "screens.ride.run_list.RunList",
     "ride.run_over": "screens.ride.run_over.RunOver",
     "ride.not_right": "screens.ride.not_right.NotRight",
     "ride.lists": "screens.ride.lists.Lists",
-    "ride.tension": "screens.ride.tension.TensionCheck",
+    "ride.tension": "screens.ride.tension.tension_check",
     "ride.tension_saved": "screens.ride.tension_saved.TensionSaved",
     "ride.flight": "screens.ride.flight.FlightPage",
     "ride.flight_card": "screens.ride.flight_card.FlightCard",

@@ -6,8 +6,8 @@ from kivy.metrics import dp
 from kivy.properties import StringProperty
 
 from logic.answers.carrying import flight
+from screens.app_page import AppPage
 from screens.asked import answers, out_of_use
-from screens.page import AppPage
 from screens.phone.share import COPIED, NEITHER, SHARED, share_text
 from screens.theme import theme
 from screens.widgets.load import load_kv

@@ -7,7 +7,7 @@ from kivy.properties import ObjectProperty
 
 from logic.checks.lists import Checklist
 from logic.checks.run import fit, run_from_dict
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.refill import refill
 from screens.widgets.row import Row

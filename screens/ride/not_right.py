@@ -11,7 +11,7 @@ from logic.checks.lists import Item
 from logic.checks.run import FAILED, NOTED
 from logic.checks.session import Session
 from logic.errors import InputError
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.bar import Bar
 from screens.widgets.load import load_kv
 from screens.widgets.notice import Notice
@@ -63,7 +63,7 @@ class NotRight(AppPage):
         self._show_foot(item)
 
     def _show_links(self, item: Item) -> None:
-        from screens.shell import PAGES  # noqa: PLC0415  (the shell imports the pages' packages)
+        from screens.register import PAGES  # noqa: PLC0415  (the register imports the pages' packages)
 
         self.links.clear_widgets()
         wanted: list[tuple[str, str, dict[str, str]]] = []

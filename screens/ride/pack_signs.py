@@ -6,8 +6,8 @@ from typing import Any
 from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
 from logic.answers.care import advice
+from screens.app_page import AppPage
 from screens.asked import out_of_use, put_back, take_out
-from screens.page import AppPage
 from screens.widgets.choice import Choice
 from screens.widgets.load import load_kv
 from screens.widgets.row import Section

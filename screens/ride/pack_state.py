@@ -3,8 +3,8 @@
 from kivy.properties import ObjectProperty
 
 from logic.answers.hazards import Hazard
+from screens.app_page import AppPage
 from screens.asked import out_of_use
-from screens.page import AppPage
 from screens.widgets.column import Column
 from screens.widgets.notice import Notice
 from screens.widgets.refill import refill

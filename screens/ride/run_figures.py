@@ -1,51 +1,36 @@
-"""The numbers that belong to an item of a run, each a card that opens its working."""
+"""The numbers that belong to an item of a run: as rows, and said aloud."""
 
 from collections.abc import Iterator
-from typing import TYPE_CHECKING
 
 from logic.answers.checks import figures
 from logic.answers.reading import Result
-from logic.board import Board
 from logic.checks.lists import Item
-from logic.person import Person
-from screens.widgets.result import Result as ResultCard
-from screens.words import Style, offer, refusal, sureness
+from screens.asking import figure
+from screens.blocks import FigureRow
+from screens.tongue import _
 from screens.words.checks import FIGURES
-
-if TYPE_CHECKING:
-    from screens.ride.run import RunPage
+from screens.world import World
 
 
-def figure_cards(item: Item, page: "RunPage", *, big: bool) -> Iterator[ResultCard]:
-    """Yield a card for each figure of an item of a run; `big` is for reading at arm's length."""
-    style = page.style
-    for name, found in figures(item.figures, page.state.saved, page.state.person).items():
-        card = ResultCard(label=FIGURES[name], compact=not big, has_working=isinstance(found, Result))
-        card.role = "big" if big else "value"
-        if isinstance(found, Result):
-            unit = page.state.person.scale_unit if name.startswith("pull") else ""
-            shown = style.shown(found.value, found.quantity, unit=unit)
-            card.value, card.unit, card.standing = shown.number, shown.unit, sureness(found)
-            card.bind(
-                on_open=lambda *_, found=found: page.leave_for(
-                    "working", item=found, label=FIGURES[found.name]
-                )
-            )
-        else:
-            card.value = "–"
-            card.detail = offer(found.missing) if found.missing else refusal(found.problem, style)
-        yield card
+def figure_rows(item: Item, world: World) -> Iterator[FigureRow]:
+    """Yield a row for each figure of an item."""
+    for name, found in figures(item.figures, world.saved, world.person).items():
+        yield figure(world, found, FIGURES[name], unit=_unit(name, world))  # type: ignore[misc]
 
 
-def said_of(item: Item, board: Board, style: Style, person: Person) -> str:
+def said_of(item: Item, world: World) -> str:
     """Return what is said aloud of an item: first its hazard, then the item, its figures and its tool."""
     parts = [
         f"{item.care_word}. {item.care}" if item.care else "",
         item.spoken or f"{item.action}. {item.state}.",
     ]
-    for name, found in figures(item.figures, board, person).items():
+    for name, found in figures(item.figures, world.saved, world.person).items():
         if isinstance(found, Result):
-            unit = person.scale_unit if name.startswith("pull") else ""
-            parts.append(f"{FIGURES[name]}: {style.shown(found.value, found.quantity, unit=unit)}.")
-    parts.append(f"{item.tool}." if item.tool else "")
+            shown = world.style.shown(found.value, found.quantity, unit=_unit(name, world))
+            parts.append(f"{FIGURES[name]}: {shown}.")
+    parts.append(_("{tool}.").format(tool=item.tool) if item.tool else "")
     return " ".join(part for part in parts if part)
+
+
+def _unit(name: str, world: World) -> str:
+    return world.person.scale_unit if name.startswith("pull") else ""

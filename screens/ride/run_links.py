@@ -6,9 +6,9 @@ from typing import Any
 
 from logic.board import Field, board_fields
 from logic.checks.lists import Item
-from screens.state import State
 from screens.words import KNOWN, Style
 from screens.words.tension import tension_text
+from screens.world import World
 
 OPENS = {
     "bench.faults": "Fault guide",
@@ -36,12 +36,12 @@ class Link:
     args: dict[str, Any] = field(default_factory=dict)
 
 
-def links(item: Item, state: State, style: Style) -> Iterator[Link]:
+def links(item: Item, state: World, style: Style) -> Iterator[Link]:
     """Yield the ways on from an item, on the board in use."""
     for key in item.figures:
         if key in board_fields() and state.saved.applies(board_fields()[key]):
             yield _board_link(board_fields()[key], state, style)
-    from screens.shell import PAGES  # noqa: PLC0415  (the shell imports the pages' packages)
+    from screens.register import PAGES  # noqa: PLC0415  (the register imports the pages' packages)
 
     if item.belt:
         yield Link("ride.tension", "Tension check", _belts(state, style), icon="gauge")
@@ -57,7 +57,7 @@ def links(item: Item, state: State, style: Style) -> Iterator[Link]:
         yield Link(item.opens, OPENS.get(item.opens, "Open"))
 
 
-def _board_link(of: Field, state: State, style: Style) -> Link:
+def _board_link(of: Field, state: World, style: Style) -> Link:
     value = state.saved.value(of.key)
     if value is None:
         text = "not set"
@@ -69,7 +69,7 @@ def _board_link(of: Field, state: State, style: Style) -> Link:
     return Link("board.value", of.label, known, text, args={"key": of.key})
 
 
-def _belts(state: State, style: Style) -> str:
+def _belts(state: World, style: Style) -> str:
     lines = []
     for side in state.saved.sides:
         record = state.last("tension", belt=side)

@@ -7,7 +7,7 @@ from kivy.properties import ObjectProperty, StringProperty
 
 from logic.checks.run import ASIDE, RIGHT
 from logic.checks.session import Session
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 

@@ -8,8 +8,8 @@ from logic.answers.checks import snapshot
 from logic.checks.session import Session
 from logic.checks.verdict import FIT, STOPPED, Fitness
 from logic.upkeep import Due
+from screens.app_page import AppPage
 from screens.due import open_due
-from screens.page import AppPage
 from screens.ride.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.widgets.load import load_kv
 from screens.widgets.refill import refill

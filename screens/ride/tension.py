@@ -1,29 +1,33 @@
 """Tension check by spring scale: one belt after the other, one number each, a verdict at once."""
 
-from typing import Any
-
-from kivy.clock import Clock
-from kivy.properties import BooleanProperty, ListProperty, NumericProperty, ObjectProperty, StringProperty
+from collections.abc import Iterator
 
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan, BeltReading, belt_plan, belt_reading
 from logic.board import Field, Value
-from logic.store import Record
-from screens.belt_gauge import show_window
-from screens.entry import Entry  # noqa: F401  (the kv file names it)
-from screens.page import AppPage
-from screens.ride.aloud import Aloud
-from screens.ride.picture import fill_drive
-from screens.ride.readings import latest
-from screens.ride.tension_cards import TensionCards
+from logic.store import Record as Entered
+from screens.acts import Act, Both, Record, Say, Settle, Swap, Turn, Type
+from screens.asking import figure, fold, number_entry, shared_sureness, typed_value, working
+from screens.blocks import (
+    PLAIN,
+    RIGHT,
+    UNSURE,
+    WRONG,
+    Block,
+    Button,
+    Line,
+    Picture,
+    Stepper,
+    Verdict,
+    Words,
+)
+from screens.page import Foot, Page
+from screens.pictures.drive import drive
+from screens.pictures.gauge import gauge, steps
 from screens.ride.tension_record import tension_body
-from screens.widgets.keypad import Keypad
-from screens.widgets.load import load_kv
-from screens.widgets.refill import refill
-from screens.widgets.row import Row
+from screens.tongue import _
 from screens.words.tension import (
     ITEMS,
-    MOVES,
     ago,
     aim_text,
     locked_text,
@@ -31,276 +35,282 @@ from screens.words.tension import (
     plan_notes,
     tension_text,
 )
-from screens.words.tension_verdict import told
+from screens.words.tension_verdict import Told, told
+from screens.world import World
 
 PULL = Field("pull", "Scale reads", "number", 0, "", quantity="force", low=0.05, high=500.0)
 DEPTHS = (0.0005, 0.02)
 """Depths that can be asked for."""
-AGAIN = "ADJUST, MEASURE AGAIN"
-"""The main bar while a belt is outside its window."""
-PATIENCE = 1.0
-"""Seconds after the last key until a verdict is said: not while the number is half typed."""
+LATEST = 8
+"""Readings that are set side by side."""
 
 
-class TensionCheck(AppPage):
-    """Asks for the pull of each belt, then shows what was saved on a page of its own."""
+class Check:
+    """What a tension check rests on, read once from a world: the belt, its plan, and what is typed."""
 
-    method = StringProperty()
-    heading = StringProperty()
-    verdict = StringProperty()
-    tone = StringProperty("text")
-    tension = StringProperty()
-    certainty = StringProperty()
-    change = StringProperty()
-    last = StringProperty()
-    move = StringProperty()
-    first = StringProperty()
-    locked = StringProperty()
-    notes = StringProperty()
-    trial_note = StringProperty()
-    depth_text = StringProperty()
-    saying = BooleanProperty(defaultvalue=False)
-    hint = StringProperty()
-    latest = ListProperty()
-    floor = NumericProperty()
-    ceiling = NumericProperty()
-    latest_title = StringProperty()
-    bar_text = StringProperty()
-    can_save = BooleanProperty(defaultvalue=False)
-    side = StringProperty("left")
-    entry = ObjectProperty()
-    gauge = ObjectProperty()
-    drive = ObjectProperty()
-    flow = ObjectProperty()
-    keep_slot = ObjectProperty()
+    def __init__(self, world: World) -> None:
+        """Read the belt in front: the first one until another is named."""
+        self.world = world
+        self.sides = world.saved.sides
+        self.side: str = world.args.get("side", self.sides[0])
+        self.key = f"pull/{self.side}"
+        self.plan: BeltPlan = world.kept(belt_plan, world.saved, world.person, world.args.get("depth"))
+        self.entry = number_entry(world, self.key, PULL, world.person.scale_unit)
+        self.pull: Value | None = typed_value(world, self.key, PULL, world.person.scale_unit)
+        self.reading: BeltReading | None = None
+        if self.pull is not None and self.plan.depth is not None:
+            self.reading = belt_reading(world.saved, world.person, float(self.pull.si), self.plan.depth)
+        self.last = self._last()
+        before = None if self.last is None else self.last.body.get("tension")
+        self.told: Told = told(self.reading, self.pull, self.plan, before, world.style, self.entry.unit)
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Listen to the entry."""
-        self._pull: Value | None = None
-        self._depth: float | None = None
-        self._plan: BeltPlan | None = None
-        self._reading: BeltReading | None = None
-        self._kept: dict[str, int] = {}
-        self._moved = ""
-        self._step: object = None
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-        self._cards = TensionCards(self, self.flow)
-        self.aloud = Aloud(self, self._words, self._hint)
-        self._say_found = Clock.create_trigger(lambda *_: self.aloud.on_its_own(), PATIENCE)
-        self.entry.bind(
-            on_value=lambda _, value: self._hold(value),
-            on_empty=lambda *_: self._hold(None),
-            on_wrong=lambda *_: self._hold(None),
-            on_typed=lambda _, text: self.state.note_typed(self._typed_key, text),
-            on_enter=lambda *_: self.go_on(),
-        )
-
-    @property
-    def keypad(self) -> Keypad | None:
-        """Return the keypad: it is always there."""
-        return self.entry.keypad
-
-    @property
-    def _typed_key(self) -> str:
-        return f"pull/{self.side}"
-
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Begin with the first belt, unless one comes back from a page that was opened from here."""
-        step = self.shell.trail[-1]
-        if self._step is not step:
-            self._step, self._kept, self._depth, self._moved = step, {}, None, ""
-            self.side = self.state.saved.sides[0]
-        super().open(**args)
-        self._ask()
-
-    def _ask(self) -> None:
-        self._pull = None
-        typed = self.state.typed.get(self._typed_key, "")
-        self.entry.ask(PULL, Value(1.0, typed_unit=self.state.person.scale_unit), self.style, typed)
-        self.scroll.scroll_y = 1
-        self.refresh()
-        self._say_found.cancel()
-        self.aloud.on_its_own()
-
-    # What is shown
-
-    def refresh(self) -> None:
-        """Work the belt out anew and show it."""
-        board, person = self.state.saved, self.state.person
-        self.title = "Tension check" if len(board.sides) == 1 else f"Tension, {self.side.upper()} belt"
-        self._plan = belt_plan(board, person, self._depth)
-        self._reading = None
-        if self._pull is not None and self._plan.depth is not None:
-            self._reading = belt_reading(board, person, float(self._pull.si), self._plan.depth)
-        last = self._last()
-        self.saying = person.say
-        self._show_method()
-        self._show_verdict(last)
-        known = None if last is None else last.body.get("tension")
-        show_window(self.gauge, self._plan, self._reading, known, self.style)
-        self._show_latest()
-        self._show_drive()
-        self._cards.show(self._plan.items, self.entry.unit)
-        self._show_bar()
-
-    def _show_method(self) -> None:
-        plan, style, unit = self._plan, self.style, self.entry.unit
-        depth = plan.items["depth"]
-        self.depth_text = style.number(depth.value, "length") if isinstance(depth, Result) else "–"
-        self.method = method_text(self.depth_text)
-        self.heading = aim_text(plan, style, unit)
-        self.locked = locked_text(plan, style, unit)
-        self.notes = plan_notes(plan, style)
-        self.trial_note = (
-            "A trial is open: this check uses the saved board."
-            if self.state.trial and not self.state.is_scratch
-            else ""
-        )
-
-    def _show_verdict(self, last: Record | None) -> None:
-        self.last = (
-            f"Last time {tension_text(last, self.style)}, {ago(last.at, self.state.clock())}."
-            if last is not None
-            else "First reading of this belt."
-        )
-        self.first = self._moved if self._pull is None else ""
-        before = None if last is None else last.body.get("tension")
-        found = told(self._reading, self._pull, self._plan, before, self.style, self.entry.unit)
-        self.verdict, self.tone, self.move = found.verdict, found.tone, found.move
-        self.tension = " ".join(part for part in (found.reads, found.tension) if part)
-        self.certainty, self.change = found.certainty, found.change
-
-    def _last(self) -> Record | None:
+    def _last(self) -> Entered | None:
         """Return the reading before: not the one that this check has already saved of the belt."""
-        record = self.state.last("tension", belt=self.side)
-        return None if record is not None and record.id == self._kept.get(self.side) else record
-
-    def _show_latest(self) -> None:
-        """Set the last readings of this belt side by side over its window."""
-        style, window = self.style, self._plan.window
-        self.latest = latest(self.state, self.side, style)
-        self.floor, self.ceiling = (
-            (style.scale(edge, "force") for edge in (window.floor, window.ceiling)) if window else (0.0, 0.0)
-        )
-        unit = style.shown(1.0, "force").unit
-        self.latest_title = f"Last readings of this belt, {unit}" if len(self.latest) > 1 else ""
-
-    def _show_drive(self) -> None:
-        drawing = self.drive
-        if not fill_drive(drawing, self.state.saved, self.style, self.entry.unit, self._plan):
-            drawing.centre = 0
-            drawing.empty_text = "The drawing needs both pulleys and the belt."
-        drawing.mirrored = self.side == "right"
+        record = self.world.last("tension", belt=self.side)
+        return None if record is not None and record.id == self.world.args.get(f"id_{self.side}") else record
 
     @property
-    def outside(self) -> bool:
-        """Tell whether what is typed lies outside the window."""
-        verdict = self._reading.verdict if self._reading is not None else None
+    def name(self) -> str:
+        """Return what the belt is called."""
+        if len(self.sides) == 1:
+            return _("Belt")
+        return _("Left belt") if self.side == "left" else _("Right belt")
+
+    @property
+    def word(self) -> str:
+        """Return the word of the verdict, "" while there is none."""
+        verdict = self.reading.verdict if self.reading is not None else None
+        return "" if verdict is None else verdict.word
+
+    @property
+    def wrong(self) -> bool:
+        """Tell whether the belt must be set anew."""
+        verdict = self.reading.verdict if self.reading is not None else None
         return verdict is not None and verdict.wrong
 
-    def _show_bar(self) -> None:
-        """Offer to save; a belt outside its window is adjusted first, and saving it as it is steps back.
+    @property
+    def can_save(self) -> bool:
+        """Tell whether there is a tension to keep: a pull alone says nothing of a belt."""
+        return self.reading is not None and self.reading.known and not self.world.is_scratch
 
-        The bar stays one and as high as it was: no key of the keypad moves while a number is typed.
-        """
-        sides = self.state.saved.sides
-        on = f", go to {sides[1]}" if self.side != sides[-1] else ""
-        belt = f"Save {self.side}" if len(sides) > 1 else "Save"
-        reading = self._reading
-        self.can_save = reading is not None and reading.known and not self.state.is_scratch
-        self.bar_text = AGAIN if self.outside else f"{belt}{on}".upper()
-        keep = f"{belt} as it is{on}" if self.outside else ""
-        refill(self.keep_slot, keep, lambda: [self._keep_row(keep)] if keep else [])
+    @property
+    def depth(self) -> str:
+        """Return how far to pull."""
+        depth = self.plan.items["depth"]
+        return self.world.style.number(depth.value, "length") if isinstance(depth, Result) else "–"
 
-    def _keep_row(self, text: str) -> Row:
-        row = Row(title=text, icon="save")
-        row.bind(on_release=lambda *_: self.save())
-        return row
+    def record(self, *then: Act) -> Record:
+        """Return the act that writes the reading into the log, then empties the entry and goes on."""
+        assert self.pull is not None  # noqa: S101  (who records has a pull)
+        body = tension_body(self.side, self.pull, self.plan, self.reading, self.world.person)
+        empty = Type(self.key, PULL, "", self.entry.unit, "typed")
+        return Record("tension", body, (empty, *then))
 
-    def open_working(self) -> None:
-        """Open the working of the reading, or of the target before there is one."""
-        item = self._plan.items["target"] if self._reading is None else self._reading.tension
-        if isinstance(item, Result):
-            self.shell.go("working", item=item, label=ITEMS[item.name])
+    def save(self) -> Act | None:
+        """Return the act that saves the belt and goes to the other one, or to what was found."""
+        if not self.can_save:
+            return None
+        name = f"id_{self.side}"
+        place = self.sides.index(self.side) + 1
+        if place < len(self.sides):
+            record = self.record(Turn({"side": self.sides[place], "_moved": None}))
+        else:
+            ids = tuple(f"id_{side}" for side in self.sides)
+            record = self.record(Swap("ride.tension_saved", gather={"ids": ids}))
+        return Record(record.kind, record.body, record.then, key=name)
 
-    # Said aloud
 
-    def _words(self) -> str:
-        """Return what to pull for; once a number stands, what it tells."""
-        belt = "Belt" if len(self.state.saved.sides) == 1 else f"{self.side.capitalize()} belt"
-        parts = (
-            (f"{belt}. Pull {self.depth_text} aside.", self.heading)
-            if not self.tension
-            else (f"{self.tension}.", f"{self.verdict.capitalize()}." if self.verdict else "", self.move)
+def tension_check(world: World) -> Page:
+    """Return the page of one belt: what to pull for, and what the pull tells."""
+    check = Check(world)
+    number = check.sides.index(check.side) + 1
+    many = len(check.sides) > 1
+    return Page(
+        title=_("{belt}, {number} of {all}").format(belt=check.name, number=number, all=len(check.sides))
+        if many
+        else _("Tension check"),
+        crown=crown(check),
+        blocks=tuple(blocks(check)),
+        foot=Foot(main=main_bar(check), entry=check.entry),
+        aside=frozenset({"drive", "locked", "depth", "depth words", "figures", *ITEMS}),
+        back=Turn({"side": check.sides[number - 2], "_moved": None}) if number > 1 else None,
+        places=False,
+        card=check.side,
+        say=spoken(check),
+    )
+
+
+def crown(check: Check) -> Verdict:
+    """Return the verdict with the tension; before there is one, what the scale should read."""
+    found, style = check.told, check.world.style
+    if not check.word:
+        word = found.reads or _("Pull {depth} aside").format(depth=check.depth)
+        text = found.tension or found.certainty or aim_text(check.plan, style, check.entry.unit)
+        return Verdict(key="verdict", word=word, text=text, form=PLAIN, lines=2)
+    form = {"good": RIGHT, "bad": WRONG}.get(found.tone, UNSURE)
+    return Verdict(key="verdict", word=found.verdict, text=found.reads, form=form, lines=2)
+
+
+def main_bar(check: Check) -> Button:
+    """Return the main bar: a belt outside its window is adjusted and measured again."""
+    if check.wrong and check.can_save:
+        return Button(_("ADJUST, MEASURE AGAIN"), check.record(Turn({"_moved": check.told.move})))
+    return Button(_save_text(check, "").upper(), check.save(), _("Type what the scale reads."))
+
+
+def _save_text(check: Check, how: str) -> str:
+    what = _("Save") if len(check.sides) == 1 else _("Save {side}").format(side=check.side)
+    on = _(", go to {side}").format(side=check.sides[-1]) if check.side != check.sides[-1] else ""
+    return f"{what}{how}{on}"
+
+
+def blocks(check: Check) -> Iterator[Block]:
+    """Yield what stands under the verdict, the most wanted first."""
+    yield from _what_to_do(check)
+    yield from _what_it_tells(check)
+    yield _depth(check)
+    yield Words(
+        key="depth words",
+        text=_("Another depth asks for another pull: the belt tension stays the same."),
+        tone="second",
+    )
+    yield _aloud(check)
+    if check.world.args.get("_hint"):
+        yield Words(key="hint", text=check.world.args["_hint"], tone="second")
+    yield from _drive(check)
+    note = check.world.kept(shared_sureness, check.plan.items)
+    yield from fold(check.world, "figures", _("All figures"), lambda: tuple(_figures(check)), note)
+
+
+def _what_to_do(check: Check) -> Iterator[Block]:
+    world, found = check.world, check.told
+    if world.trial and not world.is_scratch:
+        yield Words(
+            key="trial", text=_("A trial is open: this check uses the saved board."), tone="trial", bold=True
         )
-        return " ".join(part for part in parts if part)
-
-    def _hint(self, text: str) -> None:
-        self.hint = text
-
-    # Entering and saving
-
-    def _hold(self, value: Value | None) -> None:
-        self._pull = value
-        self._say_found.cancel()
-        if value is not None:
-            self._say_found()
-        self.soon()
-
-    def step_depth(self, sign: int) -> None:
-        """Pull deeper or less deep."""
-        if self._plan is None or self._plan.depth is None:
-            return
-        low, high = DEPTHS
-        self._depth = min(max(self._plan.depth + sign * self._plan.step, low), high)
-        self.refresh()
-
-    def go_on(self) -> None:
-        """Do what the main bar says."""
-        self.refresh()
-        if self.outside:
-            self.measure_again()
-        else:
-            self.save()
-
-    def measure_again(self) -> None:
-        """Keep the reading in the log and ask for the same belt once more, after it was adjusted."""
-        if not self.can_save:
-            return
-        number = self._record()
-        self._moved = MOVES.get(self.state.store.entry(number).body["word"], "")
-        self._ask()
-
-    def save(self) -> None:
-        """Write the reading into the log, then go to the other belt or to what was found."""
-        if not self.can_save:
-            self.entry.leave()
-            return
-        self._kept[self.side] = self._record()
-        self._moved = ""
-        sides = self.state.saved.sides
-        position = sides.index(self.side) + 1
-        if position < len(sides):
-            self.side = sides[position]
-            self._ask()
-        else:
-            self.shell.replace("ride.tension_saved", ids=list(self._kept.values()))
-
-    def _record(self) -> int:
-        self.refresh()
-        self.state.note_typed(self._typed_key, "")
-        body = tension_body(self.side, self._pull, self._plan, self._reading, self.state.person)
-        return self.state.record("tension", body)
-
-    def back(self) -> bool:
-        """Go from the second belt back to the first; what is typed stays typed."""
-        sides = self.state.saved.sides
-        if self.side == sides[0]:
-            return False
-        self.side = sides[sides.index(self.side) - 1]
-        self._moved = ""
-        self._ask()
-        return True
+    if found.move:
+        yield Words(key="move", text=found.move, role="lead", bold=True)
+        yield Line(key="as it is", title=_save_text(check, _(" as it is")), icon="save", act=check.save())
+    elif check.pull is None and world.args.get("_moved"):
+        yield Words(key="moved", text=world.args["_moved"], role="lead", bold=True)
+    if not found.reads:
+        yield Words(key="method", text=method_text(check.depth), role="lead")
 
 
-load_kv(__file__)
+def _what_it_tells(check: Check) -> Iterator[Block]:
+    found, plan = check.told, check.plan
+    known = None if check.last is None else check.last.body.get("tension")
+    drawn = gauge(plan, check.reading, known, check.world.style)
+    if drawn is not None:
+        yield Picture(key="gauge", strokes=drawn, text=_gauge_text(check))
+    if found.tension and check.word:
+        yield Words(key="tension", text=found.tension, role="lead", bold=True)
+    if found.change:
+        yield Words(key="change", text=found.change, role="lead", bold=True)
+    if found.certainty and check.word:
+        yield Words(key="certainty", text=found.certainty)
+    yield Words(key="last", text=_last_text(check), tone="second")
+    yield from _latest(check)
+    item = plan.items["target"] if check.reading is None else check.reading.tension
+    if isinstance(item, Result):
+        title = _("Working of this reading") if check.reading is not None else _("Working of the target")
+        yield Line(key="working", title=title, icon="sum", act=working(item, ITEMS[item.name]))
+
+
+def _drive(check: Check) -> Iterator[Block]:
+    world, plan, style = check.world, check.plan, check.world.style
+    picture = drive(world.saved, plan, style, check.entry.unit, mirrored=check.side == "right")
+    if picture is not None:
+        text = _("The drive to scale, with the pull at the middle of the free span.")
+        yield Picture(key="drive", strokes=picture, text=text)
+    yield Words(key="locked", text=locked_text(plan, style, check.entry.unit))
+    notes = plan_notes(plan, style)
+    if notes:
+        yield Words(key="notes", text=notes, bold=True)
+
+
+def _figures(check: Check) -> Iterator[Block]:
+    for name, item in check.plan.items.items():
+        if name in ("wrap", "depth"):
+            continue
+        unit = check.entry.unit if name.startswith("pull") else ""
+        yield figure(check.world, item, ITEMS[name], unit=unit)
+
+
+def _gauge_text(check: Check) -> str:
+    window, style = check.plan.window, check.world.style
+    edges = (
+        ""
+        if window is None
+        else _("Window {low} to {high}").format(
+            low=style.number(window.floor, "force"), high=style.number(window.ceiling, "force")
+        )
+    )
+    return f"{edges}. {check.told.tension}".strip(". ")
+
+
+def _last_text(check: Check) -> str:
+    if check.last is None:
+        return _("First reading of this belt.")
+    return _("Last time {tension}, {ago}.").format(
+        tension=tension_text(check.last, check.world.style), ago=ago(check.last.at, check.world.now)
+    )
+
+
+def _latest(check: Check) -> Iterator[Block]:
+    """Set the last readings of this belt since it was fitted side by side over its window."""
+    world = check.world
+    fitted = world.last("belt_fitted", belt=check.side)
+    forces = [
+        record.body["tension"]
+        for record in reversed(world.log.tensions)
+        if record.body["belt"] == check.side
+        and record.body.get("tension")
+        and record.body.get("error")
+        and (record.body.get("method") != "pluck" or record.body.get("calibrated"))
+        and (fitted is None or record.id > fitted.id)
+    ][-LATEST:]
+    window = check.plan.window
+    picture = steps(forces, window.floor if window else 0.0, window.ceiling if window else 0.0, world.style)
+    if picture is not None:
+        unit = world.style.shown(1.0, "force").unit
+        title = _("Last readings of this belt, {unit}").format(unit=unit)
+        numbers = ", ".join(world.style.shown(force, "force").number for force in forces)
+        yield Words(key="latest title", text=title, tone="second")
+        yield Picture(key="latest", strokes=picture, text=numbers)
+
+
+def _depth(check: Check) -> Stepper:
+    depth, (low, high) = check.plan.depth, DEPTHS
+
+    def to(sign: int) -> Turn | None:
+        if depth is None:
+            return None
+        wanted = min(max(depth + sign * check.plan.step, low), high)
+        return None if wanted == depth else Turn({"depth": wanted})
+
+    return Stepper(key="depth", label=_("Pull depth"), value=check.depth, less=to(-1), more=to(1))
+
+
+def _aloud(check: Check) -> Line:
+    on = check.world.person.say
+    acts: tuple[Act, ...] = (Settle({"say": not on}),) if on else (Settle({"say": True}), Say(spoken(check)))
+    return Line(
+        key="say",
+        title=_("Say target and verdict aloud"),
+        detail=_("On") if on else _("Off"),
+        icon="say",
+        act=Both(acts),
+    )
+
+
+def spoken(check: Check) -> str:
+    """Return what is said aloud: what to pull for; once a number stands, what it tells."""
+    found = check.told
+    if not found.reads:
+        pull = _("{belt}. Pull {depth} aside.").format(belt=check.name, depth=check.depth)
+        return f"{pull} {aim_text(check.plan, check.world.style, check.entry.unit)}"
+    verdict = f"{found.verdict.capitalize()}." if found.verdict else ""
+    return " ".join(
+        part for part in (found.reads, found.tension and f"{found.tension}.", verdict, found.move) if part
+    )

@@ -104,6 +104,8 @@ def here(driver: Driver) -> str:
     """Return the name of the page in front, `CANNOT_SHOW` when another stands in for one that failed."""
     shell = driver.app.shell
     name = str(shell.trail[-1][0])
+    if getattr(shell.page, "data", False):
+        return CANNOT_SHOW if shell.page.lost else name
     return name if shell.pages.get(name) is shell.page else CANNOT_SHOW
 
 

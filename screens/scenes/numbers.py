@@ -54,8 +54,7 @@ def choosing(driver: Driver) -> None:
 def chips(driver: Driver) -> None:
     """Scroll to the values of the board."""
     gears(driver)
-    page = driver.app.shell.page
-    page.scroll.scroll_to(page.chips, animate=False)
+    driver.find("From the board: tap one to try another value").bring()
 
 
 def band(driver: Driver) -> None:

@@ -63,7 +63,7 @@ def working(driver: Driver) -> None:
 def drawing(driver: Driver) -> None:
     """Scroll to the drawing of the drive."""
     check(driver)
-    driver.app.shell.page.scroll.scroll_to(driver.app.shell.page.drive, animate=False)
+    driver.find("One pulley must be free to turn").bring()
 
 
 def saved(driver: Driver) -> None:

@@ -9,7 +9,7 @@ from logic.fields import ARM
 from logic.person import TEXT_SCALES
 from logic.tables import rows
 from logic.units import quantities
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.words import KNOWN
 from screens.words.typed import not_used

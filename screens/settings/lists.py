@@ -6,7 +6,7 @@ from typing import Any
 from kivy.properties import ObjectProperty, StringProperty
 
 from logic.checks.lists import Checklist
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
 from screens.words.checks import items_text

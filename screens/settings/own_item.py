@@ -8,7 +8,7 @@ from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 from logic.checks.lists import Checklist
 from logic.checks.own import moved, reworded, with_item, without
 from logic.errors import InputError
-from screens.page import AppPage
+from screens.app_page import AppPage
 from screens.widgets.bar import Bar
 from screens.widgets.load import load_kv
 from screens.widgets.row import Foot

@@ -9,8 +9,8 @@ from kivy.graphics import Ellipse, Line
 from kivy.metrics import dp
 from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
+from screens.pictures.axis import cut, opened, plain_number, reach, ticks
 from screens.theme import theme
-from screens.widgets.axis import cut, opened, plain_number, reach, ticks
 from screens.widgets.drawing import Drawing
 from screens.widgets.labelling import best_place, cross, leader, places
 from screens.widgets.plane import Box, Point, Segment, dashes, pieces

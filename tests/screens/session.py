@@ -60,6 +60,9 @@ class Session(Driver):
     def keys(self, text: str) -> None:
         """Type on the keypad of the page, a touch for each key."""
         for character in text:
+            if getattr(self.page, "data", False):
+                self.tap(self.page.key(character))
+                continue
             self.tap(
                 next(key for key in self.page.keypad.walk() if isinstance(key, Key) and key.text == character)
             )
@@ -69,7 +72,13 @@ class Session(Driver):
         return [said for widget in self.walk() for said in words(widget)]
 
     def row(self, title: str) -> Any:
-        """The row, card or chip that is called by a title."""
+        """The row, card or chip that is called by a title; on a page of data its block."""
+        if getattr(self.page, "data", False):
+            return next(
+                block
+                for block in self.page.page.blocks
+                if title in (getattr(block, "title", ""), getattr(block, "label", ""))
+            )
         return next(
             widget
             for widget in self.walk()

@@ -13,8 +13,8 @@ from kivy.core.window import Window
 from kivy.graphics import Color, Line, Mesh, Rectangle
 from kivy.properties import Property
 
+from screens.pictures.axis import cut, plain_number, round_ticks
 from screens.theme import NAMES, theme
-from screens.widgets.axis import cut, plain_number, round_ticks
 from screens.widgets.chart import Chart, Curve, Mark
 from screens.widgets.drawing import Drawing
 from screens.widgets.drive_drawing import DriveDrawing

@@ -7,7 +7,6 @@ from screens.widgets.stepper import Stepper
 from tests.screens.session import Session
 
 PAGES = [
-    ("Gearing and speed", "drive.motor_teeth", "18"),
     ("Speed and push in full", "drive.wheel_diameter", "90"),
     ("Hold for how long", "drive.motor_teeth", "18"),
     ("Stopping", "controller.brake_current", "20"),
@@ -63,14 +62,6 @@ def test_a_result_that_lacks_a_value_asks_for_it(app: Session) -> None:
     card = next(widget for widget in app.walk() if isinstance(widget, Result) and widget.value == "–")
     app.tap(card)
     assert app.page.field.key.startswith("ask.")
-
-
-def test_results_that_lack_the_same_value_say_so_once(app: Session) -> None:
-    app.state.choose("none")
-    app.frame()
-    visit(app, "Gearing and speed")
-    details = [widget.detail for widget in app.walk() if isinstance(widget, Result)]
-    assert len(details) == len(set(details)) > 1
 
 
 def test_steps_are_even_in_the_unit_that_is_read(app: Session) -> None:

@@ -6,6 +6,8 @@ from pathlib import Path
 import pytest
 
 from logic.checks.lists import build_stages, checklist
+from screens.acts import Rerun
+from screens.driver import Touch
 from screens.theme import theme
 from tests.screens.session import Session
 
@@ -46,6 +48,23 @@ def answer_before(app: Session, item: str) -> None:
         answer(app, one.key)
 
 
+def action(app: Session) -> str:
+    """What the item in front asks for."""
+    return next(block.text for block in app.page.page.blocks if block.key == "action")
+
+
+def item(app: Session) -> str:
+    """The key of the item in front."""
+    return app.page.world.session(app.page.args["list"]).under_way.at
+
+
+def go_to(app: Session, key: str) -> None:
+    """Put an item in front, as the whole list does."""
+    app.page.world.session(app.page.args["list"]).go_to(key)
+    app.page.refresh()
+    app.frame(2)
+
+
 def last_check(app: Session) -> dict:
     return app.state.last("check").body
 
@@ -53,7 +72,7 @@ def last_check(app: Session) -> dict:
 def test_a_check_before_a_ride_takes_ninety_seconds_and_writes_the_log(app):
     app.tap("PRE-RIDE")
     for item in PRE.items:
-        assert app.page.card.action == item.action
+        assert action(app) == item.action
         answer(app, item.key)
     assert app.shows("Fit to ride.")
     assert app.shows("9 of 9 right.")
@@ -77,9 +96,14 @@ def test_one_finger_too_fast_passes_one_card_only(app):
     app.tap("PRE-RIDE")
     press(app, PRE.items[0].state.upper())
     app.frame(seconds=0.4)
-    app.tap(PRE.items[1].state.upper())
-    app.tap(app.page.right_text)
-    assert app.page.card.action == PRE.items[2].action
+    spot = app.find(PRE.items[1].state.upper())
+    place = (spot.x + spot.width / 2, spot.y + spot.height / 2)
+    for _ in range(2):
+        finger = Touch(app, *place)
+        app.frame(2)
+        finger.up()
+        app.frame(2)
+    assert action(app) == PRE.items[2].action
 
 
 def test_a_failed_stop_item_has_no_way_on_and_ends_in_not_riding(app):
@@ -89,8 +113,8 @@ def test_a_failed_stop_item_has_no_way_on_and_ends_in_not_riding(app):
     assert app.shows("WARNING")
     assert not app.shows("Note it and go on")
     app.tap("FIXED: CHECK IT AGAIN")
-    assert app.page.card.action == PRE.item("wheels").action
-    assert app.page.session.under_way.place == 1
+    assert action(app) == PRE.item("wheels").action
+    assert app.page.world.session("before_ride").under_way.place == 1
     press(app, "NOT RIGHT")
     app.tap("Stop: not riding")
     assert app.shows("Say what is not right")
@@ -103,10 +127,10 @@ def test_a_failed_stop_item_has_no_way_on_and_ends_in_not_riding(app):
     # Ride keeps it in sight until the item is found right, and leads there.
     app.settle()
     app.tap("Do not ride: wheels: Wobbles")
-    assert app.page.card.action == PRE.item("wheels").action
-    assert app.page.card.before == "Last time: Wobbles"
+    assert action(app) == PRE.item("wheels").action
+    assert app.shows("Last time: Wobbles")
     press(app, PRE.item("wheels").state.upper())
-    app.page.start_again()
+    app.page.perform(Rerun(again=True))
     app.shell.place("ride")
     app.settle()
     assert not app.shows("Do not ride")
@@ -149,8 +173,7 @@ def test_a_nearly_empty_pack_is_told_at_once_and_makes_the_verdict(app):
 @pytest.mark.parametrize("sign", ["Mount moves", "Screw missing"])
 def test_a_stop_sign_on_another_item_leaves_no_way_on(app, sign):
     app.tap("PRE-RIDE")
-    app.page.session.go_to("mounts")
-    app.page.refresh()
+    go_to(app, "mounts")
     press(app, "NOT RIGHT")
     assert app.shows("Note it and go on")
     assert not app.shows("WARNING")
@@ -172,10 +195,10 @@ def test_back_goes_one_level_and_takes_nothing_away(app):
     app.tap("PRE-RIDE")
     assert app.shows("You stopped at 2 of 9, just now.")
     app.tap("Go on")
-    assert app.page.card.action == PRE.item("wheels").action
+    assert action(app) == PRE.item("wheels").action
     app.frame(seconds=0.4)
     app.tap("Back one")
-    assert app.page.card.action == PRE.item("pack").action
+    assert action(app) == PRE.item("pack").action
 
 
 @pytest.mark.parametrize(
@@ -190,36 +213,40 @@ def test_a_broken_off_check_goes_on_begins_again_or_lapses(app, minutes, first, 
     app.settle()
     app.tap("PRE-RIDE")
     if first:
-        assert app.page.second_text == first
+        assert app.page.page.foot.main.text == first
         app.tap(first)
     else:
         assert last_check(app)["verdict"] == "not finished"
         assert app.shows("That run lapsed")
-    assert app.page.card.action == PRE.item(at).action
+    assert action(app) == PRE.item(at).action
 
 
 def test_volts_that_this_pack_cannot_have_are_refused_and_kept(app):
     app.tap("PRE-RIDE")
     answer_before(app, "charge")
     app.frame(seconds=0.4)
-    bar = app.find(PRE.item("charge").state.upper())
+    text = PRE.item("charge").state.upper()
+
+    def disabled() -> bool:
+        return app.page.page.foot.main.act is None
+
     for typed in "58":
         app.keys(typed)
-        assert bar.disabled
-    assert app.page.problem == ""
+        assert disabled()
+    assert not app.shows("above this pack's full volts")
     app.frame(60)
     assert app.shows("above this pack's full volts")
-    app.tap(bar)
+    app.tap(text)
     app.key(13)
-    assert app.page.item.key == "charge"
+    assert item(app) == "charge"
     assert app.page.entry.text == "58"
-    app.page.keypad.clear()
-    assert bar.disabled
+    app.tap("Clear")
+    assert disabled()
     app.keys("40.2")
-    assert not bar.disabled
+    assert not disabled()
     assert not app.shows("above this pack's full volts")
-    press(app, bar.text)
-    assert app.page.item.key == "remote"
+    press(app, text)
+    assert item(app) == "remote"
 
 
 def test_enter_tells_at_once_why_volts_are_refused(app):
@@ -245,12 +272,10 @@ def test_the_tension_check_opens_from_the_item_and_comes_back_to_it(app):
     app.tap("Bench")
     app.tap("Build, stage by stage")
     app.tap("E: Belt and tension")
-    app.page.session.go_to("set")
-    app.page.refresh()
-    app.frame(2)
+    go_to(app, "set")
     app.tap("Tension check")
     app.key(27)
-    assert app.page.card.action == checklist("build.belt").item("set").action
+    assert action(app) == checklist("build.belt").item("set").action
 
 
 def test_the_whole_build_runs_on_the_example_board_without_leaving_the_app(app):
@@ -260,13 +285,13 @@ def test_the_whole_build_runs_on_the_example_board_without_leaving_the_app(app):
     for key in build_stages():
         app.tap(app.page.go_text)
         while app.shell.trail[-1][0] == "ride.run":
-            item = app.page.item
+            one = app.page.world.session(key).of.item(item(app))
             app.frame(seconds=0.4)
-            if item.ask == "volts":
+            if one.ask == "volts":
                 app.keys("40")
-            elif item.ask:
-                app.tap(item.options[0])
-            app.page.right()
+            elif one.ask:
+                app.tap(one.options[0])
+            app.key(13)
             app.frame()
         app.tap("FINISH")
         assert state.last("check", list=key).body["verdict"] == "all right"
@@ -280,14 +305,13 @@ def test_where_the_phone_has_no_voice_the_card_says_so(app, monkeypatch):
     assert app.shows("This phone has no offline voice")
     said = []
     monkeypatch.setattr("screens.phone.speech.say", lambda text: said.append(text) or True)
-    app.page.session.go_to("charge")
-    app.page.refresh()
-    app.page.say()
+    go_to(app, "charge")
+    app.tap("Say it")
     assert said == [
         "Volts. Wheels off the ground, remote first, then the board. Read and enter them."
         " Pack when full: 42 volts. Controller holds back below: 33 volts. Pack when empty: 30 volts."
     ]
-    assert app.page.card.hint == ""
+    assert not app.shows("This phone has no offline voice")
 
 
 def test_the_screen_stays_awake_only_while_a_run_is_in_front(app):
@@ -332,12 +356,10 @@ def test_an_own_list_is_copied_changed_run_and_counts_for_the_original(app):
 def test_a_run_left_through_another_page_is_broken_off(app):
     app.tap("PRE-RIDE")
     answer(app, "pack")
-    app.page.session.go_to("mounts")
-    app.page.refresh()
-    app.frame(2)
+    go_to(app, "mounts")
     app.tap("Joint: torque and locker")
     app.tap("Back")
-    assert app.page.card.action == PRE.item("mounts").action
+    assert action(app) == PRE.item("mounts").action
     app.tap("Joint: torque and locker")
     app.time = app.time.__class__.fromtimestamp(app.time.timestamp() + 14 * 60, app.time.tzinfo)
     app.tap("Board Towpath 36")

@@ -19,12 +19,13 @@ def run_through(app: Session) -> None:
     app.frame(2)
     while app.shell.trail[-1][0] == "ride.run":
         app.frame(seconds=0.4)
-        item = app.page.item
+        session = app.page.world.session(app.page.args["list"])
+        item = session.of.item(session.under_way.at)
         if item.ask == "volts":
             app.keys("40")
         elif item.ask:
             app.tap(item.options[0])
-        app.tap(app.page.right_text)
+        app.tap(item.state.upper())
     app.settle()
 
 
@@ -214,6 +215,7 @@ def test_the_counts_are_those_of_the_list_as_it_fits_the_board(
         return replace(of, items=of.items[:-2], seconds=60)
 
     monkeypatch.setattr("screens.state.for_board", shorter)
+    monkeypatch.setattr("screens.world.for_board", shorter)
     app.state.changed()
     app.settle()
     assert app.shows("7 items, about 60 seconds")

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
+from screens.register import PAGES
 from screens.scenes import CANNOT_SHOW, AstrayError, Scene, arrive, scenes, start
-from screens.shell import PAGES
 
 ROOT = Path(__file__).parents[2]
 GRAPHICS = ctypes.util.find_library("GL") and ctypes.util.find_library("EGL")

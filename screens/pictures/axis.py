@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from itertools import pairwise
 from math import ceil, floor, log10
 
-from screens.widgets.plane import Point
+from screens.pictures.strokes import Point
 
 MINUS = "\N{MINUS SIGN}"
 

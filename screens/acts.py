@@ -1,0 +1,215 @@
+"""Acts: what a person can do on a page, as frozen data. `screens.update` is the one place that carries them out.
+
+A block names its act; the paper hands it to `update(world, act)` when the block is touched. Nothing happens while a page is
+made, so a page can be made as often as one likes.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from logic.board import Value
+from logic.fields import Field
+
+
+@dataclass(frozen=True)
+class Act:
+    """Something a person does."""
+
+
+# Moving about
+
+
+@dataclass(frozen=True)
+class Go(Act):
+    """Open a page on top of this one, with its parameters."""
+
+    page: str
+    args: Mapping[str, Any] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Swap(Act):
+    """Open a page in place of this one. `gather` makes a parameter of the next page out of several of this one, as a list."""
+
+    page: str
+    args: Mapping[str, Any] = field(default_factory=dict)
+    gather: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Back(Act):
+    """Go one level back: close what is being entered, else leave the page."""
+
+
+@dataclass(frozen=True)
+class Place(Act):
+    """Open one of the four places; what was open in another is left."""
+
+    page: str
+
+
+@dataclass(frozen=True)
+class Turn(Act):
+    """Change parameters of this page; None takes one away. A name that begins with "_" does not outlive a restart."""
+
+    changes: Mapping[str, Any]
+
+
+@dataclass(frozen=True)
+class Arrive(Act):
+    """A page came in front: sent by whoever shows it, for what must be done before it can be read."""
+
+
+# Entering
+
+
+@dataclass(frozen=True)
+class Ask(Act):
+    """Ask for a value with the keypad or a choice, under the page."""
+
+    key: str
+
+
+@dataclass(frozen=True)
+class Done(Act):
+    """Close what is being entered. Text that is no value stays typed and counts for nothing."""
+
+
+@dataclass(frozen=True)
+class Type(Act):
+    """The text of a field changed to this, read in a unit. `keeps` says where a value of it goes (see blocks.Entry)."""
+
+    key: str
+    field: Field
+    text: str
+    unit: str = ""
+    keeps: str = "trial"
+
+
+@dataclass(frozen=True)
+class Write(Act):
+    """Free text of a Field block changed to this."""
+
+    key: str
+    text: str
+
+
+@dataclass(frozen=True)
+class Put(Act):
+    """Put a value: on trial over the board, onto the board itself, as the answer to a question, or as the rider."""
+
+    key: str
+    value: Value | None
+    keeps: str = "trial"
+
+
+# What is kept
+
+
+@dataclass(frozen=True)
+class Keep(Act):
+    """Make the trial's values the board's."""
+
+
+@dataclass(frozen=True)
+class Drop(Act):
+    """Put the saved values back."""
+
+
+@dataclass(frozen=True)
+class Save(Act):
+    """Put a whole board back as it was; what Undo holds after a change of it."""
+
+    board: Any
+
+
+@dataclass(frozen=True)
+class Retry(Act):
+    """Open a dropped trial again; what Undo holds after Drop."""
+
+    trial: Mapping[str, Value]
+
+
+@dataclass(frozen=True)
+class Record(Act):
+    """Write into the log of the board; `then` follows once it is on the disk."""
+
+    kind: str
+    body: Mapping[str, Any]
+    then: tuple[Act, ...] = ()
+    key: str = ""
+    """Name of the parameter of the page that is given the number of the entry."""
+
+
+@dataclass(frozen=True)
+class Void(Act):
+    """Hide a log entry again."""
+
+    entry: int
+
+
+@dataclass(frozen=True)
+class Settle(Act):
+    """Change settings of the person."""
+
+    changes: Mapping[str, Any]
+
+
+@dataclass(frozen=True)
+class Undo(Act):
+    """Take back the step that the bar at the foot names, on the board it was done to."""
+
+
+@dataclass(frozen=True)
+class Dismiss(Act):
+    """Close the bar at the foot."""
+
+
+@dataclass(frozen=True)
+class Both(Act):
+    """Several acts, one after the other."""
+
+    acts: tuple[Act, ...]
+
+
+# Checklists
+
+
+@dataclass(frozen=True)
+class Answer(Act):
+    """Say what an item of the run in front is."""
+
+    state: str
+    value: float | str | None = None
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class Rerun(Act):
+    """Go on with a broken-off run, or begin it again."""
+
+    again: bool
+
+
+@dataclass(frozen=True)
+class BackOne(Act):
+    """Put the item before in front; its answer is taken back."""
+
+
+# Outside the app: put into `World.out`, done by the phone
+
+
+@dataclass(frozen=True)
+class Say(Act):
+    """Say something aloud."""
+
+    text: str
+
+
+@dataclass(frozen=True)
+class Share(Act):
+    """Hand a text to another app."""
+
+    title: str
+    text: str

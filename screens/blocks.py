@@ -1,0 +1,304 @@
+"""Blocks: what a page is made of, top to bottom, as frozen data. No colours, sizes or fonts: those are the paper's.
+
+Each block has a `key` that stays the same while the page changes, so that the paper knows which one it was. What a touch does
+stands in its acts; they are left out when two blocks are compared, since they change nothing that is seen.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from dataclasses import field as part
+
+from logic.fields import Field as ValueField
+from screens.acts import Act
+from screens.pictures.strokes import Picture as Strokes
+
+RIGHT, WRONG, UNSURE, PLAIN = "right", "wrong", "unsure", "plain"
+"""Forms of a verdict: filled, thick frame with a cross, dashed frame with a question mark, a quiet panel."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Block:
+    """One thing on a page."""
+
+    key: str = ""
+
+    def acts(self) -> Mapping[str, Act | None]:
+        """Return what touching each part does, by the part's name; None for a part that does nothing now."""
+        return {}
+
+    def said(self) -> str:
+        """Return the block as one would say it."""
+        return ""
+
+    def looks_like(self, other: "Block") -> bool:
+        """Tell whether another block would be drawn the same."""
+        return self == other and [act is None for act in self.acts().values()] == [
+            act is None for act in other.acts().values()
+        ]
+
+
+def _joined(*parts: str) -> str:
+    return ", ".join(part for part in parts if part)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Tappable(Block):
+    """A block that does one thing when it is touched, or nothing."""
+
+    act: Act | None = part(default=None, compare=False)
+
+    def acts(self) -> Mapping[str, Act | None]:
+        """Return the one act."""
+        return {"act": self.act}
+
+
+@dataclass(frozen=True, kw_only=True)
+class Verdict(Tappable):
+    """The answer in a word: a tile with its sign. `form` is RIGHT, WRONG, UNSURE, or PLAIN before there is an answer."""
+
+    word: str
+    text: str = ""
+    form: str = PLAIN
+    grey: bool = False
+    lines: int = 1
+    """Lines kept free for the text, so that the tile does not grow when it comes."""
+
+    def said(self) -> str:
+        """Return the verdict."""
+        return _joined(self.word, self.text)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Figure(Tappable):
+    """One number, large: for the crown. `reserve` keeps a line for the change where values can be tried."""
+
+    label: str
+    number: str
+    unit: str = ""
+    change: str = ""
+    detail: str = ""
+    grey: bool = False
+    reserve: bool = False
+
+    def said(self) -> str:
+        """Return label and number."""
+        return _joined(self.label, f"{self.number} {self.unit}".strip(), self.change, self.detail)
+
+
+@dataclass(frozen=True, kw_only=True)
+class FigureRow(Tappable):
+    """One number in a row of its own: label left, number right."""
+
+    label: str
+    number: str
+    unit: str = ""
+    change: str = ""
+    detail: str = ""
+    grey: bool = False
+    reserve: bool = False
+
+    def said(self) -> str:
+        """Return label and number."""
+        return _joined(self.label, f"{self.number} {self.unit}".strip(), self.change, self.detail)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Line(Tappable):
+    """A row that opens something or asks for a value. `bad` colours the detail, `trial` marks a value that is tried."""
+
+    title: str
+    detail: str = ""
+    value: str = ""
+    icon: str = ""
+    trial: bool = False
+    bad: bool = False
+    chosen: bool = False
+
+    def said(self) -> str:
+        """Return what stands in the row."""
+        return _joined(self.title, self.value, self.detail)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Words(Block):
+    """Sentences. `role` is title (28), lead (20), text (16) or small (14); `tone` text, second, bad, good or trial."""
+
+    text: str
+    role: str = "text"
+    tone: str = "text"
+    bold: bool = False
+    reserve: int = 0
+    """Lines that are kept free while there is nothing to say."""
+
+    def said(self) -> str:
+        """Return the words."""
+        return self.text
+
+
+@dataclass(frozen=True, kw_only=True)
+class Notice(Block):
+    """A signal word (danger, warning, caution, notice) with what can happen and what to do."""
+
+    word: str
+    text: str
+
+    def said(self) -> str:
+        """Return word and text."""
+        return f"{self.word.upper()}. {self.text}"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Stepper(Block):
+    """A number with a button on each side; None in `less` or `more` where it cannot go on. A touch on it asks for it."""
+
+    label: str
+    value: str
+    note: str = ""
+    """What was typed and could not be used."""
+    trial: bool = False
+    less: Act | None = part(default=None, compare=False)
+    more: Act | None = part(default=None, compare=False)
+    act: Act | None = part(default=None, compare=False)
+
+    def acts(self) -> Mapping[str, Act | None]:
+        """Return the three acts."""
+        return {"less": self.less, "act": self.act, "more": self.more}
+
+    def said(self) -> str:
+        """Return label and value."""
+        return _joined(self.label, self.value, self.note)
+
+
+@dataclass(frozen=True)
+class Option:
+    """One answer of a choice."""
+
+    text: str
+    act: Act | None = part(default=None, compare=False)
+    chosen: bool = False
+
+
+@dataclass(frozen=True, kw_only=True)
+class Choice(Block):
+    """One of a few answers, each a button; short ones stand in one row."""
+
+    label: str
+    options: tuple[Option, ...]
+
+    def acts(self) -> Mapping[str, Act | None]:
+        """Return an act for each option."""
+        return {f"option {place}": option.act for place, option in enumerate(self.options)}
+
+    def said(self) -> str:
+        """Return the label and what is chosen."""
+        return _joined(self.label, *(option.text for option in self.options if option.chosen))
+
+
+@dataclass(frozen=True, kw_only=True)
+class Field(Block):
+    """Free text. The paper opens a text field over it and sends Write(key, text)."""
+
+    label: str
+    text: str
+    hint: str = ""
+
+    def acts(self) -> Mapping[str, Act | None]:
+        """Return the act that a touch stands for; the paper knows what to do with it."""
+        return {"field": Act()}
+
+    def said(self) -> str:
+        """Return label and text."""
+        return _joined(self.label, self.text)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Picture(Block):
+    """A drawing (strokes), what it shows in words, and its height in dp where its shape leaves it open."""
+
+    strokes: Strokes
+    text: str
+    height: float = 0.0
+
+    def said(self) -> str:
+        """Return what it shows."""
+        return self.text
+
+
+@dataclass(frozen=True, kw_only=True)
+class Progress(Block):
+    """How far one is: a mark for each step, `states` of open, front, right or noted."""
+
+    states: tuple[str, ...]
+    text: str
+
+    def said(self) -> str:
+        """Return it in words."""
+        return self.text
+
+
+@dataclass(frozen=True, kw_only=True)
+class Section(Block):
+    """A heading; `note` says once what all below it share."""
+
+    title: str
+    note: str = ""
+
+    def said(self) -> str:
+        """Return the heading."""
+        return _joined(self.title, self.note)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Fold(Tappable):
+    """A heading that opens and shuts what is below it. Made by `screens.asking.fold`."""
+
+    title: str
+    note: str = ""
+    open: bool = False
+
+    def said(self) -> str:
+        """Return the heading."""
+        return _joined(self.title, self.note)
+
+
+# In the foot
+
+
+@dataclass(frozen=True)
+class Button:
+    """A bar in the foot. Without an act it is dashed and `why` says why. `bad` is for what stops something."""
+
+    text: str
+    act: Act | None = part(default=None, compare=False)
+    why: str = ""
+    bad: bool = False
+    icon: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Entry(Block):
+    """What is being entered, with the keypad for it, or the options of a choice.
+
+    `keeps` says where a value goes: "trial", "saved", "question", "rider", or "typed" for one that stays as typed text, which
+    the page reads with `screens.asking.typed_value`.
+    """
+
+    field: ValueField
+    label: str
+    text: str = ""
+    unit: str = ""
+    units: tuple[str, ...] = ()
+    mark: str = "."
+    signed: bool = False
+    sentence: str = ""
+    """What is wrong; the paper says it once the typing pauses."""
+    read_back: str = ""
+    offer: str = ""
+    """What else may have been meant, as a question; `take` takes it."""
+    take: Act | None = part(default=None, compare=False)
+    keeps: str = "trial"
+    chosen: str = ""
+
+    def said(self) -> str:
+        """Return label and text."""
+        return _joined(self.label, f"{self.text} {self.unit}".strip())

@@ -1,0 +1,58 @@
+"""How much of the height is left for the matter: what stands in the foot, and how large. Needs no window."""
+
+from kivy.metrics import dp
+
+from screens.blocks import Block
+from screens.page import Foot, Page
+from screens.paper.furniture import Bars, Header, Places, entry_blocks
+from screens.paper.measure import measure
+from screens.paper.scale import LINE, NUMBERS, Look
+
+SHARE = 0.55
+"""Most of the height that header, foot and places may take."""
+LOW = 700
+"""Height of a window in dp below which it is low."""
+
+LARGE = 600
+"""Height from which the number in the crown is large."""
+
+
+def look_of(height: float, scale: float) -> Look:
+    """Return how large things are drawn in a window of a height, at a text scale."""
+    number = NUMBERS[0] if height >= dp(LOW) else NUMBERS[1] if height >= dp(LARGE) else NUMBERS[2]
+    return Look(scale, number, height < dp(LOW))
+
+
+def foot_blocks(foot: Foot, *, low: bool, sentence: str = "", choosing: bool = False) -> tuple[Block, ...]:
+    """Return what stands in a foot: the bars alone, or what is typed with its keys, the bars below or beside it."""
+    entry = foot.entry
+    bars = Bars(key="bars", main=foot.main, beside=foot.beside, tall=foot.tall and entry is None)
+    if entry is None:
+        return (bars,) if bars.bars else ()
+    beside = bars.bars if low and len(bars.bars) < 3 else ()  # noqa: PLR2004  (there is no room for three)
+    blocks = entry_blocks(entry, low=low, sentence=sentence, beside=beside, choosing=choosing)
+    return blocks if beside or not bars.bars else (*blocks, bars)
+
+
+def foot_look(blocks: tuple[Block, ...], width: float, look: Look, most: float) -> Look:
+    """Return the look in which a foot takes no more than so much of the height: its text shrinks to normal at the least."""
+    scale = look.scale
+    while scale > 1.0:
+        chosen = Look(scale, look.number, look.low)
+        if sum(measure(block, width, chosen).height for block in blocks) <= most:
+            return chosen
+        scale = max(1.0, scale - 0.1)
+    return Look(1.0, look.number, look.low)
+
+
+def matter(page: Page, width: float, height: float, scale: float) -> float:
+    """Return the share of an upright window that is left for the crown and the blocks of a page."""
+    look = look_of(height, scale)
+    taken = measure(Header(key="header", title=page.title, tools=page.tools), width, look.framed()).height
+    if page.places and page.foot.entry is None:
+        taken += measure(Places(key="places", here="ride"), width, look.framed()).height
+    blocks = foot_blocks(page.foot, low=look.low)
+    wide = min(width, dp(LINE))
+    chosen = foot_look(blocks, wide, look, height * SHARE - taken)
+    taken += sum(measure(block, wide, chosen).height for block in blocks)
+    return 1.0 - taken / height

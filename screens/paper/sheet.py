@@ -1,0 +1,209 @@
+"""A block laid out: marks to paint and areas to touch, in pixels from its upper left corner. Needs no window."""
+
+from dataclasses import dataclass, field
+from typing import Any
+
+from kivy.metrics import dp
+
+from screens.paper.icons import POINTS
+from screens.paper.ink import ICONS, Block, broken, line_of, longest_word, shortened, width_of
+from screens.paper.scale import TOUCH, Look
+from screens.pictures.strokes import Picture
+
+
+@dataclass(frozen=True)
+class Box:
+    """A rectangle: filled, framed or both, with corners rounded by a radius."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    fill: str = ""
+    edge: str = ""
+    line: float = 1.0
+    dashed: bool = False
+    radius: float = 0.0
+
+
+@dataclass(frozen=True)
+class Ink:
+    """Text in lines, or an icon by its font."""
+
+    text: str
+    lines: tuple[str, ...]
+    x: float
+    y: float
+    width: float
+    height: float
+    size: float
+    bold: bool
+    tone: str
+    align: str = "left"
+    font: str = ""
+    room: float = 0.0
+    """How wide it may be: what a test holds it to."""
+    cut: bool = False
+    """Whether it was shortened on purpose: a title in the header."""
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """A picture and the room it has."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    picture: Picture
+    scale: float = 1.0
+
+
+@dataclass(frozen=True)
+class Touch:
+    """An area to touch: the part of the block it stands for, and what it is called aloud."""
+
+    part: str
+    x: float
+    y: float
+    width: float
+    height: float
+    name: str
+    on: str = "text"
+    """Tone of what is shown while it is pressed."""
+    holds: bool = False
+    """Whether it repeats while it is held."""
+
+
+@dataclass(frozen=True)
+class Laid:
+    """A block laid out."""
+
+    width: float
+    height: float
+    marks: tuple[Box | Ink | Drawing, ...] = ()
+    touches: tuple[Touch, ...] = ()
+    said: str = ""
+
+
+@dataclass
+class Sheet:
+    """Collects marks and touches from top to bottom; `y` is how far it is filled."""
+
+    width: float
+    look: Look
+    marks: list[Box | Ink | Drawing] = field(default_factory=list)
+    touches: list[Touch] = field(default_factory=list)
+    y: float = 0.0
+
+    def fits(self, text: str, role: float, room: float, *, bold: bool = False) -> Block:
+        """Return a text broken to a room."""
+        return broken(text, self.look.size(role), bold, room)
+
+    def wide(self, text: str, role: float, *, bold: bool = False) -> float:
+        """Return the width of a text on one line."""
+        return width_of(text, self.look.size(role), bold)
+
+    def longest(self, text: str, role: float, *, bold: bool = False) -> float:
+        """Return the width of the widest word."""
+        return longest_word(text, self.look.size(role), bold)
+
+    def line(self, role: float, *, bold: bool = False) -> float:
+        """Return the height of a line."""
+        return line_of(self.look.size(role), bold)
+
+    def write(  # noqa: PLR0913  (a text with its place and its look)
+        self,
+        text: str,
+        role: float,
+        x: float,
+        y: float,
+        room: float,
+        *,
+        tone: str = "text",
+        bold: bool = False,
+        align: str = "left",
+        one: bool = False,
+    ) -> Block:
+        """Write a text into a room, its upper edge at y; return what it takes. `one` keeps it on one line."""
+        if not text:
+            return Block((), 0.0, 0.0, 0.0)
+        size = self.look.size(role)
+        cut = False
+        if one:
+            short = shortened(text, size, bold, room)
+            cut = short != text
+            laid = Block((short,), size, width_of(short, size, bold), line_of(size, bold))
+        else:
+            laid = broken(text, size, bold, room)
+        left = (
+            x
+            if align == "left"
+            else x + room - laid.width
+            if align == "right"
+            else x + (room - laid.width) / 2
+        )
+        self.marks.append(
+            Ink(
+                text,
+                laid.lines,
+                left,
+                y,
+                laid.width,
+                laid.height,
+                laid.size,
+                bold,
+                tone,
+                align,
+                "",
+                room,
+                cut,
+            )
+        )
+        return laid
+
+    def icon(self, name: str, x: float, y: float, side: float, tone: str = "text") -> None:
+        """Draw an icon into a square."""
+        size = side * 0.86
+        wide, tall = width_of(chr(POINTS[name]), size, False, ICONS), line_of(size, False, ICONS)  # noqa: FBT003
+        self.marks.append(
+            Ink(
+                "",
+                (chr(POINTS[name]),),
+                x + (side - wide) / 2,
+                y + (side - tall) / 2,
+                wide,
+                tall,
+                size,
+                bold=False,
+                tone=tone,
+                font=ICONS,
+                room=side,
+            )
+        )
+
+    def box(self, x: float, y: float, width: float, height: float, **look: Any) -> None:  # noqa: ANN401  (Box's)
+        """Draw a rectangle."""
+        self.marks.append(Box(x, y, width, height, **look))
+
+    def touch(  # noqa: PLR0913  (an area)
+        self,
+        part: str,
+        x: float,
+        y: float,
+        width: float,
+        height: float,
+        name: str,
+        **more: Any,  # noqa: ANN401  (Touch's)
+    ) -> None:
+        """Make an area that can be touched."""
+        self.touches.append(Touch(part, x, y, width, height, name, **more))
+
+    def done(self, said: str, least: float = 0.0) -> Laid:
+        """Return the block as it was filled."""
+        return Laid(self.width, max(self.y, least), tuple(self.marks), tuple(self.touches), said)
+
+
+def touchable(height: float) -> float:
+    """Return a height that a finger can hit."""
+    return max(dp(TOUCH), height)

@@ -1,0 +1,80 @@
+"""One light widget for a block: a canvas and nothing else. Its marks are painted once and moved with it."""
+
+from typing import Any
+
+from kivy.graphics import Canvas, Color, PopMatrix, PushMatrix, Rectangle, Translate
+from kivy.uix.recycleview.views import RecycleDataViewBehavior
+from kivy.uix.widget import Widget
+
+from screens.paper.colours import colour
+from screens.paper.paint import paint
+from screens.paper.sheet import Laid, Touch
+
+PRESSED = 0.24
+"""Share of ink over what is pressed."""
+
+
+class BlockView(RecycleDataViewBehavior, Widget):
+    """Shows one laid-out block; `index` is its place in the data."""
+
+    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
+        """Make the canvas; nothing is painted yet."""
+        super().__init__(**kwargs)
+        self.size_hint = (None, None)
+        self.index = -1
+        self.laid: Laid | None = None
+        with self.canvas.before:
+            PushMatrix()
+            self._move = Translate(0, 0, 0)
+        self._marks = Canvas()
+        self.canvas.add(self._marks)
+        self._press = Canvas()
+        self.canvas.add(self._press)
+        with self.canvas.after:
+            PopMatrix()
+        self.fbind("pos", self._moved)
+
+    def _moved(self, *_: object) -> None:
+        self._move.x, self._move.y = (round(side) for side in self.pos)
+
+    def refresh_view_attrs(self, _list: object, index: int, data: dict[str, Any]) -> None:
+        """Take what the list shows at a place."""
+        self.index = index
+        self.show(data["laid"])
+
+    def show(self, laid: Laid, *, again: bool = False) -> None:
+        """Paint a block, unless it is the one that is painted already; `again` after a change of colours."""
+        if laid is self.laid and not again:
+            return
+        self.laid = laid
+        self.size = (laid.width, laid.height)
+        self._marks.clear()
+        paint(self._marks, laid)
+
+    def press(self, touch: Touch | None) -> None:
+        """Show that an area is pressed, or that none is."""
+        self._press.clear()
+        if touch is not None:
+            red, green, blue, _ = colour(touch.on)
+            self._press.add(Color(red, green, blue, PRESSED))
+            low = self.height - touch.y - touch.height
+            self._press.add(Rectangle(pos=(touch.x, low), size=(touch.width, touch.height)))
+
+    @property
+    def pressed(self) -> bool:
+        """Tell whether a press is shown."""
+        return bool(self._press.children)
+
+    def hit(self, x: float, y: float) -> Touch | None:
+        """Return the area at a place of the view, in pixels from its lower left corner; the last one is on top."""
+        if self.laid is None:
+            return None
+        down = self.height - y
+        return next(
+            (
+                touch
+                for touch in reversed(self.laid.touches)
+                if touch.x <= x <= touch.x + touch.width and touch.y <= down <= touch.y + touch.height
+            ),
+            None,
+        )

@@ -1,0 +1,45 @@
+"""A real text field, opened over a Field block while one writes."""
+
+from collections.abc import Callable
+from typing import Any
+
+from kivy.metrics import dp
+from kivy.uix.textinput import TextInput
+
+from screens.blocks import Field
+from screens.paper.colours import colour
+from screens.paper.scale import LEAD, grown
+from screens.theme import theme
+
+
+class Writing(TextInput):
+    """Sends the text at each letter, and stays over its block."""
+
+    def __init__(self, paper: Any, block: Field, write: Callable[[str], None]) -> None:  # noqa: ANN401  (the paper)
+        """Begin with what is written."""
+        super().__init__(
+            text=block.text,
+            multiline=False,
+            write_tab=False,
+            size_hint=(None, None),
+            font_size=grown(LEAD, theme.scale),
+            padding=(dp(10), dp(10)),
+            cursor_width=dp(2),
+            background_color=colour("panel"),
+            foreground_color=colour("text"),
+            cursor_color=colour("main"),
+            background_normal="",
+            background_active="",
+        )
+        self.paper, self.key = paper, block.key
+        self.name = block.label
+        self.bind(text=lambda _, text: write(text), on_text_validate=lambda *_: paper.close_writing())
+
+    def place(self) -> None:
+        """Stand where the block's frame is."""
+        for spot in self.paper.spots():
+            if spot.touch is not None and spot.touch.part == "field" and spot.text == self.name:
+                spot.bring()
+                self.pos, self.size = (spot.x, spot.y), (spot.width, spot.height)
+                return
+        self.paper.close_writing()

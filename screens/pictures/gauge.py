@@ -1,0 +1,113 @@
+"""The tension gauge: the whole band, its edges drawn, what was read with its error, and what stood there before."""
+
+from logic.answers.reading import Result
+from logic.answers.tension import BeltPlan, BeltReading
+from screens.pictures.strokes import Disc, Fill, Label, Path, Picture, Stroke
+from screens.tongue import _
+from screens.words import Style
+
+BAND = (0.0, 1.0)
+"""Foot and top of the band on the drawing."""
+
+
+def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style: Style) -> Picture | None:
+    """Return the window of a plan with a reading and the last tension (N); None where there is no window."""
+    window = plan.window
+    if window is None:
+        return None
+
+    def at(force: float) -> float:
+        return style.scale(force, "force")
+
+    floor, ceiling, aim = at(window.floor), at(window.ceiling), at(window.new_low)
+    ends = [floor, ceiling, *([] if last is None else [at(last)])]
+    tension = None if reading is None else reading.tension
+    band = None
+    if isinstance(tension, Result) and tension.band:
+        band = (at(tension.band[0]), at(tension.value), at(tension.band[1]))
+        ends += [band[0], band[2]]
+    room = 0.42 * (ceiling - floor)
+    low, high = min(ends) - room, max(ends) + room
+    low = max(0.0, low) if min(ends) - room < 0.0 < min(ends) else low
+    strokes: list[Stroke] = [
+        Fill(_bar(low, high, 0.22, 0.78), "panel"),
+        Path(_bar(low, high, 0.22, 0.78), "outline", 1.0, closed=True),
+        Fill(_bar(floor, ceiling, *BAND), "key"),
+        Path(_bar(floor, ceiling, *BAND), "text", 2.5, closed=True),
+        Path(((aim, 0.72), (aim, 1.22)), "text", 2.0),
+    ]
+    if last is not None:
+        wide = (high - low) * 0.008
+        strokes.append(Path(_bar(at(last) - wide, at(last) + wide, 0.1, 0.9), "second", 1.5, closed=True))
+    if band is not None:
+        start, middle, end = band
+        strokes += [
+            Path(((start, 0.5), (end, 0.5)), "main", 5.0),
+            Path(((start, 0.28), (start, 0.72)), "main", 4.0),
+            Path(((end, 0.28), (end, 0.72)), "main", 4.0),
+            Path(((middle, -0.08), (middle, 1.12)), "main", 5.0),
+            Disc((middle, 0.5), 7.0, "main", "ground"),
+            Label(
+                style.number(tension.value, "force"), (middle, 1.08), ("t",), bold=True, size=20, must=True
+            ),  # type: ignore[union-attr]
+        ]
+    strokes += [
+        Label(style.number(window.floor, "force"), (floor, 0.0), ("b",), must=True),
+        Label(style.number(window.ceiling, "force"), (ceiling, 0.0), ("b",), must=True),
+        Label(_("set to"), (aim, 1.22), ("t", "lt", "rt")),
+        Label(_("slack"), ((low + floor) / 2, 0.5), ("c",), bold=True),
+        Label(_("tight"), ((ceiling + high) / 2, 0.5), ("c",), bold=True),
+        Label(_("in window"), ((floor + ceiling) / 2, 0.5), ("c",), bold=True),
+    ]
+    if last is not None:
+        strokes.append(Label(_("last"), (at(last), 1.0), ("t", "b"), tone="second"))
+    return Picture(
+        tuple(strokes),
+        (low, 0.0, high, 1.0),
+        to_scale=False,
+        height=96.0,
+        margins=(4.0, 26.0, 4.0, 34.0),
+        fixed=True,
+    )
+
+
+def _bar(left: float, right: float, foot: float, top: float) -> tuple[tuple[float, float], ...]:
+    return ((left, foot), (right, foot), (right, top), (left, top))
+
+
+def steps(readings: list[float], floor: float, ceiling: float, style: Style) -> Picture | None:
+    """Return the last readings (N) of a belt, oldest first, over its window; None for fewer than two."""
+    if len(readings) < 2:  # noqa: PLR2004  (there is nothing to compare)
+        return None
+    values = [style.scale(force, "force") for force in readings]
+    low_edge, high_edge = style.scale(floor, "force"), style.scale(ceiling, "force")
+    ends = [*values, *([low_edge, high_edge] if ceiling else [])]
+    low, high = min(ends), max(ends)
+    air = ((high - low) or 1.0) * 0.12
+    box = (0.0, low - air, float(len(values)), high + air)
+    strokes: list[Stroke] = []
+    if ceiling:
+        strokes += [
+            Fill(_bar(0.0, box[2], low_edge, high_edge), "key"),
+            Path(((0.0, low_edge), (box[2], low_edge)), "outline", 1.0),
+            Path(((0.0, high_edge), (box[2], high_edge)), "outline", 1.0),
+        ]
+    for place, value in enumerate(values):
+        newest = place == len(values) - 1
+        strokes += [
+            Path(
+                ((place + 0.12, value), (place + 0.88, value)),
+                "main" if newest else "text",
+                5.0 if newest else 3.0,
+            ),
+            Label(
+                style.shown(readings[place], "force").number,
+                (place + 0.5, value),
+                ("t", "b"),
+                bold=newest,
+                must=newest,
+            ),
+        ]
+    return Picture(
+        tuple(strokes), box, to_scale=False, height=104.0, margins=(4.0, 16.0, 4.0, 18.0), fixed=True
+    )

@@ -1,0 +1,26 @@
+"""The language of the app: every sentence passes through `_` where it is written, its numbers put in by name afterwards.
+
+A translation is a compiled catalogue in assets/languages; without one the sentences are shown as they are written.
+"""
+
+from gettext import NullTranslations, translation
+from pathlib import Path
+
+LANGUAGES = Path(__file__).resolve().parent.parent / "assets" / "languages"
+
+_spoken: list[NullTranslations] = [NullTranslations()]
+
+
+def speak(language: str) -> None:
+    """Take the sentences of a language from now on; those of an unknown one are as they are written."""
+    _spoken[0] = translation("deckhand", str(LANGUAGES), [language], fallback=True)
+
+
+def take(catalogue: NullTranslations) -> None:
+    """Take a catalogue that is no file: the made-up language that shows which sentence was never passed through here."""
+    _spoken[0] = catalogue
+
+
+def _(text: str) -> str:
+    """Return a sentence in the language that is spoken."""
+    return _spoken[0].gettext(text)

@@ -1,0 +1,33 @@
+"""What every page that tries values has: the line that says what is tried, and the foot that keeps or drops it."""
+
+from screens.acts import Done, Drop, Go, Keep
+from screens.asking import entry_of
+from screens.blocks import Button, Words
+from screens.page import Foot
+from screens.tongue import _
+from screens.words import label_of
+from screens.world import World
+
+
+def trying(world: World) -> tuple[Words, ...]:
+    """Return the line that says which values are on trial; its room is kept, so that nothing moves when it comes."""
+    if world.is_scratch:
+        return ()
+    changed = ", ".join(label_of(key) for key in world.trial)
+    text = _("Trying: {values}").format(values=changed) if changed else ""
+    return (Words(key="trying", text=text, tone="trial", bold=True, reserve=1),)
+
+
+def trial_foot(world: World, *, fits: bool = True) -> Foot:
+    """Return what is being entered, else the bars that keep or drop the trial, else nothing."""
+    entry = entry_of(world)
+    if entry is not None:
+        return Foot(main=Button(_("Done"), Done()), entry=entry)
+    if not world.trial:
+        return Foot()
+    keep = Go("board.name", {"purpose": "keep"}) if world.is_scratch else Keep()
+    drop = Button(_("Drop the trial"), Drop())
+    # What does not fit together can be kept, but it is not what is offered first.
+    if not fits:
+        return Foot(beside=(drop, Button(_("Keep on board"), keep)))
+    return Foot(main=Button(_("Keep on board"), keep), beside=(drop,))

@@ -1,0 +1,40 @@
+"""update(world, act) is the one place where anything changes. It writes to the store first, then returns the next World.
+
+Each kind of act has one function, in the module of its subject, marked `@does(TheAct)`.
+"""
+
+from collections.abc import Callable
+from typing import Any, TypeVar
+
+from screens.acts import Act, Both
+from screens.world import World
+
+A = TypeVar("A", bound=Act)
+
+_DOES: dict[type[Act], Callable[[World, Any], World]] = {}
+
+
+def does(kind: type[A]) -> Callable[[Callable[[World, A], World]], Callable[[World, A], World]]:
+    """Mark the function that carries an act out."""
+
+    def mark(function: Callable[[World, A], World]) -> Callable[[World, A], World]:
+        _DOES[kind] = function
+        return function
+
+    return mark
+
+
+def update(world: World, act: Act) -> World:
+    """Return the world after an act; what had to be stored is stored when this returns.
+
+    Raises InputError for a value that cannot be used, and whatever the store raises when it cannot write: nothing has changed
+    then.
+    """
+    if isinstance(act, Both):
+        for one in act.acts:
+            world = update(world, one)
+        return world
+    return _DOES[type(act)](world, act)
+
+
+from screens.update import checks, entering, keeping, moving  # noqa: E402, F401  (they mark their functions)

@@ -1,0 +1,102 @@
+"""What is kept for good: trials, the log, settings; and the way back."""
+
+from dataclasses import asdict, replace
+
+from logic.board import to_dict
+from logic.person import person_to_dict
+from screens.acts import Dismiss, Drop, Keep, Record, Retry, Save, Settle, Undo, Void
+from screens.update import does, update
+from screens.update.entering import left, stored
+from screens.world import LogBook, TakeBack, World, open_world
+
+
+@does(Keep)
+def keep(world: World, _act: Keep) -> World:
+    """Make the trial's values the board's: one transaction with a record of what changed."""
+    world = left(world)
+    before, kept = world.saved, world.board
+    changes = {
+        key: {"was": None if was is None else asdict(was), "is": asdict(value)}
+        for key, value in world.trial.items()
+        for was in (before.value(key),)
+    }
+    world.store.keep_trial(kept.id, kept.name, to_dict(kept), {"changes": changes})
+    return replace(
+        logged(world),
+        saved=kept,
+        trial={},
+        typed={},
+        undo=TakeBack("Kept on the board", Save(before), before.id),
+    )
+
+
+@does(Drop)
+def drop(world: World, _act: Drop) -> World:
+    """Put the saved values back."""
+    trial = dict(world.trial)
+    world = stored(replace(world, trial={}, typed={}, asking=None))
+    return replace(world, undo=TakeBack("Trial dropped", Retry(trial), world.saved.id))
+
+
+@does(Retry)
+def retry(world: World, act: Retry) -> World:
+    """Open a dropped trial again."""
+    return stored(replace(world, trial=dict(act.trial)))
+
+
+@does(Save)
+def save(world: World, act: Save) -> World:
+    """Put a whole board back as it was, its trial as it stands."""
+    world.store.save_board(act.board.id, act.board.name, to_dict(act.board))
+    return replace(world, saved=act.board)
+
+
+@does(Record)
+def record(world: World, act: Record) -> World:
+    """Write an entry, then go on: what is said of it afterwards is true."""
+    number = world.store.append(world.saved.id, act.kind, dict(act.body))
+    world = logged(world)
+    if act.key:
+        world = world.turned(**{act.key: number})
+    for one in act.then:
+        world = update(world, one)
+    return world
+
+
+@does(Void)
+def void(world: World, act: Void) -> World:
+    """Hide an entry."""
+    world.store.void(act.entry)
+    return logged(world)
+
+
+@does(Settle)
+def settle(world: World, act: Settle) -> World:
+    """Change settings and store them."""
+    person = replace(world.person, **act.changes)
+    world.store.put("person", person_to_dict(person))
+    return replace(world, person=person)
+
+
+@does(Undo)
+def undo(world: World, _act: Undo) -> World:
+    """Take the last step back, on the board it was done to, which comes in front again."""
+    step = world.undo
+    if step is None:
+        return world
+    if step.board != world.saved.id:
+        world.store.put("board", step.board)
+        other = open_world(world.store, world.clock, step.board)
+        world = replace(other, trail=world.trail, kept=world.kept, units=world.units)
+    return update(replace(world, undo=None), step.act)
+
+
+@does(Dismiss)
+def dismiss(world: World, _act: Dismiss) -> World:
+    """Close the bar."""
+    return replace(world, undo=None)
+
+
+def logged(world: World) -> World:
+    """Return the world with the log as it stands now."""
+    return replace(world, log=LogBook(world.store, world.saved.id, world.log.ledger))

@@ -1,0 +1,250 @@
+"""World: one frozen snapshot of all that a page may know. A page reads it; only `screens.update` makes the next one.
+
+What is derived is worked out when it is first read and kept while what it rests on is the same, so that a key press works out
+only what the page in front reads.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+from functools import cached_property
+from typing import Any, NamedTuple, TypeVar
+
+from logic.answers.checks import for_board
+from logic.board import Board, Value, from_dict, value_from
+from logic.checks.lists import Checklist, checklist, checklists
+from logic.checks.own import list_from_dict
+from logic.checks.session import Session
+from logic.ledger import History, Ledger
+from logic.person import Person, person_from_dict
+from logic.store import Clock, Store
+from logic.store import Record as Entered
+from logic.upkeep import Due, upkeep
+from screens.acts import Act
+from screens.asked import answers
+from screens.words import Style
+
+T = TypeVar("T")
+
+SCRATCH = "scratch"
+"""Id of the board that stands in while none is saved; its values live in a trial only."""
+
+KEPT = 3
+"""Answers of one function that are kept: the trial's, the saved board's, and one more."""
+
+
+class Step(NamedTuple):
+    """A page on the way, and its parameters. Those whose name begins with "_" do not outlive a restart."""
+
+    page: str
+    args: Mapping[str, Any]
+
+
+@dataclass(frozen=True)
+class Asking:
+    """What is being entered: its key, and the value and text there were before the typing began."""
+
+    key: str
+    before: Value | None
+    text: str = ""
+
+
+@dataclass(frozen=True)
+class TakeBack:
+    """What was done, the act that takes it back, and the board it belongs to. `word` names the way back."""
+
+    text: str
+    act: Act
+    board: str
+    word: str = "Undo"
+
+
+class Memo:
+    """Answers that are kept while what they rest on is the same object."""
+
+    def __init__(self) -> None:
+        """Keep nothing yet."""
+        self._kept: dict[Callable[..., Any], list[tuple[tuple[Any, ...], Any]]] = {}
+
+    def __call__(self, function: Callable[..., T], *given: Any) -> T:  # noqa: ANN401  (whatever the function takes)
+        """Return what a function gives, from memory where it was given the same."""
+        kept = self._kept.setdefault(function, [])
+        for place, (before, result) in enumerate(kept):
+            if len(before) == len(given) and all(map(_same, before, given)):
+                if place:
+                    kept.insert(0, kept.pop(place))
+                return result  # type: ignore[no-any-return]
+        result = function(*given)
+        kept.insert(0, (given, result))
+        del kept[KEPT:]
+        return result
+
+
+def _same(one: object, other: object) -> bool:
+    return one is other or (isinstance(one, int | float | str | Value | None) and one == other)
+
+
+class LogBook:
+    """The log of one board as it stood at one moment; the next entry makes the next one."""
+
+    def __init__(self, store: Store, board: str, ledger: Ledger | None = None) -> None:
+        """Read nothing yet."""
+        self.store, self.board = store, board
+        self.ledger = ledger if ledger is not None and ledger.board == board else None
+
+    @cached_property
+    def history(self) -> History:
+        """Return what the log holds of rides, checks, tensions and joints."""
+        self.ledger = self.ledger or Ledger(self.store, self.board)
+        return self.ledger.read()
+
+    @cached_property
+    def _latest(self) -> dict[Any, Entered | None]:
+        return {}
+
+    def last(self, kind: str, **match: object) -> Entered | None:
+        """Return the newest entry that matches."""
+        key = (kind, *sorted(match.items()))
+        if key not in self._latest:
+            self._latest[key] = self.store.latest(self.board, kind, **match)
+        return self._latest[key]
+
+    @cached_property
+    def tensions(self) -> list[Entered]:
+        """Return the newest tension entries, newest first."""
+        return list(self.store.page(self.board, kind="tension", limit=200))
+
+
+@dataclass(frozen=True)
+class World:
+    """What pages know: the board and what is tried over it, the person, what is typed, the way here, the log, the time."""
+
+    store: Store = field(compare=False)
+    clock: Clock = field(compare=False)
+    saved: Board
+    log: LogBook
+    person: Person = field(default_factory=Person)
+    trial: Mapping[str, Value] = field(default_factory=dict)
+    typed: Mapping[str, str] = field(default_factory=dict)
+    units: Mapping[str, str] = field(default_factory=dict)
+    """The unit that was chosen for a field on the keypad."""
+    trail: tuple[Step, ...] = (Step("ride", {}),)
+    asking: Asking | None = None
+    undo: TakeBack | None = None
+    out: tuple[Act, ...] = ()
+    """What the phone is to do: say, share."""
+    kept: Memo = field(default_factory=Memo, compare=False)
+    """world.kept(function, board, ...) is function(board, ...), from memory where it was asked the same."""
+
+    # Where one is
+
+    @property
+    def args(self) -> Mapping[str, Any]:
+        """Return the parameters of the page in front."""
+        return self.trail[-1].args
+
+    def turned(self, **changes: Any) -> "World":  # noqa: ANN401  (each page names its own)
+        """Return the world with parameters of the page in front changed; None takes one away."""
+        args = {name: value for name, value in (dict(self.args) | changes).items() if value is not None}
+        return replace(self, trail=(*self.trail[:-1], Step(self.trail[-1].page, args)))
+
+    @cached_property
+    def now(self) -> datetime:
+        """Return the time of this snapshot."""
+        return self.clock()
+
+    @property
+    def style(self) -> Style:
+        """Return how numbers are written for the person."""
+        return self.kept(Style, self.person.system, self.person.mark)
+
+    # The board
+
+    @property
+    def is_scratch(self) -> bool:
+        """Tell whether no saved board is in use."""
+        return self.saved.id == SCRATCH
+
+    @property
+    def board(self) -> Board:
+        """Return the board with the trial's values over it."""
+        return self.kept(_overlaid, self.saved, self.trial)
+
+    @cached_property
+    def answers(self) -> dict[str, Value]:
+        """Return the answers to questions for the board in use."""
+        return answers(self)
+
+    def boards(self) -> list[Board]:
+        """Return the saved boards by name."""
+        return [from_dict(stored.body) for stored in self.store.boards()]
+
+    # The log and the lists
+
+    def last(self, kind: str, **match: object) -> Entered | None:
+        """Return the newest log entry of the board in use that matches."""
+        return self.log.last(kind, **match)
+
+    def history(self) -> History:
+        """Return what the log of the board in use holds."""
+        return self.log.history
+
+    @cached_property
+    def upcoming(self) -> tuple[Due, ...]:
+        """Return what is due and what comes next, most urgent first."""
+        return () if self.is_scratch else tuple(upkeep(self.history(), self.saved.sides, self.now))
+
+    @property
+    def due(self) -> tuple[Due, ...]:
+        """Return what is due now."""
+        return tuple(one for one in self.upcoming if one.due)
+
+    def own_lists(self) -> dict[str, Checklist]:
+        """Return the lists of one's own."""
+        return {key: list_from_dict(body) for key, body in self.store.get("own_lists", {}).items()}
+
+    def lists(self) -> dict[str, Checklist]:
+        """Return every list, ours first."""
+        return {**checklists(), **self.own_lists()}
+
+    def checklist(self, key: str) -> Checklist:
+        """Return a list of ours or of one's own, with the items that apply to the board in use."""
+        return for_board(self.own_lists().get(key) or checklist(key), self.saved)
+
+    @cached_property
+    def _sessions(self) -> dict[str, Session]:
+        return {}
+
+    def session(self, key: str) -> Session:
+        """Return a list's run on the board in use, as it stands. Pages only read it; its steps are taken by acts."""
+        if key not in self._sessions:
+            self._sessions[key] = Session(self.store, self.saved.id, self.checklist(key), self.clock)
+        return self._sessions[key]
+
+
+def open_world(store: Store, clock: Clock, board: str = "") -> World:
+    """Return the world as the store holds it, the board in use last in front."""
+    identity = board or store.get("board", SCRATCH)
+    stored = store.board(identity)
+    saved = (
+        Board(SCRATCH, "Scratch board")
+        if stored is None or stored.binned_at is not None
+        else from_dict(stored.body)
+    )
+    trial = store.trial(saved.id) or {}
+    return World(
+        store,
+        clock,
+        saved,
+        LogBook(store, saved.id),
+        person_from_dict(store.get("person", {})),
+        {key: value_from(body) for key, body in trial.get("values", {}).items()},
+        dict(trial.get("typed", {})),
+    )
+
+
+def _overlaid(saved: Board, trial: Mapping[str, Value]) -> Board:
+    board = saved
+    for key, value in trial.items():
+        board = board.with_value(key, value)
+    return board

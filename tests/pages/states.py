@@ -1,0 +1,55 @@
+"""Every page of data in its states: as it opens, with its folds open, and with a value being entered rightly and wrongly.
+
+A page is found through the register. One that needs parameters has EXAMPLES in its module; nothing is named here.
+"""
+
+from collections.abc import Iterator
+from importlib import import_module
+from pathlib import Path
+from typing import Any
+
+from screens.acts import Ask, Go, Place
+from screens.blocks import Fold
+from screens.page import Page
+from screens.register import PAGES, is_data
+from tests.pages.reader import Reader
+
+
+def names() -> list[str]:
+    """The pages that are functions."""
+    return [name for name in PAGES if is_data(name)]
+
+
+def examples(name: str) -> tuple[dict[str, Any], ...]:
+    """The parameters a page is looked at with."""
+    module = import_module(PAGES[name].rpartition(".")[0])
+    return getattr(module, "EXAMPLES", ({},))
+
+
+def states(name: str, folder: Path) -> Iterator[tuple[str, Page]]:
+    """Yield each state of a page with a name for it."""
+    for number, args in enumerate(examples(name)):
+        for demo in (True, False):
+            reader = Reader(folder / f"{number} {demo}", demo=demo)
+            reader.act(Place("ride"))
+            reader.act(Go(name, args))
+            if reader.name == name:
+                what = f"{name} {args} {'example board' if demo else 'no board'}"
+                yield from _of(reader, what)
+            reader.close()
+
+
+def _of(reader: Reader, what: str) -> Iterator[tuple[str, Page]]:
+    yield what, reader.page
+    for block in reader.blocks():
+        if isinstance(block, Fold) and block.act is not None and not block.open:
+            reader.act(block.act)
+    yield f"{what}, folds open", reader.page
+    asked = [act for block in reader.blocks() for act in block.acts().values() if isinstance(act, Ask)]
+    for act in asked[:1] + asked[-1:] if reader.page.foot.entry is None else []:
+        reader.act(act)
+        yield f"{what}, {act.key}", reader.page
+    entry = reader.page.foot.entry
+    if entry is not None and entry.field.kind != "choice":
+        reader.type("1024.5")
+        yield f"{what}, typed", reader.page

@@ -1,0 +1,128 @@
+"""Every page of data, measured without a window at sizes and text scales: nothing cut, nothing too small to touch."""
+
+from collections.abc import Iterator
+from itertools import combinations
+from pathlib import Path
+
+import pytest
+from kivy.metrics import dp
+
+from screens.page import Page
+from screens.paper.furniture import Header, Places
+from screens.paper.ink import width_of
+from screens.paper.measure import measure
+from screens.paper.picture import lay
+from screens.paper.room import SHARE, foot_blocks, foot_look, look_of, matter
+from screens.paper.scale import LINE, SMALL, TWO_PANES, Look
+from screens.paper.sheet import Drawing, Ink, Laid, Sheet, Touch
+from tests.pages.states import names, states
+
+SIZES = ((320, 568), (360, 640), (412, 915), (915, 412), (800, 1280))
+SCALES = (1.0, 1.3, 1.6, 2.0)
+SLACK = 1.5
+LEAST = 48
+
+
+def laids(page: Page, width: float, height: float, scale: float) -> Iterator[tuple[str, Laid]]:
+    """Yield each part of a page laid out for a window."""
+    look = look_of(height, scale)
+    two = width >= TWO_PANES and page.aside
+    room = min(width / 2 if two else width, LINE)
+    for block in page.blocks:
+        yield block.key, measure(block, room, look)
+    if page.crown is not None:
+        yield "crown", measure(page.crown, min(width, LINE), look)
+    yield "header", measure(Header(key="header", title=page.title, tools=page.tools), width, look.framed())
+    yield "places", measure(Places(key="places", here="ride"), width, look.framed())
+    blocks = foot_blocks(
+        page.foot, low=look.low, sentence=page.foot.entry.sentence if page.foot.entry else ""
+    )
+    chosen = foot_look(blocks, min(width, LINE), look, height * SHARE)
+    for block in blocks:
+        yield f"foot {block.key}", measure(block, min(width, LINE), chosen)
+
+
+def faults(laid: Laid) -> Iterator[str]:
+    """Yield a line for each fault of a block."""
+    texts = [mark for mark in laid.marks if isinstance(mark, Ink)]
+    for mark in texts:
+        yield from written(mark, laid)
+    for one, other in combinations(texts, 2):
+        if (
+            one.x < other.x + other.width - SLACK
+            and other.x < one.x + one.width - SLACK
+            and one.y < other.y + other.height - SLACK
+            and other.y < one.y + one.height - SLACK
+        ):
+            yield f"over each other: {one.text!r} and {other.text!r}"
+    for touch in laid.touches:
+        yield from touched(touch, laid)
+    for mark in laid.marks:
+        if isinstance(mark, Drawing):
+            yield from drawn(mark)
+
+
+def written(mark: Ink, laid: Laid) -> Iterator[str]:
+    """Yield the faults of a text."""
+    if mark.x < -SLACK or mark.x + mark.width > laid.width + SLACK or mark.width > mark.room + SLACK:
+        yield f"too wide: {mark.text!r} is {mark.width:.0f} in {mark.room:.0f}"
+    if mark.y < -SLACK or mark.y + mark.height > laid.height + SLACK:
+        yield f"out of its block: {mark.text!r} at {mark.y:.0f}, {mark.height:.0f} of {laid.height:.0f}"
+    if mark.text and mark.size < dp(SMALL) - 0.1:
+        yield f"small text: {mark.text!r} is {mark.size:.1f}"
+
+
+def touched(touch: Touch, laid: Laid) -> Iterator[str]:
+    """Yield the faults of an area to touch."""
+    if touch.width < LEAST - 0.5 or touch.height < LEAST - 0.5:
+        yield f"small to touch: {touch.name!r} is {touch.width:.0f} x {touch.height:.0f}"
+    if touch.x < -SLACK or touch.x + touch.width > laid.width + SLACK:
+        yield f"off the side: {touch.name!r}"
+
+
+def drawn(mark: Drawing) -> Iterator[str]:
+    """Yield a line for each text of a picture that stands out of it or over another."""
+    texts = [one for one in lay(mark.picture, mark.width, mark.height, mark.scale) if one.kind == "text"]
+    boxes = []
+    for one in texts:
+        (x, y), wide = one.points[0], width_of(one.text, one.width, one.bold)
+        if x < -SLACK or y < -SLACK or x + wide > mark.width + SLACK or y + one.height > mark.height + SLACK:
+            yield f"out of its picture: {one.text!r} at {x:.0f}, {y:.0f}"
+        boxes.append((one.text, x, y, x + wide, y + one.height))
+    for (name, x0, y0, x1, y1), (other, a0, b0, a1, b1) in combinations(boxes, 2):
+        if x0 < a1 - SLACK and a0 < x1 - SLACK and y0 < b1 - SLACK and b0 < y1 - SLACK:
+            yield f"texts over each other in a picture: {name!r} and {other!r}"
+
+
+@pytest.mark.parametrize("name", names())
+def test_nothing_is_cut_and_everything_can_be_touched(name: str, tmp_path: Path) -> None:
+    found = []
+    count = 0
+    for what, page in states(name, tmp_path):
+        for width, height in SIZES:
+            for scale in SCALES:
+                for part, laid in laids(page, width, height, scale):
+                    found += [f"{what} {width}x{height} {scale} {part}: {fault}" for fault in faults(laid)]
+                    count += 1
+    assert count
+    assert found == []
+
+
+@pytest.mark.parametrize("name", names())
+def test_the_matter_has_at_least_45_percent_of_the_height(name: str, tmp_path: Path) -> None:
+    low = []
+    for what, page in states(name, tmp_path):
+        for width, height in SIZES:
+            if width > height:
+                continue
+            for scale in SCALES:
+                share = matter(page, width, height, scale)
+                if share < 1.0 - SHARE:
+                    low.append(f"{what} {width}x{height} {scale}: {share:.0%}")
+    assert low == []
+
+
+def test_a_text_that_has_no_room_is_found() -> None:
+    sheet = Sheet(100.0, Look())
+    sheet.write("Unbreakableunbreakableunbreakableword", 16, 0, 0, 60.0)
+    assert [fault.split(":")[0] for fault in faults(sheet.done("", 100.0))][:1] == ["too wide"]

@@ -1,0 +1,268 @@
+"""The paper by real touches: what the hand feels on every page of data."""
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from screens.acts import Turn
+from screens.blocks import Block, Field, Line, Stepper, Words
+from screens.driver import Touch
+from screens.page import Page
+from screens.paper.ink import MOST_PIXELS, kept_pixels
+from screens.register import PAGES, is_data, page_function
+from tests.screens.session import Session
+
+SIZES = [(320, 568), (412, 915), (800, 1280)]
+
+
+@pytest.fixture
+def gears(app: Session) -> Session:
+    """Give the gearing page of Towpath 36."""
+    app.shell.go("numbers.gearing")
+    app.settle()
+    return app
+
+
+def place(app: Session, text: str) -> tuple[float, float]:
+    """Return the middle of what is called so, brought into sight."""
+    spot = app.find(text)
+    spot.bring()
+    app.settle()
+    spot = app.find(text)
+    return spot.x + spot.width / 2, spot.y + spot.height / 2
+
+
+@pytest.mark.parametrize("size", SIZES, ids=str)
+def test_a_touched_stepper_stays_where_it_is_to_the_pixel(gears: Session, size: tuple[int, int]) -> None:
+    gears.resize(*size)
+    before = place(gears, "Motor pulley, one more")
+    for name in ("one more", "one more", "one less", "one less"):
+        gears.tap(f"Motor pulley, {name}")
+        gears.settle()
+        spot = gears.find("Motor pulley, one more")
+        assert (spot.x + spot.width / 2, spot.y + spot.height / 2) == before
+
+
+def test_growth_above_the_touched_block_is_taken_up_by_the_scroll(app: Session, monkeypatch: Any) -> None:
+    show(app, monkeypatch, growing)
+    at = place(app, "Number, one more")
+    for count in range(4):
+        finger = Touch(app, *at)
+        app.frame(2)
+        finger.up()
+        app.settle()
+        spot = app.find("Number, one more")
+        assert (spot.x + spot.width / 2, spot.y + spot.height / 2) == pytest.approx(at, abs=0.01), count
+
+
+def growing(world: Any) -> Page:
+    """Return a page whose first block grows with each step of the last."""
+    count = world.args.get("count", 0)
+    more = Turn({"count": count + 1})
+    blocks: tuple[Block, ...] = (
+        Words(key="grows", text="More words than before. " * (1 + 6 * count)),
+        *(Line(key=f"line {number}", title=f"Line {number}") for number in range(12)),
+        Stepper(key="step", label="Number", value=str(count), more=more),
+        *(Line(key=f"after {number}", title=f"After {number}") for number in range(12)),
+    )
+    return Page(title="Growing", blocks=blocks, places=False)
+
+
+def show(app: Session, monkeypatch: Any, function: Callable[[Any], Page]) -> None:
+    """Put a page of a test in place of the tension check."""
+    monkeypatch.setattr("screens.paper.host.page_function", lambda _name: function)
+    app.shell.go("ride.tension")
+    app.settle()
+
+
+def hold(app: Session, at: tuple[float, float], tremble: float) -> None:
+    """Hold a finger down for three seconds, trembling by so much."""
+    finger = Touch(app, *at)
+    for number in range(180):
+        turn = (number % 4 - 1.5) * tremble / 1.5
+        finger.move(at[0] + turn, at[1] - turn)
+    finger.up()
+    app.settle()
+
+
+def test_a_trembling_hold_steps_as_often_as_a_still_one(gears: Session) -> None:
+    at = place(gears, "Wheel pulley, one more")
+    hold(gears, at, 0.0)
+    still = gears.state.trial["drive.wheel_teeth"].si
+    gears.state.drop()
+    gears.settle()
+    at = place(gears, "Wheel pulley, one more")
+    hold(gears, at, 16.0)
+    assert gears.state.trial["drive.wheel_teeth"].si == still > 50
+
+
+def test_a_press_is_shown_in_the_next_frame_and_long_enough(gears: Session) -> None:
+    at = place(gears, "Motor pulley, one more")
+    view = gears.page.find_at(*at)[0]
+    finger = Touch(gears, *at)
+    gears.frame()
+    assert view.pressed
+    finger.up()
+    gears.frame()
+    assert view.pressed
+    gears.frame(seconds=0.12)
+    gears.frame()
+    assert not view.pressed
+
+
+def test_a_bar_that_has_just_appeared_is_deaf_for_a_moment(gears: Session) -> None:
+    gears.tap("Motor pulley, one more")
+    spot = gears.find("Keep on board")
+    middle = (spot.x + spot.width / 2, spot.y + spot.height / 2)
+    gears.page.deafen("foot")
+    for seconds, kept in ((0.05, False), (0.4, True)):
+        gears.frame(seconds=seconds)
+        finger = Touch(gears, *middle)
+        gears.frame(2)
+        finger.up()
+        gears.frame(2)
+        assert (gears.state.saved.drive.motor_teeth.si == 17.0) == kept
+
+
+def test_the_bars_of_a_trial_are_deaf_when_they_come(gears: Session) -> None:
+    at = place(gears, "Motor pulley, one more")
+    finger = Touch(gears, *at)
+    gears.frame(2)
+    finger.up()
+    gears.frame()
+    assert gears.find("Keep on board").wait > 0.2
+
+
+def test_the_crown_stays_in_sight_while_the_keypad_is_open(gears: Session) -> None:
+    for size in SIZES:
+        gears.resize(*size)
+        gears.tap("Wheel diameter")
+        gears.settle()
+        crown, keys = gears.page.crown, gears.page.foot[0]
+        assert crown.y >= keys.top
+        gears.key(27)
+        gears.settle()
+
+
+def test_no_key_moves_while_a_number_is_typed(app: Session) -> None:
+    app.tap("TENSION CHECK")
+    before = [(name, app.page.key(name).x, app.page.key(name).y) for name in "0123456789"]
+    app.type("0.6")
+    app.settle()
+    assert [(name, app.page.key(name).x, app.page.key(name).y) for name in "0123456789"] == before
+
+
+def test_it_is_said_what_is_wrong_once_the_typing_pauses(gears: Session) -> None:
+    gears.tap("Wheel diameter")
+    gears.type("978")
+    said = "Wheel diameter: 50\u00a0mm to 250\u00a0mm."
+    gears.frame(40)
+    assert not gears.shows(said)
+    gears.frame(12)
+    assert gears.shows(said)
+    gears.key(8)
+    assert not gears.shows(said)
+
+
+def test_a_key_of_ours_takes_no_second_mark_and_says_why(gears: Session) -> None:
+    gears.tap("Wheel diameter")
+    gears.keys("9.7")
+    gears.keys(".")
+    assert gears.page.entry.text == "9.7"
+    assert gears.shows("There is already a decimal mark.")
+
+
+def test_a_finger_that_moves_away_presses_nothing(gears: Session) -> None:
+    at = place(gears, "Motor pulley, one more")
+    finger = Touch(gears, *at)
+    finger.move(at[0], at[1] + 60)
+    finger.up()
+    gears.settle()
+    assert gears.state.trial == {}
+
+
+def test_a_page_is_come_back_to_where_it_was_left(gears: Session) -> None:
+    gears.tap("Motor speed constant")
+    gears.key(27)
+    gears.settle()
+    offset = gears.page.panes[0].offset
+    assert offset > 0
+    gears.shell.go("board")
+    gears.settle()
+    gears.key(27)
+    gears.settle()
+    assert gears.page.panes[0].offset == pytest.approx(offset, abs=1.0)
+
+
+def test_a_page_that_fails_says_so_and_back_leads_on(app: Session, monkeypatch: Any, caplog: Any) -> None:
+    def broken(_world: Any) -> Page:
+        raise KeyError("a fault of ours")
+
+    show(app, monkeypatch, broken)
+    assert app.shows("This page cannot be shown")
+    app.tap("Back")
+    assert app.page.title == "Ride"
+    assert "cannot be shown" in caplog.text
+
+
+def test_tab_goes_from_value_to_value(gears: Session) -> None:
+    gears.key(9)
+    assert gears.page.entry.label == "Motor pulley"
+    gears.type("18")
+    gears.key(9)
+    assert gears.page.entry.label == "Wheel pulley"
+    gears.key(9, "shift")
+    assert gears.page.entry.label == "Motor pulley"
+    gears.key(13)
+    assert gears.page.entry is None
+    assert gears.state.trial["drive.motor_teeth"].si == 18.0
+
+
+def test_tab_moves_the_focus_where_nothing_is_entered(app: Session) -> None:
+    app.tap("PRE-RIDE")
+    app.key(9)
+    app.key(13)
+    assert app.page.title == "Ride"
+
+
+def test_free_text_is_written_in_a_real_field(app: Session, monkeypatch: Any) -> None:
+    def noting(world: Any) -> Page:
+        text = world.typed.get("note", "")
+        return Page(title="Note", blocks=(Field(key="note", label="What is not right", text=text),))
+
+    show(app, monkeypatch, noting)
+    app.tap("What is not right")
+    app.page.writing.text = "Belt frayed"
+    app.frame()
+    app.page.close_writing()
+    assert app.shows("Belt frayed")
+    assert app.state.typed["note"] == "Belt frayed"
+
+
+def test_textures_are_kept_up_to_a_bound(gears: Session) -> None:
+    for scale in (1.0, 1.3, 1.6, 2.0):
+        gears.state.set_person(text=scale)
+        gears.settle()
+    assert kept_pixels() <= MOST_PIXELS
+
+
+def test_each_page_of_data_is_a_function_of_a_module_that_is_found() -> None:
+    found = [name for name in PAGES if is_data(name)]
+    assert {"ride.tension", "numbers.gearing", "ride.run"} <= set(found)
+    assert all(callable(page_function(name)) for name in found)
+
+
+def test_old_and_new_pages_live_in_one_app(gears: Session, tmp_path: Path) -> None:
+    gears.tap("Motor pulley, one more")
+    gears.shell.place("numbers")
+    gears.settle()
+    assert gears.shows("trial open")
+    gears.tap("Gearing and speed")
+    gears.tap("Top speed, loaded")
+    assert gears.page.title == "Working"
+    gears.tap("Back")
+    gears.tap("Drop the trial")
+    gears.tap("Undo")
+    assert gears.shows("17 teeth")
