@@ -10,7 +10,7 @@ from logic.errors import InputError, Missing
 from logic.fields import ARM
 from logic.joints.advice import Advice, advise
 from logic.joints.insert_nut import Reuse, reuse
-from logic.joints.limits import NUTS, Joint
+from logic.joints.limits import NUTS, Joint, friction_ends, state_of
 from logic.joints.lookup import Book, ProofTorques, book, locker_for, proof_torques
 from logic.joints.rules import shown_ceiling
 from logic.joints.set_screw import Holding, Seating, flat_holding, holding, key_holding, seating
@@ -264,12 +264,23 @@ class JointParts:
     @cached_property
     def proof(self) -> ProofTorques:
         """Torques for three quarters of the proof load."""
-        return proof_torques(self.thread, strength_name=self.joint.strength, condition=self.joint.condition)
+        low, high = friction_ends(self.joint)
+        state = pick("friction", condition=state_of(self.joint))
+        return proof_torques(
+            self.thread,
+            strength_name=self.joint.strength,
+            frictions=(low, state.number("nut_factor"), high),
+        )
+
+    @cached_property
+    def hole(self) -> str:
+        """What the screw goes into, or usually does: for remarks, nothing is assumed by it."""
+        return self.peek("into", usual(self.kind.text("kind")).text("into"))
 
     @cached_property
     def surfaces(self) -> tuple[str, str]:
         """Surfaces of screw and hole."""
-        into = self.peek("into", "steel")
+        into = self.hole
         own = screw_surface(
             "8.8" if self.of_set_screw or self.by_feel else self.text("strength"), self.condition
         )
@@ -282,7 +293,7 @@ class JointParts:
         """Where threadlocker would get to that it must not."""
         found = []
         member = self.read.board.value(f"joints.{self.key}.member")
-        for name in (self.peek("into", "nut"), "" if member is None else str(member.si)):
+        for name in (self.hole, "" if member is None else str(member.si)):
             kind = family_of(name)
             if name in ("insert nut", "brass insert", "wood"):
                 found.append(name)
@@ -294,8 +305,11 @@ class JointParts:
 
     @cached_property
     def locker(self) -> Locker:
-        """Grade of threadlocker, or none and why."""
-        return locker_for(self.kind.text("kind"), self.thread, places=self.places, surfaces=self.surfaces)
+        """Grade of threadlocker, or none and why: none is known before size and class are."""
+        kind = self.kind.text("kind")
+        if self.kind.text("grade") == "none" or self.places:
+            return locker_for(kind, "", places=self.places)
+        return locker_for(kind, self.thread, surfaces=self.surfaces)
 
     @cached_property
     def cure(self) -> float:

@@ -77,14 +77,23 @@ def friction_ends(joint: Joint) -> tuple[One, One]:
     >>> friction_ends(Joint(thread="M6", condition="zinc dry", locker=True))
     (0.12, 0.35)
     """
-    condition = "unknown" if lone_stainless(joint) else joint.condition
-    states = [pick("friction", condition=condition)]
-    if joint.locker:
-        states.append(pick("friction", condition=WET))
+    before = "unknown" if lone_stainless(joint) else joint.condition
+    states = [pick("friction", condition=state) for state in (before, state_of(joint))]
     return (
         min(state.number("nut_factor_low") for state in states),
         max(state.number("nut_factor_high") for state in states),
     )
+
+
+def state_of(joint: Joint) -> str:
+    """Return the usual state of the threads while the screw turns: wet where locker goes on.
+
+    >>> state_of(Joint(thread="M6", condition="zinc dry", locker=True))
+    'locker wet'
+    """
+    if joint.locker:
+        return WET
+    return "unknown" if lone_stainless(joint) else joint.condition
 
 
 def lone_stainless(joint: Joint) -> bool:

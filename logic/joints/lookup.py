@@ -160,21 +160,18 @@ def book(designation: str, *, strength_name: str, friction: One, head: str = "he
 
 
 def proof_torques(
-    designation: str, *, strength_name: str, condition: str, permanent: bool = False
+    designation: str, *, strength_name: str, frictions: tuple[One, One, One], permanent: bool = False
 ) -> ProofTorques:
     """Return preload and torques at 75 % of proof, 90 % for a permanent joint.
 
+    `frictions` are the lowest, the usual and the highest nut factor.
     Raises InputError for a material whose proof stress is not printed.
 
-    >>> at = proof_torques("M4", strength_name="8.8", condition="locker wet")
+    >>> at = proof_torques("M4", strength_name="8.8", frictions=(0.12, 0.15, 0.20))
     >>> [round(torque, 2) for torque in (at.lowest, at.usual, at.highest)]
     [1.83, 2.29, 3.06]
     """
-    screw, metal, friction = (
-        thread(designation),
-        strength(strength_name),
-        pick("friction", condition=condition),
-    )
+    screw, metal = thread(designation), strength(strength_name)
     if "proof" not in metal:
         raise InputError("strength", strength_name, "no proof stress printed")
     preload = preload_at_share(
@@ -183,8 +180,7 @@ def proof_torques(
     )
     diameter = screw.nominal_diameter
     lowest, usual, highest = (
-        torque_short(nut_factor=friction.number(column), nominal_diameter=diameter, preload=preload)
-        for column in ("nut_factor_low", "nut_factor", "nut_factor_high")
+        torque_short(nut_factor=factor, nominal_diameter=diameter, preload=preload) for factor in frictions
     )
     return ProofTorques(preload, lowest, usual, highest)
 

@@ -393,5 +393,27 @@ def test_a_steel_pulley_counts_as_mild_steel_until_its_steel_is_named() -> None:
     assert told.items["wrench"] == Open("wrench", missing=("joints.motor_set_screw.engagement",))
 
 
+def test_threadlocker_is_judged_by_the_metal_that_is_assumed() -> None:
+    """Aluminium hardly starts the cure, and it is what stands where nobody has said what the screw goes into."""
+    told = joint_card(BOARDS[T].with_value("joints.motor_face.into", None), "motor_face", Person())
+    assert told.surfaces == ("steel", "aluminium")
+    assert told.locker is not None
+    assert told.locker.cautions == ("inactive surface",)
+
+
+@pytest.mark.parametrize("key", ["deck_bolts", "axle_nut", "wheel_pulley", "enclosure"])
+def test_no_locker_is_said_before_the_size_is_known(key: str) -> None:
+    told = joint_card(Board("new", "New"), key, Person())
+    assert told.locker is not None
+    assert told.locker.reason.startswith("None: ")
+
+
+def test_the_torques_at_three_quarters_of_proof_have_the_friction_of_the_card() -> None:
+    """Weir's clamp, zinc dry before, wet with locker as it turns: K 0.12 to 0.35; M6, 8.8: 0.75 x 580 x 20.1 = 8743.5 N."""
+    told = card(W, "mount_clamp")
+    for name, factor in (("lowest", 0.12), ("usual", 0.15), ("highest", 0.35)):
+        assert value(told, f"proof_{name}") == pytest.approx(factor * 0.006 * 8743.5)
+
+
 def test_a_measured_metal_and_a_stamped_class_are_not_assumed() -> None:
     assert card(T, "motor_face").assumed == {}

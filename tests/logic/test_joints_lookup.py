@@ -12,7 +12,7 @@ from tests.printed import agrees
 
 def test_stainless_has_no_printed_proof_stress() -> None:
     with pytest.raises(InputError) as problem:
-        proof_torques("M4", strength_name="A2-70", condition="stainless dry")
+        proof_torques("M4", strength_name="A2-70", frictions=(0.3, 0.4, 0.5))
     assert problem.value.reason == "no proof stress printed"
 
 

@@ -55,7 +55,7 @@ CHECK_INCH = {
     ],
 )
 def test_short_form(name: str, grade: str, texts: tuple[str, str, str], unit: float) -> None:
-    at = proof_torques(name, strength_name=grade, condition="locker wet")
+    at = proof_torques(name, strength_name=grade, frictions=(0.12, 0.15, 0.20))
     for torque, text in zip((at.lowest, at.usual, at.highest), texts, strict=True):
         assert agrees(torque / unit, text)
 
@@ -67,7 +67,7 @@ def test_short_form_of_the_cell_from_the_unrounded_area() -> None:
     preload = 0.75 * strength("grade 8").number("proof") * area
     torque = torque_short(nut_factor=0.15, nominal_diameter=screw.nominal_diameter, preload=preload)
     assert agrees(torque / LBF_IN, "445")
-    printed = proof_torques("3/8-24", strength_name="grade 8", condition="locker wet")
+    printed = proof_torques("3/8-24", strength_name="grade 8", frictions=(0.12, 0.15, 0.20))
     assert agrees(printed.usual / LBF_IN, "444.5")
     assert agrees(printed.lowest / LBF_IN, "356")
     assert agrees(printed.highest / LBF_IN, "593")
