@@ -123,7 +123,7 @@ def test_the_margin_to_a_slack_span() -> None:
 
 
 def test_twenty_teeth_beside_a_97_mm_wheel() -> None:
-    """Practice: the balanced choice; six teeth in mesh and more, and off the ground when worn."""
+    """From memory, the balanced choice: six teeth in mesh and more, and off the ground when worn."""
     board = TOWPATH.with_value("drive.motor_teeth", Value(20.0)).with_value(
         "drive.wheel_diameter", Value(0.097)
     )
@@ -133,7 +133,7 @@ def test_twenty_teeth_beside_a_97_mm_wheel() -> None:
 
 
 def test_cans_that_are_too_long_for_the_hanger() -> None:
-    """236 mm takes two cans of 84 mm with a gap; cans of 92 mm do not fit."""
+    """From memory: 236 mm takes two cans of 84 mm with a gap; cans of 92 mm do not fit."""
     assert 0.0 < belt_fit(TOWPATH, 0.01).items["motors_gap"].value < 0.02
     long = belt_fit(TOWPATH.with_value("mount.can_length", Value(0.092)), 0.01)
     assert long.tight == ("motors_gap",)

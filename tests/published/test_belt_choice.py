@@ -4,6 +4,7 @@ from math import floor, pi
 
 import pytest
 
+from logic.answers.belt_choice import slot_inner_end
 from logic.belt.clearance import gap_between_motors
 from logic.belt.geometry import belt_length, pitch_diameter
 from logic.belt.pluck import frequency_from_tension, mass_for_width, tension_from_frequency
@@ -75,6 +76,11 @@ def test_flanges_ask_for_more(pitch: int, flanged: str, added: str) -> None:
 def test_travel_of_the_worked_example() -> None:
     """gates-17595 p. 14-17: 0.16 + 1.97 = 2.13 in."""
     assert agrees(laying_on_travel(without_flanges=0.16 * INCH, for_flanges=1.97 * INCH) / INCH, "2.13")
+
+
+def test_least_centre_of_the_worked_example() -> None:
+    """gates-17595 p. 14-17: 49.56 in less the installation allowance of 2.13 in leaves 47.43 in."""
+    assert agrees(slot_inner_end(centre=49.56 * INCH, travel=2.13 * INCH) / INCH, "47.43")
 
 
 @pytest.mark.parametrize(
@@ -202,13 +208,42 @@ def test_frequency_of_the_worked_example() -> None:
     assert tension_from_frequency(mass_per_length=0.174, span=0.4144, frequency=found) == pytest.approx(743.6)
 
 
+def test_mass_of_the_worked_example() -> None:
+    """optibelt-rubber p. 42-45: 5.8 g a metre and millimetre (table 37, 8M), 30 mm wide, is 0.174 kg/m."""
+    assert agrees(mass_for_width(printed_mass=5.8e-3, width=30 * MM, printed_width=1 * MM), "0.174")
+
+
+def test_pluck_formula_of_a_tension_meter() -> None:
+    """A belt maker's tension-meter manual, p. 6, edition not noted: T = 4 S2 M W f2 / 10^9 in mm, g/(m mm), Hz, N.
+
+    It prints no example: span, mass, width and pitch are ours.
+    """
+    span, mass, width, pitch = 63.6, 3.9, 15.0, 355.0
+    found = tension_from_frequency(
+        mass_per_length=mass_for_width(printed_mass=mass * 1e-3, width=width * MM, printed_width=MM),
+        span=span * MM,
+        frequency=pitch,
+    )
+    assert found == pytest.approx(4.0 * span**2 * mass * width * pitch**2 * 1e-9, rel=1e-12)
+
+
+def test_mass_of_the_parabolic_belt_of_a_second_maker() -> None:
+    """A second maker's sheet of 5 mm parabolic belts, edition and page not noted, read second-hand: 41.0 g/m for 10 mm.
+
+    The row that the app takes is from memory; this is its only check from outside.
+    """
+    used = next(row for row in matching("belt_mass", profile="GT 5M") if row.cells["used"])
+    found = mass_for_width(printed_mass=used.number("mass"), width=10 * MM, printed_width=used.cells["width"])
+    assert agrees(found * 1e3, "41.0")
+
+
 def test_shaft_load_of_the_worked_example() -> None:
     """optibelt-rubber p. 42-45: 1487.2 N on the shaft is 743.6 N a span."""
     assert agrees(tension_from_shaft_pull(pull=1487.2, wrap=pi), "743.6")
 
 
 def test_equal_pulleys_of_the_catalogue_example() -> None:
-    """Synchroflex catalogue p. 42-43, read second-hand: 25/25 teeth of 10 mm, 625 mm; d 79.58, Fu 7539.
+    """Synchroflex catalogue p. 42-43, edition not noted, read second-hand: 25/25 teeth of 10 mm, 625 mm; d 79.58, Fu 7539.
 
     The catalogue drops the fraction of the pull: 7539.8 N.
     """
@@ -240,7 +275,7 @@ def test_the_spread_covers_the_other_makers(profile: str) -> None:
 
 
 def test_two_motors_on_an_extended_hanger() -> None:
-    """Practice: a 236 mm hanger takes two cans of 84 mm side by side with a slight gap."""
+    """From memory: a 236 mm hanger takes two cans of 84 mm side by side with a slight gap."""
     gap = gap_between_motors(hanger_length=0.236, inset=0.018, plate=0.010, can_length=0.084)
     assert 0.0 < gap < 0.02
 

@@ -7,7 +7,9 @@ import pytest
 from logic.belt.running import least_of_manuals, most_of_manuals, slack_torque
 from logic.belt.scale import handbook_depth, handbook_force
 from logic.belt.tension import effective_pull, installation_tension
+from logic.drive.gearing import belt_speed
 from logic.units import factor
+from tests.printed import agrees
 
 INCH = 0.0254
 POUND = 4.4482216152605
@@ -17,6 +19,11 @@ def test_effective_pull_of_the_worked_example() -> None:
     """optibelt-rubber p. 42-45: 18.5 kW at 2850 rpm on 91.67 mm gives 1352 N."""
     torque = 18500 / (2850 * 2 * pi / 60)
     assert effective_pull(torque=torque, pitch_diameter=0.09167) == pytest.approx(1352, abs=0.5)
+
+
+def test_belt_speed_of_the_worked_example() -> None:
+    """optibelt-rubber p. 42-45: 2850 rpm on 91.67 mm is 13.68 m/s."""
+    assert agrees(belt_speed(rotation=2850 * 2 * pi / 60, pitch_diameter=0.09167), "13.68")
 
 
 # gates-17595 p. 14-17: a 14 mm pitch belt of another make, whose own multipliers are 1.4 and 1.5.
