@@ -4,10 +4,10 @@ A short toothed belt is stiff against bending, so it sounds higher than a string
 is too high until it has been set against a pull on this very belt.
 """
 
-from math import pi, sqrt
+from math import sqrt
 
 from logic.errors import InputError, positive
-from logic.si import Hertz, Kilogram, KilogramPerMetre, Metre, Newton, NewtonSquareMetre, One
+from logic.si import Hertz, Kilogram, KilogramPerMetre, Metre, Newton, One
 from logic.workings import cited
 
 
@@ -70,25 +70,6 @@ def frequency_from_tension(*, mass_per_length: KilogramPerMetre, span: Metre, te
     """
     positive(mass_per_length=mass_per_length, span=span, tension=tension)
     return sqrt(tension / (4 * mass_per_length * span**2))
-
-
-@cited(
-    "frequency * (1 + 2 * sqrt(rigidity / tension) / span"
-    " + (4 + pi**2 / 2) * rigidity / (tension * span**2))",
-    source="derived clamped ends, checked with a finite-difference beam",
-    standing="derived",
-)
-def stiff_frequency(*, frequency: Hertz, rigidity: NewtonSquareMetre, tension: Newton, span: Metre) -> Hertz:
-    """Frequency of a span whose ends are clamped and that resists bending. Raises InputError unless positive.
-
-    The rigidity of toothed belts is not published: this shows which way and how far the pitch is pushed.
-
-    >>> round(stiff_frequency(frequency=355.0, rigidity=0.00016, tension=107.0, span=0.0636))
-    370
-    """
-    positive(frequency=frequency, rigidity=rigidity, tension=tension, span=span)
-    small = sqrt(rigidity / tension) / span
-    return frequency * (1 + 2 * small + (4 + pi**2 / 2) * small**2)
 
 
 @cited(

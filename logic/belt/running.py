@@ -7,32 +7,6 @@ from logic.si import Metre, Newton, NewtonMetre, One, Radian
 from logic.workings import cited
 
 
-@cited("2.5 * torque / pitch_diameter", source="sdpsi-2017 eq. 14-1")
-def tight_running_tension(*, torque: NewtonMetre, pitch_diameter: Metre) -> Newton:
-    """Tension the handbook expects in the tight span while running (tight to slack 5 to 1).
-
-    Raises InputError unless both are positive.
-
-    >>> tight_running_tension(torque=2.5, pitch_diameter=0.025)
-    250.0
-    """
-    positive(torque=torque, pitch_diameter=pitch_diameter)
-    return 2.5 * torque / pitch_diameter
-
-
-@cited("0.5 * torque / pitch_diameter", source="sdpsi-2017 eq. 14-2")
-def slack_running_tension(*, torque: NewtonMetre, pitch_diameter: Metre) -> Newton:
-    """Tension the handbook expects in the slack span while running (tight to slack 5 to 1).
-
-    Raises InputError unless both are positive.
-
-    >>> slack_running_tension(torque=2.5, pitch_diameter=0.025)
-    50.0
-    """
-    positive(torque=torque, pitch_diameter=pitch_diameter)
-    return 0.5 * torque / pitch_diameter
-
-
 @cited(
     "tension * pitch_diameter",
     source="derived the slack span of two equal ones loses torque / pitch diameter",

@@ -31,17 +31,6 @@ def check_free(depth: float, span: float, length: float, stiffness: float) -> No
         raise InputError("length", length, "belt shorter than its two spans", low=2 * span)
 
 
-@cited("span / 64", source="sdpsi-2017 p. T-31")
-def handbook_depth(*, span: Metre) -> Metre:
-    """Depth at which the handbook's pull forces hold. Raises InputError unless the span is positive.
-
-    >>> handbook_depth(span=0.064)
-    0.001
-    """
-    positive(span=span)
-    return span / 64
-
-
 @cited(
     "4 * depth / sqrt(span**2 + 4 * depth**2)"
     " * (tension + stiffness * (sqrt(span**2 + 4 * depth**2) - span) / length)",
@@ -107,27 +96,6 @@ def tension_from_pull(
 
 
 @cited(
-    "force * sqrt(span**2 + 4 * depth**2) / (4 * depth)"
-    " - stiffness * (sqrt(span**2 + 4 * depth**2) - span) / span",
-    source="derived balance of forces on the stretched span, both pulleys held",
-    standing="derived",
-)
-def tension_from_pull_locked(*, force: Newton, depth: Metre, span: Metre, stiffness: Newton) -> Newton:
-    """Tension of a span at rest from the pull at a depth, when it is known that neither pulley could turn.
-
-    The stretch is most of such a pull, so the answer is poor: free a pulley and pull again. May be below zero
-    as `tension_from_pull`. Raises InputError as `pull_force_locked` does.
-
-    >>> round(tension_from_pull_locked(force=13.59, depth=0.000994, span=0.063597, stiffness=226800.0))
-    107
-    """
-    positive(force=force, stiffness=stiffness)
-    check_depth(depth, span)
-    stretched = sqrt(span**2 + 4 * depth**2)
-    return force * stretched / (4 * depth) - stiffness * (stretched - span) / span
-
-
-@cited(
     "tension + stiffness * (sqrt(span**2 + 4 * depth**2) - span) * (1 / span - 1 / length)",
     source="derived the locked pull read as if a pulley were free",
     standing="derived",
@@ -145,16 +113,3 @@ def misread_tension(
     positive(tension=tension)
     check_free(depth, span, length, stiffness)
     return tension + stiffness * (sqrt(span**2 + 4 * depth**2) - span) * (1 / span - 1 / length)
-
-
-@cited("(tension + span / length * stretch) / 16", source="sdpsi-2017 p. T-31 eq. 10-4, 10-5")
-def handbook_force(*, tension: Newton, span: Metre, length: Metre, stretch: Newton) -> Newton:
-    """Pull at the handbook's depth: the least for the target, the most for 1.1 of it.
-
-    `stretch` is the printed factor Y. Raises InputError unless all are positive.
-
-    >>> round(handbook_force(tension=106.8, span=0.063597, length=0.265, stretch=110.8), 2)
-    8.34
-    """
-    positive(tension=tension, span=span, length=length, stretch=stretch)
-    return (tension + span / length * stretch) / 16

@@ -74,21 +74,6 @@ def grip_of_loaded_axle(  # noqa: PLR0913  (weight, slope and three lengths)
     return mass * gravity * cos(slope) * share
 
 
-@cited("friction * mass * gravity * cos(slope)", source="derived all wheels grip", standing="derived")
-def grip_of_all_wheels(
-    *, friction: One, mass: Kilogram, gravity: MetrePerSecondSquared, slope: Radian
-) -> Newton:
-    """Return the most force of all wheels together, which a board braked on one axle does not reach.
-
-    Raises InputError unless friction, mass and gravity are positive.
-
-    >>> round(grip_of_all_wheels(friction=0.25, mass=1.0, gravity=9.80665, slope=0.0), 2)
-    2.45
-    """
-    positive(friction=friction, mass=mass, gravity=gravity)
-    return friction * mass * gravity * cos(slope)
-
-
 @cited("wheelbase - mass_behind_front", source="derived the rest of the wheelbase", standing="derived")
 def mass_to_rear(*, wheelbase: Metre, mass_behind_front: Metre) -> Metre:
     """Return how far the middle of all mass is ahead of the rear axle.

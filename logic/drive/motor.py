@@ -5,8 +5,6 @@ torque constant is 1 / Kv in SI, the heat is I**2 R, and the energy balance clos
 meant. A stated current is converted once, by `dc_equivalent_current`.
 """
 
-from math import sqrt
-
 from logic.errors import InputError, positive
 from logic.si import (
     Ampere,
@@ -95,25 +93,6 @@ def back_emf(*, rotation: RadianPerSecond, motor_constant: RadianPerSecondPerVol
 
 
 @cited(
-    "motor_constant * (voltage - current * winding_resistance)",
-    source="derived voltage balance of the winding",
-    standing="derived",
-)
-def loaded_rotation(
-    *, voltage: Volt, current: Ampere, winding_resistance: Ohm, motor_constant: RadianPerSecondPerVolt
-) -> RadianPerSecond:
-    """Return the rotation of a motor at a mean voltage that draws a current.
-
-    Raises InputError unless resistance and motor constant are positive.
-
-    >>> loaded_rotation(voltage=40.0, current=20.0, winding_resistance=0.5, motor_constant=20.0)
-    600.0
-    """
-    positive(winding_resistance=winding_resistance, motor_constant=motor_constant)
-    return motor_constant * (voltage - current * winding_resistance)
-
-
-@cited(
     "torque_constant * (current - no_load_current)",
     source="derived torque of the current that is left after the motor's own drag",
     standing="derived",
@@ -189,40 +168,3 @@ def shaft_power(*, torque: NewtonMetre, rotation: RadianPerSecond) -> Watt:
     600.0
     """
     return torque * rotation
-
-
-@cited(
-    "sqrt(no_load_current * voltage / winding_resistance)",
-    source="derived maximum of (V - I R) (I - I0) / (V I)",
-    standing="derived",
-)
-def most_efficient_current(*, no_load_current: Ampere, voltage: Volt, winding_resistance: Ohm) -> Ampere:
-    """Return the current at which a motor on a fixed voltage wastes the smallest share.
-
-    Raises InputError unless all are positive.
-
-    >>> most_efficient_current(no_load_current=1.0, voltage=40.0, winding_resistance=0.1)
-    20.0
-    """
-    positive(no_load_current=no_load_current, voltage=voltage, winding_resistance=winding_resistance)
-    return sqrt(no_load_current * voltage / winding_resistance)
-
-
-@cited(
-    "(1 - sqrt(no_load_current * winding_resistance / voltage))**2",
-    source="derived (V - I R) (I - I0) / (V I) at its maximum",
-    standing="derived",
-)
-def peak_efficiency(*, no_load_current: Ampere, voltage: Volt, winding_resistance: Ohm) -> One:
-    """Return the best efficiency of a motor on a fixed voltage; a model, no map of a real motor.
-
-    Raises InputError unless all are positive and the no-load current can flow at all.
-
-    >>> round(peak_efficiency(no_load_current=1.0, voltage=40.0, winding_resistance=0.1), 4)
-    0.9025
-    """
-    positive(no_load_current=no_load_current, voltage=voltage, winding_resistance=winding_resistance)
-    most = voltage / winding_resistance
-    if no_load_current >= most:
-        raise InputError("no_load_current", no_load_current, "range", low=0.0, high=most)
-    return (1.0 - sqrt(no_load_current * winding_resistance / voltage)) ** 2

@@ -14,7 +14,6 @@ from logic.si import (
     One,
     Radian,
     SquareMetre,
-    Watt,
 )
 from logic.tables import rows
 from logic.workings import cited
@@ -140,16 +139,6 @@ def road_load(*, air_drag: Newton, rolling_resistance: Newton, grade_resistance:
     30.0
     """
     return air_drag + rolling_resistance + grade_resistance
-
-
-@cited("force * speed", source="martin-1998 power = force x speed")
-def road_power(*, force: Newton, speed: MetrePerSecond) -> Watt:
-    """Return the power of a force along the road.
-
-    >>> road_power(force=30.0, speed=5.0)
-    150.0
-    """
-    return force * speed
 
 
 def load_curve(road: Road) -> Callable[[float], float]:

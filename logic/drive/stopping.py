@@ -43,17 +43,6 @@ def reaction_distance(*, speed: MetrePerSecond, reaction_time: Second) -> Metre:
     return speed * reaction_time
 
 
-@cited("speed**2 / (2 * deceleration)", source="openstax-physics motion equations, constant deceleration")
-def braking_distance(*, speed: MetrePerSecond, deceleration: MetrePerSecondSquared) -> Metre:
-    """Return the way of a stop at one deceleration. Raises InputError unless both are positive.
-
-    >>> round(braking_distance(speed=30.0, deceleration=7.0), 1)
-    64.3
-    """
-    positive(speed=speed, deceleration=deceleration)
-    return speed**2 / (2.0 * deceleration)
-
-
 @cited("reaction + braking", source="derived one after the other", standing="derived")
 def stop_distance(*, reaction: Metre, braking: Metre) -> Metre:
     """Return the whole way from seeing a reason to standing still.

@@ -77,17 +77,6 @@ def stress_area(*, nominal_diameter: Metre, pitch: Metre) -> SquareMetre:
     return 0.7853981633974483 * (nominal_diameter - 0.938194 * pitch) ** 2
 
 
-@cited("0.7854 * (nominal_diameter - 0.9743 * pitch)**2", source="asme-b1-1 appendix B")
-def inch_stress_area(*, nominal_diameter: Metre, pitch: Metre) -> SquareMetre:
-    """Tensile stress area of a unified inch thread, with the rounded factor its standard prints.
-
-    >>> round(inch_stress_area(nominal_diameter=0.25, pitch=1 / 20), 4)
-    0.0318
-    """
-    _real_thread(nominal_diameter, pitch)
-    return 0.7854 * (nominal_diameter - 0.9743 * pitch) ** 2
-
-
 @cited("nominal_diameter - 0.649519 * pitch", source="iso-724 pitch diameter d2")
 def pitch_diameter(*, nominal_diameter: Metre, pitch: Metre) -> Metre:
     """Pitch diameter, basic, of screw and hole alike.
@@ -108,17 +97,6 @@ def minor_diameter(*, nominal_diameter: Metre, pitch: Metre) -> Metre:
     """
     _real_thread(nominal_diameter, pitch)
     return nominal_diameter - 1.226869 * pitch
-
-
-@cited("nominal_diameter - 1.082532 * pitch", source="iso-724 minor diameter D1")
-def hole_minor_diameter(*, nominal_diameter: Metre, pitch: Metre) -> Metre:
-    """Minor diameter, basic, of the tapped hole.
-
-    >>> round(hole_minor_diameter(nominal_diameter=0.004, pitch=0.0007) * 1000, 3)
-    3.242
-    """
-    _real_thread(nominal_diameter, pitch)
-    return nominal_diameter - 1.082532 * pitch
 
 
 @cache

@@ -74,19 +74,6 @@ def torque_long(  # noqa: PLR0913  (one number each in the formula)
 
 
 @cited(
-    "0.026 + 1.165 * friction", source="derived fit of the long form, M3 to M12 hexagon", standing="derived"
-)
-def nut_factor_from_friction(*, friction: One) -> One:
-    """Nut factor of a hexagon screw M3 to M12 whose thread and head have the same friction.
-
-    >>> round(nut_factor_from_friction(friction=0.14), 3)
-    0.189
-    """
-    positive(friction=friction)
-    return 0.026 + 1.165 * friction
-
-
-@cited(
     "(nut_factor - 0.026) / 1.165",
     source="derived fit of the long form, M3 to M12 hexagon",
     standing="derived",
@@ -101,23 +88,6 @@ def friction_from_nut_factor(*, nut_factor: One) -> One:
     if nut_factor <= 0.026:  # noqa: PLR2004  (the stretch alone)
         raise InputError("nut_factor", nut_factor, "below the stretch of the screw", low=0.026)
     return (nut_factor - 0.026) / 1.165
-
-
-@cited(
-    "(tightening_factor - 1) / (tightening_factor + 1)",
-    source="alpha-a largest over least preload",
-    standing="derived",
-)
-def scatter_from_tightening_factor(*, tightening_factor: One) -> One:
-    """Scatter either side of the mean for a ratio of the largest to the least preload.
-
-    >>> round(scatter_from_tightening_factor(tightening_factor=1.8), 2)
-    0.29
-    """
-    positive(tightening_factor=tightening_factor)
-    if tightening_factor < 1.0:
-        raise InputError("tightening_factor", tightening_factor, "below 1", low=1.0)
-    return (tightening_factor - 1.0) / (tightening_factor + 1.0)
 
 
 @cited("torque / arm", source="derived lever: the pull square to the arm", standing="derived")

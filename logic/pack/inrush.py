@@ -1,9 +1,7 @@
 """The spark at the plug: the controller's capacitors, and the resistor that fills them first."""
 
-from math import exp
-
-from logic.errors import InputError, positive
-from logic.si import Ampere, Coulomb, Farad, Joule, Ohm, One, Second, Volt, Watt
+from logic.errors import positive
+from logic.si import Ampere, Farad, Joule, Ohm, One, Second, Volt, Watt
 from logic.workings import cited
 
 
@@ -16,17 +14,6 @@ def capacitor_energy(*, capacitance: Farad, voltage: Volt) -> Joule:
     """
     positive(capacitance=capacitance, voltage=voltage)
     return capacitance * voltage**2 / 2.0
-
-
-@cited("capacitance * voltage", source="openstax-physics section 19.5, capacitance")
-def capacitor_charge(*, capacitance: Farad, voltage: Volt) -> Coulomb:
-    """Return the charge in a capacitor.
-
-    >>> capacitor_charge(capacitance=80.0e-6, voltage=2500.0)
-    0.2
-    """
-    positive(capacitance=capacitance, voltage=voltage)
-    return capacitance * voltage
 
 
 @cited("voltage / resistance", source="derived Ohm's law at the first instant", standing="derived")
@@ -51,23 +38,6 @@ def precharge_time(*, time_constants: One, resistance: Ohm, capacitance: Farad) 
     """
     positive(time_constants=time_constants, resistance=resistance, capacitance=capacitance)
     return time_constants * resistance * capacitance
-
-
-@cited(
-    "exp(-time / (resistance * capacitance))",
-    source="derived a capacitor filled through a resistor",
-    standing="derived",
-)
-def precharge_left(*, time: Second, resistance: Ohm, capacitance: Farad) -> One:
-    """Return the share of the pack's voltage that is still missing at the capacitors.
-
-    >>> round(precharge_left(time=0.1, resistance=10.0, capacitance=2000e-6), 4)
-    0.0067
-    """
-    positive(resistance=resistance, capacitance=capacitance)
-    if not 0.0 <= time < float("inf"):
-        raise InputError("time", time, "range", low=0.0)
-    return exp(-time / (resistance * capacitance))
 
 
 @cited("voltage**2 / resistance", source="derived Joule's law", standing="derived")

@@ -4,7 +4,7 @@ Each pack is taken as a large capacitor behind its resistance. Real cells settle
 """
 
 from dataclasses import dataclass
-from math import exp, log
+from math import log
 
 from logic.errors import InputError, positive
 from logic.si import Ampere, Coulomb, Farad, Joule, Ohm, One, Second, Volt, Watt
@@ -120,21 +120,6 @@ def time_constant(*, resistance: Ohm, storage_first: Farad, storage_second: Fara
 
 
 @cited(
-    "current * exp(-time / time_constant)", source="derived two capacitors and a resistor", standing="derived"
-)
-def current_after(*, current: Ampere, time: Second, time_constant: Second) -> Ampere:
-    """Return the current some time after joining.
-
-    >>> round(current_after(current=20.0, time=210.0, time_constant=210.0), 2)
-    7.36
-    """
-    positive(time_constant=time_constant)
-    if not 0.0 <= time < float("inf"):
-        raise InputError("time", time, "range", low=0.0)
-    return current * exp(-time / time_constant)
-
-
-@cited(
     "time_constant * log(current / final_current)",
     source="derived two capacitors and a resistor",
     standing="derived",
@@ -166,21 +151,6 @@ def allowed_difference(*, cell_difference: Volt, series: One, charge_limit: Ampe
     """
     positive(cell_difference=cell_difference, series=series, charge_limit=charge_limit, resistance=resistance)
     return min(cell_difference * series, charge_limit * resistance)
-
-
-@cited(
-    "current * resistance_other / (resistance_this + resistance_other)",
-    source="derived current divider",
-    standing="derived",
-)
-def current_share(*, current: Ampere, resistance_this: Ohm, resistance_other: Ohm) -> Ampere:
-    """Return the part of a riding current that one of two joined packs carries.
-
-    >>> current_share(current=30.0, resistance_this=0.1, resistance_other=0.1)
-    15.0
-    """
-    positive(resistance_this=resistance_this, resistance_other=resistance_other)
-    return current * resistance_other / (resistance_this + resistance_other)
 
 
 def joining_outcome(  # noqa: PLR0913  (each pack's count, chemistry and voltage are asked for)

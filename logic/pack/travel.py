@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from logic.errors import InputError, positive
-from logic.si import Coulomb, Joule, One, Volt
+from logic.si import Joule, One
 from logic.tables import Row, raw, rows
 from logic.workings import cited
 
@@ -140,14 +140,3 @@ def energy_of_packs(*, energy_each: Joule, packs: One) -> Joule:
     """
     positive(energy_each=energy_each, packs=packs)
     return energy_each * packs
-
-
-@cited("energy / (cell_voltage * series)", source="derived watt-hours over nominal volts", standing="derived")
-def largest_capacity(*, energy: Joule, cell_voltage: Volt, series: One) -> Coulomb:
-    """Return the largest rated capacity of a pack that stays within an energy.
-
-    >>> round(largest_capacity(energy=100 * 3600, cell_voltage=3.6, series=10) / 3600, 2)
-    2.78
-    """
-    positive(energy=energy, cell_voltage=cell_voltage, series=series)
-    return energy / (cell_voltage * series)

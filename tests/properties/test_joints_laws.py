@@ -18,8 +18,6 @@ from logic.joints.strength import strength, strengths
 from logic.joints.threadlocker import cure
 from logic.joints.threads import candidates, thread, threads
 from logic.joints.torque import (
-    friction_from_nut_factor,
-    nut_factor_from_friction,
     preload_from_torque,
     torque_short,
 )
@@ -122,8 +120,6 @@ def test_torque_and_preload_are_a_round_trip(nut_factor: float, diameter: float,
     torque = torque_short(nut_factor=nut_factor, nominal_diameter=diameter, preload=preload)
     back = preload_from_torque(torque=torque, nut_factor=nut_factor, nominal_diameter=diameter)
     assert back == pytest.approx(preload, rel=1e-12)
-    friction = friction_from_nut_factor(nut_factor=nut_factor)
-    assert nut_factor_from_friction(friction=friction) == pytest.approx(nut_factor, rel=1e-12)
 
 
 @given(names, st.sampled_from(["", " ", "#"]), st.sampled_from(["", " UNF", " unc "]))

@@ -4,8 +4,6 @@ import pytest
 
 from logic.joints.threads import (
     Thread,
-    hole_minor_diameter,
-    inch_stress_area,
     lookalikes,
     minor_diameter,
     pitch_diameter,
@@ -53,8 +51,10 @@ INCHES = {
 
 
 def area_of(screw: Thread) -> float:
-    formula = stress_area if screw.system == "metric" else inch_stress_area
-    return formula(nominal_diameter=screw.nominal_diameter, pitch=screw.pitch)
+    if screw.system == "metric":
+        return stress_area(nominal_diameter=screw.nominal_diameter, pitch=screw.pitch)
+    # asme-b1-1 appendix B
+    return 0.7854 * (screw.nominal_diameter - 0.9743 * screw.pitch) ** 2
 
 
 @pytest.mark.parametrize(
@@ -113,7 +113,7 @@ def metric_limits(diameter: float, pitch: float) -> dict[str, float]:
     return {
         "screw_major_min": diameter - clearance - major,
         "hole_pitch_max": middle_diameter + 1.32 * screw_pitch,
-        "hole_minor_max": hole_minor_diameter(nominal_diameter=diameter, pitch=pitch) + hole_minor,
+        "hole_minor_max": diameter - 1.082532 * pitch + hole_minor,  # iso-724: minor diameter D1
         "screw_pitch_min": middle_diameter - clearance - screw_pitch,
     }
 

@@ -13,7 +13,6 @@ from logic.pack.travel import (
     counted,
     edition,
     energy_of_packs,
-    largest_capacity,
     rules,
     verdict,
 )
@@ -106,24 +105,6 @@ def test_two_packs_joined_no_longer_fly_without_approval() -> None:
 def test_damaged_pack_stays() -> None:
     answer = verdict(energies=(90.0 * HOUR,), damaged=True, **ASKED)
     assert (answer.outcome, answer.reasons, answer.card) == ("do not pack", ("damaged",), False)
-
-
-@pytest.mark.parametrize(
-    ("series", "voltage", "small", "large"),
-    [
-        pytest.param(6, 3.6, "4.63", "7.41", id="worked example: 6S"),
-        pytest.param(8, 3.6, "3.47", "5.56", id="worked example: 8S"),
-        pytest.param(10, 3.6, "2.78", "4.44", id="worked example: 10S"),
-        pytest.param(12, 3.6, "2.31", "3.70", id="worked example: 12S"),
-        pytest.param(12, 3.7, "2.25", "3.60", id="worked example: 12S at 3.7 V"),
-        pytest.param(13, 3.6, "2.14", "3.42", id="worked example: 13S"),
-        pytest.param(14, 3.6, "1.98", "3.17", id="worked example: 14S"),
-    ],
-)
-def test_largest_capacity(series: int, voltage: float, small: str, large: str) -> None:
-    for watt_hours, printed in ((100.0, small), (160.0, large)):
-        capacity = largest_capacity(energy=watt_hours * HOUR, cell_voltage=voltage, series=series)
-        assert agrees(capacity / HOUR, printed)
 
 
 def test_rules_are_dated_and_sourced() -> None:

@@ -1,16 +1,14 @@
 """Wire, fuse and inrush against printed figures. "Worked example" marks a case with no printed answer."""
 
-from math import sqrt
+from math import exp, sqrt
 
 import pytest
 
 from logic.errors import InputError
 from logic.pack.fuse import fuse_choice, time_to_heat
 from logic.pack.inrush import (
-    capacitor_charge,
     capacitor_energy,
     inrush_current,
-    precharge_left,
     precharge_power,
     precharge_time,
 )
@@ -232,8 +230,8 @@ def test_precharge_of_a_resistor_maker() -> None:
     """A resistor maker's page on pre-charge, 800 V, 1000 microfarad, 47 ohm (inputs inferred from its results)."""
     assert agrees(precharge_time(time_constants=1.0, resistance=47.0, capacitance=1e-3) * 1e3, "47.0")
     for milliseconds, share in ((141.0, "0.95"), (216.4, "0.99")):
-        left = precharge_left(time=milliseconds / 1e3, resistance=47.0, capacitance=1e-3)
-        assert agrees(1.0 - left, share)
+        constant = precharge_time(time_constants=1.0, resistance=47.0, capacitance=1e-3)
+        assert agrees(1.0 - exp(-milliseconds / 1e3 / constant), share)
     assert agrees(inrush_current(voltage=800.0, resistance=47.0), "17.0")
     assert agrees(precharge_power(voltage=800.0, resistance=47.0), "13617")
     assert agrees(capacitor_energy(capacitance=1e-3, voltage=800.0), "320.0")
@@ -305,15 +303,10 @@ def test_capacitor_energy(capacitance: float, voltage: float, energy: str) -> No
     assert agrees(capacitor_energy(capacitance=capacitance, voltage=voltage), energy)
 
 
-def test_capacitor_charge() -> None:
-    # A physics text, example 17-9 (its title was not kept) prints 0.200 C.
-    assert agrees(capacitor_charge(capacitance=80.0e-6, voltage=2500.0), "0.200")
-
-
 def test_precharge() -> None:
     # TI TIDUF73: wait five time constants. Worked example: 10 ohm, 2000 microfarad; 42 V into 0.05 ohm.
     factor = pick("wire_practice", name="pre-charge time constants").number("value")
     time = precharge_time(time_constants=factor, resistance=10.0, capacitance=2000e-6)
     assert agrees(time, "0.10")
-    assert precharge_left(time=time, resistance=10.0, capacitance=2000e-6) < 0.01
+    assert exp(-time / (10.0 * 2000e-6)) < 0.01
     assert agrees(inrush_current(voltage=42.0, resistance=0.05), "840")
