@@ -5,10 +5,7 @@ from typing import Any
 
 from logic.board import Value, value_from
 
-THEMES = ("day", "night", "sun")
 TEXT_SCALES = (1.0, 1.3, 1.6, 2.0)
-DECIMAL_MARKS = (".", ",")
-SYSTEMS = ("metric", "inch")
 
 
 @dataclass(frozen=True)

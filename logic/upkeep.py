@@ -59,11 +59,6 @@ def upkeep(history: History, sides: Iterable[str], now: datetime) -> tuple[Due, 
     )
 
 
-def due_now(history: History, sides: Iterable[str], now: datetime) -> tuple[Due, ...]:
-    """Return only what is due."""
-    return tuple(one for one in upkeep(history, sides, now) if one.due)
-
-
 def _together(found: list[Due]) -> list[Due]:
     """Return both belts as one where the same is to be said of them: the same hands do both in one go."""
     if len(found) > 1 and len({(one.due, one.snoozed, one.name) for one in found}) == 1:

@@ -187,10 +187,6 @@ class JoinParts(PackParts):
         """Return the volts of both in series, full."""
         return series_voltage(first=self.voltage("full"), second=self.second.voltage("full"))
 
-    def full_of_second(self) -> float:
-        """Return the full volts of the second pack."""
-        return self.second.voltage("full")
-
 
 PARALLEL: Figures[JoinParts] = {
     "allowed": ("voltage", lambda parts: parts.allowed),

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from logic.errors import InputError, positive
 from logic.si import KilogramPerMetre, Metre, Newton, One
-from logic.tables import Row, matching, pick, rows
+from logic.tables import Row, matching, pick
 from logic.workings import cited
 
 NARROWEST = 2 / 3
@@ -123,15 +123,6 @@ def catalogue_teeth(profile: str) -> tuple[int, ...]:
     (12, 14, 15, 16)
     """
     return tuple(round(row.cells["teeth"]) for row in matching("pulleys", profile=profile))
-
-
-def profiles() -> tuple[str, ...]:
-    """Return the names of the profiles the app has figures for.
-
-    >>> profiles()
-    ('HTD 5M', 'HTD 3M', 'GT 5M', 'GT 3M')
-    """
-    return tuple(row.text("profile") for row in rows("belt_profiles"))
 
 
 def stiffness_fraction() -> One:

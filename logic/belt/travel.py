@@ -7,9 +7,6 @@ from logic.si import Metre, Newton
 from logic.tables import Row, pick, rows
 from logic.workings import cited
 
-FLANGED = ("none", "one", "both")
-"""How many of the two pulleys have flanges."""
-
 
 @cited("without_flanges + for_flanges", source="gates-17195 p. 182 table 4")
 def laying_on_travel(*, without_flanges: Metre, for_flanges: Metre) -> Metre:
@@ -29,7 +26,7 @@ def laying_on_travel(*, without_flanges: Metre, for_flanges: Metre) -> Metre:
 def inward_travel(*, length: Metre, pitch: Metre, flanged: str) -> Metre:
     """Return the least travel inwards for a belt length, with what the flanges add, and record the rows.
 
-    Raises InputError for a belt longer than the table, or a flange count that is not one of `FLANGED`.
+    Raises InputError for a belt longer than the table, or a flange count other than "none", "one" and "both".
 
     >>> round(inward_travel(length=0.280, pitch=0.005, flanged="one"), 4)
     0.0145

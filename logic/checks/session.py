@@ -1,7 +1,6 @@
 """A checklist under way on a board: every step is on the disk before the next item is shown."""
 
 from collections.abc import Iterable, Mapping
-from datetime import datetime
 from typing import Any
 
 from logic.checks.lists import Checklist, Item
@@ -113,10 +112,6 @@ class Session:
         self.store.drop_run(self.board, self.of.key)
         self.run = None
         return None
-
-    def left_at(self) -> datetime:
-        """Return when the last step was taken."""
-        return datetime.fromisoformat(self.under_way.touched)
 
     def _save(self, run: Run) -> None:
         self.store.save_run(self.board, self.of.key, run_to_dict(run))

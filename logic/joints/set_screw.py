@@ -10,7 +10,7 @@ from logic.joints.rules import rule, setting_for, shown_ceiling
 from logic.joints.threads import Thread, pitch_diameter, thread
 from logic.joints.torque import friction_from_nut_factor
 from logic.si import Metre, Newton, NewtonMetre, One, Pascal
-from logic.tables import matching, pick, rows
+from logic.tables import matching, pick
 from logic.workings import cited
 
 
@@ -236,11 +236,6 @@ def axial_force(screw: Thread) -> Newton:
     like = next(matching("set_screw_sizes", thread=screw.designation), None)
     size = like.text("size") if like else screw.size
     return pick("set_screws_inch", size=size, part="seat").number("holding_force")
-
-
-def arrangements() -> tuple[str, ...]:
-    """Return the names of how one or two screws can stand: "one", "two in line", "two at 90"..."""
-    return tuple(line.text("name") for line in rows("set_screw_points") if line.text("of") == "screws")
 
 
 def factor(of: str, name: str) -> One:

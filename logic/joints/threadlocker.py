@@ -99,14 +99,6 @@ def grades() -> tuple[Row, ...]:
     return rows("threadlocker_grades")
 
 
-def forbidden(place: str) -> Row | None:
-    """Return the row that forbids threadlocker at a place, or None.
-
-    Places are named in threadlocker_places.toml.
-    """
-    return next(matching("threadlocker_places", place=place), None)
-
-
 def steps(of: str) -> tuple[str, ...]:
     """Return the steps to "put on" or to "take off", in order."""
     return tuple(line.text("step") for line in matching("threadlocker_steps", of=of))

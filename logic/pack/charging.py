@@ -241,20 +241,6 @@ def time_to_charge(*, rate: PerSecond, charge: One, target: One, tail: str) -> S
     )
 
 
-def charge_time_band(*, capacity: Coulomb, charge: One, target: One, current: Ampere) -> Band:
-    """Return the shortest and the longest likely time in seconds. Raises as `time_to_charge` does.
-
-    >>> band = charge_time_band(capacity=8.0 * 3600, charge=0.0, target=1.0, current=3.0)
-    >>> round(band.low / 3600, 1), round(band.high / 3600, 1)
-    (2.8, 3.7)
-    """
-    rate = charge_rate(current=current, capacity=capacity)
-    low, high = (
-        time_to_charge(rate=rate, charge=charge, target=target, tail=tail) for tail in ("short", "long")
-    )
-    return Band(low, high)
-
-
 def temperature_row(*, temperature: Kelvin) -> Row:
     """Return the row for the temperature of the cells: its texts are `key` and `signal`.
 

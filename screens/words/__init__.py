@@ -19,7 +19,6 @@ KNOWN = {
     "assumed": "assumed",
     "chosen": "chosen",
 }
-KNOWN_LETTER = {"measured": "M", "label": "L", "guess": "G", "assumed": "A"}
 STANDING = {
     "published": "published",
     "derived": "worked out here",

@@ -100,8 +100,6 @@ WAYS = {
 }
 """Name of each way to a tension."""
 
-WAY_OF_METHOD = {"positions": "scale"}
-
 REFUSALS = {
     "clipped": "Too loud: the recording is cut off at its peaks. Move the phone away or pluck softer.",
     "too short": "Too short: a pluck needs a tenth of a second of sound after it. Record again.",

@@ -114,7 +114,6 @@ CAUTIONS = {
     ),
 }
 TOOLS = {"torque wrench": "Torque wrench", "hex key and scale": "Hex key and scale", "by feel": "By feel"}
-MEASURES = {"wrench": "torque", "ceiling": "torque"}
 
 
 def torque_text(torque: float, style: Style, *, inch: bool) -> str:

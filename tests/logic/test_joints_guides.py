@@ -6,8 +6,8 @@ from logic.errors import InputError
 from logic.joints.insert_nut import reuse
 from logic.joints.reach import reach
 from logic.joints.set_screw import flat_holding, holding, key_holding, seating
-from logic.joints.threadlocker import choose, cure, forbidden, grades, locking, steps
-from logic.tables import rows
+from logic.joints.threadlocker import choose, cure, grades, locking, steps
+from logic.tables import pick, rows
 from tests.printed import agrees
 
 
@@ -129,13 +129,10 @@ def test_grade_by_size_and_need(name: str, need: str, grade: str) -> None:
 def test_places_that_forbid_it(place: str) -> None:
     told = choose("M5", need="comes apart for service", places=(place,))
     assert told.grade == "none"
-    row = forbidden(place)
-    assert row is not None
-    assert told.reason == row.text("why")
+    assert told.reason == pick("threadlocker_places", place=place).text("why")
 
 
 def test_place_that_does_not_forbid_it() -> None:
-    assert forbidden("steel plate") is None
     with pytest.raises(InputError):
         choose("M5", need="comes apart for service", places=("steel plate",))
 

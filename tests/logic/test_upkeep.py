@@ -1,11 +1,12 @@
 """What is due, by rules over a log that a person can follow by hand."""
 
+from collections.abc import Iterable
 from datetime import UTC, datetime, timedelta
 
 import pytest
 
 from logic.ledger import Event, History
-from logic.upkeep import due_now, upkeep
+from logic.upkeep import Due, upkeep
 
 START = datetime(2026, 11, 1, 9, 0, tzinfo=UTC)
 
@@ -18,8 +19,12 @@ def history(*events: tuple[float, str, dict]) -> History:
     return History(Event(row, at(day), kind, **rest) for row, (day, kind, rest) in enumerate(events, start=1))
 
 
+def due_on(past: History, sides: Iterable[str], now: datetime) -> list[Due]:
+    return [one for one in upkeep(past, sides, now) if one.due]
+
+
 def keys(past: History, day: float, sides: tuple[str, ...] = ("left",)) -> list[tuple[str, str]]:
-    return [(one.key, one.subject) for one in due_now(past, sides, at(day))]
+    return [(one.key, one.subject) for one in due_on(past, sides, at(day))]
 
 
 RIDE = {"distance": 4000.0}
@@ -68,24 +73,24 @@ def test_a_board_ridden_25_km_with_no_tension_in_the_log_is_due():
     # Decisions of the trade, checks: a belt never measured is due.
     ridden = [(day, "ride", {"distance": 5000.0}) for day in range(1, 6)]
     past = history(*ridden)
-    found = due_now(past, ("left", "right"), at(5.5))
+    found = due_on(past, ("left", "right"), at(5.5))
     assert [(one.name, one.subject) for one in found if one.opens == "ride.tension"] == [
         ("First tension check", "both")
     ]
     assert found[0].stop
     measured = history(*ridden, *((5.1, "tension", {"about": side}) for side in ("left", "right")))
-    assert not [one for one in due_now(measured, ("left", "right"), at(5.5)) if one.opens == "ride.tension"]
+    assert not [one for one in due_on(measured, ("left", "right"), at(5.5)) if one.opens == "ride.tension"]
 
 
 def test_the_first_ride_starts_the_clock_of_a_board_that_was_not_built_here():
     assert upkeep(history(), ("left",), at(0)) == ()
     for first in ((1, "ride", RIDE), (1, "check", {"about": "after_ride"})):
-        assert [one.key for one in due_now(history(first), ("left",), at(1.1))] == [
+        assert [one.key for one in due_on(history(first), ("left",), at(1.1))] == [
             "belt_first",
             "joints_first",
         ]
     three = history(*((day, "ride", RIDE) for day in (1, 2, 3)))
-    assert "pre_ride" in [one.key for one in due_now(three, ("left",), at(3.1))]
+    assert "pre_ride" in [one.key for one in due_on(three, ("left",), at(3.1))]
 
 
 YEAR = 365.0
@@ -97,8 +102,8 @@ def test_a_clock_set_ahead_and_back_hides_nothing_that_is_due():
     assert ("belt_month", "left") in keys(ahead, 31)
     # A look whose date says a year was no look at 60 days.
     new = history(NEW, (YEAR, "tension", {"about": "left"}))
-    assert "belt_50" not in [one.key for one in due_now(new, ("left",), at(1))]
-    assert "belt_50" in [one.key for one in due_now(new, ("left",), at(61))]
+    assert "belt_50" not in [one.key for one in due_on(new, ("left",), at(1))]
+    assert "belt_50" in [one.key for one in due_on(new, ("left",), at(61))]
     # No plausible date at all: due by date until something says when it was.
     assert keys(history((YEAR, "tension", {"about": "left"})), 5) != []
 

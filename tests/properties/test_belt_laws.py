@@ -7,7 +7,7 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
-from logic.belt.catalogue import NARROWEST, WIDEST, belt, profiles
+from logic.belt.catalogue import NARROWEST, WIDEST, belt
 from logic.belt.geometry import (
     belt_length,
     centre_distance,
@@ -27,6 +27,7 @@ from logic.belt.scale import (
     tension_from_pull,
 )
 from logic.errors import InputError
+from logic.tables import rows
 
 laws = settings(max_examples=200, derandomize=True, deadline=None)
 
@@ -254,7 +255,11 @@ def test_shaft_pull_and_tension_are_inverse(tension: float, wrap: float) -> None
 
 
 @laws
-@given(st.sampled_from(profiles()), st.floats(0.004, 0.03), st.floats(1.001, 1.5))
+@given(
+    st.sampled_from([row.text("profile") for row in rows("belt_profiles")]),
+    st.floats(0.004, 0.03),
+    st.floats(1.001, 1.5),
+)
 def test_a_wider_belt_carries_more(profile: str, width: float, factor: float) -> None:
     """Stretch factor, mass factor, working and least tension all grow with the width."""
     try:

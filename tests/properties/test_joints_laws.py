@@ -13,7 +13,7 @@ from logic.joints.limits import Joint, limits_of
 from logic.joints.materials import feel_reason, materials
 from logic.joints.reach import reach
 from logic.joints.rules import setting_for, shown_ceiling
-from logic.joints.set_screw import arrangements, holding
+from logic.joints.set_screw import holding
 from logic.joints.strength import strength, strengths
 from logic.joints.threadlocker import cure
 from logic.joints.threads import candidates, thread, threads
@@ -21,7 +21,7 @@ from logic.joints.torque import (
     preload_from_torque,
     torque_short,
 )
-from logic.tables import rows
+from logic.tables import matching, rows
 
 laws = settings(max_examples=150, derandomize=True, deadline=None)
 
@@ -182,7 +182,7 @@ def test_two_set_screws_hold_more_than_one_and_less_than_three(
 ) -> None:
     one = holding(name, shaft_diameter=shaft, screws="one", drive_torque=torque)
     assert one.holds == (torque <= one.slip / 8.0)
-    for screws in arrangements():
+    for screws in (row.text("name") for row in matching("set_screw_points", of="screws")):
         told = holding(name, shaft_diameter=shaft, screws=screws, drive_torque=torque)
         assert one.slip <= told.slip <= 2.0 * one.slip
         assert told.least < told.most < told.slip
