@@ -68,7 +68,10 @@ def test_plucks_in_noise(
 @pytest.mark.parametrize("level", [-20, -10, 0])
 @pytest.mark.parametrize("lead", [LEAD, 0.0])
 def test_mains_hum(level: int, lead: float) -> None:
-    """Hum of 50 or 60 Hz with harmonics, before the pluck or only under it: never sure and 2 % off."""
+    """Hum of 50 or 60 Hz with harmonics, before the pluck or only under it: never sure and 2 % off.
+
+    Heard before the pluck it is taken out, and most are told even where it is nearly as loud.
+    """
     dice = random.Random(level)
     sure = 0
     for number, frequency in enumerate(PITCHES):
@@ -82,7 +85,7 @@ def test_mains_hum(level: int, lead: float) -> None:
         if not found.refusal:
             sure += 1
             assert found.frequency == pytest.approx(frequency, rel=0.02)
-    assert sure >= {-20: 7, -10: 5, 0: 0}[level]
+    assert sure >= ({-20: 7, -10: 5, 0: 0} if lead == 0.0 else {-20: 8, -10: 8, 0: 6})[level]
 
 
 @pytest.mark.parametrize("whistle", [430.0, 1234.0, 3100.0, 5600.0])
