@@ -108,9 +108,13 @@ def _start(rule: Row, subject: str, history: History) -> tuple[int, int] | None:
     if begins == "belt":
         begins, about = "belt_fitted", subject
     place = history.last({"list": "check", "joint": "tightening"}.get(begins, begins), about)
+    if begins == "ride" and not about:
+        # A finished check after a ride is a ride as well.
+        rides = (place, history.last("check", "after_ride"))
+        place = max((found for found in rides if found is not None), default=None)
     if place is None and "first_ride" in rule:
-        rides = (history.first("ride"), history.first("check", "after_ride"))
-        ride = min((found for found in rides if found is not None), default=None)
+        firsts = (history.first("ride"), history.first("check", "after_ride"))
+        ride = min((found for found in firsts if found is not None), default=None)
         first = history.first("tension", subject) if rule.text("from") == "belt" else None
         if ride is not None and (first is None or ride < first):
             return ride - 1, ride
