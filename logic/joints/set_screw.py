@@ -195,9 +195,9 @@ def seating(
     """Return how tight a set screw goes. `material` is "alloy" (45H) or "stainless".
 
     Metric: the lowest of the printed lists and the screw's own test torque is the ceiling. Inch: the higher
-    list is the ceiling and the lower the floor. The lists ask nothing of the hub: in a `pulley` the
-    `engagement`, the length of thread in it, can be the ceiling, in mild steel too. Raises InputError for a
-    size or a material that is in no list, and for a pulley that holds no thread.
+    list, no more than a maker's most, is the ceiling and the lower the floor. The lists ask nothing of the
+    hub: in a `pulley` the `engagement`, the length of thread in it, can be the ceiling, in mild steel too.
+    Raises InputError for a size or a material that is in no list, and for a pulley that holds no thread.
 
     >>> round(seating("M4").setting, 6), seating("M4").ceiling
     (2.0, 2.2)
@@ -222,10 +222,14 @@ def _listed(designation: str, material: str) -> tuple[NewtonMetre, NewtonMetre |
     if metric:
         return min(line.number("torque") for line in metric), None
     size = thread(designation).size if material == "alloy" else ""
-    inch = [line.number("torque") for line in matching("set_screws_inch", size=size)]
+    inch = {
+        part: line.number("torque")
+        for part in ("seat", "low", "most")
+        for line in matching("set_screws_inch", size=size, part=part)
+    }
     if not inch:
         raise InputError("thread", designation, "not in the table")
-    return max(inch), min(inch) if len(inch) > 1 else None
+    return min(inch["seat"], inch.get("most", inch["seat"])), inch.get("low")
 
 
 def axial_force(screw: Thread) -> Newton:

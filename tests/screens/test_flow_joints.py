@@ -40,7 +40,7 @@ def test_the_list_shows_each_joint_with_its_answer(joints: Session) -> None:
         "Kingpin nuts": "by feel",
         "Bearings and spacers": "by feel",
         "Axle nuts": "by feel",
-        "Wheel pulley bolts": "1.7\u00a0N·m",
+        "Wheel pulley bolts": "1.5\u00a0N·m",
         "Mount clamp screws": "6\u00a0N·m",
         "Mount to mount screws": "3.5\u00a0N·m",
         "Motor face screws": "1.7\u00a0N·m",

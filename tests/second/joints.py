@@ -395,12 +395,14 @@ class Card:
             for one in table("set_screws")
             if one["thread"] == self.screw.name and one["material"] == "alloy"
         ]
-        inch = [one["torque"] for one in table("set_screws_inch") if one["size"] == self.screw.size]
+        inch = {
+            one["part"]: one["torque"] for one in table("set_screws_inch") if one["size"] == self.screw.size
+        }
         if metric:
             return float(min(metric))
         if not inch:
             raise LackError("no list has it")
-        return float(max(inch)) * POUND * INCH / 1000.0
+        return float(min(inch["seat"], inch.get("most", inch["seat"]))) * POUND * INCH / 1000.0
 
     @property
     def seated(self) -> float:
