@@ -184,7 +184,7 @@ class Driver:
             widget.bring()
             self.frame(seconds=widget.wait)
             self.still()
-            return Touch(self, widget.x + widget.width * at[0], widget.y + widget.height * at[1])
+            return Touch(self, *widget.middle)
         over, scrollers = widget.parent, []
         while over is not None and over is not self.window and over.parent is not over:
             if isinstance(over, ScrollView) and over.do_scroll_y:

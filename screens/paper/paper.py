@@ -40,6 +40,8 @@ SHOWN = 0.12
 """Seconds for which a press is shown at least."""
 HOLD, AGAIN = 0.45, 0.12
 """Seconds until a held key repeats, and between repeats."""
+CROWN = 0.6
+"""Most of the height between header and foot that the crown may take."""
 TREMBLE = 24
 """How far a finger may tremble, in dp."""
 WHOLE = 2 * LONGEST
@@ -194,9 +196,11 @@ class Paper(Widget):
         bottom = self._arrange_bar(look, left, right, bottom)
         if page.crown is not None:
             block_wide = min(right - left, dp(LINE + 60))
-            top -= self._put(
-                self.crown, page.crown, block_wide, left + (right - left - block_wide) / 2, top, look
-            )
+            start = (right - left - block_wide) / 2
+            self.crown.bleed = (-start, right - left)
+            # The crown leaves room for what is under it: its text shrinks to normal at the least.
+            chosen = foot_look((page.crown,), block_wide, look, (top - bottom) * CROWN)
+            top -= self._put(self.crown, page.crown, block_wide, left + start, top, chosen)
         else:
             self._hide(self.crown)
         self._arrange_panes(look, left, right, top, bottom, moved=moved)

@@ -63,6 +63,14 @@ class Spot:
                 self.part.to(self.down - max(0.0, room - self.height) / 2)
 
     @property
+    def middle(self) -> tuple[float, float]:
+        """Return the middle of the part of it that is in sight."""
+        low, high = self.y, self.y + self.height
+        if self.part in self.paper.panes:
+            low, high = max(low, self.part.y), min(high, self.part.top)
+        return self.x + self.width / 2, (low + high) / 2
+
+    @property
     def x(self) -> float:
         """Return its left edge in the window."""
         return float(self.part.x + self.left)
