@@ -132,7 +132,7 @@ class ChoiceParts(BeltParts):
 
     def rated(self, rotation: RadianPerSecond) -> NewtonMetre:
         """Return the rated torque of the motor at its rotation; the small pulley decides, whichever shaft has it."""
-        profile = self.belt.profile
+        profile = self.profile
         rated = rated_torque(
             printed=printed_torque(
                 profile=profile,
@@ -171,7 +171,7 @@ class ChoiceParts(BeltParts):
         """Way the motor must come in for the belt to be laid on."""
         return inward_travel(
             length=self.belt_length,
-            pitch=self.belt.pitch,
+            pitch=self.pitch,
             flanged=self.read.choice("mount.flanged", "none"),
         )
 
@@ -294,7 +294,7 @@ def _rows(parts: ChoiceParts, wanted: float) -> tuple[BeltRow, ...]:
     rows = []
     for belt in nearest(profile=parts.read.choice("drive.profile"), wanted=wanted, count=SHOWN, **pulleys):
         centre = centre_distance(length=belt.length, **pulleys)
-        lacks = _lacks(parts.read.board, belt, centre, parts.belt.pitch)
+        lacks = _lacks(parts.read.board, belt, centre, parts.pitch)
         rows.append(BeltRow(belt, centre, centre - wanted, lacks))
     return tuple(rows)
 

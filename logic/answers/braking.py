@@ -30,6 +30,8 @@ def axle_grip(asked: Asked, surface: str, road: Road, *, braking: bool) -> float
     """Return what the driven axle holds on a surface, driving or braking, with the weight shifted by it."""
     behind = asked.choice("ask.axle") == "behind"
     base, to_front = asked("ask.wheelbase"), asked("ask.mass_behind_front")
+    if to_front > base:
+        raise InputError("ask.mass_behind_front", to_front, "range", low=0.0, high=base, quantity="length")
     lightened = behind == braking
     formula = grip_of_lightened_axle if lightened else grip_of_loaded_axle
     return formula(

@@ -98,22 +98,7 @@ class PairParts(BeltParts):
             - pick("pair_rules", name="ground clearance").number("length")
             - pick("pair_rules", name="flange").number("length")
         )
-        return max(0, floor(2.0 * pi * (room + self.belt_kind_differential) / self.pitch))
-
-    @cached_property
-    def pitch(self) -> float:
-        """Pitch of the belt's profile."""
-        return pick("belt_profiles", profile=self.profile).number("pitch")
-
-    @cached_property
-    def belt_kind_differential(self) -> float:
-        """Pitch line above the tips of the teeth."""
-        return pick("belt_profiles", profile=self.profile).number("differential")
-
-    @cached_property
-    def profile(self) -> str:
-        """Name of the belt's profile."""
-        return self.read.choice("drive.profile")
+        return max(0, floor(2.0 * pi * (room + self.differential) / self.pitch))
 
 
 def pair_table(board: Board, rider: Value | None, asking: Asking) -> PairTable:
@@ -227,6 +212,8 @@ def _terms(run: Run[PairParts], *, printed: bool) -> tuple[Terms, tuple[str, ...
     parts = run.plain
     drive, road, asked = parts.drive("nominal"), parts.road, parts.asked
     brake = run.or_open("stop", lambda each: brake_of(each, asked))
+    if isinstance(brake, Open) and brake.problem is not None:
+        raise brake.problem
     terms = Terms(
         drive=drive,
         road=road,

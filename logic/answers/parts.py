@@ -12,6 +12,7 @@ from logic.drive.road import Road, standard
 from logic.errors import InputError
 from logic.pack.cells import Chemistry, chemistry, pack_resistance, pack_voltage
 from logic.si import Kilogram
+from logic.tables import pick
 from logic.workings import Given, cited, given
 
 CHARGES = ("full", "nominal", "empty")
@@ -151,19 +152,34 @@ class Parts:
         )
 
     @cached_property
+    def profile(self) -> str:
+        """Name of the belt's profile."""
+        return self.read.choice("drive.profile")
+
+    @cached_property
+    def pitch(self) -> float:
+        """Pitch of the belt's profile, whatever its width."""
+        return pick("belt_profiles", profile=self.profile).number("pitch")
+
+    @cached_property
+    def differential(self) -> float:
+        """Pitch line above the tips of the teeth."""
+        return pick("belt_profiles", profile=self.profile).number("differential")
+
+    @cached_property
     def belt(self) -> Belt:
         """Figures of the belt."""
-        return belt(profile=self.read.choice("drive.profile"), width=self.read("drive.belt_width"))
+        return belt(profile=self.profile, width=self.read("drive.belt_width"))
 
     @cached_property
     def motor_pulley(self) -> float:
         """Pitch diameter of the motor pulley."""
-        return pitch_diameter(pitch=self.belt.pitch, teeth=self.motor_teeth)
+        return pitch_diameter(pitch=self.pitch, teeth=self.motor_teeth)
 
     @cached_property
     def wheel_pulley(self) -> float:
         """Pitch diameter of the wheel pulley."""
-        return pitch_diameter(pitch=self.belt.pitch, teeth=self.wheel_teeth)
+        return pitch_diameter(pitch=self.pitch, teeth=self.wheel_teeth)
 
     @cached_property
     def pulleys(self) -> dict[str, float]:
@@ -174,7 +190,7 @@ class Parts:
     @cached_property
     def belt_length(self) -> float:
         """Pitch length of the belt."""
-        return length_of_teeth(pitch=self.belt.pitch, teeth=self.read("drive.belt_teeth"))
+        return length_of_teeth(pitch=self.pitch, teeth=self.read("drive.belt_teeth"))
 
     @cached_property
     def computed_centre(self) -> float:

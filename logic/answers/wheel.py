@@ -77,7 +77,7 @@ class WheelParts(Parts):
         """Return the gap between the wheel pulley and the ground on a wheel."""
         radius = pulley_radius(
             pitch_diameter=self.wheel_pulley,
-            differential=self.belt.differential,
+            differential=self.differential,
             flange=pick("pair_rules", name="flange").number("length"),
         )
         return ground_clearance(wheel_diameter=diameter, radius=radius)

@@ -97,12 +97,15 @@ def _spread(
     if loaded is None or not terms.constant_spread:
         return None
     load = quick_load(terms.road)
-    ends = []
+    # The board as it is stands among the ends: with a limit of the pack's in force neither end need be the fastest.
+    reach = [loaded]
     for share in (-terms.constant_spread, terms.constant_spread):
         other = replace(drive, motor_constant=drive.motor_constant * (1.0 + share))
-        ends.append(steady_between(quick_push(other), load, quick_top(other)).speed)
-    low, high = min(ends, key=lambda end: end or 0.0), max(ends, key=lambda end: end or 0.0)
-    return (low, high) if low is not None and high is not None else None
+        end = steady_between(quick_push(other), load, quick_top(other)).speed
+        if end is None:
+            return None
+        reach.append(end)
+    return min(reach), max(reach)
 
 
 def _steepest(push: Newton, road: Road) -> One | None:

@@ -113,3 +113,13 @@ def test_a_pair_stops_as_the_table_says() -> None:
         asking = {"ask.stop_speed": Value(number(of_pair["top_loaded"]), "chosen")}
         whole = number(stop_alone(board, RIDER, asking))
         assert whole - 2.5 * number(of_pair["top_loaded"]) == pytest.approx(number(of_pair["stop"]), rel=1e-6)
+
+
+@pytest.mark.parametrize("axle", ["behind", "in front"])
+def test_a_mass_behind_the_rear_axle_is_refused_by_its_own_name(axle: str) -> None:
+    """Whichever axle brakes: once it was "distance: not positive" for a board driven in front."""
+    asked = {"ask.axle": Value(axle, "chosen"), "ask.mass_behind_front": Value(0.9, "chosen")}
+    problem = stop_alone(TOWPATH, RIDER, asked).problem  # type: ignore[union-attr]
+    assert problem is not None
+    assert (problem.field, problem.reason) == ("ask.mass_behind_front", "range")
+    assert (problem.low, problem.high) == (0.0, 0.75)

@@ -138,7 +138,6 @@ class Belt:
 
     @cached_property
     def pitch(self) -> float:
-        _ = self.width_row
         return float(row("belt_profiles", profile=self.text("drive.profile"))["pitch"]) * MM
 
     @cached_property

@@ -32,6 +32,7 @@ def table(name: str) -> list[dict[str, Any]]:
     return tomllib.loads((TABLES / f"{name}.toml").read_text())["row"]
 
 
+@cache
 def row(table_name: str, /, **cells: object) -> dict[str, Any]:
     (found,) = [
         each for each in table(table_name) if all(each.get(key) == cell for key, cell in cells.items())
