@@ -1,13 +1,13 @@
 """What upkeep reads of the log: rides, checks, tensions, belts and joints of one board, kept up to date."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from itertools import takewhile
-from typing import Any
 
 from logic.checks.open_faults import Finding, OpenFault, finding, still_open
-from logic.checks.verdict import ALL_RIGHT, WITH_NOTES
+from logic.log import Check, Ride
+from logic.log.checks import ALL_RIGHT, WITH_NOTES
 from logic.store import Record, Store
 
 KINDS = ("ride", "check", "tension", "tightening", "belt_fitted", "snooze")
@@ -129,7 +129,9 @@ class Ledger:
             known = self._seen[0] if newest[1] == self._seen[1] else -1
             if known < 0:
                 self._history = History()
-            fresh = [_event(record) for kind in KINDS for record in self._since(kind, known)]
+            fresh = [
+                _event(record) for kind in KINDS for record in self._since(kind, known) if record.readable
+            ]
             for event in sorted(fresh, key=lambda event: event.row):
                 self._history.add(event)
             self._seen = newest
@@ -156,27 +158,18 @@ FEW = 50
 """Entries read at a time when only new ones are wanted."""
 
 
+ABOUT = {"check": "base", "tension": "belt", "belt_fitted": "belt", "tightening": "joint", "snooze": "rule"}
+"""The field of each kind of entry that says what it is about."""
+
+
 def _event(record: Record) -> Event:
-    body: dict[str, Any] = record.body
-    about = {
-        "check": body.get("base", ""),
-        "tension": body.get("belt", ""),
-        "belt_fitted": body.get("belt", ""),
-        "tightening": body.get("joint", ""),
-        "snooze": body.get("rule", ""),
-    }.get(record.kind, "")
-    riding = record.kind == "ride"
-    return Event(
-        record.id,
-        record.at,
-        record.kind,
-        str(about),
-        float(body.get("distance") or 0.0) if riding else 0.0,
-        crash=riding and bool(body.get("crash")),
-        wet=riding and bool(body.get("wet")),
-        finished=record.kind != "check" or _counts(body),
-        found=finding(body, record.at) if record.kind == "check" else NOTHING_FOUND,
-    )
+    said = record.body
+    event = Event(record.id, record.at, record.kind, getattr(said, ABOUT.get(record.kind, ""), ""))
+    if isinstance(said, Ride):
+        return replace(event, distance=said.distance or 0.0, crash=said.crash, wet=said.wet)
+    if isinstance(said, Check):
+        return replace(event, finished=_counts(said), found=finding(said, record.at))
+    return event
 
 
 def ride_open(check: Record | None, ride: Record | None, now: datetime) -> bool:
@@ -189,7 +182,6 @@ def ride_open(check: Record | None, ride: Record | None, now: datetime) -> bool:
     return ride is None or ride.id < check.id
 
 
-def _counts(body: dict[str, Any]) -> bool:
+def _counts(check: Check) -> bool:
     """Tell whether a check was finished; one before a ride that something else forbade opens no ride."""
-    ridden = body.get("base") != "before_ride" or not body.get("held")
-    return ridden and body.get("verdict") in RIDDEN
+    return check.verdict in RIDDEN and not (check.base == "before_ride" and check.held)

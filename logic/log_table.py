@@ -2,7 +2,6 @@
 
 import csv
 import io
-import json
 from collections.abc import Iterable, Mapping
 
 from logic.store import Record
@@ -19,7 +18,7 @@ COLUMNS = (
     ("depth", "depth [mm]", "mm", "m"),
     ("torque", "torque [N·m]", "N*m", "N*m"),
 )
-"""Figures of the entries: key in the body, head of the column, unit shown and unit inside."""
+"""Figures of the entries: field of the entry, head of the column, unit shown and unit inside."""
 
 WORDS = (
     ("belt", "belt"),
@@ -35,7 +34,7 @@ FLAGS = ("crash", "wet")
 def log_table(records: Iterable[Record], boards: Mapping[str, str]) -> str:
     """Return the entries as comma-separated text, a head line first; `boards` names each board by its id.
 
-    The last column holds the whole entry as it is kept, so that nothing is lost.
+    The last column holds the whole entry as it is kept, so that nothing is lost: also what cannot be read.
     """
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
@@ -44,10 +43,10 @@ def log_table(records: Iterable[Record], boards: Mapping[str, str]) -> str:
         ["entry", "board", "at", "kind", *heads, *[head for _, head in WORDS], *FLAGS, "corrected", "body"]
     )
     for record in records:
-        body = record.body
-        numbers = [_number(body.get(key), unit, si) for key, _, unit, si in COLUMNS]
-        words = [_cell(body.get(key, "")) for key, _ in WORDS]
-        flags = ["yes" if body.get(key) else "" for key in FLAGS]
+        said = record.body
+        numbers = [_number(getattr(said, key, None), unit, si) for key, _, unit, si in COLUMNS]
+        words = [_cell(getattr(said, key, "")) for key, _ in WORDS]
+        flags = ["yes" if getattr(said, key, False) else "" for key in FLAGS]
         writer.writerow(
             [
                 record.id,
@@ -58,7 +57,7 @@ def log_table(records: Iterable[Record], boards: Mapping[str, str]) -> str:
                 *words,
                 *flags,
                 "yes" if record.corrected_by is not None else "",
-                json.dumps(body, ensure_ascii=False, sort_keys=True),
+                record.text,
             ]
         )
     return out.getvalue()

@@ -10,6 +10,7 @@ from typing import Any
 
 from logic.board import Value
 from logic.fields import Field
+from logic.log import Entry
 
 
 @dataclass(frozen=True)
@@ -135,8 +136,7 @@ class Retry(Act):
 class Record(Act):
     """Write into the log of the board; `then` follows once it is on the disk."""
 
-    kind: str
-    body: Mapping[str, Any]
+    entry: Entry
     then: tuple[Act, ...] = ()
     key: str = ""
     """Name of the parameter of the page that is given the number of the entry."""

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 from logic.answers.asked import questions
 from logic.answers.range import LoggedRide
 from logic.board import Value, value_from
+from logic.log import Note
 
 if TYPE_CHECKING:
     from screens.state import State
@@ -61,8 +62,8 @@ def answers(state: "State | World") -> dict[str, Value]:
     return kept
 
 
-def answer(state: "State | World", key: str, value: Value | None) -> None:
-    """Keep an answer, or take it back by None. Raises InputError outside its limits; nothing changes then."""
+def answered(state: "State | World", key: str, value: Value | None) -> tuple[str, dict[str, Any]]:
+    """Return the setting to keep for an answer, or for one taken back by None. Raises InputError outside its limits."""
     stored = dict(_stored(state))
     if value is None:
         stored.pop(key, None)
@@ -70,23 +71,28 @@ def answer(state: "State | World", key: str, value: Value | None) -> None:
         questions()[key].field.check(value.si)
         body = asdict(replace(value, known="chosen"))
         stored[key] = {**body, "at": state.clock().timestamp()}
-    state.store.put(_key(state), stored)
+    return _key(state), stored
+
+
+def answer(state: "State", key: str, value: Value | None) -> None:
+    """Keep an answer, or take it back by None. Raises InputError outside its limits; nothing changes then."""
+    state.remember(*answered(state, key, value))
 
 
 def forget_answers(state: "State") -> None:
     """Take every answer for the board in use back."""
-    state.store.put(_key(state), {})
+    state.remember(_key(state), {})
 
 
 def logged_rides(state: "State | World") -> tuple[LoggedRide, ...]:
     """Return the newest rides of the board in use, as the range reads them."""
-    records, speeds = state.store.page(board=state.saved.id, kind="ride", limit=RIDES), ride_speeds(state)
+    speeds = ride_speeds(state)
     return tuple(
         LoggedRide(
-            *(record.body.get(name) for name in ("distance", "energy", "volts_before", "volts_after")),
-            speed=speeds.get(str(record.id)),
+            ride.distance, ride.energy, ride.volts_before, ride.volts_after, speed=speeds.get(str(record.id))
         )
-        for record in records
+        for record in state.entries("ride", RIDES)
+        for ride in (record.body,)
     )
 
 
@@ -103,11 +109,11 @@ def out_of_use(state: "State | World") -> dict[str, Any] | None:
 
 def take_out(state: "State", sign: str) -> None:
     """Take the pack of the board in use out of use: every page about packs says so from now on."""
-    state.store.put(f"pack_out/{state.saved.id}", {"sign": sign, "at": state.clock().isoformat()})
-    state.record("note", {"note": f"Pack taken out of use: {sign}."})
+    state.remember(f"pack_out/{state.saved.id}", {"sign": sign, "at": state.clock().isoformat()})
+    state.record(Note(note=f"Pack taken out of use: {sign}."))
 
 
 def put_back(state: "State", why: str) -> None:
     """Put a pack into use again, for a reason that goes into the log."""
-    state.store.put(f"pack_out/{state.saved.id}", None)
-    state.record("note", {"note": f"Pack in use again: {why}."})
+    state.remember(f"pack_out/{state.saved.id}", None)
+    state.record(Note(note=f"Pack in use again: {why}."))

@@ -23,5 +23,5 @@ def remind(state: State) -> bool:
         return False
     if not notice(f"Due on {state.saved.name}", due_name(due[0], state.saved.sides)):
         return False
-    state.store.put("reminded", today)
+    state.remember("reminded", today)
     return True

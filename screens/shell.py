@@ -404,7 +404,7 @@ class Shell(Surface, BoxLayout):
             for name, args in kept
             if name != "working"
         ]
-        self.state.store.put("place", {"trail": trail, "at": self.state.clock().isoformat()})
+        self.state.remember("place", {"trail": trail, "at": self.state.clock().isoformat()})
 
     # What the frame shows
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, replace
+from datetime import datetime
 from operator import is_
 from typing import Any
 from uuid import uuid4
@@ -17,6 +18,7 @@ from logic.checks.own import copy_of, list_from_dict, list_to_dict
 from logic.errors import InputError
 from logic.exchange import demo_boards
 from logic.ledger import History, Ledger
+from logic.log import BoardChanged, Change, Entry
 from logic.person import Person, person_from_dict, person_to_dict
 from logic.store import Clock, Record, Store
 from logic.upkeep import Due, upkeep
@@ -176,12 +178,8 @@ class State(EventDispatcher):
     def keep(self) -> None:
         """Make the trial's values the board's: one transaction with a record of what changed."""
         before, kept = self.saved, self.board
-        changes = {
-            key: {"was": None if was is None else asdict(was), "is": asdict(value)}
-            for key, value in self.trial.items()
-            for was in (before.value(key),)
-        }
-        self.store.keep_trial(kept.id, kept.name, to_dict(kept), {"changes": changes})
+        changes = {key: Change(before.value(key), value) for key, value in self.trial.items()}
+        self.store.keep_trial(kept.id, kept.name, to_dict(kept), BoardChanged(changes=changes))
         self.undo = Undo("Kept on the board", lambda: self._save(before))
         self._open(kept.id)
         self._changed()
@@ -208,20 +206,34 @@ class State(EventDispatcher):
         self.store.put("person", person_to_dict(self.person))
         self._changed()
 
-    def record(self, kind: str, body: dict[str, Any]) -> int:
-        """Add to the log of the board in use; it is on the disk when this returns."""
-        number = self.store.append(self.saved.id, kind, body)
+    def record(self, entry: Entry, at: datetime | None = None) -> int:
+        """Add to the log of the board in use; it is on the disk when this returns. `at` is now unless given."""
+        number = self.store.append(self.saved.id, entry, at)
         self._changed()
         return number
 
-    def take_back(self, number: int) -> None:
-        """Hide a log entry again."""
-        self.store.void(number)
+    def correct(self, number: int, entry: Entry) -> None:
+        """Give a log entry, of whatever board, another body."""
+        self.store.correct(number, entry)
         self._changed()
 
+    def take_back(self, number: int) -> int:
+        """Hide a log entry, take a correction back, or show again what a row hid; return the row that does so."""
+        row = self.store.void(number)
+        self._changed()
+        return row
+
     def last(self, kind: str, **match: object) -> Record | None:
-        """Return the newest log entry of the board in use that matches."""
+        """Return the newest log entry of the board in use that can be read and matches."""
         return self.store.latest(self.saved.id, kind, **match)
+
+    def entries(self, kind: str, limit: int = 200) -> list[Record]:
+        """Return the newest log entries of the board in use, of one kind, that can be read."""
+        return self.store.entries(self.saved.id, kind, limit)
+
+    def remember(self, key: str, value: object) -> None:
+        """Keep a setting that no other page shows, such as the tool last used."""
+        self.store.put(key, value)
 
     # Checks and upkeep
 

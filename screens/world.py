@@ -103,7 +103,7 @@ class LogBook:
         return {}
 
     def last(self, kind: str, **match: object) -> Entered | None:
-        """Return the newest entry that matches."""
+        """Return the newest entry that can be read and matches."""
         key = (kind, *sorted(match.items()))
         if key not in self._latest:
             self._latest[key] = self.store.latest(self.board, kind, **match)
@@ -111,8 +111,8 @@ class LogBook:
 
     @cached_property
     def tensions(self) -> list[Entered]:
-        """Return the newest tension entries, newest first."""
-        return list(self.store.page(self.board, kind="tension", limit=200))
+        """Return the newest tension entries that can be read, newest first."""
+        return self.store.entries(self.board, "tension")
 
 
 @dataclass(frozen=True)
@@ -184,6 +184,10 @@ class World:
     def last(self, kind: str, **match: object) -> Entered | None:
         """Return the newest log entry of the board in use that matches."""
         return self.log.last(kind, **match)
+
+    def entries(self, kind: str, limit: int = 200) -> list[Entered]:
+        """Return the newest log entries of the board in use, of one kind, that can be read."""
+        return self.store.entries(self.saved.id, kind, limit)
 
     def history(self) -> History:
         """Return what the log of the board in use holds."""

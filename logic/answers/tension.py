@@ -19,7 +19,7 @@ from logic.belt.running import (
 )
 from logic.belt.scale import misread_tension, pull_force_locked
 from logic.belt.tension import Window, effective_pull
-from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, Verdict, judge, word_of
+from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, Verdict, judge
 from logic.belt.verdict import Reading as Measured
 from logic.board import Board
 from logic.errors import InputError
@@ -35,7 +35,6 @@ __all__ = [
     "BeltReading",
     "belt_plan",
     "belt_reading",
-    "word_of",
 ]
 
 

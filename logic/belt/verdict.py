@@ -1,9 +1,8 @@
 """A measured tension against the window: the word, as sure as the error lets it be."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from math import isfinite
-from typing import Any, Literal, get_args
+from typing import Literal, get_args
 
 from logic.errors import InputError, positive
 from logic.si import Newton
@@ -92,14 +91,13 @@ def _word(tension: float, error: float, floor: float, ceiling: float) -> Word:
     return "in window"
 
 
-def word_of(body: Mapping[str, Any]) -> Word | Literal[""]:
+def word_of(
+    written: str, tension: float | None, error: float | None, floor: float | None, ceiling: float | None
+) -> Word | Literal[""]:
     """Return the word of a tension in the log: judged by its own figures where they are there, else as written.
 
     Entries of an earlier rule thereby keep one form with the new ones. "" for a reading without a window.
     """
-    written = body.get("word", "")
-    figures = [body.get(key) for key in ("tension", "error", "floor", "ceiling")]
-    if not written or None in figures:
+    if not written or tension is None or error is None or floor is None or ceiling is None:
         return next((word for word in get_args(Word) if word == written), "")
-    tension, error, floor, ceiling = (float(figure) for figure in figures if figure is not None)
     return judge(reading=Reading(tension, error), floor=floor, ceiling=ceiling).word

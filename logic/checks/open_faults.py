@@ -1,12 +1,12 @@
 """What checks found wrong and no later one found right: open until it is."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import datetime
-from typing import Any
 
 from logic.checks.run import RIGHT
-from logic.checks.verdict import ALL_RIGHT, WITH_NOTES
+from logic.log import Check
+from logic.log.checks import ALL_RIGHT, WITH_NOTES
 
 
 @dataclass(frozen=True)
@@ -35,15 +35,11 @@ class Finding:
     whole: bool = False
 
 
-def finding(body: Mapping[str, Any], at: datetime) -> Finding:
-    """Return what the body of a logged check says of faults."""
-    base = str(body.get("base", ""))
-    faults = tuple(
-        OpenFault(base, str(key), str(name), str(note), bool(stops), at)
-        for key, name, note, stops in body.get("faults", ())
-    )
-    right = frozenset(key for key, (state, _) in body.get("answers", {}).items() if state == RIGHT)
-    return Finding(faults, right, body.get("verdict") in (ALL_RIGHT, WITH_NOTES))
+def finding(check: Check, at: datetime) -> Finding:
+    """Return what a logged check says of faults."""
+    faults = tuple(OpenFault(check.base, *fault, at) for fault in check.faults)
+    right = frozenset(key for key, (state, _) in check.answers.items() if state == RIGHT)
+    return Finding(faults, right, check.verdict in (ALL_RIGHT, WITH_NOTES))
 
 
 def still_open(before: Iterable[OpenFault], base: str, new: Finding) -> tuple[OpenFault, ...]:

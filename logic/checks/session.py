@@ -1,7 +1,7 @@
 """A checklist under way on a board: every step is on the disk before the next item is shown."""
 
 from collections.abc import Iterable, Mapping
-from typing import Any
+from dataclasses import replace
 
 from logic.checks.lists import Checklist, Item
 from logic.checks.run import (
@@ -18,7 +18,8 @@ from logic.checks.run import (
     run_from_dict,
     run_to_dict,
 )
-from logic.checks.verdict import UNFINISHED, Fitness, PutOff, Verdict, check_body, fitness, verdict
+from logic.checks.verdict import Fitness, PutOff, Verdict, check_entry, fitness, verdict
+from logic.log.checks import UNFINISHED
 from logic.store import Clock, Store
 
 
@@ -55,15 +56,15 @@ class Session:
     def begin(self) -> None:
         """Begin anew; what was noted or failed last time comes first."""
         last = self.store.latest(self.board, "check", list=self.of.key)
-        first = tuple(last.body.get("noted", ())) if last is not None else ()
+        first = last.body.noted if last is not None else ()
         self._save(begin(self.of, self._clock(), first))
 
     def noted_before(self, item: Item) -> str:
         """Return what was noted of an item at the last run in the log, "" for nothing."""
         last = self.store.latest(self.board, "check", list=self.of.key)
-        if last is None or item.key not in last.body.get("noted", ()):
+        if last is None or item.key not in last.body.noted:
             return ""
-        return str(dict(last.body.get("notes", ())).get(item.action, ""))
+        return str(dict(last.body.notes).get(item.action, ""))
 
     def resume(self) -> None:
         """Go on where the run was left, the gap noted."""
@@ -89,24 +90,28 @@ class Session:
         return fitness(self.under_way, self.of, held, put_off, elsewhere)
 
     def finish(
-        self, board: Mapping[str, Any], held: str = "", put_off: PutOff = (), elsewhere: Iterable[str] = ()
+        self,
+        board: Mapping[str, float | str],
+        held: str = "",
+        put_off: PutOff = (),
+        elsewhere: Iterable[str] = (),
     ) -> int:
         """Log what came of the run with the board's values and forget the run. Return the row.
 
         `held` is what forbids riding whatever the list found, `put_off` what else was due and the reason why
         it waits, `elsewhere` what other lists noted and is still open.
         """
-        body = check_body(self.under_way, self.of, board, held, put_off, elsewhere)
-        (row,) = self.store.finish_run(self.board, self.of.key, ("check", body))
+        check = check_entry(self.under_way, self.of, board, held, put_off, elsewhere)
+        row = self.store.finish_run(self.board, self.of.key, check)
         self.run = None
         return row
 
-    def give_up(self, board: Mapping[str, Any]) -> int | None:
+    def give_up(self, board: Mapping[str, float | str]) -> int | None:
         """End a broken-off run: what was answered is logged as not finished, no answers leave no trace."""
         run = self.under_way
         if run.answers:
-            body = {**check_body(run, self.of, board), "verdict": UNFINISHED}
-            (row,) = self.store.finish_run(self.board, self.of.key, ("check", body))
+            check = replace(check_entry(run, self.of, board), verdict=UNFINISHED)
+            row = self.store.finish_run(self.board, self.of.key, check)
             self.run = None
             return row
         self.store.drop_run(self.board, self.of.key)

@@ -1,17 +1,14 @@
-"""What came of a run: counted, never promised, and the body under which it is logged."""
+"""What came of a run: counted, never promised, and the entry under which it is logged."""
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any, TypeAlias
+from typing import TypeAlias
 
 from logic.checks.lists import Checklist, Item
 from logic.checks.run import ASIDE, FAILED, NOTED, RIGHT, Run
-
-ALL_RIGHT, WITH_NOTES, STOPPED, UNFINISHED = "all right", "with notes", "stopped", "not finished"
-
-FIT, CARE, NOT = "fit to ride", "with care", "do not ride"
-"""What a check before a ride ends in."""
+from logic.log import Check, Fault
+from logic.log.checks import ALL_RIGHT, CARE, FIT, NOT, STOPPED, UNFINISHED, WITH_NOTES
 
 BEFORE_RIDE = "before_ride"
 """The list after which one rides."""
@@ -97,14 +94,13 @@ def _said(item: Item, run: Run) -> str:
     return f"{item.name}: {answer.note if answer.state != ASIDE else 'not looked at'}"
 
 
-def _faults(run: Run, of: Checklist) -> list[list[Any]]:
-    """Return what was found wrong: the item's key and name, the note, and whether it ended the run."""
+def _faults(run: Run, of: Checklist) -> tuple[Fault, ...]:
     wrong = [(of.item(key), run.answers[key]) for key in run.order if key in run.answers]
-    return [
-        [item.key, item.name, answer.note, answer.state == FAILED]
+    return tuple(
+        Fault(item.key, item.name, answer.note, answer.state == FAILED)
         for item, answer in wrong
         if answer.state in (NOTED, FAILED)
-    ]
+    )
 
 
 def _seconds(run: Run) -> float:
@@ -112,15 +108,15 @@ def _seconds(run: Run) -> float:
     return max(0.0, whole.total_seconds() - sum(run.breaks))
 
 
-def check_body(  # noqa: PLR0913  (what a check found, and what else stood in the way)
+def check_entry(  # noqa: PLR0913  (what a check found, and what else stood in the way)
     run: Run,
     of: Checklist,
-    board: Mapping[str, Any],
+    board: Mapping[str, float | str],
     held: str = "",
     put_off: PutOff = (),
     elsewhere: Iterable[str] = (),
-) -> dict[str, Any]:
-    """Return the body of the log entry: list, version, answers, verdict, and the board's values then.
+) -> Check:
+    """Return the log entry: list, version, answers, verdict, and the board's values then.
 
     `held` is what forbids riding whatever the list found, "" for nothing: a pack that is out of use.
     `put_off` are the checks that stop a ride and were put off all the same, each with its reason,
@@ -130,34 +126,31 @@ def check_body(  # noqa: PLR0913  (what a check found, and what else stood in th
     put_off = tuple(put_off)
     fit = fitness(run, of, held, put_off, elsewhere)
     items = {item.key: item for item in of.items}
-    return {
-        "list": of.key,
-        "base": of.base,
-        "title": of.title,
-        "version": run.version,
-        "verdict": found.word,
-        "fit": fit.word if fit is not None else "",
-        "fit_why": list(fit.why) if fit is not None else [],
-        "faults": _faults(run, of) if of.keeps_faults else [],
-        "right": found.right,
-        "total": found.total,
-        "aside": found.aside,
-        "notes": [[items[key].action, note] for key, note in found.notes],
-        "noted": [
-            key for key in run.order if key in run.answers and run.answers[key].state in (NOTED, FAILED)
-        ],
-        "stopped_by": items[found.stopped_by].action if found.stopped_by else "",
-        "halted": of.halted if found.stopped_by else "",
-        "reason": found.reason,
-        "held": held,
-        "put_off": [list(pair) for pair in put_off],
-        "began": run.began,
-        "seconds": found.seconds,
-        "breaks": len(run.breaks),
-        "fast": found.fast,
-        "values": {key: answer.value for key, answer in run.answers.items() if answer.value is not None},
-        "answers": {
-            key: [run.answers[key].state, run.answers[key].at] for key in run.order if key in run.answers
-        },
-        "board": dict(board),
-    }
+    said = [(key, run.answers[key]) for key in run.order if key in run.answers]
+    return Check(
+        list=of.key,
+        base=of.base,
+        title=of.title,
+        version=run.version,
+        verdict=found.word,
+        fit=fit.word if fit is not None else "",
+        fit_why=fit.why if fit is not None else (),
+        faults=_faults(run, of) if of.keeps_faults else (),
+        right=found.right,
+        total=found.total,
+        aside=found.aside,
+        notes=tuple((items[key].action, note) for key, note in found.notes),
+        noted=tuple(key for key, answer in said if answer.state in (NOTED, FAILED)),
+        stopped_by=items[found.stopped_by].action if found.stopped_by else "",
+        halted=of.halted if found.stopped_by else "",
+        reason=found.reason,
+        held=held,
+        put_off=put_off,
+        began=run.began,
+        seconds=found.seconds,
+        breaks=len(run.breaks),
+        fast=found.fast,
+        values={key: answer.value for key, answer in run.answers.items() if answer.value is not None},
+        answers={key: (answer.state, answer.at) for key, answer in said},
+        board=dict(board),
+    )

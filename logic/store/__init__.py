@@ -1,13 +1,14 @@
 """What Deckhand remembers, in one SQLite file: boards, trials, checklist runs, settings and the log.
 
-The store knows boards and entries as JSON objects; what they mean is the caller's. Every call that writes
-returns after the commit: saved means saved.
+The store knows boards as JSON objects, and entries of the log as their classes in `logic.log`. Every call that
+writes returns after the commit: saved means saved.
 """
 
 from collections.abc import Mapping
 from types import TracebackType
 from typing import Self
 
+from logic.log import BoardChanged, Check
 from logic.store.boards import Boards, Run, StoredBoard
 from logic.store.errors import (
     BadReplacement,
@@ -44,13 +45,14 @@ class Store(Log, Boards):
     """The whole file: the log, what stands beside it, and the transactions that touch both.
 
     >>> from datetime import UTC, datetime
+    >>> from logic.log import Ride
     >>> from pathlib import Path
     >>> from tempfile import TemporaryDirectory
     >>> with TemporaryDirectory() as folder:
     ...     with Store(Path(folder) / "deckhand.db", lambda: datetime.now(UTC)) as store:
-    ...         number = store.append("weir", "ride", {"distance": 4200.0})
-    ...         print(number, store.entry(number).body)
-    1 {'distance': 4200.0}
+    ...         number = store.append("weir", Ride(distance=4200.0))
+    ...         print(number, store.entry(number).body.distance)
+    1 4200.0
     """
 
     def __enter__(self) -> Self:
@@ -66,22 +68,15 @@ class Store(Log, Boards):
         """Close the file."""
         self.close()
 
-    def keep_trial(
-        self, board: str, name: str, body: Mapping[str, object], change: Mapping[str, object]
-    ) -> int:
+    def keep_trial(self, board: str, name: str, body: Mapping[str, object], change: BoardChanged) -> int:
         """Save the board as `body`, forget its trial, log `change`: all or nothing. Return the entry's id."""
         with self._writing() as connection:
             self._save_board(connection, board, name, body)
             self._drop_trial(connection, board)
-            return self._append(connection, board, "board_changed", change)
+            return self._append(connection, board, change)
 
-    def finish_run(
-        self, board: str, checklist: str, *entries: tuple[str, Mapping[str, object]]
-    ) -> tuple[int, ...]:
-        """Forget a checklist in progress and log what came of it, each a kind and a body: all or nothing.
-
-        Returns the entries' ids in the order given: the check first, then the ride that it opens, if it does.
-        """
+    def finish_run(self, board: str, checklist: str, check: Check) -> int:
+        """Forget a checklist in progress and log what came of it: all or nothing. Return the entry's id."""
         with self._writing() as connection:
             self._drop_run(connection, board, checklist)
-            return tuple(self._append(connection, board, kind, body) for kind, body in entries)
+            return self._append(connection, board, check)

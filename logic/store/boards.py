@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
+from logic.log import json_text
 from logic.store.errors import UnknownBoard
-from logic.store.file import Body, File, json_text, object_text, utc_text
+from logic.store.file import Body, File, object_text, utc_text
 
 TRIAL_KEPT_FOR = timedelta(hours=24)
 BIN_KEPT_FOR = timedelta(days=30)

@@ -1,6 +1,5 @@
 """The SQLite file itself: opened once, written in transactions that are on the disk when a call returns."""
 
-import json
 import sqlite3
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
@@ -8,6 +7,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any, TypeAlias
 
+from logic.log import json_text
 from logic.store.errors import NoTimeZone, NotSaved
 from logic.store.migrations import migrate, pending
 
@@ -33,6 +33,8 @@ class File:
         self._clock = clock
         self._connection = sqlite3.connect(path, isolation_level=None)
         try:
+            # A text that was damaged in the file is still shown, as far as it goes.
+            self._connection.text_factory = lambda kept: kept.decode("utf-8", "replace")
             self._connection.execute(f"PRAGMA busy_timeout = {PATIENCE:d}")
             self._connection.execute("PRAGMA journal_mode = WAL")
             # FULL: a commit is on the disk when it returns, not only safe from a crash of the app.
@@ -94,15 +96,6 @@ def offset_minutes(moment: datetime) -> int:
     if offset is None:
         raise NoTimeZone(f"{moment.isoformat()} has no offset from UTC")
     return offset // timedelta(minutes=1)
-
-
-def json_text(value: object) -> str:
-    """JSON text of `value`. Raises ValueError for not-a-number and infinity, which JSON does not have.
-
-    >>> json_text({"belt": "left", "pull": 14.5})
-    '{"belt":"left","pull":14.5}'
-    """
-    return json.dumps(value, ensure_ascii=False, allow_nan=False, separators=(",", ":"))
 
 
 def object_text(body: Mapping[str, object]) -> str:

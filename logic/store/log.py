@@ -4,24 +4,18 @@ An entry is any row of another kind. Its body is that of its latest correction; 
 void shows it again. A correction can be voided too. A void's void cannot: hide the entry by another void.
 """
 
-import json
 import sqlite3
-from collections.abc import Callable, Mapping
 from contextlib import closing
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import datetime, timedelta, timezone
-from typing import Final, cast
+from functools import cached_property
+from typing import Any, Final, cast
 
-from logic.store.errors import BadReplacement, NewerFile, UnknownEntry, UnknownKind
-from logic.store.file import Body, File, json_text, object_text, offset_minutes, utc_text
+from logic.log import KINDS, Entry, Unread, json_text, read, text_of
+from logic.store.errors import BadReplacement, UnknownEntry, UnknownKind
+from logic.store.file import File, offset_minutes, utc_text
 
-ENTRY_KINDS: Final = frozenset(
-    {"belt_fitted", "tension", "tightening", "check", "ride", "work", "note", "board_changed", "snooze"}
-)
-ACTING_KINDS: Final = frozenset({"correction", "void"})
-
-# From (kind, version) to what turns a body of that version into one of the next.
-UPGRADES: Final[dict[tuple[str, int], Callable[[Body], Body]]] = {}
+ENTRY_KINDS: Final = frozenset(KINDS)
 
 _NEWEST: Final = 2**63 - 1  # No row has a higher id.
 
@@ -50,7 +44,7 @@ _FOUND: Final = (
     " OR entry.at LIKE :text ESCAPE '!')"
 )
 _VERSIONS: Final = (
-    "SELECT log.id, log.board, log.kind, log.at, log.offset, log.version, log.replaces, log.body FROM log"
+    "SELECT log.id, log.board, log.at, log.offset, log.version, log.body FROM log"
     " WHERE log.id = :number OR (log.replaces = :number AND log.kind = 'correction'"
     " AND NOT EXISTS (SELECT 1 FROM live_void WHERE replaces = log.id)) ORDER BY log.id"
 )
@@ -61,9 +55,9 @@ _COUNT: Final = "SELECT count(*) FROM entry WHERE entry.voided_by IS NULL"
 class Record:
     """One entry of the log, corrections applied.
 
-    `at` is in the offset of its place and day, `offset` is in minutes. `body` is upgraded to `version`.
-    `replaces` is None for an entry. `corrected_by` and `voided_by` are the rows that act on it now, if any:
-    voiding that row takes the correction back, or shows the entry again.
+    `at` is in the offset of its place and day, `offset` is in minutes. `text` is what the row holds, as written by
+    `version` of its kind; `body` is what it says. `corrected_by` and `voided_by` are the rows that act on it now, if
+    any: voiding that row takes the correction back, or shows the entry again.
     """
 
     id: int
@@ -72,39 +66,63 @@ class Record:
     at: datetime
     offset: int
     version: int
-    replaces: int | None
-    body: Body
+    text: str
     corrected_by: int | None = None
     voided_by: int | None = None
+
+    @cached_property
+    def body(self) -> Any:  # noqa: ANN401  (the class of its kind: kinds are looked up by name)
+        """Return what the entry says: the class of its kind, or `Unread`."""
+        return read(self.kind, self.version, self.text)
+
+    @property
+    def readable(self) -> bool:
+        """Tell whether this version can read the entry."""
+        return not isinstance(self.body, Unread)
 
 
 class Log(File):
     """The log's part of the store."""
 
-    def append(
-        self,
-        board: str,
-        kind: str,
-        body: Mapping[str, object],
-        at: datetime | None = None,
-        replaces: int | None = None,
-    ) -> int:
-        """Add a row and return its id once it is on the disk. `at` is now unless given.
+    def append(self, board: str, entry: Entry, at: datetime | None = None) -> int:
+        """Add an entry and return its id once it is on the disk. `at` is now unless given.
 
-        A correction names in `replaces` the entry whose whole new body it carries, a void the row it hides.
-        The time of an entry stays: to change it, void the entry and add another. Raises UnknownKind,
-        BadReplacement, NoTimeZone.
+        Raises UnknownKind for one that could not be read, NoTimeZone.
         """
         with self._writing() as connection:
-            return self._append(connection, board, kind, body, at=at, replaces=replaces)
+            return self._append(connection, board, entry, at)
+
+    def correct(self, number: int, entry: Entry) -> int:
+        """Give an entry another body, whole. Return the row of the correction.
+
+        The time of an entry stays: to change it, void the entry and add another. Raises UnknownEntry, BadReplacement
+        for an entry of another kind.
+        """
+        with self._writing() as connection:
+            board, kind = self._row(number)
+            if kind != entry.KIND:
+                raise BadReplacement(
+                    f"row {number} is a {kind}; a {entry.KIND or 'what is not read'} corrects none"
+                )
+            return self._insert(
+                connection, (board, "correction", *self._moment(None), entry.VERSION, number, text_of(entry))
+            )
 
     def void(self, row: int) -> int:
-        """Hide an entry, take a correction back or, given a void, show what it hid. Return the new row."""
+        """Hide an entry, take a correction back or, given a void, show what it hid. Return the new row.
+
+        Raises UnknownEntry, BadReplacement for a row that is void already.
+        """
         with self._writing() as connection:
-            found = connection.execute("SELECT board FROM log WHERE id = ?", (row,)).fetchone()
-            if found is None:
-                raise UnknownEntry(f"the log has no row {row}")
-            return self._append(connection, found[0], "void", {}, replaces=row)
+            board, kind = self._row(row)
+            further, hidden = connection.execute(
+                "SELECT further.kind, EXISTS (SELECT 1 FROM live_void WHERE replaces = target.id)"
+                " FROM log AS target LEFT JOIN log AS further ON further.id = target.replaces WHERE target.id = ?",
+                (row,),
+            ).fetchone()
+            if hidden or (kind == "void" and further == "void"):
+                raise BadReplacement(f"row {row} is void already or shows a row again; void the entry itself")
+            return self._insert(connection, (board, "void", *self._moment(None), 1, row, "{}"))
 
     def page(
         self,
@@ -117,19 +135,23 @@ class Log(File):
     ) -> list[Record]:
         """Return at most `limit` entries that are not voided, newest first, with ids below `before`.
 
-        With a `text` only entries that hold it in body, kind or date (UTC, 2026-11-25).
+        With a `text` only entries that hold it in body, kind or date (UTC, 2026-11-25). Some may be `Unread`.
         """
         query, values = self._query(board, kind, before, text)
         return [_record(row) for row in self._connection.execute(query, values | {"limit": limit})]
 
     def latest(self, board: str, kind: str, /, **match: object) -> Record | None:
-        """Return the newest entry of this kind with all the values of `match` in its body: belt="left"."""
+        """Return the newest entry of this kind that can be read and says all of `match`: belt="left"."""
         query, values = self._query(board, kind, None)
         with closing(self._connection.execute(query, values | {"limit": -1})) as rows:
             for record in map(_record, rows):
-                if all(key in record.body and record.body[key] == value for key, value in match.items()):
+                if record.readable and all(getattr(record.body, key) == said for key, said in match.items()):
                     return record
         return None
+
+    def entries(self, board: str, kind: str, limit: int = 200) -> list[Record]:
+        """Return those of the newest `limit` entries of a kind that can be read, newest first."""
+        return [record for record in self.page(board, kind, limit=limit) if record.readable]
 
     def voided(self, board: str) -> list[Record]:
         """List the entries of a board that are hidden, newest first: what the bin shows."""
@@ -147,7 +169,7 @@ class Log(File):
         """List an entry as it was first written and as each correction in force rewrote it, oldest first."""
         kind = self.entry(number).kind
         rows = self._connection.execute(_VERSIONS, {"number": number}).fetchall()
-        return [replace(_record((*row[:2], kind, *row[3:6], None, None, row[7])), id=row[0]) for row in rows]
+        return [_record((*row[:2], kind, *row[2:5], None, None, row[5])) for row in rows]
 
     def newest(self) -> tuple[int, int]:
         """Return the highest row of the log and the highest that acts on another, 0 for none.
@@ -177,52 +199,33 @@ class Log(File):
             "text": _pattern(text),
         }
 
-    def _append(  # noqa: PLR0913  (one argument for each column)
-        self,
-        connection: sqlite3.Connection,
-        board: str,
-        kind: str,
-        body: Mapping[str, object],
-        *,
-        at: datetime | None = None,
-        replaces: int | None = None,
+    def _append(
+        self, connection: sqlite3.Connection, board: str, entry: Entry, at: datetime | None = None
     ) -> int:
+        if entry.KIND not in KINDS:
+            raise UnknownKind(f"{type(entry).__name__} is not a kind of log entry")
+        return self._insert(
+            connection, (board, entry.KIND, *self._moment(at), entry.VERSION, None, text_of(entry))
+        )
+
+    def _moment(self, at: datetime | None) -> tuple[str, int]:
         moment = self._clock() if at is None else at
-        of_kind = _acted_on(connection, board, kind, replaces)
+        return utc_text(moment), offset_minutes(moment)
+
+    def _row(self, number: int) -> tuple[str, str]:
+        """Return the board and the kind of any row. Raises UnknownEntry."""
+        row = self._connection.execute("SELECT board, kind FROM log WHERE id = ?", (number,)).fetchone()
+        if row is None:
+            raise UnknownEntry(f"the log has no row {number}")
+        return cast("tuple[str, str]", row)
+
+    @staticmethod
+    def _insert(connection: sqlite3.Connection, row: tuple[str, str, str, int, int, int | None, str]) -> int:
         added = connection.execute(
             "INSERT INTO log (board, kind, at, offset, version, replaces, body) VALUES (?, ?, ?, ?, ?, ?, ?)",
-            (
-                board,
-                kind,
-                utc_text(moment),
-                offset_minutes(moment),
-                current_version(of_kind),
-                replaces,
-                object_text(body),
-            ),
+            row,
         )
         return cast("int", added.lastrowid)
-
-
-def current_version(kind: str) -> int:
-    """Tell in which version bodies of this kind are written.
-
-    >>> current_version("tension")
-    1
-    """
-    version = 1
-    while (kind, version) in UPGRADES:
-        version += 1
-    return version
-
-
-def upgraded(kind: str, version: int, body: Body) -> Body:
-    """Bring a body to the current version. Raises NewerFile when it is newer than that."""
-    if version > current_version(kind):
-        raise NewerFile(f"a {kind} entry of version {version} was written by a newer Deckhand")
-    for step in range(version, current_version(kind)):
-        body = UPGRADES[kind, step](body)
-    return body
 
 
 def _pattern(text: str) -> str:
@@ -231,32 +234,6 @@ def _pattern(text: str) -> str:
     for mark in "!%_":
         written = written.replace(mark, f"!{mark}")
     return f"%{written}%"
-
-
-def _acted_on(connection: sqlite3.Connection, board: str, kind: str, replaces: int | None) -> str:
-    """Check that the new row may act on `replaces`; return the kind that its body is of."""
-    if kind not in ENTRY_KINDS | ACTING_KINDS:
-        raise UnknownKind(f"{kind!r} is not a kind of log entry")
-    if kind in ENTRY_KINDS:
-        if replaces is not None:
-            raise BadReplacement(f"a {kind} replaces nothing; a correction does")
-        return kind
-    row = connection.execute(
-        "SELECT target.kind, further.kind, EXISTS (SELECT 1 FROM live_void WHERE replaces = target.id)"
-        " FROM log AS target LEFT JOIN log AS further ON further.id = target.replaces"
-        " WHERE target.id = ? AND target.board = ?",
-        (replaces, board),
-    ).fetchone()
-    if row is None:
-        raise BadReplacement(f"row {replaces} is not in the log of board {board!r}")
-    target, further, hidden = row
-    if kind == "correction":
-        if target not in ENTRY_KINDS:
-            raise BadReplacement(f"row {replaces} is a {target}; a correction names the entry itself")
-        return cast("str", target)
-    if hidden or (target == "void" and further == "void"):
-        raise BadReplacement(f"row {replaces} is void already or shows a row again; void the entry itself")
-    return kind
 
 
 def _filter(board: str | None, kind: str | None) -> str:
@@ -273,9 +250,8 @@ def _record(row: tuple[int, str, str, str, int, int, int | None, int | None, str
         kind=kind,
         at=datetime.fromisoformat(at).astimezone(timezone(timedelta(minutes=offset))),
         offset=offset,
-        version=current_version(kind),
-        replaces=None,
-        body=upgraded(kind, version, json.loads(body)),
+        version=version,
+        text=body,
         corrected_by=corrected_by,
         voided_by=voided_by,
     )

@@ -1,7 +1,7 @@
 """The tables, as ordered named steps. A step that has been released is never edited: a change is a new step.
 
-Bodies are JSON and are upgraded when read (`log.UPGRADES`); steps never touch them. A new body version still
-comes with a step, an empty one if need be, so that an older Deckhand refuses the file.
+Bodies are JSON and are upgraded when read (`logic.log`); steps never touch them. An older Deckhand keeps a body of a
+later version as it is and says so; only a step makes it refuse the whole file.
 """
 
 import sqlite3

@@ -10,6 +10,7 @@ from logic.answers.belt_sound import Calibration
 from logic.answers.belt_together import Ways, ways
 from logic.answers.reading import Open, Result
 from logic.answers.tension import BeltPlan, belt_plan
+from logic.log import BeltFitted
 from logic.store import Record
 from screens.app_page import AppPage
 from screens.belt_gauge import show_window
@@ -103,10 +104,10 @@ class SetBelt(AppPage):
         style, person = self.style, self.state.person
         self.plan = belt_plan(board, person)
         last = self.state.last("tension", belt=self.side)
-        known = None if last is None else last.body.get("tension")
+        known = None if last is None else last.body.tension
         show_window(self.gauge, self.plan, None, known, style)
         self.state_line = (
-            f"{tension_text(last, style)}, {SHORT_WAY.get(last.body.get('method', ''), '')},"
+            f"{tension_text(last, style)}, {SHORT_WAY.get(last.body.method, '')},"
             f" {ago(last.at, self.state.clock())}."
             if last is not None
             else "No tension recorded yet."
@@ -125,7 +126,7 @@ class SetBelt(AppPage):
         pair = self.pair()
         self.can_combine = pair is not None
         self.two_ways = (
-            f"{WAYS[pair[0].body['method']]} and {WAYS[pair[1].body['method']].lower()}."
+            f"{WAYS[pair[0].body.method]} and {WAYS[pair[1].body.method].lower()}."
             if pair is not None
             else "Needs two readings of this belt by different ways."
         )
@@ -184,10 +185,10 @@ class SetBelt(AppPage):
         if len(self.sides) < 2:  # noqa: PLR2004  (two belts)
             return
         records = [self.state.last("tension", belt=side) for side, _ in self.sides]
-        tensions = [None if record is None else record.body.get("tension") for record in records]
+        tensions = [None if record is None else record.body.tension for record in records]
         if all(tension is not None for tension in tensions):
             apart = self.style.change(tensions[0], tensions[1], "force")
-            same = records[0].body["method"] == records[1].body["method"]
+            same = records[0].body.method == records[1].body.method
             self.both = f"Left against right: {apart}" + ("." if same else ", by two different ways.")
 
     def _show_nudge(self, tension: float | None) -> None:
@@ -197,7 +198,7 @@ class SetBelt(AppPage):
         board = self.state.board if self.state.is_scratch else self.state.saved
         item, target = nudge_for(board, self.state.person, tension), self.plan.items["target"]
         last = self.state.last("tension", belt=self.side)
-        if isinstance(target, Result) and abs(target.value - tension) <= (last.body.get("error") or 0.0):
+        if isinstance(target, Result) and abs(target.value - tension) <= (last.body.error or 0.0):
             self.nudge = "The last reading is at the target within its error: leave the motor where it is."
         elif isinstance(item, Result):
             way = "away from" if item.value > 0 else "towards"
@@ -211,14 +212,13 @@ class SetBelt(AppPage):
         """Return the two newest readings of this belt by different ways since it was fitted."""
         fitted = self.state.last("belt_fitted", belt=self.side)
         newest: list[Record] = []
-        for record in self.state.store.page(self.state.saved.id, kind="tension"):
-            body = record.body
-            usable = body["belt"] == self.side and body.get("tension") and body.get("method") in PAGES
-            if not usable or (body["method"] == "pluck" and not body.get("calibrated")):
+        for record in self.state.entries("tension"):
+            said = record.body
+            if said.belt != self.side or said.method not in PAGES or not said.comparable:
                 continue
             if fitted is not None and record.id < fitted.id:
                 break
-            if not newest or newest[0].body["method"] != body["method"]:
+            if not newest or newest[0].body.method != said.method:
                 newest.append(record)
             if len(newest) == 2:  # noqa: PLR2004  (a pair)
                 return newest[1], newest[0]
@@ -232,7 +232,7 @@ class SetBelt(AppPage):
 
     def replaced(self) -> None:
         """Note that a new belt is on: the history begins anew."""
-        number = self.state.record("belt_fitted", {"belt": self.side})
+        number = self.state.record(BeltFitted(belt=self.side))
         self.state.undo = Undo("New belt noted", lambda: self.state.take_back(number))
 
     def bench_view(self) -> None:

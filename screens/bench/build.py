@@ -6,7 +6,7 @@ from typing import Any
 from kivy.properties import ListProperty, ObjectProperty, StringProperty
 
 from logic.checks.lists import build_stages
-from logic.checks.verdict import STOPPED
+from logic.log.checks import STOPPED
 from screens.app_page import AppPage
 from screens.ride.lists import list_state
 from screens.widgets.load import load_kv
@@ -61,7 +61,7 @@ class BuildPage(AppPage):
         last = self.state.last("check", list=key)
         if last is None:
             return key, "open"
-        return key, "noted" if last.body["verdict"] == STOPPED else "right"
+        return key, "noted" if last.body.verdict == STOPPED else "right"
 
     def go_on(self) -> None:
         """Open the stage to go on with."""

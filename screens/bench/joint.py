@@ -4,8 +4,9 @@ from typing import Any
 
 from kivy.properties import BooleanProperty, StringProperty
 
+from logic.answers.joint_entry import tightening
 from logic.answers.joints import joint_card, kind_of
-from logic.answers.reading import Open, Result
+from logic.answers.reading import Open
 from logic.board import Board
 from logic.store import Record
 from screens.bench.joint_column import CardPage
@@ -105,27 +106,8 @@ class JointPage(CardPage):
 
     def done(self) -> None:
         """Write into the log what the bar says: one tap, with undo."""
-        number = self.state.record(
-            "tightening", record_body(self.card, torque=self.card.torque, tool=self._tool())
-        )
+        number = self.state.record(tightening(self.card, torque=self.card.torque, tool=self._tool()))
         self.state.undo = Undo("Recorded", lambda: self.state.take_back(number))
-
-
-def record_body(card: Any, *, torque: float | None, tool: str, **more: Any) -> dict[str, Any]:  # noqa: ANN401  (plain data of the log)
-    """Return the body of a tightening."""
-    limit = card.items["wrench_ceiling"]
-    return {
-        "joint": card.key,
-        "torque": torque,
-        "setting": card.torque,
-        "ceiling": limit.value if isinstance(limit, Result) else None,
-        "tool": tool,
-        "locker": "none" if card.locker is None else card.locker.grade,
-        "by": "",
-        "note": "",
-        "looked": False,
-        **more,
-    }
 
 
 load_kv(__file__)

@@ -4,11 +4,12 @@ from typing import Any
 
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
+from logic.answers.joint_entry import tightening
 from logic.answers.joints import JointCard, joint_card
 from logic.answers.reading import Result
 from logic.board import Field, Value
 from screens.app_page import AppPage
-from screens.bench.joint import board_of, record_body
+from screens.bench.joint import board_of
 from screens.entry import Entry  # noqa: F401  (joint_done.kv names it)
 from screens.state import Undo
 from screens.widgets.keypad import Keypad
@@ -99,10 +100,9 @@ class JointDone(AppPage):
         typed = None if self._value is None else float(self._value.si)
         torque = None if looked else typed if typed is not None else self.card.torque
         if torque and not looked and self.tool != "by feel":
-            self.state.store.put("joint_tool", self.tool)
+            self.state.remember("joint_tool", self.tool)
         number = self.state.record(
-            "tightening",
-            record_body(
+            tightening(
                 self.card,
                 torque=torque,
                 tool=self.tool,
@@ -110,7 +110,7 @@ class JointDone(AppPage):
                 by=self.by.text.strip(),
                 note=self.note.text.strip(),
                 looked=looked,
-            ),
+            )
         )
         for name in ("torque", "by", "note"):
             self.state.note_typed(self._typed(name), "")

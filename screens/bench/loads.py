@@ -39,7 +39,7 @@ class WeightPage(MeasurePage):
             " then type."
         )
 
-    def body(self) -> dict[str, Any]:
+    def own(self) -> dict[str, Any]:
         """Keep weight and depth."""
         return {"pull": self.number("weight"), "depth": self.number("depth")}
 
@@ -91,6 +91,6 @@ class MotorPage(MeasurePage):
         """Return the pull for the target and how good it is."""
         return {name: self.bench[name] for name in ("motor_pull", "motor_error")}
 
-    def body(self) -> dict[str, Any]:
+    def own(self) -> dict[str, Any]:
         """Mark it as not verified."""
         return {"pull": self.number("pull"), "verified": False}

@@ -8,8 +8,10 @@ from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 from logic.answers.belt_bench import nudge_for
 from logic.answers.reading import Item, Open, Result
 from logic.answers.tension import CANNOT_TELL, BeltPlan, BeltReading, belt_plan
+from logic.answers.tension_entry import tension_entry
 from logic.board import Field, Value
 from logic.errors import InputError
+from logic.log import Tension
 from logic.store import Record
 from logic.units import read
 from screens.app_page import AppPage
@@ -95,8 +97,8 @@ class MeasurePage(AppPage):
         """Return the results that are shown as cards."""
         return {}
 
-    def body(self) -> dict[str, Any]:
-        """Return what goes into the record besides tension and verdict."""
+    def own(self) -> dict[str, Any]:
+        """Return the fields of the entry that only this way fills."""
         return {}
 
     # Opening
@@ -213,7 +215,7 @@ class MeasurePage(AppPage):
         self.instruction = self.instructions()
         self._show_reading()
         last = self.last_record()
-        known = None if last is None else last.body.get("tension")
+        known = None if last is None else last.body.tension
         show_window(self.gauge, self.plan, self.reading, known, self.style)
         self._show_chips()
         self._show_cards()
@@ -234,7 +236,7 @@ class MeasurePage(AppPage):
         self.tone = "text"
         last = self.last_record()
         self.last = (
-            f"Last time {tension_text(last, style)}, {SHORT_WAY.get(last.body.get('method', ''), '')},"
+            f"Last time {tension_text(last, style)}, {SHORT_WAY.get(last.body.method, '')},"
             f" {ago(last.at, self.state.clock())}."
             if last is not None
             else "First reading of this belt."
@@ -249,8 +251,8 @@ class MeasurePage(AppPage):
         error = reading.error.value if isinstance(reading.error, Result) else None
         self.tension = f"{self.scale_reads()}{self.subject()} {with_error(tension, error, style)}"
         before = self.same_way()
-        if before is not None and before.body.get("tension") is not None:
-            change = style.change(tension, before.body["tension"], "force")
+        if before is not None and before.body.tension is not None:
+            change = style.change(tension, before.body.tension, "force")
             self.change = f"{change[0].upper()}{change[1:]} since last time, {SHORT_WAY[self.way]}."
         if reading.verdict is not None:
             word = reading.verdict.word
@@ -383,29 +385,14 @@ class MeasurePage(AppPage):
 
     def save(self) -> None:
         """Write the reading into the log and show what was saved."""
-        body = self.record()
+        entry = self.record()
         self.begin_anew()
-        number = self.state.record("tension", body)
+        number = self.state.record(entry)
         self.shell.replace("bench.saved", ids=[number])
 
-    def record(self) -> dict[str, Any]:
-        """Return the body of the record: what every way has, and its own."""
-        reading, window = self.reading, self.plan.window
-        measured = reading is not None and isinstance(reading.tension, Result)
-        verdict = reading.verdict if reading is not None else None
-        return {
-            "belt": self.side,
-            "method": self.way,
-            "tension": reading.tension.value if measured else None,
-            "error": reading.error.value if measured and isinstance(reading.error, Result) else None,
-            "floor": window.floor if window else None,
-            "ceiling": window.ceiling if window else None,
-            "target": window.new_low if window else None,
-            "word": verdict.word if verdict else "",
-            "scale": self.state.person.scale,
-            "depth_tool": self.state.person.depth_tool,
-            **self.body(),
-        }
+    def record(self) -> Tension:
+        """Return the entry: what every way has, and its own."""
+        return tension_entry(self.side, self.way, self.plan, self.reading, self.state.person, **self.own())
 
     def back(self) -> bool:
         """Go back to the field before; what is typed stays typed."""

@@ -120,13 +120,13 @@ class PositionsPage(MeasurePage):
             shown["spread"] = self.found.spread
         return shown
 
-    def body(self) -> dict[str, Any]:
+    def own(self) -> dict[str, Any]:
         """Keep every pull, and the smallest tension beside the largest."""
         pulls = [float(self.values[field.key].si) for field in self.fields() if field.key in self.values]
         slackest = self.found.slackest.tension if self.found and self.found.slackest else None
         return {
             "pull": max(pulls),
-            "pulls": pulls,
+            "pulls": tuple(pulls),
             "depth": self.depth,
             "least": slackest.value if isinstance(slackest, Result) else None,
         }

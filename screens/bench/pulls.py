@@ -83,7 +83,7 @@ class PullsPage(MeasurePage):
         else:
             super().go_on()
 
-    def body(self) -> dict[str, Any]:
+    def own(self) -> dict[str, Any]:
         """Keep the pulls with their depths."""
         pulls = self._pulls()
-        return {"pulls": [list(pair) for pair in pulls], "pull": pulls[0][0], "depth": pulls[0][1]}
+        return {"pulls": pulls, "pull": pulls[0][0], "depth": pulls[0][1]}

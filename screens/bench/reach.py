@@ -157,7 +157,7 @@ class ReachPage(AppPage):
         self.soon()
 
     def _remember(self) -> None:
-        self.state.store.put(
+        self.state.remember(
             SAVED,
             {
                 "lengths": {name: asdict(value) for name, value in self.lengths.items()},

@@ -4,7 +4,7 @@ from typing import Any
 
 from kivy.properties import StringProperty
 
-from logic.answers.tension import word_of
+from logic.answers.tension_entry import word_of
 from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.words.belt import SHORT_WAY
@@ -32,13 +32,13 @@ class BenchSaved(AppPage):
     def refresh(self) -> None:
         """Show the entry."""
         record = self.state.store.entry(self.args["ids"][0])
-        body = record.body
+        said = record.body
         sides = self.state.saved.sides
-        name = "Belt" if len(sides) == 1 else f"{body['belt'].capitalize()} belt"
-        self.reading = f"{name}: {tension_text(record, self.style)}, {SHORT_WAY.get(body['method'], '')}."
-        self.move = MOVES.get(word_of(body), "")
-        self.ahead = NEXT.get(body["method"], NEXT[""])
-        self._other = next((side for side in sides if side != body["belt"]), "")
+        name = "Belt" if len(sides) == 1 else f"{said.belt.capitalize()} belt"
+        self.reading = f"{name}: {tension_text(record, self.style)}, {SHORT_WAY.get(said.method, '')}."
+        self.move = MOVES.get(word_of(said), "")
+        self.ahead = NEXT.get(said.method, NEXT[""])
+        self._other = next((side for side in sides if side != said.belt), "")
         self.other = f"The {self._other} belt" if self._other else ""
 
     def finish(self) -> None:

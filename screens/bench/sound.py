@@ -155,10 +155,10 @@ class SoundPage(MeasurePage):
 
     def _pulled(self) -> Any:  # noqa: ANN401  (a Record)
         """Return the last reading of this belt that was not by sound and has a tension."""
-        for record in self.state.store.page(self.state.saved.id, kind="tension"):
-            body = record.body
-            if body["belt"] == self.side and body["method"] in ("scale", "pulls", "weight", "together"):
-                return record if body.get("tension") else None
+        for record in self.state.entries("tension"):
+            said = record.body
+            if said.belt == self.side and said.method in ("scale", "pulls", "weight", "together"):
+                return record if said.tension and said.error is not None else None
         return None
 
     def set_against_pull(self) -> None:
@@ -166,11 +166,9 @@ class SoundPage(MeasurePage):
         found, record = self._frequency(), self._pulled()
         if found is None or record is None:
             return
-        made = calibrate(
-            self.board, self.state.person, found[0], record.body["tension"], record.body["error"]
-        )
+        made = calibrate(self.board, self.state.person, found[0], record.body.tension, record.body.error)
         if made is not None:
-            self.state.store.put(
+            self.state.remember(
                 f"pluck/{self.state.saved.id}/{self.side}",
                 {
                     "factor": made.factor,
@@ -233,7 +231,7 @@ class SoundPage(MeasurePage):
                 f" {style.plain(self.known.factor)}."
             )
         elif self.can_calibrate:
-            self.calibrated = f"The last pull told {style.number(record.body['tension'], 'force')}."
+            self.calibrated = f"The last pull told {style.number(record.body.tension, 'force')}."
         else:
             self.calibrated = ""
         points = self.pitch.points if self.pitch is not None else ()
@@ -262,13 +260,13 @@ class SoundPage(MeasurePage):
         super().save()
         self.heard, self.pitch, self.said = [], None, ""
 
-    def body(self) -> dict[str, Any]:
+    def own(self) -> dict[str, Any]:
         """Keep the pitch and how many plucks it is of."""
         found = self._frequency()
         return {
             "pitch": found[0],
             "pitch_error": found[1],
-            "plucks": [one.frequency for one in self.heard],
+            "plucks": tuple(one.frequency for one in self.heard),
             "calibrated": self.known is not None,
         }
 

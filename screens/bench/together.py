@@ -7,6 +7,7 @@ from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 from logic.answers.belt_together import Together, Told, together
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan, belt_plan
+from logic.answers.tension_entry import tension_entry
 from screens.app_page import AppPage
 from screens.belt_gauge import show_window
 from screens.widgets.load import load_kv
@@ -40,17 +41,14 @@ class TogetherPage(AppPage):
         records = [state.store.entry(number) for number in self.args["ids"]]
         self.told.clear_widgets()
         for record in records:
-            way = WAYS[record.body["method"]]
+            way = WAYS[record.body.method]
             told = tension_text(record, style).split(",")[0]
             when = ago(record.at, state.clock())
             self.told.add_widget(Row(title=way, detail=when, value=told, chevron=False))
         self.found = together(
             state.saved,
             state.person,
-            *(
-                Told(record.body["method"], record.body["tension"], record.body["error"])
-                for record in records
-            ),
+            *(Told(record.body.method, record.body.tension, record.body.error) for record in records),
         )
         self.plan = belt_plan(state.saved, state.person)
         reading = self.found.reading
@@ -85,20 +83,15 @@ class TogetherPage(AppPage):
 
     def save(self) -> None:
         """Write the mean into the log."""
-        reading, window = self.found.reading, self.plan.window
         number = self.state.record(
-            "tension",
-            {
-                "belt": self.args["side"],
-                "method": "together",
-                "tension": reading.tension.value,
-                "error": reading.error.value,
-                "of": self.args["ids"],
-                "floor": window.floor if window else None,
-                "ceiling": window.ceiling if window else None,
-                "target": window.new_low if window else None,
-                "word": reading.verdict.word if reading.verdict else "",
-            },
+            tension_entry(
+                self.args["side"],
+                "together",
+                self.plan,
+                self.found.reading,
+                self.state.person,
+                means=tuple(self.args["ids"]),
+            )
         )
         self.shell.replace("bench.saved", ids=[number])
 

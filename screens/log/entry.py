@@ -37,7 +37,7 @@ class EntryPage(AppPage):
     def refresh(self) -> None:
         """Show the entry."""
         record = self.record
-        self.title = KINDS[record.kind]
+        self.title = KINDS.get(record.kind, "Entry")
         self.heading = entry_words(record, self.style)[0]
         self.when = f"{record.at:%Y-%m-%d %H:%M}, entry {record.id}."
         board = self.state.store.board(record.board)
@@ -69,8 +69,9 @@ class EntryPage(AppPage):
             self._bar(foot, "Take it out of the log", "bad-outline", self.take_out)
             if record.corrected_by is not None:
                 self._bar(foot, "Take the correction back", "plain", self.take_correction_back)
-            text = "Correct it" if record.kind in ("ride", "note", "work") else "Add or change its note"
-            self._bar(foot, text, "main", self.correct)
+            if record.readable:
+                text = "Correct it" if record.kind in ("ride", "note", "work") else "Add or change its note"
+                self._bar(foot, text, "main", self.correct)
         self.foot = foot
 
     def _bar(self, foot: Foot, text: str, kind: str, act: Any) -> None:  # noqa: ANN401  (a function)
@@ -85,24 +86,18 @@ class EntryPage(AppPage):
 
     def take_correction_back(self) -> None:
         """Let the entry stand as it was before its last correction."""
-        row = self.state.store.void(self.record.corrected_by)
-        self.state.undo = Undo("Correction taken back", lambda: self._void(row))
-        self.state.changed()
+        row = self.state.take_back(self.record.corrected_by)
+        self.state.undo = Undo("Correction taken back", lambda: self.state.take_back(row))
 
     def take_out(self) -> None:
         """Hide the entry, with undo; it stays in the file and can be brought back later too."""
-        row = self.state.store.void(self.args["number"])
-        self.state.undo = Undo("Taken out of the log", lambda: self._void(row))
-        self.state.changed()
+        row = self.state.take_back(self.args["number"])
+        self.state.undo = Undo("Taken out of the log", lambda: self.state.take_back(row))
         self.shell.back()
 
     def restore(self) -> None:
         """Show the entry in the log again."""
-        self._void(self.record.voided_by)
-
-    def _void(self, row: int) -> None:
-        self.state.store.void(row)
-        self.state.changed()
+        self.state.take_back(self.record.voided_by)
 
 
 load_kv(__file__)

@@ -1,9 +1,11 @@
 """A note, work done or a new belt, in words; also the note of any other entry."""
 
+from dataclasses import replace
 from typing import Any
 
 from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
+from logic.log import BeltFitted, Note, Work
 from logic.store import Record
 from screens.app_page import AppPage
 from screens.widgets.load import load_kv
@@ -52,7 +54,7 @@ class NotePage(AppPage):
         self.side = self.state.saved.sides[0]
         if record is None:
             self.kind = args.get("kind", self.kind)
-        start = str(record.body.get("note", "")) if record is not None else ""
+        start = record.body.note if record is not None else ""
         self.writing.text = self.state.typed.get(self._key, start)
         self.refresh()
 
@@ -91,12 +93,11 @@ class NotePage(AppPage):
             return
         record = self.record
         if record is not None:
-            body = {**record.body, "note": note}
-            self.state.store.append(record.board, "correction", body, replaces=record.id)
-            self.state.changed()
+            self.state.correct(record.id, replace(record.body, note=note))
+        elif self._asks_side():
+            self.state.record(BeltFitted(belt=self.side, note=note))
         else:
-            body = {"belt": self.side, "note": note} if self._asks_side() else {"note": note}
-            self.state.record(self.kind, body)
+            self.state.record(Work(note=note) if self.kind == "work" else Note(note=note))
         self.state.note_typed(self._key, "")
         self.writing.focus = False
         self.shell.back()

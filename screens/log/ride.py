@@ -1,5 +1,6 @@
 """A ride in a few keys: how far, what it took out of the pack, and whether there was a fall or water."""
 
+from dataclasses import replace
 from datetime import timedelta
 from functools import partial
 from typing import Any
@@ -7,6 +8,8 @@ from typing import Any
 from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
 from logic.board import Field, Value
+from logic.log import Ride
+from logic.log.rides import LIMITS
 from logic.store import Record
 from screens.app_page import AppPage
 from screens.entry import Entry
@@ -16,16 +19,24 @@ from screens.widgets.row import Row
 from screens.words.typed import not_used
 
 FIELDS = {
-    "distance": Field("ride.distance", "Distance", "number", 1, "", quantity="distance", low=1.0, high=500e3),
-    "energy": Field("ride.energy", "Energy used", "number", 0, "", quantity="energy", low=360.0, high=3.6e7),
-    "volts_before": Field(
-        "ride.volts_before", "Volts before", "number", 0, "", quantity="voltage", low=1.0, high=150.0
-    ),
-    "volts_after": Field(
-        "ride.volts_after", "Volts after", "number", 0, "", quantity="voltage", low=1.0, high=150.0
-    ),
+    name: Field(
+        f"ride.{name}",
+        label,
+        "number",
+        int(name == "distance"),
+        "",
+        quantity=quantity,
+        low=LIMITS[name][0],
+        high=LIMITS[name][1],
+    )
+    for name, label, quantity in (
+        ("distance", "Distance", "distance"),
+        ("energy", "Energy used", "energy"),
+        ("volts_before", "Volts before", "voltage"),
+        ("volts_after", "Volts after", "voltage"),
+    )
 }
-"""What can be entered, the distance first; limits in SI (500 km, 0.1 Wh to 10 kWh)."""
+"""What can be entered, the distance first; the limits are those of the entry."""
 
 CHECKED = {"volts_before": ("before_ride", "charge"), "volts_after": ("after_ride", "volts")}
 """The list and item whose reading stands for volts that are not typed."""
@@ -80,12 +91,12 @@ class RideEntry(AppPage):
         self.title = "Correct the ride" if self._record else "Add a ride"
         self.save_text = "SAVE THE CORRECTION" if self._record else "SAVE THE RIDE"
         self.problem = ""
-        body = self._record.body if self._record else {}
-        self._values = {name: self._start_value(name, body) for name in FIELDS}
+        ride = self._record.body if self._record else Ride()
+        self._values = {name: self._start_value(name, ride) for name in FIELDS}
         self._refused = set()
-        self.crash = "yes" if body.get("crash") else "no"
-        self.wet = "yes" if body.get("wet") else "no"
-        self.writing.text = self.state.typed.get(self._key("note"), str(body.get("note", "")))
+        self.crash = "yes" if ride.crash else "no"
+        self.wet = "yes" if ride.wet else "no"
+        self.writing.text = self.state.typed.get(self._key("note"), ride.note)
         for name in FIELDS:
             if name != "distance" and self.state.typed.get(self._key(name)):
                 self._ask(name)
@@ -96,15 +107,18 @@ class RideEntry(AppPage):
         number = self.args.get("number")
         return None if number is None else self.state.store.entry(number)
 
-    def _start_value(self, name: str, body: dict[str, Any]) -> Value | None:
+    def _start_value(self, name: str, ride: Ride) -> Value | None:
         if self._record:
-            return None if body.get(name) is None else Value(float(body[name]), "measured")
+            known = getattr(ride, name)
+            return None if known is None else Value(known, "measured")
         if name in CHECKED:
             base, item = CHECKED[name]
             check = self.state.last("check", base=base)
-            volts = check.body.get("values", {}).get(item) if check is not None else None
-            if check is not None and volts and self.state.clock() - check.at < STILL_THE_SAME:
-                return Value(float(volts), "measured", note="from the check")
+            volts = check.body.volts(item) if check is not None else None
+            low, high = LIMITS[name]
+            fresh = check is not None and self.state.clock() - check.at < STILL_THE_SAME
+            if fresh and volts is not None and low <= volts <= high:
+                return Value(volts, "measured", note="from the check")
         return None
 
     def _key(self, name: str) -> str:
@@ -178,17 +192,18 @@ class RideEntry(AppPage):
         if before is not None and after is not None and float(after.si) > float(before.si):
             self.problem = "More volts after than before: read both again, or leave one out."
             return
-        body = {name: None if value is None else float(value.si) for name, value in self._values.items()} | {
-            "note": self.writing.text.strip(),
-            "crash": self.crash == "yes",
-            "wet": self.wet == "yes",
-        }
-        if self._record:
-            store = self.state.store
-            store.append(self._record.board, "correction", body, replaces=self._record.id)
-            self.state.changed()
+        before_it = self._record
+        ride = replace(
+            before_it.body if before_it else Ride(),
+            **{name: None if value is None else float(value.si) for name, value in self._values.items()},
+            note=self.writing.text.strip(),
+            crash=self.crash == "yes",
+            wet=self.wet == "yes",
+        )
+        if before_it:
+            self.state.correct(before_it.id, ride)
         else:
-            self.state.record("ride", body)
+            self.state.record(ride)
         for name in (*FIELDS, "note"):
             self.state.note_typed(self._key(name), "")
         self.writing.focus = False

@@ -4,6 +4,7 @@ from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
+from logic.log import Snooze
 from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 
@@ -46,8 +47,9 @@ class SnoozePage(AppPage):
             return
         self.writing.focus = False
         self.state.note_typed(f"snooze/{self.args['rule']}", "")
-        body = {"rule": self.args["rule"], "name": self.name, "reason": reason, "stop": self.args["stop"]}
-        self.state.record("snooze", body)
+        self.state.record(
+            Snooze(rule=self.args["rule"], name=self.name, reason=reason, stop=bool(self.args["stop"]))
+        )
         self.shell.back()
 
 

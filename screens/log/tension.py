@@ -72,8 +72,8 @@ class TensionHistory(AppPage):
                 sum(way for at, way in rides if begin <= at <= record.at)
                 if by_way
                 else (record.at - begin).total_seconds() / DAY * 1000.0,
-                record.body["tension"],
-                max(record.body["error"], 0.1),
+                record.body.tension,
+                max(record.body.error, 0.1),
             )
             for record in records
         )
@@ -83,8 +83,7 @@ class TensionHistory(AppPage):
         self._show_entries(fitted, records)
 
     def _rides(self) -> list[tuple[datetime, float]]:
-        page = self.state.store.page(self.state.saved.id, kind="ride", limit=SHOWN)
-        return [(record.at, float(record.body.get("distance") or 0.0)) for record in page]
+        return [(record.at, record.body.distance or 0.0) for record in self.state.entries("ride", SHOWN)]
 
     def _show_chart(self, points: tuple[Point, ...], by_way: bool) -> None:  # noqa: FBT001
         style = self.style
@@ -161,7 +160,7 @@ class TensionHistory(AppPage):
     def _show_entries(self, fitted: Record | None, records: list[Record]) -> None:
         lines = []
         for record in records[: -LISTED - 1 : -1]:
-            way = SHORT_WAY.get(record.body.get("method", ""), "")
+            way = SHORT_WAY.get(record.body.method, "")
             when = ago(record.at, self.state.clock())
             lines.append((tension_text(record, self.style), f"{when}, {way}", ""))
         if fitted is not None:

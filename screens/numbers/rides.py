@@ -40,7 +40,7 @@ class RideSpeeds(Inputs):
             return
         self.note(key, typed)
         speeds = {**page.speeds, str(page.ride): None if value is None else float(value.si)}
-        page.state.store.put(
+        page.state.remember(
             f"ride speeds {page.state.saved.id}", {ride: speed for ride, speed in speeds.items() if speed}
         )
         page.soon()
@@ -76,10 +76,9 @@ class RidesPage(AnsweringPage):
 
     def work_out(self, board: Board) -> RideFit:
         """Return what the rides tell."""
-        rides = self.state.store.page(self.state.saved.id, "ride", limit=SHOWN)
-        self.rides = [ride for ride in rides if ride.body.get("energy") and ride.body.get("distance")]
+        self.rides = [ride for ride in self.state.entries("ride", SHOWN) if ride.body.energy_per_distance]
         samples = [
-            Sample(speed=speed, energy_per_distance=ride.body["energy"] / ride.body["distance"])
+            Sample(speed=speed, energy_per_distance=ride.body.energy_per_distance)
             for ride in self.rides
             if (speed := self.speed_of(ride)) is not None
         ]
@@ -123,8 +122,8 @@ class RidesPage(AnsweringPage):
             self.rows.remove_widget(self._row_of.pop())
         for row, ride in zip(self._row_of, self.rides, strict=True):
             speed = self.speed_of(ride)
-            row.title = f"{ride.at:%d %b}, {style.number(ride.body['distance'], 'distance')}"
-            row.detail = style.number(ride.body["energy"] / ride.body["distance"], "energy_per_distance")
+            row.title = f"{ride.at:%d %b}, {style.number(ride.body.distance, 'distance')}"
+            row.detail = style.number(ride.body.energy_per_distance, "energy_per_distance")
             row.value = "speed not set" if speed is None else style.number(speed, "speed")
 
     def _ask(self, place: int, *_: object) -> None:

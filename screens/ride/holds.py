@@ -41,7 +41,7 @@ def put_off(state: State, of: Checklist) -> tuple[tuple[str, str], ...]:
     for one in _stops(state, of):
         record = state.last("snooze", rule=one.key) if one.snoozed else None
         if record is not None:
-            found.append((due_name(one, state.saved.sides), str(record.body.get("reason", ""))))
+            found.append((due_name(one, state.saved.sides), record.body.reason))
     return tuple(found)
 
 

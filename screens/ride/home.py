@@ -90,7 +90,7 @@ class RideHome(AppPage):
 
     def _pack_line(self) -> str:
         check = self.state.last("check", base="before_ride")
-        volts = check.body.get("values", {}).get("charge") if check is not None else None
+        volts = check.body.volts("charge") if check is not None else None
         if check is None or volts is None:
             return ""
         return f"Pack: {self.style.number(volts, 'voltage')} read {ago(check.at, self.state.clock())}."

@@ -6,7 +6,8 @@ from kivy.properties import NumericProperty, ObjectProperty, StringProperty
 
 from logic.answers.checks import snapshot
 from logic.checks.session import Session
-from logic.checks.verdict import FIT, STOPPED, Fitness
+from logic.checks.verdict import Fitness
+from logic.log.checks import FIT, STOPPED
 from logic.upkeep import Due
 from screens.app_page import AppPage
 from screens.due import open_due
@@ -65,7 +66,7 @@ class RunOver(AppPage):
         self._held = pack_held(self.state)
         self._stops = () if self.signed else due_stops(self.state, self.session.of)
         self.count = self.reason = self.fast = ""
-        notes: list[list[str]] = []
+        notes: tuple[tuple[str, str], ...] = ()
         if self.signed:
             notes = self._show_logged()
         elif self.session.run is not None:
@@ -74,18 +75,18 @@ class RunOver(AppPage):
         self._show_due()
         self._show_foot()
 
-    def _show_logged(self) -> list[list[str]]:
+    def _show_logged(self) -> tuple[tuple[str, str], ...]:
         """Show what is in the log; return its notes."""
         record = self.state.store.entry(self.args["row"])
-        body = record.body
-        stopped = body["verdict"] == STOPPED
-        self.headline = body["halted"] if stopped and not body.get("fit") else check_text(body)
+        check = record.body
+        stopped = check.verdict == STOPPED
+        self.headline = check.halted if stopped and not check.fit else check_text(check)
         self.tone = "bad" if stopped else "good"
-        self.reason = f"{body['stopped_by']}: {body['reason']}" if stopped else ""
+        self.reason = f"{check.stopped_by}: {check.reason}" if stopped else ""
         self.who = f"Checked by you, {record.at:%H:%M}. In the log."
-        return [] if stopped else body["notes"]
+        return () if stopped else check.notes
 
-    def _show_found(self) -> list[list[str]]:
+    def _show_found(self) -> tuple[tuple[str, str], ...]:
         """Show what the run found, under what forbids riding; return its notes."""
         found = self.session.verdict
         items = {item.key: item for item in self.session.of.items}
@@ -99,7 +100,7 @@ class RunOver(AppPage):
         self.tone = "bad" if unfit or found.notes or found.aside else "good"
         self.who = f"{seconds_text(found.seconds)}. Checked by you, {self.state.clock():%H:%M}."
         self.fast = "Done fast: the log says so." if found.fast else ""
-        return [[items[key].action, note] for key, note in found.notes]
+        return tuple((items[key].action, note) for key, note in found.notes)
 
     def _fitness(self) -> Fitness | None:
         state, of = self.state, self.session.of

@@ -1,9 +1,11 @@
 """Tension check by spring scale: one belt after the other, one number each, a verdict at once."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan, BeltReading, belt_plan, belt_reading
+from logic.answers.tension_entry import tension_entry
 from logic.board import Field, Value
 from logic.store import Record as Entered
 from screens.acts import Act, Both, Record, Say, Settle, Swap, Turn, Type
@@ -24,7 +26,6 @@ from screens.blocks import (
 from screens.page import Foot, Page
 from screens.pictures.drive import drive
 from screens.pictures.gauge import gauge, steps
-from screens.ride.tension_record import tension_body
 from screens.tongue import _
 from screens.words.tension import (
     ITEMS,
@@ -61,7 +62,7 @@ class Check:
         if self.pull is not None and self.plan.depth is not None:
             self.reading = belt_reading(world.saved, world.person, float(self.pull.si), self.plan.depth)
         self.last = self._last()
-        before = None if self.last is None else self.last.body.get("tension")
+        before = None if self.last is None else self.last.body.tension
         self.told: Told = told(self.reading, self.pull, self.plan, before, world.style, self.entry.unit)
 
     def _last(self) -> Entered | None:
@@ -102,9 +103,18 @@ class Check:
     def record(self, *then: Act) -> Record:
         """Return the act that writes the reading into the log, then empties the entry and goes on."""
         assert self.pull is not None  # noqa: S101  (who records has a pull)
-        body = tension_body(self.side, self.pull, self.plan, self.reading, self.world.person)
+        entry = tension_entry(
+            self.side,
+            "scale",
+            self.plan,
+            self.reading,
+            self.world.person,
+            pull=float(self.pull.si),
+            unit=self.pull.typed_unit,
+            depth=self.plan.depth,
+        )
         empty = Type(self.key, PULL, "", self.entry.unit, "typed")
-        return Record("tension", body, (empty, *then))
+        return Record(entry, (empty, *then))
 
     def save(self) -> Act | None:
         """Return the act that saves the belt and goes to the other one, or to what was found."""
@@ -117,7 +127,7 @@ class Check:
         else:
             ids = tuple(f"id_{side}" for side in self.sides)
             record = self.record(Swap("ride.tension_saved", gather={"ids": ids}))
-        return Record(record.kind, record.body, record.then, key=name)
+        return replace(record, key=name)
 
 
 def tension_check(world: World) -> Page:
@@ -199,7 +209,7 @@ def _what_to_do(check: Check) -> Iterator[Block]:
 
 def _what_it_tells(check: Check) -> Iterator[Block]:
     found, plan = check.told, check.plan
-    known = None if check.last is None else check.last.body.get("tension")
+    known = None if check.last is None else check.last.body.tension
     drawn = gauge(plan, check.reading, known, check.world.style)
     if drawn is not None:
         yield Picture(key="gauge", strokes=drawn, text=_gauge_text(check))
@@ -262,12 +272,10 @@ def _latest(check: Check) -> Iterator[Block]:
     world = check.world
     fitted = world.last("belt_fitted", belt=check.side)
     forces = [
-        record.body["tension"]
+        record.body.tension
         for record in reversed(world.log.tensions)
-        if record.body["belt"] == check.side
-        and record.body.get("tension")
-        and record.body.get("error")
-        and (record.body.get("method") != "pluck" or record.body.get("calibrated"))
+        if record.body.belt == check.side
+        and record.body.comparable
         and (fitted is None or record.id > fitted.id)
     ][-LATEST:]
     window = check.plan.window

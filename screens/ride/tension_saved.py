@@ -4,7 +4,7 @@ from typing import Any
 
 from kivy.properties import ObjectProperty
 
-from logic.answers.tension import word_of
+from logic.answers.tension_entry import word_of
 from screens.app_page import AppPage
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
@@ -26,7 +26,7 @@ class TensionSaved(AppPage):
         for number in self.args["ids"]:
             record = self.state.store.entry(number)
             word = word_of(record.body)
-            name = "Belt" if len(self.args["ids"]) == 1 else f"{record.body['belt'].capitalize()} belt"
+            name = "Belt" if len(self.args["ids"]) == 1 else f"{record.body.belt.capitalize()} belt"
             row = Row(
                 title=f"{name}: {tension_text(record, self.style)}",
                 detail=MOVES.get(word, ""),

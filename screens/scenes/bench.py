@@ -5,6 +5,7 @@ from array import array
 from typing import Any
 
 from logic.answers.belt_sound import Recording
+from logic.log import BeltFitted, Tension
 from screens.driver import Driver
 from screens.scenes import Scene
 from screens.scenes.joints import JOINTS
@@ -25,20 +26,17 @@ def belt(driver: Driver) -> None:
     driver.tap("Set a belt")
 
 
-def _record(driver: Driver, way: str, tension: float, error: float, **body: Any) -> None:  # noqa: ANN401
+def _record(driver: Driver, way: str, tension: float, error: float, **own: Any) -> None:  # noqa: ANN401
     state = driver.app.state
     window = {"floor": 75.3, "ceiling": 118.4, "target": 107.6}
     word = "slack" if tension < window["floor"] else "tight" if tension > window["ceiling"] else "in window"
-    state.record(
-        "tension",
-        {"belt": "left", "method": way, "tension": tension, "error": error, "word": word, **window, **body},
-    )
+    state.record(Tension(belt="left", method=way, tension=tension, error=error, word=word, **window, **own))
 
 
 def _clear(driver: Driver) -> None:
     """Begin a scene with an empty history: a new belt is noted on both sides."""
     for side in ("left", "right"):
-        driver.app.state.record("belt_fitted", {"belt": side})
+        driver.app.state.record(BeltFitted(belt=side))
 
 
 def _fresh(driver: Driver) -> None:
@@ -214,8 +212,7 @@ def belt_known(driver: Driver) -> None:
     _clear(driver)
     _record(driver, "scale", 68.0, 15.0)
     driver.app.state.record(
-        "tension",
-        {"belt": "right", "method": "scale", "tension": 101.0, "error": 18.0, "word": "in window"},
+        Tension(belt="right", method="scale", tension=101.0, error=18.0, word="in window")
     )
     belt(driver)
 

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 from logic.answers.joints import joints_of
+from logic.log import Tightening
 from screens.driver import Driver
 from screens.scenes import Scene
 from screens.words import Style
@@ -33,8 +34,7 @@ def card_recorded(driver: Driver) -> None:
     """Record a joint with one tap."""
     card("motor_face")(driver)
     driver.app.state.record(
-        "tightening",
-        {"joint": "motor_face", "torque": 1.7, "tool": "torque wrench", "locker": "medium", "by": "Wren"},
+        Tightening(joint="motor_face", torque=1.7, tool="torque wrench", locker="medium", by="Wren")
     )
     driver.app.shell.page.scroll.scroll_y = 0.45
     driver.settle()
@@ -122,7 +122,7 @@ def reach(*lengths: str) -> Callable[[Driver], None]:
     """Return the walk to the reach of a screw with these lengths."""
 
     def walk(driver: Driver) -> None:
-        driver.app.state.store.put("reach", None)
+        driver.app.state.remember("reach", None)
         driver.tap("Bench")
         driver.tap("Screw reach")
         for text in lengths:

@@ -1,7 +1,9 @@
 """Walks through the log."""
 
+from dataclasses import replace
 from datetime import timedelta
 
+from logic.log import BeltFitted, Ride, Tension
 from screens.driver import Driver
 from screens.scenes import FIXED, Scene
 from screens.scenes.seed import finished, seed
@@ -47,8 +49,7 @@ def entry(driver: Driver) -> None:
     state = driver.app.state
     record = state.last("ride")
     if record.corrected_by is None:
-        body = {**record.body, "distance": 9900.0, "note": "Read from the map"}
-        state.store.append(record.board, "correction", body, replaces=record.id)
+        state.correct(record.id, replace(record.body, distance=9900.0, note="Read from the map"))
     driver.app.shell.go("log.entry", number=record.id)
 
 
@@ -84,7 +85,7 @@ def taken_out(driver: Driver) -> None:
     weeks(driver)
     state = driver.app.state
     if not state.store.voided(state.saved.id):
-        state.store.void(state.last("note").id)
+        state.take_back(state.last("note").id)
     driver.app.shell.go("log.bin")
 
 
@@ -97,34 +98,24 @@ def export(driver: Driver) -> None:
 def history(driver: Driver) -> None:
     """Open the history of a belt that was measured five times over fifty kilometres."""
     state = driver.app.state
-    store, board = state.store, state.saved.id
     begin = FIXED - timedelta(days=30)
-    store.append(board, "belt_fitted", {"belt": "left"}, at=begin)
+    state.record(BeltFitted(belt="left"), begin)
     for number, (tension, error) in enumerate(
         ((111.0, 15.0), (101.0, 14.0), (95.0, 9.0), (91.0, 14.0), (84.0, 9.0))
     ):
         at = begin + timedelta(days=6 * number)
         if number:
-            store.append(board, "ride", {"distance": 12000.0 if number > 1 else 4000.0}, at=at)
-        store.append(
-            board,
-            "tension",
-            {
-                "belt": "left",
-                "method": "together" if error < 10 else "scale",  # noqa: PLR2004  (two ways are better)
-                "tension": tension,
-                "error": error,
-                "word": "in window",
-            },
-            at=at + timedelta(minutes=5),
-        )
+            state.record(Ride(distance=12000.0 if number > 1 else 4000.0), at)
+        way = "together" if error < 10 else "scale"  # noqa: PLR2004  (two ways are better)
+        said = Tension(belt="left", method=way, tension=tension, error=error, word="in window")
+        state.record(said, at + timedelta(minutes=5))
     home(driver)
     driver.tap("History of a belt")
 
 
 def history_empty(driver: Driver) -> None:
     """Show a belt without readings."""
-    driver.app.state.record("belt_fitted", {"belt": "right"})
+    driver.app.state.record(BeltFitted(belt="right"))
     home(driver)
     driver.tap("History of a belt")
     driver.tap("Right")

@@ -8,6 +8,7 @@ from logic.answers.pairs import pair_table
 from logic.answers.reading import Result
 from logic.answers.stopping import stop_alone
 from logic.board import Value
+from logic.log import Ride
 from screens.driver import Driver
 from screens.scenes import Scene
 from screens.words import Style
@@ -169,9 +170,9 @@ def rides(driver: Driver) -> None:
     if state.last("ride") is None:
         speeds = {}
         for speed, used in RIDES:
-            ride = state.record("ride", {"distance": 6000.0, "energy": used * 3.6 * 6000.0})
+            ride = state.record(Ride(distance=6000.0, energy=used * 3.6 * 6000.0))
             speeds[str(ride)] = speed / 3.6
-        state.store.put(f"ride speeds {state.saved.id}", speeds)
+        state.remember(f"ride speeds {state.saved.id}", speeds)
     visit(driver, "rides")
 
 

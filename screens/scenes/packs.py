@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from logic.board import Value
+from logic.log import Ride
 from screens.asked import answer, forget_answers, take_out
 from screens.driver import Driver
 from screens.scenes import Scene
@@ -21,7 +22,7 @@ def clean(driver: Driver) -> None:
     """Forget what an earlier scene answered."""
     state = driver.app.state
     forget_answers(state)
-    state.store.put(f"pack_out/{state.saved.id}", None)
+    state.remember(f"pack_out/{state.saved.id}", None)
 
 
 def numbers(title: str) -> Callable[[Driver], None]:
@@ -62,7 +63,7 @@ def learnt(driver: Driver) -> None:
     state = driver.app.state
     if state.last("ride") is None:
         for kilometres, watt_hours in RIDES:
-            state.record("ride", {"distance": kilometres * 1000, "energy": watt_hours * 3600})
+            state.record(Ride(distance=kilometres * 1000.0, energy=watt_hours * 3600.0))
     modelled(driver)
 
 

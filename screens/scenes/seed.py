@@ -2,11 +2,11 @@
 
 from dataclasses import asdict
 from datetime import timedelta
-from typing import Any
 
 from logic.answers.checks import snapshot
 from logic.checks.run import NOTED, RIGHT
 from logic.checks.session import Session
+from logic.log import BeltFitted, Entry, Note, Ride, Tension, Work
 from screens.driver import Driver
 from screens.scenes import FIXED
 
@@ -31,46 +31,41 @@ def seed(driver: Driver) -> None:
     board = state.saved.id
     if state.store.get("seeded") == board:
         return
-    state.store.put("seeded", board)
+    state.remember("seeded", board)
 
-    def write(days: float, kind: str, body: dict[str, Any]) -> int:
-        return int(state.store.append(board, kind, body, at=FIXED - timedelta(days=days)))
-
-    for side in ("left", "right"):
-        write(22, "belt_fitted", {"belt": side, "note": "280-5M-15, second hole"})
-    events: list[tuple[float, str, dict[str, Any]]] = [
-        (days, "tension", tension_body(side, force)) for days, side, force in TENSIONS
+    events: list[tuple[float, Entry]] = [
+        (22, BeltFitted(belt=side, note="280-5M-15, second hole")) for side in ("left", "right")
     ]
+    events += [(days, measured(side, force)) for days, side, force in TENSIONS]
     for days, way, watt_hours in RIDES:
-        body = {"distance": way, "energy": watt_hours * 3600.0, "volts_before": 41.2, "volts_after": 37.8}
-        events.append((days, "ride", {**body, "note": "", "crash": False, "wet": days == 6}))  # noqa: PLR2004
-    events.append((5, "work", {"note": "Dried the bearings after the rain, one drop of oil each"}))
-    events.append((1, "note", {"note": "Right belt sounds brighter than the left one"}))
-    for days, kind, body in sorted(events, key=lambda event: -event[0]):
-        write(days, kind, body)
-    state.changed()
+        wet, energy = days == 6, watt_hours * 3600.0  # noqa: PLR2004
+        events.append((days, Ride(distance=way, energy=energy, volts_before=41.2, volts_after=37.8, wet=wet)))
+    events.append((5, Work(note="Dried the bearings after the rain, one drop of oil each")))
+    events.append((1, Note(note="Right belt sounds brighter than the left one")))
+    for days, entry in sorted(events, key=lambda event: -event[0]):
+        state.record(entry, FIXED - timedelta(days=days))
 
 
-def tension_body(side: str, force: float) -> dict[str, Any]:
+def measured(side: str, force: float) -> Tension:
     """Return a tension reading as the check writes it."""
     floor, ceiling = 75.6, 118.8
     word = "in window" if floor <= force <= ceiling else "slack"
-    return {
-        "belt": side,
-        "method": "scale",
-        "pull": force * 0.14,
-        "unit": "kg",
-        "depth": 0.0015,
-        "tension": force,
-        "error": 11.0,
-        "floor": floor,
-        "ceiling": ceiling,
-        "target": 108.0,
-        "word": word,
-        "certainty": "inside",
-        "scale": "luggage scale",
-        "depth_tool": "calliper",
-    }
+    return Tension(
+        belt=side,
+        method="scale",
+        pull=force * 0.14,
+        unit="kg",
+        depth=0.0015,
+        tension=force,
+        error=11.0,
+        floor=floor,
+        ceiling=ceiling,
+        target=108.0,
+        word=word,
+        certainty="inside",
+        scale="luggage scale",
+        depth_tool="calliper",
+    )
 
 
 def session(driver: Driver, key: str) -> Session:

@@ -99,8 +99,8 @@ def _build(state: State) -> Part:
 
 
 def _readings(state: State, side: str) -> tuple[Record, ...]:
-    records = state.store.page(state.saved.id, "tension", limit=4 * RECENT)
-    return tuple([one for one in records if one.body.get("belt") == side][:RECENT][::-1])
+    records = state.entries("tension", 4 * RECENT)
+    return tuple([one for one in records if one.body.belt == side][:RECENT][::-1])
 
 
 def _tension(side: str, readings: tuple[Record, ...], style: Style) -> Part:

@@ -53,29 +53,29 @@ def drive_svg(board: Board, style: Style, scale_unit: str, plan: BeltPlan) -> st
 
 def history_svg(readings: Sequence[Record], style: Style) -> str:
     """Return the readings in their order, each with its error and the window it was judged by."""
-    kept = [one.body for one in readings if one.body.get("tension") is not None]
+    kept = [one.body for one in readings if one.body.tension is not None]
     if not kept:
         return ""
-    top = 1.1 * max(max(body["tension"], body.get("ceiling") or 0.0) for body in kept)
+    top = 1.1 * max(max(one.tension, one.ceiling or 0.0) for one in kept)
     step = (WIDE - 80) / max(len(kept), 1)
     parts = []
-    for place, body in enumerate(kept):
+    for place, one in enumerate(kept):
         x = 60 + step * (place + 0.5)
-        if body.get("floor") is not None and body.get("ceiling") is not None:
-            high, low = _level(body["ceiling"], top), _level(body["floor"], top)
+        if one.floor is not None and one.ceiling is not None:
+            high, low = _level(one.ceiling, top), _level(one.floor, top)
             parts.append(
                 f'<rect x="{x - step / 2:.1f}" y="{high:.1f}" width="{step:.1f}" height="{low - high:.1f}"'
                 ' fill="#e6e3da"/>'
             )
-    for place, body in enumerate(kept):
-        x, y = 60 + step * (place + 0.5), _level(body["tension"], top)
-        error = body.get("error") or 0.0
+    for place, one in enumerate(kept):
+        x, y = 60 + step * (place + 0.5), _level(one.tension, top)
+        error = one.error or 0.0
         parts.append(
-            f'<line x1="{x:.1f}" y1="{_level(body["tension"] + error, top):.1f}" x2="{x:.1f}"'
-            f' y2="{_level(body["tension"] - error, top):.1f}" stroke="{INK}"/>'
+            f'<line x1="{x:.1f}" y1="{_level(one.tension + error, top):.1f}" x2="{x:.1f}"'
+            f' y2="{_level(one.tension - error, top):.1f}" stroke="{INK}"/>'
         )
         parts.append(f'<circle cx="{x:.1f}" cy="{y:.1f}" r="4" fill="{INK}"/>')
-        parts.append(_text(x, y - 10, style.number(body["tension"], "force")))
+        parts.append(_text(x, y - 10, style.number(one.tension, "force")))
     parts.append(_text(60, HIGH - 8, "shaded: the window; oldest at the left", anchor="start"))
     return _svg("Tension history", parts)
 

@@ -7,7 +7,7 @@ from logic.answers.reading import RIDER
 from logic.board import Value, to_dict
 from logic.person import person_to_dict
 from screens.acts import Ask, Done, Put, Save, Type, Write
-from screens.asked import answer
+from screens.asked import answered
 from screens.asking import field_of, keeps, read_entry, standing, unit_of
 from screens.update import does
 from screens.world import Asking, TakeBack, World
@@ -73,7 +73,7 @@ def put(world: World, act: Put) -> World:
         if act.value is not None:
             questions()[act.key].field.check(act.value.si)
         world = stored(world)
-        answer(world, act.key, act.value)
+        world.store.put(*answered(world, act.key, act.value))
         return replace(world)
     if act.keeps == "rider":
         world = stored(world)

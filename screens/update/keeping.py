@@ -1,8 +1,9 @@
 """What is kept for good: trials, the log, settings; and the way back."""
 
-from dataclasses import asdict, replace
+from dataclasses import replace
 
 from logic.board import to_dict
+from logic.log import BoardChanged, Change
 from logic.person import person_to_dict
 from screens.acts import Dismiss, Drop, Keep, Record, Retry, Save, Settle, Undo, Void
 from screens.update import does, update
@@ -15,12 +16,8 @@ def keep(world: World, _act: Keep) -> World:
     """Make the trial's values the board's: one transaction with a record of what changed."""
     world = left(world)
     before, kept = world.saved, world.board
-    changes = {
-        key: {"was": None if was is None else asdict(was), "is": asdict(value)}
-        for key, value in world.trial.items()
-        for was in (before.value(key),)
-    }
-    world.store.keep_trial(kept.id, kept.name, to_dict(kept), {"changes": changes})
+    changes = {key: Change(before.value(key), value) for key, value in world.trial.items()}
+    world.store.keep_trial(kept.id, kept.name, to_dict(kept), BoardChanged(changes=changes))
     return replace(
         logged(world),
         saved=kept,
@@ -54,7 +51,7 @@ def save(world: World, act: Save) -> World:
 @does(Record)
 def record(world: World, act: Record) -> World:
     """Write an entry, then go on: what is said of it afterwards is true."""
-    number = world.store.append(world.saved.id, act.kind, dict(act.body))
+    number = world.store.append(world.saved.id, act.entry)
     world = logged(world)
     if act.key:
         world = world.turned(**{act.key: number})

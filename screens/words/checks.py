@@ -1,10 +1,10 @@
 """Words of checklists, of their verdicts and of what is due."""
 
-from typing import Any
-
 from logic.checks.lists import glued
 from logic.checks.open_faults import OpenFault
-from logic.checks.verdict import ALL_RIGHT, CARE, FIT, NOT, STOPPED, UNFINISHED, WITH_NOTES, Fitness, Verdict
+from logic.checks.verdict import Fitness, Verdict
+from logic.log import Check
+from logic.log.checks import ALL_RIGHT, CARE, FIT, NOT, STOPPED, UNFINISHED, WITH_NOTES
 from logic.units import GAP
 from logic.upkeep import Due
 from screens.words import Style
@@ -112,43 +112,43 @@ def not_yet_text(names: list[str]) -> str:
     return f"Not yet: {first} is due, and {more} more." if more else f"Not yet: {first} is due."
 
 
-def check_text(body: dict[str, Any]) -> str:
+def check_text(check: Check) -> str:
     """Return what a logged check found, first what forbade riding."""
-    fit = Fitness(body["fit"], tuple(body["fit_why"])) if body.get("fit") else None
+    fit = Fitness(check.fit, check.fit_why) if check.fit else None
     if fit is not None:
         found = fit_text(fit)
-        found += "" if fit.word == NOT and not body.get("held") else f" {_count_text(body)}"
+        found += "" if fit.word == NOT and not check.held else f" {_count_text(check)}"
     else:
-        found = _found_text(body)
-    found += "".join(f". Put off: {name}: {reason}" for name, reason in body.get("put_off", ()))
-    return f"{held_text(body['held'])} {found}" if body.get("held") and fit is None else found
+        found = _found_text(check)
+    found += "".join(f". Put off: {name}: {reason}" for name, reason in check.put_off)
+    return f"{held_text(check.held)} {found}" if check.held and fit is None else found
 
 
-def _found_text(body: dict[str, Any]) -> str:
-    if body.get("verdict") == STOPPED:
-        return f"{body.get('halted', 'Stopped')}: {body['stopped_by']}. {body['reason']}"
-    text = _count_text(body)
-    notes = "; ".join(f"{action}: {note}" for action, note in body.get("notes", ()))
-    if body.get("verdict") == UNFINISHED:
+def _found_text(check: Check) -> str:
+    if check.verdict == STOPPED:
+        return f"{check.halted or 'Stopped'}: {check.stopped_by}. {check.reason}"
+    text = _count_text(check)
+    notes = "; ".join(f"{action}: {note}" for action, note in check.notes)
+    if check.verdict == UNFINISHED:
         return f"{text}, not finished"
     return f"{text}. {notes}" if notes else text
 
 
-def _count_text(body: dict[str, Any]) -> str:
-    aside, noted = body.get("aside"), len(body.get("notes", ()))
-    text = f"{body['right']} of {body['total']} right"
-    text += f", {aside} put aside" if aside else ""
-    return text + (f", {noted} noted" if noted and body.get("verdict") == WITH_NOTES else "")
+def _count_text(check: Check) -> str:
+    noted = len(check.notes)
+    text = f"{check.right} of {check.total} right"
+    text += f", {check.aside} put aside" if check.aside else ""
+    return text + (f", {noted} noted" if noted and check.verdict == WITH_NOTES else "")
 
 
-def check_tone(body: dict[str, Any]) -> str:
+def check_tone(check: Check) -> str:
     """Return the icon of a logged check."""
-    if body.get("held") or body.get("fit") == NOT:
+    if check.held or check.fit == NOT:
         return "cross"
-    if body.get("fit") == CARE:
+    if check.fit == CARE:
         return "edit"
     return {ALL_RIGHT: "tick", WITH_NOTES: "edit", STOPPED: "cross", UNFINISHED: "clock"}.get(
-        body.get("verdict", ""), ""
+        check.verdict, ""
     )
 
 

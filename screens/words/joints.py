@@ -245,24 +245,23 @@ def tightened_text(record: Record | None, now: datetime, style: Style) -> str:
     """Return what the log says of a joint."""
     if record is None:
         return "Not recorded yet."
-    body = record.body
+    said = record.body
     when = ago(record.at, now)
-    by = f" by {body['by']}" if body.get("by") else ""
-    if body.get("looked"):
+    by = f" by {said.by}" if said.by else ""
+    if said.looked:
         return f"Looked at {when}{by}: the paint line was whole."
-    torque = body.get("torque")
+    torque = said.torque
     how = torque_text(torque, style, inch=style.system == "inch") if torque else "by feel"
-    tool = TOOLS.get(body.get("tool", ""), "").lower()
+    tool = TOOLS.get(said.tool, "").lower()
     tool = f", {tool}" if torque and tool else ""
-    locker = body.get("locker") or "none"
-    lock = f", {locker} locker" if locker != "none" else ""
-    note = f" {body['note']}" if body.get("note") else ""
+    lock = f", {said.locker} locker" if said.locker not in ("", "none") else ""
+    note = f" {said.note}" if said.note else ""
     return f"Tightened {when}{by}: {how}{tool}{lock}.{note}"
 
 
 def again_text(card: JointCard, record: Record | None, now: datetime, rides: int) -> str:
     """Return the line that says when the joint is looked at again, or that it is time."""
-    if record is not None and not record.body.get("looked"):
+    if record is not None and not record.body.looked:
         due = look_again(since=now - record.at, rides=rides)
         if due:
             return f"Look at it again now. {card.kind.text('again')}"
@@ -271,11 +270,7 @@ def again_text(card: JointCard, record: Record | None, now: datetime, rides: int
 
 def is_due(record: Record | None, now: datetime, rides: int) -> bool:
     """Tell whether a recorded joint wants to be looked at."""
-    return (
-        record is not None
-        and not record.body.get("looked")
-        and look_again(since=now - record.at, rides=rides)
-    )
+    return record is not None and not record.body.looked and look_again(since=now - record.at, rides=rides)
 
 
 def shown_items(card: JointCard) -> tuple[str, ...]:

@@ -1,11 +1,24 @@
 """Log entries in words: the line of the list, the lines of the entry's own page."""
 
-from collections.abc import Iterator
-from typing import Any
+from collections.abc import Callable, Iterator
+from dataclasses import fields
 
 from logic.answers.spares import joint_name
-from logic.answers.tension import word_of
-from logic.board import board_fields
+from logic.answers.tension_entry import word_of
+from logic.board import Value, board_fields
+from logic.log import (
+    BeltFitted,
+    BoardChanged,
+    Check,
+    Entry,
+    Note,
+    Ride,
+    Snooze,
+    Tension,
+    Tightening,
+    Unread,
+    Work,
+)
 from logic.store import Record
 from logic.units import GAP
 from screens.words import Style, label_of
@@ -40,66 +53,88 @@ ICONS = {
 
 def entry_words(record: Record, style: Style) -> tuple[str, str, str]:
     """Return title, detail and picture of an entry."""
-    body = record.body
-    when = f"{record.at:%Y-%m-%d %H:%M}"
-    icon = check_tone(body) if record.kind == "check" else ICONS.get(record.kind, "")
-    title = {
-        "ride": lambda: f"Ride: {ride_text(body, style)}",
-        "check": lambda: f"{body.get('title', 'Check')}: {check_text(body)}",
-        "tension": lambda: f"Tension, {body.get('belt', '')} belt: {tension_text(record, style)}",
-        "tightening": lambda: f"Joint: {joint_name(str(body.get('joint', '')))}",
-        "work": lambda: f"Work: {body.get('note', '')}",
-        "belt_fitted": lambda: f"New {body.get('belt', '')} belt",
-        "note": lambda: str(body.get("note", "")),
-        "board_changed": lambda: f"Board changed: {', '.join(label_of(key) for key in body.get('changes', {}))}",
-        "snooze": lambda: f"Put off: {body.get('name', body.get('rule', ''))}",
-    }[record.kind]()
-    extra = []
-    if record.kind == "check" and "seconds" in body:
-        extra.append(seconds_text(body["seconds"]) + (", fast" if body.get("fast") else ""))
-        if body.get("breaks"):
-            extra.append("interrupted")
-    if record.kind == "snooze" and body.get("reason"):
-        extra.append(str(body["reason"]))
-    if record.kind not in ("work", "note") and body.get("note"):
-        extra.append(str(body["note"]))
+    said = record.body
+    icon = check_tone(said) if isinstance(said, Check) else ICONS.get(record.kind, "")
+    title = TITLES[type(said)](record, style)
+    extra = [f"{record.at:%Y-%m-%d %H:%M}"]
+    if isinstance(said, Check) and said.seconds is not None:
+        extra += [_took(said), *(["interrupted"] if said.breaks else [])]
+    if isinstance(said, Snooze) and said.reason:
+        extra.append(said.reason)
+    if isinstance(said, Unread):
+        extra.append("Kept as it is")
+    if not isinstance(said, Work | Note) and said.note:
+        extra.append(said.note)
     if record.corrected_by is not None:
         extra.append("corrected")
-    return title, ". ".join([when, *extra]), icon
+    return title, ". ".join(extra), icon
 
 
-def ride_text(body: dict[str, Any], style: Style) -> str:
+TITLES: dict[type[Entry], Callable[[Record, Style], str]] = {
+    Ride: lambda record, style: f"Ride: {ride_text(record.body, style)}",
+    Check: lambda record, _: f"{record.body.title}: {check_text(record.body)}",
+    Tension: lambda record, style: f"Tension, {record.body.belt} belt: {tension_text(record, style)}",
+    Tightening: lambda record, _: f"Joint: {joint_name(record.body.joint)}",
+    Work: lambda record, _: f"Work: {record.body.note}",
+    BeltFitted: lambda record, _: f"New {record.body.belt} belt",
+    Note: lambda record, _: record.body.note,
+    BoardChanged: lambda record, _: f"Board changed: {', '.join(map(label_of, record.body.changes))}",
+    Snooze: lambda record, _: f"Put off: {record.body.name or record.body.rule}",
+    Unread: lambda record, _: f"{KINDS.get(record.kind, 'Entry')}: {unread_text(record.body)}",
+}
+"""The title of each kind of entry."""
+
+
+def unread_text(said: Unread) -> str:
+    """Return why an entry is not shown."""
+    return "Written by a later version" if said.later else "Could not be read"
+
+
+def ride_text(ride: Ride, style: Style) -> str:
     """Return a ride on one line."""
     parts = []
-    if body.get("distance"):
-        parts.append(style.number(body["distance"], "distance"))
-    if body.get("energy"):
-        parts.append(style.number(body["energy"], "energy"))
-    if body.get("volts_before") and body.get("volts_after"):
+    if ride.distance:
+        parts.append(style.number(ride.distance, "distance"))
+    if ride.energy:
+        parts.append(style.number(ride.energy, "energy"))
+    if ride.volts_before and ride.volts_after:
         parts.append(
-            f"{style.number(body['volts_before'], 'voltage')} to {style.number(body['volts_after'], 'voltage')}"
+            f"{style.number(ride.volts_before, 'voltage')} to {style.number(ride.volts_after, 'voltage')}"
         )
-    parts += [word for word in ("crash", "wet") if body.get(word)]
+    parts += [word for word, was in (("crash", ride.crash), ("wet", ride.wet)) if was]
     return ", ".join(parts) or "no figures"
+
+
+def _took(check: Check) -> str:
+    return seconds_text(check.seconds or 0.0) + (", fast" if check.fast else "")
 
 
 def entry_lines(record: Record, style: Style) -> Iterator[tuple[str, str]]:
     """Yield the figures of an entry, a label and a value each."""
-    body = record.body
-    if record.kind == "ride":
-        yield from _ride_lines(body, style)
-    elif record.kind == "check":
-        yield from _check_lines(body)
-    elif record.kind == "tension":
-        yield from _tension_lines(body, style)
-    elif record.kind == "board_changed":
-        yield from _change_lines(body, style)
+    said = record.body
+    if isinstance(said, Ride):
+        yield from _ride_lines(said, style)
+    elif isinstance(said, Check):
+        yield from _check_lines(said)
+    elif isinstance(said, Tension):
+        yield from _tension_lines(said, style)
+    elif isinstance(said, BoardChanged):
+        for key, change in said.changes.items():
+            yield label_of(key), f"{_value(key, change.was, style)} to {_value(key, change.now, style)}"
+    elif isinstance(said, Unread):
+        yield unread_text(said), "It is kept as it is, and counts for nothing until it can be read."
+        yield "As it is kept", record.text
     else:
-        for key, value in body.items():
-            if key != "note" and isinstance(value, str | int | float) and value != "":
-                yield key.replace("_", " ").capitalize(), _plain(value, style)
-    if body.get("note"):
-        yield "Note", str(body["note"])
+        yield from _plain_lines(said, style)
+    if said.note:
+        yield "Note", said.note
+
+
+def _plain_lines(said: Entry, style: Style) -> Iterator[tuple[str, str]]:
+    for one in fields(said):
+        value = getattr(said, one.name)
+        if one.name != "note" and isinstance(value, str | int | float) and value != "":
+            yield one.name.replace("_", " ").capitalize(), _plain(value, style)
 
 
 def _plain(value: str | float, style: Style) -> str:
@@ -108,62 +143,52 @@ def _plain(value: str | float, style: Style) -> str:
     return value if isinstance(value, str) else style.plain(float(value))
 
 
-def _ride_lines(body: dict[str, Any], style: Style) -> Iterator[tuple[str, str]]:
-    for key, label, quantity in (
-        ("distance", "Distance", "distance"),
-        ("energy", "Energy used", "energy"),
-        ("volts_before", "Volts before", "voltage"),
-        ("volts_after", "Volts after", "voltage"),
+def _ride_lines(ride: Ride, style: Style) -> Iterator[tuple[str, str]]:
+    for value, label, quantity in (
+        (ride.distance, "Distance", "distance"),
+        (ride.energy, "Energy used", "energy"),
+        (ride.volts_before, "Volts before", "voltage"),
+        (ride.volts_after, "Volts after", "voltage"),
+        (ride.energy_per_distance, "Energy for each distance", "energy_per_distance"),
     ):
-        if body.get(key) is not None:
-            yield label, style.number(body[key], quantity)
-    if body.get("energy") and body.get("distance"):
-        yield (
-            "Energy for each distance",
-            style.number(body["energy"] / body["distance"], "energy_per_distance"),
-        )
-    yield "Crash", "yes" if body.get("crash") else "no"
-    yield "Wet", "yes" if body.get("wet") else "no"
+        if value is not None:
+            yield label, style.number(value, quantity)
+    yield "Crash", "yes" if ride.crash else "no"
+    yield "Wet", "yes" if ride.wet else "no"
 
 
-def _check_lines(body: dict[str, Any]) -> Iterator[tuple[str, str]]:
-    yield "Verdict", check_text(body)
-    yield "List", f"{body.get('title', '')}, version {body.get('version', 1)}"
-    if "seconds" in body:
-        yield "Took", seconds_text(body["seconds"]) + (", fast" if body.get("fast") else "")
-    if body.get("breaks"):
-        yield "Interrupted", f"{body['breaks']} times" if body["breaks"] > 1 else "once"
-    for key, value in body.get("values", {}).items():
+def _check_lines(check: Check) -> Iterator[tuple[str, str]]:
+    yield "Verdict", check_text(check)
+    yield "List", f"{check.title}, version {check.version}"
+    if check.seconds is not None:
+        yield "Took", _took(check)
+    if check.breaks:
+        yield "Interrupted", f"{check.breaks} times" if check.breaks > 1 else "once"
+    for key, value in check.values.items():
         yield key.replace("_", " ").capitalize(), value if isinstance(value, str) else f"{value:g}{GAP}V"
-    values = len(body.get("board", {}))
+    values = len(check.board)
     yield "Saved with it", f"{values} {'value' if values == 1 else 'values'} of the board"
 
 
-def _tension_lines(body: dict[str, Any], style: Style) -> Iterator[tuple[str, str]]:
-    if body.get("pull") is not None:
-        yield "Pull", str(style.shown(body["pull"], "force", unit=body.get("unit", "")))
-    if body.get("depth") is not None:
-        yield "Depth", style.number(body["depth"], "length")
-    if body.get("tension") is not None:
-        yield "Belt tension", with_error(body["tension"], body.get("error"), style)
-    if body.get("floor") is not None and body.get("ceiling") is not None:
-        yield "Window", f"{style.number(body['floor'], 'force')} to {style.number(body['ceiling'], 'force')}"
-    if word_of(body):
-        yield "Verdict", word_of(body)
+def _tension_lines(said: Tension, style: Style) -> Iterator[tuple[str, str]]:
+    if said.pull is not None:
+        yield "Pull", str(style.shown(said.pull, "force", unit=said.unit))
+    if said.depth is not None:
+        yield "Depth", style.number(said.depth, "length")
+    if said.tension is not None:
+        yield "Belt tension", with_error(said.tension, said.error, style)
+    if said.floor is not None and said.ceiling is not None:
+        yield "Window", f"{style.number(said.floor, 'force')} to {style.number(said.ceiling, 'force')}"
+    if word_of(said):
+        yield "Verdict", word_of(said)
 
 
-def _change_lines(body: dict[str, Any], style: Style) -> Iterator[tuple[str, str]]:
-    for key, change in body.get("changes", {}).items():
-        yield (
-            label_of(key),
-            f"{_value(key, change.get('was'), style)} to {_value(key, change.get('is'), style)}",
-        )
-
-
-def _value(key: str, value: dict[str, Any] | None, style: Style) -> str:
+def _value(key: str, value: Value | None, style: Style) -> str:
     field = board_fields().get(key)
     if value is None or field is None:
         return "not set"
     if field.kind == "choice":
-        return field.option(str(value["si"])).label
-    return style.typed(float(value["si"]), field.quantity, value.get("typed_unit", ""))
+        return next((one.label for one in field.options if one.key == value.si), str(value.si))
+    if isinstance(value.si, str):
+        return value.si
+    return style.typed(value.si, field.quantity, value.typed_unit)

@@ -3,7 +3,8 @@
 from datetime import datetime
 
 from logic.answers.reading import Result
-from logic.answers.tension import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, BeltPlan, word_of
+from logic.answers.tension import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, BeltPlan
+from logic.answers.tension_entry import word_of
 from logic.store import Record
 from logic.units import GAP, Shown, places
 from screens.words import Style, offer, refusal
@@ -80,11 +81,11 @@ def ago(then: datetime, now: datetime) -> str:
 
 def tension_text(record: Record, style: Style) -> str:
     """Return a recorded tension with its error and its verdict."""
-    body = record.body
-    if body.get("tension") is None:
-        return f"pull {style.number(body['pull'], 'force')}"
-    word = word_of(body)
-    return with_error(body["tension"], body["error"], style) + (f", {word}" if word else "")
+    said = record.body
+    if said.tension is None:
+        return "no figures" if said.pull is None else f"pull {style.number(said.pull, 'force')}"
+    word = word_of(said)
+    return with_error(said.tension, said.error, style) + (f", {word}" if word else "")
 
 
 def scale_text(pull: float, plan: BeltPlan, style: Style, scale_unit: str) -> str:

@@ -9,12 +9,14 @@ import tempfile
 import time
 from collections.abc import Callable
 from contextlib import closing
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from logic.ledger import Ledger
+from logic.log import Check, Note, Ride, Tension, text_of
 from logic.store import Store
-from logic.store.file import json_text, utc_text
+from logic.store.file import utc_text
 from logic.upkeep import upkeep
 
 START = datetime(2016, 1, 1, tzinfo=UTC)
@@ -26,25 +28,31 @@ BOARDS = ("b1", "b2", "b3")
 def fill(path: Path, entries: int) -> None:
     """Write a log of rides, checks, tensions, notes and a correction for each fiftieth entry."""
     Store(path, lambda: START).close()
-    bodies = (
-        ("ride", {"distance": 8400.0, "energy": 331200.0, "note": "", "crash": False, "wet": False}),
-        (
-            "check",
-            {"base": "before_ride", "title": "Before a ride", "verdict": "all right", "right": 9, "total": 9},
+    entries_of_a_ride = (
+        Ride(distance=8400.0, energy=331200.0),
+        Check(
+            list="before_ride",
+            base="before_ride",
+            title="Before a ride",
+            verdict="all right",
+            right=9,
+            total=9,
         ),
-        ("tension", {"belt": "left", "tension": 104.0, "error": 11.0, "word": "in window"}),
-        ("note", {"note": "Left belt sounds brighter than the right one"}),
+        Tension(belt="left", tension=104.0, error=11.0, word="in window"),
+        Note(note="Left belt sounds brighter than the right one"),
     )
     with closing(sqlite3.connect(path)) as connection, connection:
         for number in range(1, entries + 1):
-            kind, body = bodies[number % len(bodies)]
-            replaces = None
+            entry = entries_of_a_ride[number % len(entries_of_a_ride)]
+            kind, replaces = entry.KIND, None
             if number % 50 == 0:
-                kind, body, replaces = "correction", {"note": "read again"}, number - 3
+                # Four entries before stands one of the same kind.
+                kind, replaces = "correction", number - 4
+                entry = replace(entry, note="read again")
             at = utc_text(START + timedelta(minutes=30 * number))
             connection.execute(
                 "INSERT INTO log (board, kind, at, offset, version, replaces, body) VALUES (?, ?, ?, 0, 1, ?, ?)",
-                (BOARDS[0], kind, at, replaces, json_text(body)),
+                (BOARDS[0], kind, at, replaces, text_of(entry)),
             )
 
 

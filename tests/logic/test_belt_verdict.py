@@ -74,16 +74,12 @@ def test_one_verdict_for_every_reading() -> None:
 
 def test_the_log_keeps_the_form_of_the_word() -> None:
     """An entry of an earlier rule is judged by its own figures; without them its word stands."""
-    body = {"word": "in window", "tension": 54.0, "error": 19.0, "floor": 53.5, "ceiling": 84.1}
-    assert word_of(body) == "on the edge: may be slack"
-    assert word_of({**body, "tension": 65.0}) == "in window"
-    assert word_of({**body, "word": ""}) == ""
-    assert word_of({"word": "slack", "tension": 40.0, "error": 5.0}) == "slack"
-    assert (
-        word_of({"word": "slack", "tension": 40.0, "error": None, "floor": 50.0, "ceiling": 80.0}) == "slack"
-    )
-    assert word_of({"word": "no such word"}) == ""
-    assert word_of({}) == ""
+    assert word_of("in window", 54.0, 19.0, 53.5, 84.1) == "on the edge: may be slack"
+    assert word_of("in window", 65.0, 19.0, 53.5, 84.1) == "in window"
+    assert word_of("", 54.0, 19.0, 53.5, 84.1) == ""
+    assert word_of("slack", 40.0, 5.0, None, None) == "slack"
+    assert word_of("slack", 40.0, None, 50.0, 80.0) == "slack"
+    assert word_of("no such word", None, None, None, None) == ""
 
 
 @pytest.mark.parametrize(

@@ -32,7 +32,7 @@ from logic.checks.verdict import (
     UNFINISHED,
     WITH_NOTES,
     Fitness,
-    check_body,
+    check_entry,
     fitness,
     verdict,
 )
@@ -97,8 +97,8 @@ def test_a_problem_needs_a_note_and_a_failed_stop_item_ends_the_run_with_its_rea
         say(run, FAILED, "  ")
     found = verdict(say(run, FAILED, "Wobbles"), OF)
     assert (found.word, found.stopped_by, found.reason) == (STOPPED, "wheels", "Wobbles")
-    body = check_body(say(run, FAILED, "Wobbles"), OF, {})
-    assert body["halted"] == "Not riding"
+    body = check_entry(say(run, FAILED, "Wobbles"), OF, {})
+    assert body.halted == "Not riding"
 
 
 def test_a_check_before_a_ride_ends_in_one_of_three_verdicts():
@@ -125,34 +125,34 @@ def test_a_check_before_a_ride_ends_in_one_of_three_verdicts():
 def log_of(*bodies):
     events = enumerate(bodies, start=1)
     return History(
-        Event(row, NOW, "check", body["base"], found=finding(body, NOW)) for row, body in events
+        Event(row, NOW, "check", body.base, found=finding(body, NOW)) for row, body in events
     ).faults
 
 
 def test_a_fault_stays_open_until_its_list_finds_it_right():
-    stopped = check_body(say(through("wheels"), FAILED, "Wobbles"), OF, {})
+    stopped = check_entry(say(through("wheels"), FAILED, "Wobbles"), OF, {})
     (fault,) = log_of(stopped)
     assert (fault.text, fault.stops) == ("Wheels: Wobbles", True)
     # A run that is broken off before the item clears nothing; one that finds it right does, finished or not.
-    assert log_of(stopped, {**check_body(through("wheels"), OF, {}), "verdict": UNFINISHED}) == (fault,)
-    assert log_of(stopped, {**check_body(through("trucks"), OF, {}), "verdict": UNFINISHED}) == ()
-    assert log_of(stopped, check_body(through(), OF, {})) == ()
+    assert log_of(stopped, replace(check_entry(through("wheels"), OF, {}), verdict=UNFINISHED)) == (fault,)
+    assert log_of(stopped, replace(check_entry(through("trucks"), OF, {}), verdict=UNFINISHED)) == ()
+    assert log_of(stopped, check_entry(through(), OF, {})) == ()
     # Noted again it is open once, as it was seen last; another list says nothing of it.
-    noted = check_body(through(noted="mounts"), OF, {})
+    noted = check_entry(through(noted="mounts"), OF, {})
     assert [one.text for one in log_of(noted, noted)] == ["Mounts: creeps"]
     after = checklist("after_ride")
-    assert len(log_of(noted, check_body(begin(after, NOW), after, {}))) == 1
+    assert len(log_of(noted, check_entry(begin(after, NOW), after, {}))) == 1
     # An item that an own list no longer asks is no longer open after a whole run of it.
     fewer = replace(OF, items=tuple(item for item in OF.items if item.key != "mounts"))
     run = begin(fewer, NOW)
     while run.at:
         run = answered(run, fewer.item(run.at), Answer(RIGHT, NOW.isoformat()))
-    assert log_of(noted, check_body(run, fewer, {})) == ()
+    assert log_of(noted, check_entry(run, fewer, {})) == ()
     # Lists of storage and travel keep nothing open.
     storage = checklist("storage")
     run = begin(storage, NOW)
     full = answered(run, storage.item(run.at), Answer(FAILED, NOW.isoformat(), "Swollen"))
-    assert log_of(check_body(full, storage, {})) == ()
+    assert log_of(check_entry(full, storage, {})) == ()
 
 
 def test_a_second_tap_in_a_rush_answers_nothing():
@@ -167,8 +167,8 @@ def test_a_note_is_never_all_right_and_comes_first_next_time():
     run = through(noted="mounts")
     found = verdict(run, OF)
     assert (found.word, found.right, found.notes) == (WITH_NOTES, 8, (("mounts", "creeps"),))
-    body = check_body(run, OF, {})
-    assert begin(OF, NOW, tuple(body["noted"])).at == "mounts"
+    body = check_entry(run, OF, {})
+    assert begin(OF, NOW, body.noted).at == "mounts"
 
 
 def test_back_one_takes_the_answer_back():
@@ -208,9 +208,9 @@ def test_a_break_is_kept_and_left_out_of_the_time():
     run = resumed(through("trucks", pace=1.0), NOW + timedelta(minutes=8))
     while run.at:
         run = say(run, RIGHT, seconds=500)
-    body = check_body(run, OF, {})
-    assert body["breaks"] == 1
-    assert body["seconds"] == pytest.approx(500 - (480 - 2))
+    body = check_entry(run, OF, {})
+    assert body.breaks == 1
+    assert body.seconds == pytest.approx(500 - (480 - 2))
 
 
 def test_a_run_survives_its_own_text():

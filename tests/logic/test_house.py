@@ -1,6 +1,7 @@
 """The house keeps its arrows: what imports what, what logic does without, and that every table says where it is from."""
 
 import ast
+import inspect
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -9,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from logic.board import board_fields
+from logic.store import Store
 from logic.tables import SI_OF_PRINTED, raw, rows, sources
 from logic.units import quantities, registry
 from logic.workings import KNOWN, STANDINGS
@@ -38,14 +40,15 @@ ARROWS = {
     "entries": "errors units fields board prints",
     "person": "errors board",
     "exchange": f"{GROUND} board person store",
-    "store": "",
-    "ledger": "errors board person store tables units checks",
+    "log": "errors fields",
+    "store": "log",
+    "ledger": "errors board person log store tables units checks",
     "log_table": "errors board person store tables units ledger",
-    "checks": f"{GROUND} board person store",
+    "checks": f"{GROUND} board person log store",
     "upkeep": f"{GROUND} board person store checks ledger",
-    "answers": f"{GROUND} {SUBJECTS} fields board_joints board person store checks upkeep ledger exchange",
+    "answers": f"{GROUND} {SUBJECTS} fields board_joints board person log store checks upkeep ledger exchange",
     "screens": (
-        "errors units step_units workings tables fields board_joints board person exchange store ledger log_table"
+        "errors units step_units workings tables fields board_joints board person exchange log store ledger log_table"
         " checks upkeep answers entries"
     ),
     "main": "screens",
@@ -95,6 +98,44 @@ def test_imports_follow_the_arrows() -> None:
         if (target := package_of(name))
         and target != package
         and target not in ARROWS.get(package, "").split()
+    ]
+    assert wrong == []
+
+
+STORE_WRITES = {
+    name
+    for part in Store.__mro__
+    if part.__module__.startswith("logic.store")
+    for name, made in vars(part).items()
+    if "_writing()" in (inspect.getsource(made) if inspect.isfunction(made) else "")
+} - {"_writing"}
+
+
+def test_pages_write_through_the_state_alone() -> None:
+    """`State` and `update` write; the walks of the pictures may break off a run, which no page can."""
+    assert {"append", "correct", "void", "put", "save_board", "finish_run"} <= STORE_WRITES
+    wrong = [
+        f"{path.relative_to(ROOT)}: {node.value.attr if isinstance(node.value, ast.Attribute) else 'store'}.{node.attr}"
+        for path, package in modules()
+        if package == "screens" and path.name != "state.py" and path.parent.name not in ("update", "scenes")
+        for node in ast.walk(ast.parse(path.read_text("utf-8")))
+        if isinstance(node, ast.Attribute)
+        and node.attr in STORE_WRITES
+        and ast.unparse(node.value).rpartition(".")[2] == "store"
+    ]
+    assert wrong == []
+
+
+def test_pages_neither_build_nor_read_entries_of_the_log_as_dictionaries() -> None:
+    """`.body[...]` and `.body.get(...)` belong to runs of checklists, which are no entries."""
+    wrong = [
+        f"{path.relative_to(ROOT)}: {text}"
+        for path, package in modules()
+        if package in ("screens", "ledger", "log_table", "upkeep", "checks", "answers", "belt")
+        for node in ast.walk(ast.parse(path.read_text("utf-8")))
+        if isinstance(node, ast.Subscript | ast.Attribute)
+        for text in (ast.unparse(node),)
+        if (".body[" in text and not text.startswith(("run.body", "saved.body"))) or ".body.get" in text
     ]
     assert wrong == []
 

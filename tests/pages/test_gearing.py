@@ -53,7 +53,7 @@ def test_keep_makes_it_the_boards_and_undo_takes_it_back(gears: Reader) -> None:
     assert gears.world.saved.drive.motor_teeth.si == 17.0
     assert gears.world.saved.drive.motor_teeth.known == "chosen"
     assert gears["trying"].text == ""
-    assert gears.records("board_changed")[0].body["changes"]["drive.motor_teeth"]["is"]["si"] == 17.0
+    assert gears.records("board_changed")[0].body.changes["drive.motor_teeth"].now.si == 17.0
     gears.act(Undo())
     assert gears.world.saved.drive.motor_teeth.si == 16.0
     gears.restart()

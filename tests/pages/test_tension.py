@@ -1,8 +1,11 @@
 """The tension check, page by page: both belts, verdicts, what is kept when it is left half done."""
 
+from dataclasses import replace
+
 import pytest
 
 from logic.board import to_dict
+from logic.log import BeltFitted, Tension
 from screens.acts import Go, Say
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
 from tests.pages.reader import Reader
@@ -24,11 +27,11 @@ def test_both_belts_take_two_taps_besides_the_digits(check: Reader) -> None:
     assert check.name == "ride.tension_saved"
     right, left = check.records()
     assert check.world.args["ids"] == [left.id, right.id]
-    assert (right.body["belt"], right.body["word"]) == ("right", "slack")
-    assert (left.body["belt"], left.body["word"]) == ("left", "in window")
+    assert (right.body.belt, right.body.word) == ("right", "slack")
+    assert (left.body.belt, left.body.word) == ("left", "in window")
     # A kilogram on a scale is 9.80665 N; the depth offered is the one with the smallest error.
-    assert left.body["pull"] == pytest.approx(0.92 * 9.80665)
-    assert left.body["depth"] == pytest.approx(0.0011)
+    assert left.body.pull == pytest.approx(0.92 * 9.80665)
+    assert left.body.depth == pytest.approx(0.0011)
 
 
 @pytest.mark.parametrize(
@@ -156,7 +159,7 @@ def test_outside_the_window_the_main_bar_adjusts_and_measures_again(check: Reade
     check.type("0.92")
     check.tap("SAVE RIGHT")
     records = check.records("tension")
-    assert [(one.body["belt"], one.body["word"]) for one in records] == [
+    assert [(one.body.belt, one.body.word) for one in records] == [
         ("right", "in window"), ("left", "in window"), ("left", "slack"),
     ]  # fmt: skip
     assert check.world.args["ids"] == [records[1].id, records[0].id]
@@ -177,15 +180,15 @@ def test_each_result_opens_its_working(check: Reader) -> None:
 
 def test_the_last_eight_readings_stand_side_by_side(check: Reader) -> None:
     assert "latest" not in check
-    body = {"belt": "left", "method": "scale", "error": 11.0, "word": "in window"}
+    said, board = Tension(belt="left", method="scale", error=11.0, word="in window"), check.world.saved.id
     for number in range(10):
-        check.store.append(check.world.saved.id, "tension", {**body, "tension": 90.0 + number})
-    check.store.append(check.world.saved.id, "tension", {**body, "tension": 99.0, "belt": "right"})
-    check.store.append(check.world.saved.id, "tension", {**body, "tension": 300.0, "method": "pluck"})
+        check.store.append(board, replace(said, tension=90.0 + number))
+    check.store.append(board, replace(said, tension=99.0, belt="right"))
+    check.store.append(board, replace(said, tension=300.0, method="pluck"))
     check.restart()
     assert check["latest"].text == ", ".join(str(number) for number in range(92, 100))
     assert check["latest title"].text == "Last readings of this belt, N"
-    check.store.append(check.world.saved.id, "belt_fitted", {"belt": "left"})
+    check.store.append(board, BeltFitted(belt="left"))
     check.restart()
     assert "latest" not in check
 
@@ -231,4 +234,4 @@ def test_a_reading_on_the_edge_says_what_the_scale_should_read(check: Reader) ->
     assert check["verdict"].word == "ON THE EDGE: may be slack"
     assert check["verdict"].text == "Reads 0.75\u00a0kg, aim 0.959, right 0.735 to 1.03."
     check.tap("SAVE LEFT, GO TO RIGHT")
-    assert check.records("tension")[0].body["word"] == "on the edge: may be slack"
+    assert check.records("tension")[0].body.word == "on the edge: may be slack"

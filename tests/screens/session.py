@@ -4,6 +4,7 @@ from datetime import datetime, timedelta, timezone
 from pathlib import Path
 from typing import Any
 
+from logic.log import Check, Tension
 from screens.app import DeckhandApp
 from screens.driver import Driver, words
 from screens.widgets.keypad import Key
@@ -37,9 +38,10 @@ class Session(Driver):
     def looked_over(self) -> None:
         """Log what a board wants after its first ride: the tension of each belt and the joints' re-check."""
         for side in self.state.saved.sides:
-            self.state.record("tension", {"belt": side, "tension": 60.0, "error": 10.0})
-        recheck = {"list": "first_recheck", "base": "first_recheck", "verdict": "all right"}
-        self.state.record("check", {**recheck, "right": 7, "total": 7})
+            self.state.record(Tension(belt=side, tension=60.0, error=10.0))
+        self.state.record(
+            Check(list="first_recheck", base="first_recheck", verdict="all right", right=7, total=7)
+        )
         self.settle()
 
     @property

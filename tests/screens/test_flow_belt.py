@@ -9,6 +9,7 @@ import pytest
 
 from logic.belt.recording import Recording
 from logic.exchange import demo_boards
+from logic.log import Tension
 from screens.phone.microphone import NONE_HERE
 from screens.scenes.bench import _pluck
 from tests.screens.session import Session, gaps
@@ -48,7 +49,7 @@ def enter(app: Session) -> None:
     app.frame(3)
 
 
-def last(app: Session) -> dict[str, Any]:
+def last(app: Session) -> Tension:
     return app.state.last("tension").body
 
 
@@ -76,7 +77,7 @@ def test_two_belts_within_reach_of_a_thumb(app: Session) -> None:
     assert app.taps - digits <= 6
     assert max(heights) <= 420
     assert set(moved) == {1.0}
-    words = [record.body["word"] for record in app.state.store.page(app.state.saved.id, kind="tension")]
+    words = [record.body.word for record in app.state.store.page(app.state.saved.id, kind="tension")]
     assert words == ["in window", "in window"]
 
 
@@ -138,9 +139,9 @@ def test_four_wheel_positions(bench: Session) -> None:
         bench.tap("NEXT" if number < 4 else "SAVE")
     assert bench.page.title == "Tension saved"
     body = last(bench)
-    assert body["method"] == "scale"
-    assert body["pulls"] == pytest.approx([pull * 9.80665 for pull in (0.92, 0.98, 0.9, 0.95)])
-    assert body["tension"] > body["least"] > 0
+    assert body.method == "scale"
+    assert body.pulls == pytest.approx([pull * 9.80665 for pull in (0.92, 0.98, 0.9, 0.95)])
+    assert body.tension > body.least > 0
     bench.tap("Finish")
     assert bench.shows("by scale, just now")
 
@@ -211,8 +212,8 @@ def test_several_pulls_can_be_saved_from_two_on(bench: Session) -> None:
     assert bench.page.tension
     assert bench.shows("Depth 3")
     bench.tap("SAVE")
-    assert last(bench)["method"] == "pulls"
-    assert len(last(bench)["pulls"]) == 2
+    assert last(bench).method == "pulls"
+    assert len(last(bench).pulls) == 2
 
 
 def test_pulling_the_motor_is_set_and_not_verified(bench: Session) -> None:
@@ -221,7 +222,7 @@ def test_pulling_the_motor_is_set_and_not_verified(bench: Session) -> None:
     assert bench.shows("CAUTION")
     bench.keys("20")
     bench.tap("SAVE")
-    assert last(bench)["verified"] is False
+    assert last(bench).verified is False
     assert bench.shows("Set, not verified.")
 
 
@@ -249,8 +250,8 @@ def test_plucks_their_median_and_the_calibration(bench: Session) -> None:
     bench.tap("Set this pitch against that pull")
     assert page.verdict in ("IN WINDOW", "SLACK", "TIGHT")
     bench.tap("SAVE")
-    assert last(bench)["calibrated"]
-    assert last(bench)["pitch"] == pytest.approx(364.0, abs=0.3)
+    assert last(bench).calibrated
+    assert last(bench).pitch == pytest.approx(364.0, abs=0.3)
 
 
 def test_a_bad_recording_says_what_to_do(bench: Session) -> None:
@@ -269,7 +270,7 @@ def test_a_pitch_of_another_meter(bench: Session) -> None:
     bench.tap("Type the pitch of another meter")
     bench.keys("358")
     bench.tap("SAVE")
-    assert last(bench)["pitch"] == 358.0
+    assert last(bench).pitch == 358.0
 
 
 def test_a_recording_from_a_file(bench: Session, tmp_path: Any) -> None:
@@ -314,7 +315,7 @@ def test_two_ways_together(bench: Session) -> None:
     assert gaps(bench.page) == []
     bench.key(27)
     bench.tap("SAVE")
-    assert last(bench)["method"] == "together"
+    assert last(bench).method == "together"
 
 
 def test_a_new_belt_begins_a_new_history(bench: Session) -> None:
@@ -384,7 +385,7 @@ def test_the_other_belt_is_one_tap_away(bench: Session) -> None:
     assert bench.page.title == "Pull the motor, RIGHT"
     bench.keys("19")
     bench.tap("SAVE")
-    assert last(bench)["belt"] == "right"
+    assert last(bench).belt == "right"
     bench.tap("The left belt")
     assert bench.page.side == "left"
 

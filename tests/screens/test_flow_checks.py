@@ -80,12 +80,12 @@ def test_a_check_before_a_ride_takes_ninety_seconds_and_writes_the_log(app):
     app.tap("FINISH")
     assert app.shell.trail == [("ride", {})]
     body = last_check(app)
-    assert (body["verdict"], body["right"], body["values"]) == (
+    assert (body.verdict, body.right, body.values) == (
         "all right",
         9,
         {"charge": pytest.approx(40.2)},
     )
-    assert body["seconds"] <= 90
+    assert body.seconds <= 90
     # Two taps to open and to sign off, one an item, four keys.
     assert app.taps == 2 + 9 + 4
     assert app.state.store.run(app.state.saved.id, "before_ride") is None
@@ -122,7 +122,7 @@ def test_a_failed_stop_item_has_no_way_on_and_ends_in_not_riding(app):
     app.tap("Stop: not riding")
     assert app.shows("Do not ride: wheels: Wobbles.")
     body = last_check(app)
-    assert (body["verdict"], body["reason"], body["halted"]) == ("stopped", "Wobbles", "Not riding")
+    assert (body.verdict, body.reason, body.halted) == ("stopped", "Wobbles", "Not riding")
     app.tap("CLOSE")
     # Ride keeps it in sight until the item is found right, and leads there.
     app.settle()
@@ -148,7 +148,7 @@ def test_another_item_can_be_noted_and_the_sign_off_says_so(app):
     assert app.shows("With care: mounts: Line broken.")
     assert app.shows("8 of 9 right, 1 noted.")
     app.tap("FINISH")
-    assert last_check(app)["verdict"] == "with notes"
+    assert last_check(app).verdict == "with notes"
     app.settle()
     assert app.shows("With care: mounts: Line broken")
     app.tap("Log")
@@ -167,7 +167,7 @@ def test_a_nearly_empty_pack_is_told_at_once_and_makes_the_verdict(app):
             answer(app, item.key)
     assert app.shows("With care: nearly empty, short ride only.")
     app.tap("FINISH")
-    assert (last_check(app)["fit"], last_check(app)["faults"]) == ("with care", [])
+    assert (last_check(app).fit, last_check(app).faults) == ("with care", [])
 
 
 @pytest.mark.parametrize("sign", ["Mount moves", "Screw missing"])
@@ -184,7 +184,7 @@ def test_a_stop_sign_on_another_item_leaves_no_way_on(app, sign):
     assert app.shows("Note it and go on")
     app.tap(sign)
     app.tap("Stop: not riding")
-    assert (last_check(app)["verdict"], last_check(app)["reason"]) == ("stopped", sign)
+    assert (last_check(app).verdict, last_check(app).reason) == ("stopped", sign)
 
 
 def test_back_goes_one_level_and_takes_nothing_away(app):
@@ -216,7 +216,7 @@ def test_a_broken_off_check_goes_on_begins_again_or_lapses(app, minutes, first, 
         assert app.page.page.foot.main.text == first
         app.tap(first)
     else:
-        assert last_check(app)["verdict"] == "not finished"
+        assert last_check(app).verdict == "not finished"
         assert app.shows("That run lapsed")
     assert action(app) == PRE.item(at).action
 
@@ -294,7 +294,7 @@ def test_the_whole_build_runs_on_the_example_board_without_leaving_the_app(app):
             app.key(13)
             app.frame()
         app.tap("FINISH")
-        assert state.last("check", list=key).body["verdict"] == "all right"
+        assert state.last("check", list=key).body.verdict == "all right"
     assert app.shows("9 of 9 stages done.")
 
 
@@ -347,7 +347,7 @@ def test_an_own_list_is_copied_changed_run_and_counts_for_the_original(app):
         app.tap(item.state.upper())
     app.tap("FINISH")
     body = last_check(app)
-    assert (body["list"], body["base"], body["right"]) == ("own/1", "before_ride", 9)
+    assert (body.list, body.base, body.right) == ("own/1", "before_ride", 9)
     assert app.state.history().last("check", "before_ride") is not None
     assert app.state.history().ridden(-1)[0] == 0
     assert len(checklist("before_ride").items) == len(PRE.items)

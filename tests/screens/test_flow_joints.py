@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 import pytest
 
+from logic.log import Ride
 from screens.widgets.notice import Notice
 from screens.widgets.result import Result
 from screens.widgets.row import Row
@@ -93,8 +94,8 @@ def test_one_tap_records_and_undo_takes_it_back(joints: Session) -> None:
     joints.tap("Motor face screws")
     joints.tap("Done: 1.7\u00a0N·m, torque wrench")
     body = joints.state.last("tightening", joint="motor_face").body
-    assert body["torque"] == pytest.approx(1.7)
-    assert (body["locker"], body["tool"], body["looked"]) == ("medium", "torque wrench", False)
+    assert body.torque == pytest.approx(1.7)
+    assert (body.locker, body.tool, body.looked) == ("medium", "torque wrench", False)
     assert joints.shows("Tightened just now: 1.7\u00a0N·m, torque wrench, medium locker.")
     joints.tap("Undo")
     assert joints.state.last("tightening", joint="motor_face") is None
@@ -110,8 +111,8 @@ def test_other_figures_who_and_a_note_are_recorded(joints: Session) -> None:
     joints.page.note.text = "left side only"
     joints.tap("Save")
     body = joints.state.last("tightening", joint="motor_face").body
-    assert body["torque"] == pytest.approx(1.6)
-    assert (body["tool"], body["by"], body["note"]) == ("hex key and scale", "Wren", "left side only")
+    assert body.torque == pytest.approx(1.6)
+    assert (body.tool, body.by, body.note) == ("hex key and scale", "Wren", "left side only")
     assert joints.shows(
         "Tightened just now by Wren: 1.6\u00a0N·m, hex key and scale, medium locker. left side only"
     )
@@ -132,7 +133,7 @@ def test_too_much_torque_is_said_and_still_recorded(joints: Session) -> None:
     assert joints.shows("That is above 1.8\u00a0N·m")
     assert not joints.shows("Nothing typed")
     joints.tap("Save")
-    assert joints.state.last("tightening", joint="motor_face").body["torque"] == pytest.approx(2.4)
+    assert joints.state.last("tightening", joint="motor_face").body.torque == pytest.approx(2.4)
 
 
 def test_what_is_typed_for_a_record_outlives_a_restart(joints: Session) -> None:
@@ -166,7 +167,7 @@ def test_a_ride_makes_it_due_too(joints: Session) -> None:
     joints.tap("Motor face screws")
     joints.tap("Done: 1.7\u00a0N·m, torque wrench")
     joints.restart(minutes=10)
-    joints.state.record("ride", {"distance": 4000.0})
+    joints.state.record(Ride(distance=4000.0))
     joints.frame(2)
     assert joints.shows("Look at it again now.")
 

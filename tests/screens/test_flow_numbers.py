@@ -3,6 +3,7 @@
 import pytest
 
 from logic.board import Value
+from logic.log import Ride
 from screens.widgets.result import Result
 from screens.widgets.stepper import Stepper
 from tests.screens.session import Session
@@ -134,7 +135,7 @@ def test_what_a_board_lacks_is_named(app: Session) -> None:
 def test_a_row_of_the_list_shows_the_figure_its_page_leads_with(app: Session, when: str) -> None:
     if when != "as it begins":
         for used in (9.4, 12.0, 14.1):
-            app.state.record("ride", {"distance": 6000.0, "energy": used * 3.6 * 6000.0, "crash": False})
+            app.state.record(Ride(distance=6000.0, energy=used * 3.6 * 6000.0, crash=False))
         visit(app, "Range").tap("At a speed of, one more")
         ask(visit(app, "Does it fit"), "Wear asked about, off the diameter", "4")
     app.tap("Numbers")
@@ -236,8 +237,8 @@ def test_the_trial_stands_beside_the_saved_board(app: Session) -> None:
 
 def test_rides_with_their_speeds_are_laid_over_the_board(app: Session) -> None:
     for used in (7.4, 8.9, 10.4, 13.0, 15.8):
-        app.state.record("ride", {"distance": 6000.0, "energy": used * 3.6 * 6000.0, "crash": False})
-    app.state.record("ride", {"distance": 6000.0, "energy": None, "crash": False})
+        app.state.record(Ride(distance=6000.0, energy=used * 3.6 * 6000.0, crash=False))
+    app.state.record(Ride(distance=6000.0, energy=None, crash=False))
     visit(app, "Wh/km at a speed")
     app.tap("From logged rides")
     assert app.shows("0 of 4 rides")

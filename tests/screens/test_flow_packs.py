@@ -9,6 +9,7 @@ import pytest
 from kivy.core.window import Window
 
 from logic.board import Value
+from logic.log import Ride
 from logic.units import GAP
 from screens.asked import answer
 from screens.phone.share import COPIED, NEITHER, SHARED, share_text
@@ -246,7 +247,7 @@ def test_it_is_not_put_back_by_accident(app: Session) -> None:
     assert not app.page.out
     app.key(BACK)
     assert notices(app) == []
-    notes = [record.body["note"] for record in app.state.store.page(app.state.saved.id, "note")]
+    notes = [record.body.note for record in app.state.store.page(app.state.saved.id, "note")]
     assert notes == [
         "Pack in use again: another pack is in the board.",
         "Pack taken out of use: hissing or smoking.",
@@ -411,7 +412,7 @@ def test_another_row_of_cells_is_a_trial(app: Session) -> None:
 
 def test_three_rides_of_the_log_teach_the_range(app: Session) -> None:
     for watt_hours in (11.5, 12.0, 12.5):
-        app.state.record("ride", {"distance": 1000.0, "energy": watt_hours * 3600.0, "note": ""})
+        app.state.record(Ride(distance=1000.0, energy=watt_hours * 3600.0, note=""))
     numbers(app, "Range")
     assert app.page.head.label == "Range, learnt from the log"
     # Ours: 259.2 Wh over 12 Wh/km is 21.6 km in the middle.

@@ -6,6 +6,7 @@ from typing import Any
 import pytest
 
 from logic.checks.lists import Checklist, checklist
+from logic.log import Check, Fault, Ride
 from screens.asked import out_of_use, take_out
 from screens.widgets.bar import Bar
 from screens.widgets.row import Row
@@ -66,7 +67,7 @@ def test_with_its_pack_out_of_use_ride_leads_to_what_to_do_and_checks_step_back(
 
 
 def test_due_work_is_a_plain_row_while_the_pack_is_out_of_use(out: Session) -> None:
-    out.state.record("ride", {"distance": 8000.0, "wet": True})
+    out.state.record(Ride(distance=8000.0, wet=True))
     out.settle()
     assert bars(out) == ["Pack out of use: what to do"]
     out.tap("Due: Check after water")
@@ -83,7 +84,7 @@ def test_a_run_with_the_pack_out_of_use_never_ends_in_right(out: Session) -> Non
     assert out.page.title == "Pack: stop signs"
     out.key(27)
     out.tap("FINISH: NOT RIDING")
-    assert last_check(out)["held"] == "pack swollen"
+    assert last_check(out).held == "pack swollen"
     # No ride comes of it: nothing that counts rides moves on.
     assert out.state.history().ridden(-1)[0] == 0
     out.tap("Log")
@@ -91,7 +92,7 @@ def test_a_run_with_the_pack_out_of_use_never_ends_in_right(out: Session) -> Non
 
 
 def test_every_other_list_says_so_too_and_still_counts_as_done(out: Session) -> None:
-    out.state.record("ride", {"distance": 8000.0, "wet": True})
+    out.state.record(Ride(distance=8000.0, wet=True))
     out.looked_over()
     out.tap("Due: Check after water")
     run_through(out)
@@ -104,7 +105,7 @@ def test_every_other_list_says_so_too_and_still_counts_as_done(out: Session) -> 
 @pytest.fixture
 def wet(app: Session) -> Session:
     """Give the app at the end of a check before a ride, every item right, a check after water due."""
-    app.state.record("ride", {"distance": 8000.0, "wet": True})
+    app.state.record(Ride(distance=8000.0, wet=True))
     app.looked_over()
     app.tap("PRE-RIDE")
     run_through(app)
@@ -123,9 +124,9 @@ def test_a_due_check_that_stops_a_ride_comes_before_the_sign_off(wet: Session) -
     wet.tap("FINISH")
     assert wet.page.headline == "Fit to ride."
     wet.tap("FINISH")
-    lists = [record.body["list"] for record in wet.state.store.page(wet.state.saved.id, "check")]
+    lists = [record.body.list for record in wet.state.store.page(wet.state.saved.id, "check")]
     assert lists == ["before_ride", "after_water", "first_recheck"]
-    assert last_check(wet)["put_off"] == []
+    assert last_check(wet).put_off == ()
 
 
 def test_it_can_be_put_off_with_a_reason_that_the_record_keeps(wet: Session) -> None:
@@ -138,31 +139,39 @@ def test_it_can_be_put_off_with_a_reason_that_the_record_keeps(wet: Session) -> 
     assert wet.shows("Put off: Check after water")
     assert wet.shows("Only the deck was wet")
     wet.tap("FINISH")
-    assert last_check(wet)["put_off"] == [["Check after water", "Only the deck was wet"]]
-    assert wet.state.last("snooze").body["reason"] == "Only the deck was wet"
+    assert last_check(wet).put_off == (("Check after water", "Only the deck was wet"),)
+    assert wet.state.last("snooze").body.reason == "Only the deck was wet"
     wet.tap("Log")
     assert wet.shows("9 of 9 right. Put off: Check after water: Only the deck was wet")
     # The check is no ride yet; the next ride brings it back.
     wet.settle()
     assert wet.state.due == ()
-    wet.state.record("ride", {"distance": 1000.0})
+    wet.state.record(Ride(distance=1000.0))
     wet.settle()
     assert [one.key for one in wet.state.due] == ["water"]
 
 
 def test_what_another_list_left_open_forbids_riding_until_that_list_finds_it_right(app: Session) -> None:
-    recheck = {"list": "first_recheck", "base": "first_recheck", "verdict": "stopped", "halted": "Not riding"}
-    wrong = {"stopped_by": "Try the motor pulley", "reason": "Turns on the shaft"}
-    fault = ["set_screw", "Motor pulley", "Turns on the shaft", True]
-    app.state.record("check", {**recheck, **wrong, "faults": [fault]})
+    recheck = Check(
+        list="first_recheck",
+        base="first_recheck",
+        verdict="stopped",
+        halted="Not riding",
+        stopped_by="Try the motor pulley",
+        reason="Turns on the shaft",
+        faults=(Fault("set_screw", "Motor pulley", "Turns on the shaft", stops=True),),
+    )
+    app.state.record(recheck)
     app.settle()
     assert app.shows("Do not ride: motor pulley: Turns on the shaft")
     app.tap("PRE-RIDE")
     run_through(app)
     assert app.page.headline == "Do not ride: motor pulley: Turns on the shaft."
     app.tap("FINISH")
-    assert last_check(app)["fit"] == "do not ride"
-    app.state.record("check", {**recheck, "verdict": "not finished", "answers": {"set_screw": ["right", ""]}})
+    assert last_check(app).fit == "do not ride"
+    app.state.record(
+        replace(recheck, verdict="not finished", faults=(), answers={"set_screw": ("right", "")})
+    )
     app.settle()
     assert not app.shows("Do not ride")
 

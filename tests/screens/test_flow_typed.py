@@ -123,7 +123,7 @@ def test_a_ride_keeps_what_stood_and_says_what_was_not_used(app: Session) -> Non
     assert app.row("Volts before").detail == "4100 not used"
     app.tap("SAVE THE RIDE")
     body = app.state.last("ride").body
-    assert (body["distance"], body["volts_before"]) == (12000.0, None)
+    assert (body.distance, body.volts_before) == (12000.0, None)
 
 
 def test_volts_of_a_stop_are_refused_like_the_boards(app: Session) -> None:

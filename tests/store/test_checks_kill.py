@@ -63,11 +63,11 @@ def test_a_run_killed_at_every_item_goes_on_at_the_next_and_is_logged_once(path,
         session = Session(store, "b1", OF, clock)
         number = session.finish({"drive.motors": "2"})
         body = store.entry(number).body
-        assert (body["verdict"], body["right"], body["total"]) == ("all right", 9, 9)
-        assert body["values"] == {"charge": 40.2}
-        assert body["version"] == OF.version
-        assert body["board"] == {"drive.motors": "2"}
-        assert body["breaks"] == len(OF.items) - 1
+        assert (body.verdict, body.right, body.total) == ("all right", 9, 9)
+        assert body.values == {"charge": 40.2}
+        assert body.version == OF.version
+        assert body.board == {"drive.motors": "2"}
+        assert body.breaks == len(OF.items) - 1
         assert store.run("b1", OF.key) is None
         assert store.count(kind="check") == 1
 
@@ -82,6 +82,6 @@ def test_a_run_given_up_is_logged_as_not_finished_if_anything_was_answered(store
     row = session.give_up({})
     assert store.run("b1", OF.key) is None
     if answers:
-        assert store.entry(row).body["verdict"] == "not finished"
+        assert store.entry(row).body.verdict == "not finished"
     else:
         assert store.count() == 0

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from logic.log import BoardChanged, Ride
 from logic.store import NewerFile, NotAStore, Store, migrations
 from logic.store.migrations import STEPS, Step, migrate, pending
 
@@ -59,7 +60,7 @@ def test_a_file_of_each_earlier_step_is_brought_up_to_date_with_what_it_held(pat
         assert store.count("b1", "ride") == (done >= 2)
         assert (store.run("b1", "travel") is not None) == (done >= 3)
         assert store.get("theme") == ("Sun" if done >= 4 else None)
-        store.keep_trial("b1", "Weir", {"new": 2}, {})
+        store.keep_trial("b1", "Weir", {"new": 2}, BoardChanged())
     assert pending(path) == ()
     assert shape(path) == shape(tmp_path / "new.db")
 
@@ -95,7 +96,7 @@ def crashed_copy(path, folder):
 
 def test_what_a_crash_left_in_the_write_ahead_log_counts(path, tmp_path, clock):
     with Store(path, clock) as store:
-        store.append("b1", "ride", {})
+        store.append("b1", Ride())
         copy = crashed_copy(path, tmp_path / "crashed")
     before = files(copy.parent)
     assert pending(copy) == ()
@@ -160,7 +161,7 @@ def test_an_empty_file_is_a_new_one(path, clock, write):
     write(path)
     assert pending(path) == STEPS
     with Store(path, clock) as store:
-        assert store.append("b1", "ride", {}) == 1
+        assert store.append("b1", Ride()) == 1
 
 
 def test_a_step_that_fails_leaves_no_part_of_itself(path, clock, monkeypatch):
