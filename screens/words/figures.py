@@ -1,5 +1,7 @@
 """Sentences in place of a number, wherever figures of a drive are shown."""
 
+from screens.words.refusals import SENTENCES
+
 OUTCOMES = {
     "cannot start": "Cannot start: the road asks for more than the motors push.",
     "runs past": "Runs past: on this slope gravity drives it faster than the motors can.",
@@ -17,5 +19,7 @@ OUTCOMES = {
     "too alike": "The rides are too alike in speed to tell rolling from air. Ride some slower and some faster.",
     "too few rides": "Too few rides yet: four tell something.",
     "rolls on": "Air and motors alone would have slowed it sooner: the drag area is too large, or it went downhill.",
+    "by feel": SENTENCES["by feel"],
+    "too cold": SENTENCES["too cold"],
 }
 """Plain sentence of each outcome."""
