@@ -8,7 +8,6 @@ from logic.answers.reading import Item, Open, Reading, Result
 from logic.answers.run import Figures, Run, answer
 from logic.answers.tension import BeltReading, judged, one_pull, put_in
 from logic.belt.best_depth import depth_part, force_part
-from logic.belt.combine import error_share, spread
 from logic.belt.pull_fit import Pull, Tools, fit_pulls, fitted_error, fitted_tension, fitted_zero
 from logic.belt.pull_reading import (
     read_pull,
@@ -26,20 +25,10 @@ from logic.board import Board
 from logic.person import Person
 from logic.si import Metre, Newton, One
 from logic.tables import pick
-from logic.workings import Given, cited, given
+from logic.workings import Given, given
 
 MISFIT = 1.5
 """From here on several pulls do not belong to one belt."""
-
-
-@cited("fraction * force", source="derived share of the weight", standing="derived")
-def weight_error(*, fraction: One, force: Newton) -> Newton:
-    """Limit of a hung weight.
-
-    >>> weight_error(fraction=0.25, force=8.0)
-    2.0
-    """
-    return fraction * force
 
 
 class BenchParts(BeltParts):
@@ -101,7 +90,7 @@ class BenchParts(BeltParts):
 
 
 def _share(parts: BenchParts) -> float:
-    return error_share(error=parts.best_error, tension=parts.target.tension)
+    return parts.best_error / parts.target.tension
 
 
 def _from_scale(parts: BenchParts) -> float:
@@ -166,9 +155,7 @@ def positions(board: Board, person: Person, pulls: tuple[Newton, ...], depth: Me
     if not known:
         return Positions(readings, None, None, Open("spread"))
     tightest, slackest = max(known, key=_tension), min(known, key=_tension)
-    apart = run.figure(
-        "spread", "force", lambda _: spread(largest=_tension(tightest), smallest=_tension(slackest))
-    )
+    apart = run.figure("spread", "force", lambda _: _tension(tightest) - _tension(slackest))
     return Positions(readings, tightest, slackest, apart)
 
 
@@ -239,9 +226,7 @@ def _weighed(weight: Newton, parts: BenchParts) -> Measured:
     return read_pull(
         force=force,
         depth=parts.depth,
-        force_error=weight_error(
-            fraction=pick("belt_practice", name="weighing error").number("fraction"), force=force
-        ),
+        force_error=pick("belt_practice", name="weighing error").number("fraction") * force,
         depth_error=parts.depth_error,
         stiffness_error=parts.stiffness_error,
         **parts.span_and_belt,

@@ -11,7 +11,6 @@ from logic.belt.rating import (
     length_factor,
     printed_torque,
     rated_torque,
-    rating_used,
     smallest_suggested,
     width_factor,
 )
@@ -31,16 +30,6 @@ SHOWN = 6
 
 SLOWEST = 200 * 3.141592653589793 / 30
 """Rotation of the first printed column, 200 rpm: it stands for the start."""
-
-
-@cited("centre - travel", source="derived the mount's inner end", standing="derived")
-def slot_inner_end(*, centre: Metre, travel: Metre) -> Metre:
-    """Centre distance that the mount must reach inwards.
-
-    >>> round(slot_inner_end(centre=0.067, travel=0.001), 3)
-    0.066
-    """
-    return centre - travel
 
 
 @cited("centre + tolerance + travel", source="derived the mount's outer end", standing="derived")
@@ -210,17 +199,17 @@ CHOICE: Figures[ChoiceParts] = {
     "tolerance": ("length", lambda parts: parts.tolerance),
     "slot_inner": (
         "length",
-        lambda parts: slot_inner_end(centre=parts.computed_centre, travel=parts.lay_on),
+        lambda parts: parts.computed_centre - parts.lay_on,
     ),
     "slot_outer": ("length", _outer),
     "belt_speed": ("belt_speed", _belt_speed),
     "rotation_loaded": ("rotation", lambda parts: parts.rotation),
     "rated_start": ("torque", lambda parts: parts.rated_start),
     "peak_torque": ("torque", lambda parts: parts.torque),
-    "used_start": ("share", lambda parts: rating_used(needed=parts.torque, rated=parts.rated_start)),
+    "used_start": ("share", lambda parts: parts.torque / parts.rated_start),
     "rated_top": ("torque", lambda parts: parts.rated_top),
     "steady_torque": ("torque", lambda parts: parts.steady_torque),
-    "used_top": ("share", lambda parts: rating_used(needed=parts.steady_torque, rated=parts.rated_top)),
+    "used_top": ("share", lambda parts: parts.steady_torque / parts.rated_top),
     "smallest": ("count", _smallest),
 }
 """Quantity and computation of each result for the board's own belt."""

@@ -8,11 +8,9 @@ from logic.answers.parts import chosen
 from logic.answers.reading import Item, Reading, Result
 from logic.answers.run import Figures, Run, answer
 from logic.belt.clearance import (
-    back_height,
     belt_back_radius,
     can_deck_clearance,
     can_ground_clearance,
-    deck_clearance,
     gap_between_motors,
     ground_clearance,
     hanger_clearance,
@@ -54,7 +52,7 @@ class FitParts(BeltParts):
         )
         return belt_back_radius(
             outside_diameter=outside,
-            back=back_height(height=section.number("height"), tooth=section.number("tooth")),
+            back=section.number("height") - section.number("tooth"),
         )
 
     @cached_property
@@ -108,7 +106,7 @@ def _can_deck(parts: FitParts) -> float:
 
 
 def _pulley_deck(parts: FitParts) -> float:
-    return deck_clearance(deck_height=parts.read("mount.deck_height"), radius=parts.belt_back)
+    return parts.read("mount.deck_height") - parts.belt_back
 
 
 FIT: Figures[FitParts] = {

@@ -6,11 +6,11 @@ from functools import cached_property
 from logic.answers.parts import Parts
 from logic.answers.reading import Reading
 from logic.belt.best_depth import best_depth
-from logic.belt.catalogue import stiffness_error, stiffness_fraction
+from logic.belt.catalogue import stiffness_fraction
 from logic.belt.geometry import whole_teeth_in_mesh
 from logic.belt.running import tension_from_shaft_pull
 from logic.belt.scale import pull_force
-from logic.belt.tension import Target, Window, held_by_bearing, target, tension_swing, tight_span, window
+from logic.belt.tension import Target, Window, held_by_bearing, target, tension_swing, window
 from logic.drive.gearing import belt_speed, unloaded_rotation
 from logic.drive.motor import limit_torque
 from logic.errors import InputError, Missing
@@ -98,7 +98,7 @@ class BeltParts(Parts):
     @cached_property
     def stiffness_error(self) -> Newton:
         """Limit of the stiffness's error."""
-        return stiffness_error(fraction=stiffness_fraction(), stiffness=self.belt.stiffness)
+        return stiffness_fraction() * self.belt.stiffness
 
     @property
     def tool_errors(self) -> dict[str, float]:
@@ -141,7 +141,7 @@ class BeltParts(Parts):
             return wanted
         tension = held_by_bearing(tension=wanted.tension, bearing=carries, least=self.belt.least_tension)
         swing = tension_swing(torque=self.torque, pitch_diameter=self.motor_pulley)
-        tight = tight_span(tension=tension, swing=swing)
+        tight = tension + swing
         return replace(
             wanted,
             tension=tension,

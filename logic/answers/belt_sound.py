@@ -7,18 +7,15 @@ from logic.answers.belt_bench import BenchParts
 from logic.answers.reading import Item, Reading, Result
 from logic.answers.run import Figures, Run, answer
 from logic.answers.tension import BeltReading, judged, put_in
-from logic.belt.combine import error_share, with_bias
+from logic.belt.combine import with_bias
 from logic.belt.pitch import Pitch, pitch
 from logic.belt.pluck import (
     calibrated_error,
-    calibrated_tension,
     calibration,
     frequency_from_tension,
     mass_for_width,
-    mass_share,
     pluck_error,
     tension_from_frequency,
-    weighed_mass,
 )
 from logic.belt.recording import Recording, from_pcm, from_wav
 from logic.belt.verdict import Reading as Measured
@@ -26,7 +23,7 @@ from logic.board import Board
 from logic.person import Person
 from logic.si import Hertz, KilogramPerMetre, Metre, Newton, One
 from logic.tables import Row, matching, pick
-from logic.workings import Given, cited, given
+from logic.workings import Given, given
 
 __all__ = [
     "Calibration",
@@ -35,23 +32,12 @@ __all__ = [
     "SoundParts",
     "SoundPlan",
     "calibrate",
-    "frequency_error",
     "from_pcm",
     "from_wav",
     "pitch",
     "sound_plan",
     "sound_reading",
 ]
-
-
-@cited("share * frequency", source="derived share of the frequency", standing="derived")
-def frequency_error(*, share: One, frequency: Hertz) -> Hertz:
-    """Limit of a frequency from its share.
-
-    >>> frequency_error(share=0.01, frequency=350.0)
-    3.5
-    """
-    return share * frequency
 
 
 @dataclass(frozen=True)
@@ -90,7 +76,7 @@ class SoundParts(BenchParts):
     def mass(self) -> KilogramPerMetre:
         """Mass of the belt by its length."""
         if self.weighed:
-            return weighed_mass(mass=self.read("drive.belt_mass"), length=self.belt_length)
+            return self.read("drive.belt_mass") / self.belt_length
         row = self._mass_row
         return mass_for_width(
             printed_mass=row.number("mass"), width=self.belt.width, printed_width=row.number("width")
@@ -102,7 +88,7 @@ class SoundParts(BenchParts):
         if self.weighed:
             return pick("belt_practice", name="weighing error").number("fraction")
         row = self._mass_row
-        return mass_share(spread=row.number("spread"), mass=row.number("mass"))
+        return row.number("spread") / row.number("mass")
 
     @cached_property
     def span_error(self) -> Metre:
@@ -204,7 +190,7 @@ def _calibrated(frequency: Hertz, error: Hertz, of: Calibration, parts: SoundPar
     heard, off = _heard(frequency, error)
     pulled = of.put_in()
     plucked = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=heard)
-    tension = calibrated_tension(factor=pulled["factor"], plucked=plucked)
+    tension = pulled["factor"] * plucked
     return Measured(
         tension, calibrated_error(tension=tension, frequency=heard, frequency_error=off, **pulled)
     )
@@ -217,8 +203,6 @@ def calibrate(
 
     def made(parts: SoundParts) -> Calibration:
         plucked = tension_from_frequency(mass_per_length=parts.mass, span=parts.span, frequency=frequency)
-        return Calibration(
-            calibration(pulled=pulled, plucked=plucked), pulled, error_share(error=error, tension=pulled)
-        )
+        return Calibration(calibration(pulled=pulled, plucked=plucked), pulled, error / pulled)
 
     return Run(lambda: SoundParts(Reading(board), person)).view(made, None)

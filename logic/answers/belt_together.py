@@ -4,12 +4,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property, partial
 
-from logic.answers.belt_bench import weight_error
-from logic.answers.belt_sound import Calibration, SoundParts, frequency_error
+from logic.answers.belt_sound import Calibration, SoundParts
 from logic.answers.reading import Item, Reading, Result
 from logic.answers.run import Run, answer
 from logic.answers.tension import BeltReading, judged, put_in
-from logic.belt.combine import disagreement, error_share, mean_error, weighted_mean, with_bias
+from logic.belt.combine import disagreement, mean_error, weighted_mean, with_bias
 from logic.belt.pluck import calibrated_error
 from logic.belt.pull_fit import fitted_error
 from logic.belt.pull_reading import tension_error
@@ -19,38 +18,26 @@ from logic.belt.verdict import Reading as Measured
 from logic.board import Board
 from logic.errors import InputError
 from logic.person import Person
-from logic.si import Metre, Newton, One
+from logic.si import Newton
 from logic.tables import matching, pick
-from logic.workings import Given, cited, given
+from logic.workings import Given, given
 
 FITTED_DEPTHS = 5
 """Pulls of the fitted way, from half the best depth to twice it."""
 
 
-@cited("share * depth", source="derived a series of depths", standing="derived")
-def share_of_depth(*, share: One, depth: Metre) -> Metre:
-    """One of several depths around the best one.
-
-    >>> share_of_depth(share=0.5, depth=0.002)
-    0.001
-    """
-    return share * depth
-
-
 def _scale(parts: SoundParts) -> float:
-    return error_share(error=parts.best_error, tension=parts.target.tension)
+    return parts.best_error / parts.target.tension
 
 
 def _weight(parts: SoundParts) -> float:
     error = tension_error(
-        force_error=weight_error(
-            fraction=pick("belt_practice", name="weighing error").number("fraction"), force=parts.best_pull
-        ),
+        force_error=pick("belt_practice", name="weighing error").number("fraction") * parts.best_pull,
         depth_error=parts.depth_error,
         stiffness_error=parts.stiffness_error,
         **parts.best_slopes,
     )
-    return error_share(error=error, tension=parts.target.tension)
+    return error / parts.target.tension
 
 
 def _fitted(parts: SoundParts) -> float:
@@ -59,7 +46,7 @@ def _fitted(parts: SoundParts) -> float:
         part = given(
             Given(f"Depth {number} of the best", 0.5 + 0.375 * (number - 1), "1", "share", known="chosen")
         )
-        depth = share_of_depth(share=part, depth=parts.best)
+        depth = part * parts.best
         numbers[f"depth_{number}"] = depth
         numbers[f"pull_{number}"] = pull_force(
             tension=parts.target.tension, depth=depth, **parts.span_and_belt
@@ -72,7 +59,7 @@ def _fitted(parts: SoundParts) -> float:
         **parts.span_and_belt,
         **numbers,
     )
-    return error_share(error=error, tension=parts.target.tension)
+    return error / parts.target.tension
 
 
 def _motor(parts: SoundParts) -> float:
@@ -80,20 +67,18 @@ def _motor(parts: SoundParts) -> float:
         raise InputError("mount.adjust", "fixed", "motor cannot move")
     tension = parts.target.tension
     error = parts.shaft_error(tension, shaft_pull(tension=tension, wrap=parts.wrap))
-    return error_share(error=error, tension=tension)
+    return error / tension
 
 
 def _pluck(calibrated: Calibration | None, parts: SoundParts) -> float:
     tension = parts.target.tension
     heard = parts.frequency(tension)
-    off = frequency_error(share=parts.pluck_share, frequency=heard)
+    off = parts.pluck_share * heard
     if calibrated is None:
         plain = parts.error(tension, heard, off)
-        return error_share(
-            error=with_bias(error=plain, bias=parts.most_bias, tension=tension), tension=tension
-        )
+        return with_bias(error=plain, bias=parts.most_bias, tension=tension) / tension
     error = calibrated_error(tension=tension, frequency=heard, frequency_error=off, **calibrated.put_in())
-    return error_share(error=error, tension=tension)
+    return error / tension
 
 
 WAYS: dict[str, Callable[[SoundParts], float]] = {

@@ -9,7 +9,7 @@ from logic.answers.reading import Item, Open, Reading
 from logic.answers.run import Run, answer
 from logic.board import Board
 from logic.errors import InputError, Missing
-from logic.pack.travel import Edition, Verdict, edition, energy_of_packs, rules, verdict
+from logic.pack.travel import Edition, Verdict, edition, rules, verdict
 from logic.tables import Row, pick
 
 UNKNOWN = "not known"
@@ -120,7 +120,7 @@ def flight(board: Board, asking: Asking, *, damaged: bool = False) -> Flight:
 
 
 def _all_joined(parts: FlightParts) -> float:
-    return energy_of_packs(energy_each=parts.each, packs=parts.packs)
+    return parts.each * parts.packs
 
 
 def _cards(run: Run[FlightParts]) -> tuple[PackCard, ...]:

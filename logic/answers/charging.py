@@ -5,7 +5,7 @@ from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.hazards import Hazard, by_severity
-from logic.answers.pack_parts import PackParts, packs_limit
+from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Open, Reading
 from logic.answers.run import Figures, Middle, Run, answer
 from logic.board import Board
@@ -16,7 +16,6 @@ from logic.pack.charging import (
     charge_rate,
     charger_check,
     charging_window,
-    current_of_rate,
     current_outcome,
     missing_charge,
     temperature_row,
@@ -102,13 +101,13 @@ class ChargeParts(PackParts):
         """Return the most amps that cells and BMS take; cells without a limit take what is usual."""
         if self.read.board.pack.cell_charge_current is None:
             usual = pick("cell_kinds", kind="energy").number("usual_charge")
-            most = current_of_rate(rate=usual, capacity=self.capacity(self.joined))
+            most = usual * self.capacity(self.joined)
         else:
             limit = self.read("pack.cell_charge_current")
             most = cells_limit(cell_limit=limit, parallel=self.parallel, packs=self.joined)
         if self.read.board.pack.bms_charge_current is None:
             return most
-        return min(most, packs_limit(limit_each=self.read("pack.bms_charge_current"), packs=self.joined))
+        return min(most, self.read("pack.bms_charge_current") * self.joined)
 
     @cached_property
     def refill(self) -> float:

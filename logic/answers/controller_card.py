@@ -13,19 +13,7 @@ from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
 from logic.pack.cells import pack_voltage
 from logic.pack.limits import low_voltage, weakest
-from logic.si import Ampere, One
 from logic.tables import Row, rows
-from logic.workings import cited
-
-
-@cited("whole_board / motors", source="derived equal controllers share alike", standing="derived")
-def for_each(*, whole_board: Ampere, motors: One) -> Ampere:
-    """Return what each controller is set to, one to a motor.
-
-    >>> for_each(whole_board=30.0, motors=2.0)
-    15.0
-    """
-    return whole_board / motors
 
 
 @dataclass(frozen=True)
@@ -78,7 +66,7 @@ def _set(parts: BrakeParts, way: str) -> float:
 
 
 def _each(parts: BrakeParts, way: str) -> float:
-    return for_each(whole_board=_set(parts, way), motors=parts.motors)
+    return _set(parts, way) / parts.motors
 
 
 def _held_by(parts: BrakeParts, way: str) -> str:

@@ -12,19 +12,7 @@ from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
 from logic.pack import cells
 from logic.pack.limits import Fault, faults, may_cut_out, weakest
-from logic.si import Kilogram, One
 from logic.tables import pick
-from logic.workings import cited
-
-
-@cited("share * cells_mass", source="derived cells with case, leads and BMS", standing="derived")
-def finished_mass(*, share: One, cells_mass: Kilogram) -> Kilogram:
-    """Return the mass of a finished pack.
-
-    >>> finished_mass(share=1.5, cells_mass=2.0)
-    3.0
-    """
-    return share * cells_mass
 
 
 @dataclass(frozen=True)
@@ -88,10 +76,7 @@ def _mass(parts: BrakeParts) -> tuple[float, float]:
     shares = [
         pick("pack_practice", name=f"finished pack, {end}").number("share") for end in ("light", "heavy")
     ]
-    return (
-        finished_mass(share=shares[0], cells_mass=bare),
-        finished_mass(share=shares[1], cells_mass=bare),
-    )
+    return shares[0] * bare, shares[1] * bare
 
 
 def _usual(kind: str, parts: BrakeParts) -> tuple[float, float]:

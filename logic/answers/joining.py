@@ -26,7 +26,7 @@ from logic.pack.joining import (
     time_constant,
 )
 from logic.pack.limits import cells_limit
-from logic.si import Ampere, One, Volt
+from logic.si import Volt
 from logic.tables import Row, pick
 from logic.workings import cited
 
@@ -50,26 +50,6 @@ def difference(*, first: Volt, second: Volt) -> Volt:
     0.5
     """
     return abs(first - second)
-
-
-@cited("share * current", source="practice joined packs count as level", standing="practice")
-def settled_current(*, share: One, current: Ampere) -> Ampere:
-    """Return the current at which joined packs count as level.
-
-    >>> settled_current(share=0.05, current=20.0)
-    1.0
-    """
-    return share * current
-
-
-@cited("first + second", source="derived packs in series", standing="derived")
-def series_voltage(*, first: Volt, second: Volt) -> Volt:
-    """Return the volts of two packs in series.
-
-    >>> series_voltage(first=25.2, second=25.2)
-    50.4
-    """
-    return first + second
 
 
 @dataclass(frozen=True)
@@ -180,12 +160,12 @@ class JoinParts(PackParts):
         return settling_time(
             time_constant=constant,
             current=self.current,
-            final_current=settled_current(share=share, current=self.current),
+            final_current=share * self.current,
         )
 
     def full_in_series(self) -> float:
         """Return the volts of both in series, full."""
-        return series_voltage(first=self.voltage("full"), second=self.second.voltage("full"))
+        return self.voltage("full") + self.second.voltage("full")
 
 
 PARALLEL: Figures[JoinParts] = {

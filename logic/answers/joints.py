@@ -17,7 +17,6 @@ from logic.joints.reach import engagement_in_diameters
 from logic.joints.rules import rule
 from logic.joints.threadlocker import Locker, locking
 from logic.joints.threads import lookalikes, thread
-from logic.joints.torque import reading_error
 from logic.person import Person
 from logic.tables import Row, pick
 
@@ -145,10 +144,7 @@ BY_SCALE: Figures[JointParts] = {
     "pull": ("force", lambda parts: parts.pull),
     "pull_error": (
         "share",
-        lambda parts: reading_error(
-            scale_error=pick("measuring_tools", name=parts.person.scale).number("scale_error"),
-            pull=parts.pull,
-        ),
+        lambda parts: pick("measuring_tools", name=parts.person.scale).number("scale_error") / parts.pull,
     ),
 }
 LOCKER: Figures[JointParts] = {

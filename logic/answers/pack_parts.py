@@ -8,9 +8,7 @@ from logic.answers.reading import Reading
 from logic.errors import Missing
 from logic.pack import cells
 from logic.pack.limits import cells_limit
-from logic.si import Ampere, Ohm, One
 from logic.tables import pick
-from logic.workings import cited
 
 DRIVE, BRAKE, BURST = "drive", "brake", "burst"
 """Ways a current flows: out of the pack, into it for as long as one likes, into it for about ten seconds."""
@@ -21,26 +19,6 @@ FIELDS = {
     BURST: ("pack.cell_brake_current", "pack.bms_charge_current", "controller.regen_current"),
 }
 """Board values of cell, BMS and controller for each way."""
-
-
-@cited("limit_each * packs", source="derived packs in parallel share the current", standing="derived")
-def packs_limit(*, limit_each: Ampere, packs: One) -> Ampere:
-    """Return the current of the whole board at which each pack's BMS reaches its limit.
-
-    >>> packs_limit(limit_each=30.0, packs=2.0)
-    60.0
-    """
-    return limit_each * packs
-
-
-@cited("share * resistance", source="derived low end of what a value may be", standing="derived")
-def low_end(*, share: One, resistance: Ohm) -> Ohm:
-    """Return the low end of a resistance.
-
-    >>> low_end(share=0.5, resistance=0.2)
-    0.1
-    """
-    return share * resistance
 
 
 class PackParts(Parts):
@@ -96,7 +74,7 @@ class PackParts(Parts):
         if value.known == "measured":
             return self.resistance_cell
         share = pick("pack_practice", name="resistance not measured").number("share")
-        return low_end(share=share, resistance=self.resistance_cell)
+        return share * self.resistance_cell
 
     def capacity(self, packs: float) -> float:
         """Return the capacity of one or all packs."""
@@ -142,7 +120,7 @@ class PackParts(Parts):
         if self._set(cell) and self._set("pack.parallel") and self._set("pack.packs"):
             found["cell"] = cells_limit(cell_limit=self.read(cell), parallel=self.parallel, packs=self.packs)
         if self._set(bms) and self._set("pack.packs"):
-            found["bms"] = packs_limit(limit_each=self.read(bms), packs=self.packs)
+            found["bms"] = self.read(bms) * self.packs
         if self._set("pack.fuse"):
             found["fuse"] = self.read("pack.fuse")
         if self._set("pack.connector_current"):

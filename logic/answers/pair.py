@@ -20,18 +20,8 @@ from logic.drive.push import push_curve
 from logic.drive.road import Road
 from logic.drive.stopping import way_of_stop
 from logic.errors import InputError
-from logic.si import Newton, One, RadianPerSecond
+from logic.si import One, RadianPerSecond
 from logic.workings import cited
-
-
-@cited("pull / working_tension", source="derived share of what the belt is made for", standing="derived")
-def belt_load(*, pull: Newton, working_tension: Newton) -> One:
-    """Return the pull on a belt as a share of its working tension.
-
-    >>> belt_load(pull=134.0, working_tension=268.0)
-    0.5
-    """
-    return pull / working_tension
 
 
 @cited("1 - rotation / limit", source="derived share that is left", standing="derived")
@@ -147,9 +137,9 @@ RESULTS: Figures[PairParts] = {
     ),
     "belt_load": (
         "share",
-        lambda parts: belt_load(
-            pull=effective_pull(torque=parts.torque, pitch_diameter=parts.motor_pulley),
-            working_tension=parts.belt.working_tension,
+        lambda parts: (
+            effective_pull(torque=parts.torque, pitch_diameter=parts.motor_pulley)
+            / parts.belt.working_tension
         ),
     ),
     "belt": ("teeth", lambda parts: parts.read("drive.belt_teeth")),

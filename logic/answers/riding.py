@@ -16,26 +16,15 @@ from logic.drive.limits import energy_per_distance
 from logic.drive.road import Road
 from logic.errors import InputError, Missing
 from logic.pack.range import cold_share, range_distance, usable_energy
-from logic.si import Ampere, Volt, Watt
 from logic.tables import pick
-from logic.workings import Given, cited, given, unrecorded
+from logic.workings import Given, given, unrecorded
 
 FREEZING = 273.15
 
 
-@cited("voltage * current", source="derived power with the heat inside the pack", standing="derived")
-def power_of_pack(*, voltage: Volt, current: Ampere) -> Watt:
-    """Return the power taken from the charge, heat in the pack included: rest volts times current.
-
-    >>> power_of_pack(voltage=36.0, current=5.0)
-    180.0
-    """
-    return voltage * current
-
-
 def energy_of_each_metre(parts: Parts, flow: Flow) -> float:
     """Return what each metre takes of a nominal pack's charge while a speed is held."""
-    power = power_of_pack(voltage=parts.drive("nominal").open_circuit_voltage, current=flow.battery_current)
+    power = parts.drive("nominal").open_circuit_voltage * flow.battery_current
     return energy_per_distance(battery_power=power, speed=flow.speed)
 
 

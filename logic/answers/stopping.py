@@ -9,7 +9,6 @@ from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value, faults
 from logic.drive.gearing import motor_rotation
-from logic.drive.grip import grip_deceleration
 from logic.drive.motor import back_emf
 from logic.drive.performance import steepest_grade
 from logic.drive.push import Drive
@@ -190,9 +189,8 @@ RESULTS: Figures[StopParts] = {
         f"grip_{surface}": (
             "acceleration",
             partial(
-                lambda surface, parts: grip_deceleration(
-                    force=axle_grip(parts.asked, surface, parts.slope_road, braking=True),
-                    mass=parts.slope_road.mass,
+                lambda surface, parts: (
+                    axle_grip(parts.asked, surface, parts.slope_road, braking=True) / parts.slope_road.mass
                 ),
                 surface,
             ),

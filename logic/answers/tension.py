@@ -14,7 +14,6 @@ from logic.belt.running import (
     least_of_manuals,
     most_of_manuals,
     shaft_pull,
-    slack_margin,
     slack_torque,
 )
 from logic.belt.scale import misread_tension, pull_force_locked
@@ -125,10 +124,7 @@ PLAN: Figures[BeltParts] = {
     "teeth_in_mesh": ("ratio", lambda parts: teeth_in_mesh(wrap=parts.wrap, teeth=parts.small_teeth)),
     "mesh_factor": ("share", lambda parts: mesh_factor(whole_teeth=parts.whole_teeth)),
     "slack_torque": ("torque", _slack_torque),
-    "slack_margin": (
-        "share",
-        lambda parts: slack_margin(slack=_slack_torque(parts), torque=parts.torque),
-    ),
+    "slack_margin": ("share", lambda parts: _slack_torque(parts) / parts.torque),
     "shaft_pull": ("force", lambda parts: shaft_pull(tension=parts.target.tension, wrap=parts.wrap)),
     "least_of_manuals": ("force", lambda parts: least_of_manuals(pull=_design_pull(parts))),
     "most_of_manuals": ("force", lambda parts: most_of_manuals(pull=_design_pull(parts))),

@@ -24,7 +24,7 @@ from logic.pack.wiring import (
     wire_diameter,
     wire_heat,
 )
-from logic.si import Ampere, Metre, Ohm, OhmPerMetre, One
+from logic.si import Metre, Ohm, OhmPerMetre
 from logic.tables import pick, rows
 from logic.workings import cited
 
@@ -42,20 +42,6 @@ def loop_of_lead(*, pack_resistance: Ohm, resistance_per_length: OhmPerMetre, le
     0.11
     """
     return pack_resistance + 2.0 * resistance_per_length * length
-
-
-@cited(
-    "share * current",
-    source="derived bundled wire carries about half of a single one: our reading of wire tables",
-    standing="derived",
-)
-def in_closed_deck(*, share: One, current: Ampere) -> Ampere:
-    """Return what a wire carries in a closed deck, from what it carries in free air.
-
-    >>> in_closed_deck(share=0.5, current=25.0)
-    12.5
-    """
-    return share * current
 
 
 @dataclass(frozen=True)
@@ -168,7 +154,7 @@ class WireParts(PackParts):
     def closed(self, current: float) -> float:
         """Return what is left of a current in a closed deck."""
         share = pick("wire_practice", name="closed deck").number("value")
-        return in_closed_deck(share=share, current=current)
+        return share * current
 
     def fuse(self) -> FuseChoice:
         """Return the range of fuse ratings, up to what the wire carries for long in a closed deck.

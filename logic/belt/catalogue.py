@@ -75,19 +75,6 @@ def belt_stiffness(*, stretch: Newton) -> Newton:
     return 2048 * stretch
 
 
-@cited("fraction * stiffness", source="derived a share of the stiffness", standing="derived")
-def stiffness_error(*, fraction: One, stiffness: Newton) -> Newton:
-    """Limit within which the stiffness is known, from the fraction in belt_practice.toml (an estimate).
-
-    Raises InputError unless both are positive.
-
-    >>> stiffness_error(fraction=0.2, stiffness=200000.0)
-    40000.0
-    """
-    positive(fraction=fraction, stiffness=stiffness)
-    return fraction * stiffness
-
-
 def belt(*, profile: str, width: Metre) -> Belt:
     """Return the figures of a belt and record the rows they were read from.
 

@@ -10,17 +10,6 @@ from logic.si import Metre, Radian
 from logic.workings import cited
 
 
-@cited("height - tooth", source="derived belt section", standing="derived")
-def back_height(*, height: Metre, tooth: Metre) -> Metre:
-    """Height of a belt's back above the tips of the pulley's teeth. Raises InputError unless positive.
-
-    >>> round(back_height(height=0.0038, tooth=0.00208), 5)
-    0.00172
-    """
-    positive(height=height, tooth=tooth, above=height - tooth)
-    return height - tooth
-
-
 @cited("outside_diameter / 2 + back", source="derived pulley with its belt on", standing="derived")
 def belt_back_radius(*, outside_diameter: Metre, back: Metre) -> Metre:
     """Radius of the belt's back on a pulley. Raises InputError unless both are positive.
@@ -73,19 +62,6 @@ def can_ground_clearance(
     """
     positive(wheel_diameter=wheel_diameter, centre=centre, can_diameter=can_diameter)
     return wheel_diameter / 2 + centre * sin(angle) - can_diameter / 2
-
-
-@cited("deck_height - radius", source="derived distance from the axle", standing="derived")
-def deck_clearance(*, deck_height: Metre, radius: Metre) -> Metre:
-    """Gap between the deck's underside and a round part on the axle; below zero it touches.
-
-    Raises InputError unless both are positive.
-
-    >>> round(deck_clearance(deck_height=0.080, radius=0.033), 4)
-    0.047
-    """
-    positive(deck_height=deck_height, radius=radius)
-    return deck_height - radius
 
 
 @cited(

@@ -63,24 +63,3 @@ def with_bias(*, error: Newton, bias: One, tension: Newton) -> Newton:
     """
     positive(error=error, tension=tension)
     return sqrt(error**2 + (bias * tension) ** 2)
-
-
-@cited("error / tension", source="derived share of the tension", standing="derived")
-def error_share(*, error: Newton, tension: Newton) -> One:
-    """Error as a share of the tension. Raises InputError unless both are positive.
-
-    >>> error_share(error=20.0, tension=100.0)
-    0.2
-    """
-    positive(error=error, tension=tension)
-    return error / tension
-
-
-@cited("largest - smallest", source="derived spread of several readings", standing="derived")
-def spread(*, largest: Newton, smallest: Newton) -> Newton:
-    """How far the tension moves round the wheel.
-
-    >>> spread(largest=110.0, smallest=90.0)
-    20.0
-    """
-    return largest - smallest

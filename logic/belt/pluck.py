@@ -7,7 +7,7 @@ is too high until it has been set against a pull on this very belt.
 from math import sqrt
 
 from logic.errors import InputError, positive
-from logic.si import Hertz, Kilogram, KilogramPerMetre, Metre, Newton, One
+from logic.si import Hertz, KilogramPerMetre, Metre, Newton, One
 from logic.workings import cited
 
 
@@ -24,28 +24,6 @@ def mass_for_width(*, printed_mass: KilogramPerMetre, width: Metre, printed_widt
     """
     positive(printed_mass=printed_mass, width=width, printed_width=printed_width)
     return printed_mass * width / printed_width
-
-
-@cited("mass / length", source="derived the belt on a kitchen scale", standing="derived")
-def weighed_mass(*, mass: Kilogram, length: Metre) -> KilogramPerMetre:
-    """Mass per metre of a belt that was weighed. Raises InputError unless both are positive.
-
-    >>> round(weighed_mass(mass=0.014, length=0.28), 3)
-    0.05
-    """
-    positive(mass=mass, length=length)
-    return mass / length
-
-
-@cited("spread / mass", source="derived share of the mass", standing="derived")
-def mass_share(*, spread: KilogramPerMetre, mass: KilogramPerMetre) -> One:
-    """Share to which a mass per metre is known. Raises InputError unless both are positive.
-
-    >>> mass_share(spread=0.5, mass=4.0)
-    0.125
-    """
-    positive(spread=spread, mass=mass)
-    return spread / mass
 
 
 @cited("4 * mass_per_length * span**2 * frequency**2", source="optibelt-rubber p. 44")
@@ -114,17 +92,6 @@ def calibration(*, pulled: Newton, plucked: Newton) -> One:
     """
     positive(pulled=pulled, plucked=plucked)
     return pulled / plucked
-
-
-@cited("factor * plucked", source="derived the belt's own calibration", standing="derived")
-def calibrated_tension(*, factor: One, plucked: Newton) -> Newton:
-    """Tension of a plucked span once it was set against a pull. Raises InputError unless both are positive.
-
-    >>> calibrated_tension(factor=0.75, plucked=100.0)
-    75.0
-    """
-    positive(factor=factor, plucked=plucked)
-    return factor * plucked
 
 
 @cited(

@@ -51,17 +51,6 @@ def rated_torque(
     return printed * width_factor * length_factor * mesh_factor
 
 
-@cited("needed / rated", source="derived share of the rating that is used", standing="derived")
-def rating_used(*, needed: NewtonMetre, rated: NewtonMetre) -> One:
-    """Share of the rated torque that a torque takes. Raises InputError unless both are positive.
-
-    >>> rating_used(needed=3.0, rated=2.0)
-    1.5
-    """
-    positive(needed=needed, rated=rated)
-    return needed / rated
-
-
 def printed_torque(*, profile: str, teeth: One, rotation: RadianPerSecond) -> NewtonMetre:
     """Return the printed torque of a pulley at a rotation, and record the rows it came from.
 

@@ -3,7 +3,7 @@
 from math import pi, sin
 
 from logic.errors import InputError, positive
-from logic.si import Metre, Newton, NewtonMetre, One, Radian
+from logic.si import Metre, Newton, NewtonMetre, Radian
 from logic.workings import cited
 
 
@@ -22,19 +22,6 @@ def slack_torque(*, tension: Newton, pitch_diameter: Metre) -> NewtonMetre:
     """
     positive(tension=tension, pitch_diameter=pitch_diameter)
     return tension * pitch_diameter
-
-
-@cited("slack / torque", source="derived share of the peak torque", standing="derived")
-def slack_margin(*, slack: NewtonMetre, torque: NewtonMetre) -> One:
-    """Torque at which the slack span hangs loose over the most torque there is; under 1 it hangs loose.
-
-    Raises InputError unless both are positive.
-
-    >>> slack_margin(slack=3.0, torque=2.0)
-    1.5
-    """
-    positive(slack=slack, torque=torque)
-    return slack / torque
 
 
 @cited("2 * tension * sin(wrap / 2)", source="sdpsi-2017 p. T-31")

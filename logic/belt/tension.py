@@ -100,19 +100,6 @@ def tension_swing(*, torque: NewtonMetre, pitch_diameter: Metre) -> Newton:
     return torque / pitch_diameter
 
 
-@cited("tension + swing", source="derived two spans of equal stiffness", standing="derived")
-def tight_span(*, tension: Newton, swing: Newton) -> Newton:
-    """Tension of the tight span at full torque, as long as the other span is not slack.
-
-    Raises InputError unless both are positive.
-
-    >>> tight_span(tension=110.0, swing=100.0)
-    210.0
-    """
-    positive(tension=tension, swing=swing)
-    return tension + swing
-
-
 @cited(
     "max(least, working - swing) if max(installation, least) + swing > working else max(installation, least)",
     source="derived sdpsi-2017 p. T-31 and the working tension of table 3",
@@ -155,7 +142,7 @@ def target(
     tension = target_tension(
         installation=installation, least=belt.least_tension, swing=swing, working=belt.working_tension
     )
-    tight = tight_span(tension=tension, swing=swing)
+    tight = tension + swing
     return Target(
         tension,
         installation,

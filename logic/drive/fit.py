@@ -42,17 +42,6 @@ LARGEST_ROLLING = 0.5
 """Where the search for a rolling coefficient ends: sand, not a road."""
 
 
-@cited("energy_per_distance * speed", source="derived energy per way times speed", standing="derived")
-def power_of_ride(*, energy_per_distance: JoulePerMetre, speed: MetrePerSecond) -> Watt:
-    """Return the mean power of a ride. Raises InputError unless both are positive.
-
-    >>> power_of_ride(energy_per_distance=36.0, speed=6.0)
-    216.0
-    """
-    positive(energy_per_distance=energy_per_distance, speed=speed)
-    return energy_per_distance * speed
-
-
 @cited(
     "(sqrt(back_emf**2 + 4 * winding_resistance * power / motors) - back_emf) / (2 * winding_resistance)",
     source="derived voltage balance of the winding, turned round",
@@ -87,7 +76,7 @@ def force_of_ride(drive: Drive, sample: Sample) -> Newton:
     current = current_for_power(
         back_emf=back_emf(rotation=rotation, motor_constant=drive.motor_constant),
         winding_resistance=drive.winding_resistance,
-        power=power_of_ride(energy_per_distance=sample.energy_per_distance, speed=sample.speed),
+        power=sample.energy_per_distance * sample.speed,
         motors=drive.motors,
     )
     torque = motor_torque(

@@ -84,17 +84,6 @@ def mass_to_rear(*, wheelbase: Metre, mass_behind_front: Metre) -> Metre:
     return wheelbase - mass_behind_front
 
 
-@cited("force / mass", source="derived force over mass", standing="derived")
-def grip_deceleration(*, force: Newton, mass: Kilogram) -> MetrePerSecondSquared:
-    """Return the deceleration of a force alone. Raises InputError unless the mass is positive.
-
-    >>> grip_deceleration(force=180.0, mass=90.0)
-    2.0
-    """
-    positive(mass=mass)
-    return force / mass
-
-
 def _check(  # noqa: PLR0913  (as the formulas)
     friction: float, mass: float, gravity: float, distance: float, wheelbase: float, height: float
 ) -> None:

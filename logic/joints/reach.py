@@ -61,17 +61,6 @@ def engaged_length(*, into_hole: Metre, thread_depth: Metre) -> Metre:
     return min(into_hole, thread_depth)
 
 
-@cited("hole_depth - into_hole", source="derived what is left of the hole", standing="derived")
-def room_left(*, hole_depth: Metre, into_hole: Metre) -> Metre:
-    """Room between the tip and the end of the hole; negative when the screw is past it.
-
-    >>> round(room_left(hole_depth=0.005, into_hole=0.006) * 1000, 1)
-    -1.0
-    """
-    positive(hole_depth=hole_depth, into_hole=into_hole)
-    return hole_depth - into_hole
-
-
 @cited("plate + washers + engaged", source="derived length below the head", standing="derived")
 def screw_for_engagement(*, plate: Metre, washers: Metre, engaged: Metre) -> Metre:
     """Length of screw, below the head, that engages so much of the thread.
@@ -151,7 +140,7 @@ def reach(  # noqa: PLR0913  (the six things a person measures)
     )
     wanted = engagement_in_diameters(diameters=rule_for(material), nominal_diameter=screw.nominal_diameter)
     end = hole_depth if through else thread_depth
-    room = room_left(hole_depth=end, into_hole=depth)
+    room = end - depth
     if room < -SLACK or (through and room < SLACK):
         verdict = "reaches the windings" if through else "bottoms"
     elif engaged < least - SLACK:

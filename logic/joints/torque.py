@@ -99,14 +99,3 @@ def pull_on_arm(*, torque: NewtonMetre, arm: Metre) -> Newton:
     """
     positive(torque=torque, arm=arm)
     return torque / arm
-
-
-@cited("scale_error / pull", source="derived error of a reading as a share of it", standing="derived")
-def reading_error(*, scale_error: Newton, pull: Newton) -> One:
-    """Share of a pull by which the scale's reading can be off, and the torque with it.
-
-    >>> round(reading_error(scale_error=0.49, pull=24.5), 3)
-    0.02
-    """
-    positive(scale_error=scale_error, pull=pull)
-    return scale_error / pull

@@ -121,17 +121,6 @@ def current_outcome(*, cell_current: Ampere, cell_limit: Ampere | None, cell_cap
     )
 
 
-@cited("rate * capacity", source="derived charge rate turned round", standing="derived")
-def current_of_rate(*, rate: PerSecond, capacity: Coulomb) -> Ampere:
-    """Return the current that charges a capacity at a rate.
-
-    >>> current_of_rate(rate=0.5 / 3600, capacity=4.0 * 3600)
-    2.0
-    """
-    positive(rate=rate, capacity=capacity)
-    return rate * capacity
-
-
 @cited(
     "capacity * (target - charge)",
     source="derived charge counted in amp-hours",

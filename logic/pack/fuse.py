@@ -6,7 +6,7 @@ from typing import Annotated
 
 from logic.errors import InputError, positive
 from logic.pack.cells import short_circuit_current
-from logic.si import Ampere, Kelvin, Ohm, One, Second, SquareMetre, Volt
+from logic.si import Ampere, Kelvin, Ohm, Second, SquareMetre, Volt
 from logic.tables import pick
 from logic.workings import cited
 
@@ -23,17 +23,6 @@ class FuseChoice:
     voltage: Volt
     interrupt: Ampere
     fits: bool
-
-
-@cited("riding / share", source="derived rating that a current loads to a share", standing="derived")
-def rating_for(*, riding: Ampere, share: One) -> Ampere:
-    """Return the rating of which a riding current is a share.
-
-    >>> rating_for(riding=15.0, share=0.75)
-    20.0
-    """
-    positive(share=share)
-    return riding / share
 
 
 def fuse_choice(
@@ -60,7 +49,7 @@ def fuse_choice(
         peak_current=peak_current, wire_limit=wire_limit, full_voltage=full_voltage, resistance=resistance
     )
     load = pick("wire_practice", name="fuse load").number("value")
-    low = max(peak_current, rating_for(riding=riding, share=load))
+    low = max(peak_current, riding / load)
     interrupt = short_circuit_current(voltage=full_voltage, resistance=resistance)
     return FuseChoice(low, wire_limit, full_voltage, interrupt, fits=low < wire_limit)
 

@@ -47,17 +47,6 @@ class RangeBand:
     high: Metre
 
 
-@cited("energy / distance", source="derived energy of a ride over its distance", standing="derived")
-def energy_per_distance(*, energy: Joule, distance: Metre) -> JoulePerMetre:
-    """Return the energy per distance; 1 Wh/km is 3.6 J/m.
-
-    >>> energy_per_distance(energy=100 * 3600, distance=10_000.0) / 3.6
-    10.0
-    """
-    positive(energy=energy, distance=distance)
-    return energy / distance
-
-
 @cited("energy / per_distance", source="derived energy over energy per distance", standing="derived")
 def range_distance(*, energy: Joule, per_distance: JoulePerMetre) -> Metre:
     """Return the distance an energy gives.
@@ -124,7 +113,9 @@ def learnt(rides: Sequence[Ride]) -> Learnt:
     """
     if len(rides) < FEWEST:
         raise InputError("rides", len(rides), "too few", low=float(FEWEST))
-    per_distance = [energy_per_distance(energy=ride.energy, distance=ride.distance) for ride in rides]
+    for ride in rides:
+        positive(energy=ride.energy, distance=ride.distance)
+    per_distance = [ride.energy / ride.distance for ride in rides]
     usual = median(per_distance)
     deviation = CONSISTENT * median(abs(value - usual) for value in per_distance)
     least = pick("range", name="least spread").number("value")

@@ -3,9 +3,8 @@
 from dataclasses import dataclass
 
 from logic.errors import InputError, positive
-from logic.si import Joule, One
+from logic.si import Joule
 from logic.tables import Row, raw, rows
-from logic.workings import cited
 
 ANSWERS = ("yes", "no", "not known")
 """Answers to "is it marked" and "is it tested"."""
@@ -129,14 +128,3 @@ def verdict(  # noqa: PLR0913  (six plain questions to the person, each its own)
     if largest.rule.text("installed") == "operator approval":
         outcome = "operator approval"
     return Verdict(outcome, (), batteries, card=True)
-
-
-@cited("energy_each * packs", source="derived packs alike", standing="derived")
-def energy_of_packs(*, energy_each: Joule, packs: One) -> Joule:
-    """Return the energy of all packs from that of one.
-
-    >>> energy_of_packs(energy_each=90.0, packs=2.0)
-    180.0
-    """
-    positive(energy_each=energy_each, packs=packs)
-    return energy_each * packs

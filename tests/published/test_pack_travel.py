@@ -12,7 +12,6 @@ from logic.pack.travel import (
     air_class,
     counted,
     edition,
-    energy_of_packs,
     rules,
     verdict,
 )
@@ -98,7 +97,6 @@ def test_two_packs_joined_no_longer_fly_without_approval() -> None:
     assert [battery.kind for battery in apart.batteries] == ["up to 100 Wh"] * 2
     assert [battery.kind for battery in joined.batteries] == ["over 100 to 160 Wh"]
     assert agrees(joined.batteries[0].energy / HOUR, "144")
-    assert agrees(energy_of_packs(energy_each=pack, packs=2) / HOUR, "144")
     assert (apart.outcome, joined.outcome) == ("allowed, ask the airline", "operator approval")
 
 
