@@ -1,10 +1,11 @@
 """Board and its parts: the one description that everything reads."""
 
+import json
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, fields, replace
-from typing import Any
+from typing import Any, TypeAlias
 
-from logic.board_joints import BoardJoint, joint_of, joints_from, with_joint_value
+from logic.board_joints import BoardJoint, joint_of, with_joint_value
 from logic.errors import InputError
 from logic.fields import (
     LONGEST_NAME,
@@ -14,6 +15,7 @@ from logic.fields import (
     board_fields,
     field_of,
     groups,
+    joint_fields,
     value_from,
 )
 
@@ -177,6 +179,8 @@ class Board:
     load: Load = Load()
     mount: Mount = Mount()
     joints: tuple[BoardJoint, ...] = ()
+    kept: tuple[tuple[tuple[str, ...], str], ...] = ()
+    """What was saved and cannot be read here, a later version's field above all: its place and its JSON."""
 
     def __post_init__(self) -> None:
         """Refuse a name that cannot be shown."""
@@ -260,6 +264,12 @@ def to_dict(board: Board) -> dict[str, Any]:
             joint.key: {name: _without_blanks(asdict(value)) for name, value in joint.values()}
             for joint in board.joints
         }
+    for (*path, name), text in board.kept:
+        place = body
+        for step in path:
+            place = place.setdefault(step, {})
+        # What was set since stands before what could not be read.
+        place[name] = place.get(name) or json.loads(text)
     return body
 
 
@@ -274,16 +284,60 @@ UPGRADES: dict[int, Callable[[dict[str, Any]], dict[str, Any]]] = {}
 def from_dict(body: dict[str, Any]) -> Board:
     """Return the board of plain data, upgraded from older versions.
 
-    Raises InputError for a newer version or a value outside its limits.
+    A field that this version does not know, or a value that it cannot use, is not set but `kept`, and saved again
+    as it was. Raises InputError for a newer version.
     """
     version = int(body.get("version", VERSION))
     if version > VERSION:
         raise InputError("version", version, "newer version", high=VERSION)
     for step in range(version, VERSION):
         body = UPGRADES[step](body)
+    groups = {part.__name__.lower(): part for part in PARTS}
+    kept: Kept = {(key,): said for key, said in body.items() if key not in {*HEAD, *groups, "joints"}}
     parts: dict[str, Any] = {}
-    for part in PARTS:
-        group = part.__name__.lower()
-        parts[group] = part(**{name: value_from(value) for name, value in body.get(group, {}).items()})
-    joints = joints_from(body.get("joints", {}))
-    return Board(body["id"], body["name"], bool(body.get("example", False)), **parts, joints=joints)
+    for group, part in groups.items():
+        read, unread = _read_values((group,), body.get(group, {}), board_fields())
+        parts[group] = part(**read)
+        kept |= unread
+    joints = body.get("joints", {})
+    made = []
+    for key, values in joints.items() if isinstance(joints, dict) else ():
+        read, unread = _read_values(("joints", key), values, joint_fields())
+        made.append(BoardJoint(key, **read))
+        kept |= unread
+    if not isinstance(joints, dict):
+        kept["joints",] = joints
+    return Board(
+        body["id"],
+        body["name"],
+        bool(body.get("example", False)),
+        **parts,
+        joints=tuple(made),
+        kept=tuple((place, json.dumps(said)) for place, said in kept.items()),
+    )
+
+
+HEAD = ("version", "id", "name", "example")
+
+
+Kept: TypeAlias = dict[tuple[str, ...], Any]
+
+
+def _read_values(
+    place: tuple[str, ...],
+    values: Any,  # noqa: ANN401  (whatever was saved)
+    known: dict[str, Field],
+) -> tuple[dict[str, Value], Kept]:
+    """Return the values of a group by name, then what of it is not known or cannot be used."""
+    if not isinstance(values, dict):
+        return {}, {place: values}
+    read: dict[str, Value] = {}
+    kept: Kept = {}
+    for name, said in values.items():
+        try:
+            value = value_from(said)
+            known[name if len(place) > 1 else f"{place[0]}.{name}"].check(value.si)
+            read[name] = value
+        except (ValueError, TypeError, LookupError, AttributeError):
+            kept[*place, name] = said
+    return read, kept

@@ -6,7 +6,7 @@ from functools import cache
 from typing import Any
 
 from logic.errors import InputError
-from logic.fields import Value, joint_fields, page, value_from
+from logic.fields import Value, joint_fields, page
 
 
 @dataclass(frozen=True)
@@ -96,12 +96,3 @@ def with_joint_value(
     kept = [*others, changed] if any(True for _ in changed.values()) else others
     order = list(joint_places())
     return tuple(sorted(kept, key=lambda joint: order.index(joint.key) if joint.key in order else len(order)))
-
-
-def joints_from(body: dict[str, Any]) -> tuple[BoardJoint, ...]:
-    """Return the joints of plain data by key; what this version does not know is left out."""
-    known = joint_fields()
-    return tuple(
-        BoardJoint(key, **{name: value_from(value) for name, value in values.items() if name in known})
-        for key, values in body.items()
-    )

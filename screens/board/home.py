@@ -18,6 +18,7 @@ class BoardHome(AppPage):
 
     filled = StringProperty()
     trial_note = StringProperty()
+    unread = StringProperty()
     scratch = BooleanProperty(defaultvalue=False)
     complete = BooleanProperty(defaultvalue=False)
     values = ObjectProperty()
@@ -42,6 +43,8 @@ class BoardHome(AppPage):
             if self.state.trial and not self.scratch
             else ""
         )
+        kept = ", ".join(".".join(place) for place, _ in board.kept)
+        self.unread = f"Could not be read, and kept as it is: {kept}." if kept else ""
         for key, row in self._rows.items():
             row.value, row.detail = self._words(board_fields()[key])
             row.detail = not_used(self.state.typed.get(f"board/{key}", "")) or row.detail

@@ -2,6 +2,7 @@
 
 import json
 from dataclasses import replace
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -139,3 +140,38 @@ def test_a_value_can_be_taken_out_and_leaves_the_board_it_came_from() -> None:
     assert full.with_value("motor.kv", None) == EMPTY
     assert full.motor.kv is not None
     assert replace(full, name="Other").motor == full.motor
+
+
+@pytest.mark.parametrize(
+    ("path", "said"),
+    [
+        (("drive", "colour"), {"si": "blue", "known": "measured"}),
+        (("drive", "motor_teeth"), {"si": 15.5}),
+        (("drive", "motor_teeth"), {"si": 15.0, "shade": 3}),
+        (("motor", "kv"), "fast"),
+        (("joints", "motor_face", "glue"), {"si": "weak"}),
+        (("lights",), {"front": {"si": 2}}),
+        (("pack",), 7),
+    ],
+    ids=str,
+)
+def test_what_cannot_be_read_of_a_board_is_kept_through_load_and_save(
+    path: tuple[str, ...], said: object
+) -> None:
+    body: dict[str, Any] = json.loads(json.dumps(to_dict(EMPTY.with_value("load.board_mass", Value(9.0)))))
+    place = body
+    for step in path[:-1]:
+        place = place.setdefault(step, {})
+    place[path[-1]] = said
+    board = from_dict(body)
+    assert board.value("load.board_mass") == Value(9.0)
+    assert [place for place, _ in board.kept] == [path]
+    saved = json.loads(json.dumps(to_dict(board.with_value("load.rolling", Value(0.02)))))
+    for step in path:
+        saved = saved[step]
+    assert saved == said
+
+
+def test_a_value_set_since_stands_before_one_that_could_not_be_read() -> None:
+    board = from_dict({**to_dict(EMPTY), "drive": {"motor_teeth": {"si": 15.5}}})
+    assert to_dict(board.with_value("drive.motor_teeth", Value(16.0)))["drive"]["motor_teeth"]["si"] == 16.0

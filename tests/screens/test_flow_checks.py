@@ -167,7 +167,7 @@ def test_a_nearly_empty_pack_is_told_at_once_and_makes_the_verdict(app):
             answer(app, item.key)
     assert app.shows("With care: nearly empty, short ride only.")
     app.tap("FINISH")
-    assert (last_check(app).fit, last_check(app).faults) == ("with care", [])
+    assert (last_check(app).fit, last_check(app).faults) == ("with care", ())
 
 
 @pytest.mark.parametrize("sign", ["Mount moves", "Screw missing"])
