@@ -521,3 +521,29 @@ def test_the_smallest_pulley_is_told_of_a_belt_of_any_width() -> None:
         ]
         assert isinstance(item, Result)
         assert item.value == 30.0
+
+
+@pytest.mark.parametrize(
+    ("least", "most", "lacks"),
+    [
+        (65.99, 68.35, "laying on"),
+        (66.09, 68.35, "in"),
+        (52.82, 68.35, "laying on"),
+        (52.72, 68.35, ""),
+        (52.72, 68.25, "out"),
+    ],
+)
+def test_what_a_mount_lacks_by_hand(least: float, most: float, lacks: str) -> None:
+    """The belt of 280 mm of Towpath 36 at 67.27 mm, one flange, a twentieth of a millimetre either side of each edge.
+
+    Its tolerance is 0.23 mm, its travel 1.0 mm in and 0.8 mm out, the flange adds 13.5 mm (tables 15 and 4): the
+    shortest belt of its length needs 67.27 - 0.23 - 1.0 = 66.04 mm, over the flange it takes 67.27 - 14.5 = 52.77 mm,
+    the longest is tight at 67.27 + 0.23 + 0.8 = 68.30 mm.
+    """
+    board = next(board for board in DEMOS if board.name == "Towpath 36").with_value(
+        "mount.flanged", Value("one")
+    )
+    for key, number in (("mount.centre_least", least), ("mount.centre_most", most)):
+        board = board.with_value(key, Value(number / 1000.0, "measured"))
+    rows = belt_choice(board, None, 0.0673).rows
+    assert [row.lacks for row in rows if row.belt.teeth == 56] == [lacks]

@@ -7,14 +7,19 @@ from random import Random
 
 import pytest
 
+from logic.answers.checks import nearly_empty, volts_fault
+from logic.board import Value
 from logic.checks.lists import checklists
 from logic.checks.run import Answer, Run
 from logic.checks.verdict import fitness, verdict
+from logic.exchange import demo_boards
 from logic.ledger import Event, History
 from logic.upkeep import rules, upkeep
 from tests.second import upkeep as second
+from tests.second.pack import Pack, row
 
 LOGS = 5 * int(os.environ.get("SECOND_BOARDS", "40"))
+DEMOS = demo_boards()
 START = datetime(2026, 3, 1, 9, 0, tzinfo=UTC)
 LISTS = (
     "before_ride", "after_ride", "first_recheck", "build.first_ride", "after_crash", "after_water", "storage",
@@ -38,7 +43,7 @@ def drawn_log(luck: Random) -> tuple[list[Event], datetime]:
     """Return a log as it may be written, now and then with the clock of the phone far ahead, and the time now."""
     events: list[Event] = []
     day = 0.0
-    for row in range(luck.randint(0, 25)):
+    for place in range(luck.randint(0, 25)):
         day += luck.choice([0.0, 0.02, luck.uniform(0.0, 2.0), luck.uniform(0.0, 25.0)])
         kind = luck.choice(KINDS)
         about = {
@@ -52,7 +57,7 @@ def drawn_log(luck: Random) -> tuple[list[Event], datetime]:
         ahead = luck.uniform(300.0, 900.0) if luck.random() < 0.03 else 0.0
         events.append(
             Event(
-                row,
+                place,
                 START + timedelta(days=day + ahead),
                 kind,
                 about,
@@ -152,3 +157,23 @@ def test_what_a_run_ends_in() -> None:
         "all right", "with notes", "stopped", "not finished", "", "fit to ride", "with care", "do not ride",
         "fast True", "fast False",
     }  # fmt: skip
+
+
+def test_what_the_volts_of_a_pack_say() -> None:
+    """Cells in a row, one by one: a hundredth over full and anything under empty belong to another pack."""
+    said: Counter[tuple[str, bool]] = Counter()
+    asks = [item for of in checklists().values() for item in of.items if item.ask == "volts"]
+    for number in range(LOGS):
+        luck = Random(number)
+        board, item = luck.choice(DEMOS), luck.choice(asks)
+        board = board.with_value("pack.chemistry", Value(luck.choice(["NMC", "NCA", "LFP"])))
+        pack = Pack(board.with_value("pack.series", Value(float(luck.randint(3, 14)))))
+        volts = luck.uniform(0.9 * pack.at("empty"), 1.05 * pack.at("full"))
+        held_back = row("low_voltage", name=pack.text("pack.chemistry"))["start"] * pack.series
+        high, low = volts > 1.01 * pack.at("full"), volts < pack.at("empty")
+        found = volts_fault(item, volts, pack.board)
+        assert found == ("above full" if high else "below empty" if low else "")
+        empty = nearly_empty(item, volts, pack.board)
+        assert empty is ("low_start" in item.figures and volts < held_back)
+        said[found, empty] += 1
+    assert len(said) >= 5
