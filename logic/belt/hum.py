@@ -18,6 +18,9 @@ BESIDE = 4.0
 LEFT = 0.04
 """Share of a hum that is always allowed for: mains wander between the quiet and the pluck."""
 
+FALLS, STAYS = 0.5, 0.85
+"""What is left in the last third of a tone that dies away, and of one that does not."""
+
 
 @dataclass(frozen=True)
 class Hum:
@@ -64,6 +67,23 @@ def less_left(levels: list[float], width: float, hums: Sequence[Hum], count: int
             for index in around:
                 kept[index] = 0.0
     return kept
+
+
+def less_steady(
+    part: Sequence[float], peaks: Sequence[tuple[float, Hertz]], rate: float
+) -> list[tuple[float, Hertz]]:
+    """Return the peaks of a sound without those that stay while the strongest dies away: (energy, Hz)."""
+    third = len(part) // 3
+
+    def stays(frequency: Hertz) -> float:
+        first, last = (
+            abs(_size(part[begin : begin + third], frequency, rate)) for begin in (0, len(part) - third)
+        )
+        return last / max(first, 1e-30)
+
+    if not peaks or stays(peaks[0][1]) > FALLS:
+        return list(peaks)
+    return [peak for peak in peaks if peak == peaks[0] or stays(peak[1]) < STAYS]
 
 
 def _window(count: int) -> list[float]:

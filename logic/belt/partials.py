@@ -1,27 +1,37 @@
 """Which of the peaks of a spectrum belong to one string, and where its fundamental lies, however weak that is."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import combinations
-from math import log10
+from math import log10, sqrt
 
 from logic.si import Hertz
 
 DEPTH = 40.0
 """Peaks so many dB under the strongest no longer count; between, they count by their level."""
-FLAT, SHARP, CURVE = 0.012, 0.012, 0.0022
-"""How far a partial may lie under and over its whole multiple; a stiff span's rise with the order's square."""
-NEAREST = 0.25
+MOST = 30
+"""So many peaks are looked at, the strongest."""
+STIFFNESSES = (0.0, 0.0004, 0.0012, 0.003, 0.006)
+"""Values of B that are tried: partial n of a stiff span lies at n f sqrt(1 + B n^2)."""
+OFF, BLUR = 0.008, 0.6
+"""A partial lies off its place by no more than this share of its frequency, and so many Hz more."""
+TWIN = 0.015
+"""A second peak so near a partial is the same string's: it swings in two planes, at two pitches."""
+NEAREST = 0.2
 """A partial may never lie further off than this share of the fundamental: further on begins the next one."""
 ORDERS = 12
-DEEPEST_ORDER = 6
+DEEPEST_ORDER = 10
 """The strongest peaks are taken for partials up to this one."""
 LEADERS = 6
 """So many of the strongest peaks are tried as partials."""
+FIRST, LONE = 2, 0.016
+"""Above this order the strongest partial has another within two orders, not weaker than this share of its energy."""
 MISSING = 0.4
 """What an order without a peak costs, as a share of all peaks when every order lacks one."""
-COUNTED = 0.001
+COUNTED = 0.0003
 """Energy of a partial, as a share of the strongest, from which it tells one string from two."""
+HELD = 0.03
+"""Energy of a partial, as a share of the strongest, from which a reading may stand on it alone."""
 RIVAL = 0.12
 """Energy of a peak outside, as a share of the strongest, from which there are two pitches."""
 CLEAR = 0.03
@@ -35,6 +45,7 @@ class Series:
     """Partials of one string: the peak of each order, how well they explain all peaks, the strongest outside."""
 
     fundamental: Hertz
+    stiffness: float
     partials: dict[int, Peak]
     score: float
     rival: Hertz
@@ -43,30 +54,31 @@ class Series:
     def grounded(self) -> bool:
         """Tell whether it is one string: its fundamental is there, or no two other strings have all its partials.
 
-        Partials 2, 3, 4 and 6 may be of two strings a fifth apart; with a 5 they cannot.
+        Partials 2, 3, 4 and 6 may be of two strings a fifth apart; with a 5 they cannot. And 2, 4 and 6 with one
+        weak 1 may be a string an octave higher and a peak of noise.
         """
         strongest = max(energy for energy, _ in self.partials.values())
         orders = [order for order, (energy, _) in self.partials.items() if energy > COUNTED * strongest]
+        for one in range(2, ORDERS + 1):
+            others = [self.partials[order][0] for order in orders if order % one]
+            if len(orders) > 1 and len(others) == 1 and others[0] < HELD * strongest:
+                return False
         pairs = combinations(range(2, ORDERS + 1), 2)
         return 1 in orders or not any(
             all(order % one == 0 or order % other == 0 for order in orders) for one, other in pairs
         )
 
 
-def order_of(frequency: Hertz, fundamental: Hertz) -> int:
-    """Return the order of a partial, 0 when it is none.
+def order_of(frequency: Hertz, fundamental: Hertz, stiffness: float = 0.0) -> float:
+    """Return which partial a tone would be, as a number that need not be whole.
 
-    >>> order_of(205.0, 100.0), order_of(150.0, 100.0), order_of(530.0, 100.0)
-    (2, 0, 5)
+    >>> order_of(205.0, 100.0), round(order_of(205.0, 100.0, 0.01266), 2)
+    (2.05, 2.0)
     """
     ratio = frequency / fundamental
-    for order in (int(ratio), int(ratio) + 1):
-        if not 1 <= order <= ORDERS:
-            continue
-        off = ratio - order
-        if -min(FLAT * order, NEAREST) < off < min((SHARP + CURVE * order * order) * order, NEAREST):
-            return order
-    return 0
+    if stiffness == 0.0:
+        return ratio
+    return sqrt((sqrt(1.0 + 4.0 * stiffness * ratio * ratio) - 1.0) / (2.0 * stiffness))
 
 
 def series(peaks: Sequence[Peak], low: Hertz, high: Hertz) -> tuple[Series, bool] | None:
@@ -74,15 +86,16 @@ def series(peaks: Sequence[Peak], low: Hertz, high: Hertz) -> tuple[Series, bool
 
     `peaks` are (energy, Hz), strongest first; `low` and `high` bound the fundamental.
     """
-    tried = [
-        _explained(peaks, leader / order)
-        for _, leader in peaks[:LEADERS]
-        for order in range(1, DEEPEST_ORDER + 1)
-        if low <= leader / order <= high
+    weighed = [
+        (1.0 + 10 * log10(peak[0] / peaks[0][0]) / DEPTH, peak)
+        for peak in peaks[:MOST]
+        if peak[0] > 10 ** (-DEPTH / 10) * peaks[0][0]
     ]
-    if not tried:
-        return None
-    tried = [one for one in tried if one.partials]
+    tried = [
+        one
+        for fundamental, stiffness in _guesses(peaks, low, high)
+        if (one := _explained(weighed, fundamental, stiffness)).partials
+    ]
     if not tried:
         return None
     best = max(tried, key=lambda one: one.score)
@@ -90,43 +103,55 @@ def series(peaks: Sequence[Peak], low: Hertz, high: Hertz) -> tuple[Series, bool
     return best, best.score - max(others, default=0.0) >= CLEAR
 
 
-def _explained(peaks: Sequence[Peak], fundamental: Hertz) -> Series:
-    strongest = peaks[0][0]
-    partials = _partials(peaks, fundamental)
+def _guesses(peaks: Sequence[Peak], low: Hertz, high: Hertz) -> Iterator[tuple[Hertz, float]]:
+    for _, leader in peaks[:LEADERS]:
+        for order in range(1, DEEPEST_ORDER + 1):
+            for stiffness in STIFFNESSES:
+                fundamental = leader / order / sqrt(1.0 + stiffness * order * order)
+                if low <= fundamental <= high:
+                    yield fundamental, stiffness
+
+
+def _explained(weighed: Sequence[tuple[float, Peak]], fundamental: Hertz, stiffness: float) -> Series:
+    strongest = weighed[0][1][0]
+    partials: dict[int, Peak] = {}
     inside = whole = 0.0
-    rival = 0.0
-    for energy, frequency in peaks:
-        weight = max(0.0, 1.0 + 10 * log10(energy / strongest) / DEPTH)
+    outside = []
+    for weight, peak in weighed:
+        energy, frequency = peak
+        place = order_of(frequency, fundamental, stiffness)
+        order = round(place)
+        off = abs(place - order)
         whole += weight
-        if (energy, frequency) in partials.values():
-            inside += weight
-        elif not rival and energy > RIVAL * strongest and frequency < (ORDERS + 0.5) * fundamental:
-            rival = frequency
+        if 1 <= order <= ORDERS:
+            if off < min(OFF * order + BLUR / fundamental, NEAREST):
+                if order not in partials:
+                    partials[order] = peak
+                    inside += weight
+                else:
+                    whole -= weight
+                continue
+            if order in partials and off < min(TWIN * order, NEAREST):
+                continue
+        if energy > RIVAL * strongest and place < ORDERS + 0.5:
+            outside.append(peak)
+    if not _led(partials, weighed[0][1]):
+        return Series(fundamental, stiffness, {}, 0.0, 0.0)
     last = max((order for order, (energy, _) in partials.items() if energy > COUNTED * strongest), default=1)
     lacking = sum(order not in partials for order in range(1, last + 1)) / last
-    return Series(fundamental, partials, inside / whole - MISSING * lacking, rival)
+    rival = outside[0][1] if outside else 0.0
+    return Series(fundamental, stiffness, partials, inside / whole - MISSING * lacking, rival)
 
 
-def _partials(peaks: Sequence[Peak], fundamental: Hertz) -> dict[int, Peak]:
-    """Return the strongest peak of each order, as long as none is sharper than the one below it foretells.
+def _led(partials: dict[int, Peak], leader: Peak) -> bool:
+    """Tell whether the strongest peak is a partial, and no lone one far over all its neighbours.
 
-    A stiff span's partials rise by the order's square: one that leaves that line is another string's, or the
-    strongest peak itself over the harmonics of a hum.
+    A string's strongest partial has others near it; the string itself over the harmonics of a hum has none.
     """
-    found: dict[int, Peak] = {}
-    for peak in peaks:
-        order = order_of(peak[1], fundamental)
-        if order:
-            found.setdefault(order, peak)
-    below = 0
-    for order in sorted(found):
-        sharp = found[order][1] / fundamental / order - 1
-        if below > 1:
-            reach = (order**2 - 1) / (below**2 - 1)
-            if sharp > (max(0.0, found[below][1] / fundamental / below - 1) + FLAT / 2) * reach:
-                del found[order]
-                continue
-        below = order
-    if peaks[0] not in [found[order] for order in found if order <= DEEPEST_ORDER]:
-        return {}
-    return found
+    order = next((order for order, peak in partials.items() if peak == leader), 0)
+    if order <= FIRST:
+        return order > 0
+    near = [
+        partials[other][0] for other in range(order - 2, order + 3) if other != order and other in partials
+    ]
+    return max(near, default=0.0) > LONE * leader[0]

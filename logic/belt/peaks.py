@@ -8,6 +8,8 @@ from logic.si import Hertz
 
 LOWEST, HIGHEST = 40.0, 1300.0
 """Range in which a pitch is looked for, in Hz."""
+CLEAN_TO = 1900.0
+"""What is above may be folded down from above half the rate."""
 SHOWN_TO = 1000.0
 """End of the drawn spectrum."""
 POINTS = 4096
@@ -32,7 +34,7 @@ def levels_of(part: list[float], rate: float) -> tuple[list[float], float]:
 
 def peaks_of(levels: list[float], width: float) -> list[tuple[float, Hertz]]:
     """Return the peaks that stand out of the noise, strongest first: (energy, Hz)."""
-    first, last = int(LOWEST / width), min(int(2 * HIGHEST / width), len(levels) - 1)
+    first, last = int(LOWEST / width), min(int(CLEAN_TO / width), len(levels) - 1)
     room = max(8, int(ROOM / width))
     # A quarter of the bins of noise lie under 0.288 of its mean, half of them under 0.693; skirts of partials raise
     # the half of a low string's spectrum.

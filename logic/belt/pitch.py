@@ -9,8 +9,8 @@ from dataclasses import dataclass, replace
 from itertools import combinations, pairwise
 from math import ceil, pi
 
-from logic.belt.hum import hums_of, less_left, without
-from logic.belt.partials import Series, series
+from logic.belt.hum import hums_of, less_left, less_steady, without
+from logic.belt.partials import MOST, Series, series
 from logic.belt.peaks import HIGHEST, LOWEST, POINTS, drawn, levels_of, peaks_of
 from logic.belt.recording import Recording, clipped_share, energies, slowed
 from logic.belt.tone import refined
@@ -28,8 +28,10 @@ STEADY = 0.8
 """A tone of which more than this is left in the last third of the pluck is a hum or a whistle."""
 THERE = 0.2
 """A tone that was there before the pluck with this share of its strength is no pluck's."""
-TOLD_BY = 6
+TOLD_BY = 8
 """The pitch is read from partials up to this order."""
+ALIKE = 0.006
+"""The fundamental and what its partials tell of it differ by no more than this share beyond their errors."""
 SURE = 0.008
 """Error, as a share of the frequency, above which no answer is given."""
 
@@ -111,6 +113,8 @@ def _heard(  # noqa: PLR0913  (a pluck, what was before it, its spectrum and whe
     band: tuple[float, float],
 ) -> Pitch:
     peaks = peaks_of(levels, width)
+    if len(quiet) < SHORTEST * rate:
+        peaks = less_steady(part, peaks[:MOST], rate)
     found = series(peaks, LOWEST, HIGHEST)
     if found is None:
         return Pitch(0.0, 0.0, "noise")
@@ -143,7 +147,7 @@ def _of_partials(part: list[float], one: Series, rate: float) -> tuple[float, fl
         for order in (1, *low)
         if order in one.partials
     }
-    best = read.get(1, (one.fundamental, one.fundamental, 0.0))
+    first_of_all = best = read.get(1, (one.fundamental, one.fundamental, 0.0))
     for near, far in combinations(low, 2):
         (first, first_error, fade), (second, second_error, _) = read[near], read[far]
         reach = (near**2 - 1) / (far**2 - near**2)
@@ -151,6 +155,8 @@ def _of_partials(part: list[float], one: Series, rate: float) -> tuple[float, fl
         error = first_error / near * (1 + reach) + second_error / far * reach
         if error < best[1]:
             best = (first / near - bent, error, fade)
+    if 1 in read and abs(best[0] - first_of_all[0]) > best[1] + first_of_all[1] + ALIKE * best[0]:
+        return best[0], abs(best[0] - first_of_all[0]), best[2]
     return best
 
 
