@@ -11,7 +11,6 @@ from logic.drive.bench import (
     mixing_error,
     motor_constant_from_spin,
     pole_pairs_from_magnets,
-    resistance_from_current,
 )
 from logic.drive.motor import conversion, current_meanings, torque_constant, torque_constant_stated
 from logic.errors import InputError
@@ -31,9 +30,7 @@ class BenchParts:
     @cached_property
     def resistance(self) -> float:
         """Resistance line to line."""
-        return resistance_from_current(
-            voltage=self.asked("ask.bench_voltage"), current=self.asked("ask.bench_current")
-        )
+        return self.asked("ask.bench_voltage") / self.asked("ask.bench_current")
 
     @cached_property
     def known_resistance(self) -> float:

@@ -9,9 +9,9 @@ from functools import cached_property
 
 from logic.answers.asked import Asked
 from logic.answers.pack_parts import PackParts
-from logic.answers.parts import Parts, chosen, moving_mass
+from logic.answers.parts import Parts, chosen
 from logic.answers.reading import RIDER
-from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle, mass_to_rear
+from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.push import Drive
 from logic.drive.road import Road, slope_angle
 from logic.drive.stopping import Brake, deceleration_at, way_of_stop
@@ -39,7 +39,7 @@ def axle_grip(asked: Asked, surface: str, road: Road, *, braking: bool) -> float
         mass=road.mass,
         gravity=road.gravity,
         slope=slope_angle(grade=road.grade),
-        distance=to_front if behind else mass_to_rear(wheelbase=base, mass_behind_front=to_front),
+        distance=to_front if behind else base - to_front,
         wheelbase=base,
         height=asked("ask.mass_height"),
     )
@@ -69,7 +69,7 @@ class BrakeParts(PackParts):
     @cached_property
     def mass(self) -> float:
         """All that moves."""
-        return moving_mass(board_mass=self.read("load.board_mass"), rider_mass=self.read(RIDER.key))
+        return self.read("load.board_mass") + self.read(RIDER.key)
 
     @cached_property
     def from_speed(self) -> float:

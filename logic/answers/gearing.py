@@ -37,7 +37,6 @@ class Gearing:
     items: dict[str, Item]
     curves: Curves | None
     faults: tuple[InputError, ...]
-    kv_printed: bool
 
 
 @answer(at_speed=6.0)
@@ -49,8 +48,7 @@ def gearing(board: Board, rider: Value | None, at_speed: float) -> Gearing:
     make = partial(GearingParts, rider, at_speed)
     run = Run(lambda: make(board))
     items = kv_bands(board, make, RESULTS, run.figures(RESULTS), *SPREAD_BY_KV)
-    printed = board.motor.kv is not None and board.motor.kv.known != "measured"
-    return Gearing(items, run.view(_curves, None), faults(board), printed)
+    return Gearing(items, run.view(_curves, None), faults(board))
 
 
 @answer()

@@ -63,7 +63,6 @@ class PairTable:
     travel: tuple[float, float] | None = None
     travel_known: bool = False
     largest_wheel: int = 0
-    kv_printed: bool = False
 
 
 class PairParts(BeltParts):
@@ -197,7 +196,6 @@ def _table(board: Board, run: Run[PairParts]) -> PairTable:
         travel=None if travel is None else (travel[0], travel[1]),
         travel_known=known,
         largest_wheel=parts.largest_wheel_teeth,
-        kv_printed=printed,
     )
 
 

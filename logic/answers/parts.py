@@ -11,21 +11,10 @@ from logic.drive.push import Drive
 from logic.drive.road import Road, standard
 from logic.errors import InputError
 from logic.pack.cells import Chemistry, chemistry, pack_resistance, pack_voltage
-from logic.si import Kilogram
 from logic.tables import pick
-from logic.workings import Given, cited, given
+from logic.workings import Given, given
 
 CHARGES = ("full", "nominal", "empty")
-
-
-@cited("board_mass + rider_mass", source="derived all that moves", standing="derived")
-def moving_mass(*, board_mass: Kilogram, rider_mass: Kilogram) -> Kilogram:
-    """Mass that the motors move.
-
-    >>> moving_mass(board_mass=10.0, rider_mass=80.0)
-    90.0
-    """
-    return board_mass + rider_mass
 
 
 def chosen(name: str, value: float, unit: str, quantity: str) -> float:
@@ -144,7 +133,7 @@ class Parts:
         return Road(
             air_density=standard("air_density"),
             gravity=standard("gravity"),
-            mass=moving_mass(board_mass=self.read("load.board_mass"), rider_mass=self.read(RIDER.key)),
+            mass=self.read("load.board_mass") + self.read(RIDER.key),
             rolling_coefficient=self.read("load.rolling"),
             drag_area=self.read("load.drag_area"),
             grade=chosen("Grade", 0.0, "1", "share"),

@@ -12,7 +12,7 @@ from logic.belt.clearance import ground_clearance
 from logic.board import Board, Value
 from logic.drive.gearing import rolling_circumference, unloaded_speed
 from logic.drive.push import push_curve
-from logic.drive.wheel import diameter_of, rolled_circumference, share_of_change
+from logic.drive.wheel import diameter_of, share_of_change
 from logic.si import Metre
 from logic.tables import pick
 from logic.workings import cited
@@ -43,7 +43,7 @@ class WheelParts(Parts):
     @cached_property
     def rolled(self) -> float:
         """Circumference by the marks on the ground."""
-        return rolled_circumference(way=self.asked("ask.roll_way"), turns=self.asked("ask.roll_turns"))
+        return self.asked("ask.roll_way") / self.asked("ask.roll_turns")
 
     @cached_property
     def today(self) -> float:

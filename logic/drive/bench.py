@@ -37,17 +37,6 @@ def motor_constant_from_spin(
     return rotation / left
 
 
-@cited("voltage / current", source="derived Ohm's law between two of the three wires", standing="derived")
-def resistance_from_current(*, voltage: Volt, current: Ampere) -> Ohm:
-    """Return the winding's resistance line to line. Raises InputError unless both are positive.
-
-    >>> resistance_from_current(voltage=0.5, current=10.0)
-    0.05
-    """
-    positive(voltage=voltage, current=current)
-    return voltage / current
-
-
 @cited("magnets / 2", source="motor-torque-constant three-phase motor theory, electrical angle")
 def pole_pairs_from_magnets(*, magnets: One) -> One:
     """Return the pole pairs of a rotor. Raises InputError unless the count is positive and even ("odd magnets").

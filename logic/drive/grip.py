@@ -74,16 +74,6 @@ def grip_of_loaded_axle(  # noqa: PLR0913  (weight, slope and three lengths)
     return mass * gravity * cos(slope) * share
 
 
-@cited("wheelbase - mass_behind_front", source="derived the rest of the wheelbase", standing="derived")
-def mass_to_rear(*, wheelbase: Metre, mass_behind_front: Metre) -> Metre:
-    """Return how far the middle of all mass is ahead of the rear axle.
-
-    >>> mass_to_rear(wheelbase=0.75, mass_behind_front=0.25)
-    0.5
-    """
-    return wheelbase - mass_behind_front
-
-
 def _check(  # noqa: PLR0913  (as the formulas)
     friction: float, mass: float, gravity: float, distance: float, wheelbase: float, height: float
 ) -> None:

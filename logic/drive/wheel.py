@@ -7,19 +7,6 @@ from logic.si import Metre, One
 from logic.workings import cited
 
 
-@cited("way / turns", source="derived a wheel that rolls without slip", standing="derived")
-def rolled_circumference(*, way: Metre, turns: One) -> Metre:
-    """Return the circumference from a roll-out between two marks; under load it is the rolling one.
-
-    Raises InputError unless both are positive.
-
-    >>> rolled_circumference(way=3.0, turns=10.0)
-    0.3
-    """
-    positive(way=way, turns=turns)
-    return way / turns
-
-
 @cited("circumference / pi", source="derived circle", standing="derived")
 def diameter_of(*, circumference: Metre) -> Metre:
     """Return the diameter of a circumference. Raises InputError unless it is positive.

@@ -129,17 +129,6 @@ def flat_torque(*, strip_force: Newton, cup_diameter: Metre) -> NewtonMetre:
     return strip_force * cup_diameter / 2.0
 
 
-@cited("strip_force / safety", source="derived strip force over its safety", standing="derived")
-def kept_force(*, strip_force: Newton, safety: One) -> Newton:
-    """Tension that leaves a safety below the strip force.
-
-    >>> round(kept_force(strip_force=6915.0, safety=1.5))
-    4610
-    """
-    positive(strip_force=strip_force, safety=safety)
-    return strip_force / safety
-
-
 @cited(
     "preload * (pitch / (2 * pi) + 0.577 * pitch_diameter * friction + cup_diameter / 2 * friction)",
     source="iso-16047 torque and preload, the edge of the cup in place of a head",
@@ -171,9 +160,7 @@ def strip_torque(screw: Thread, *, engagement: Metre, pulley: str) -> NewtonMetr
     1.48
     """
     safety = rule("plastic safety" if "plastic" in family(pulley) else "strip safety")
-    force = kept_force(
-        strip_force=hole_strips_at(screw, engagement=engagement, material=pulley), safety=safety
-    )
+    force = hole_strips_at(screw, engagement=engagement, material=pulley) / safety
     low = pick("friction", condition=WET).number("nut_factor_low")
     return headless_torque(
         preload=force,

@@ -8,7 +8,6 @@ from logic.drive.bench import (
     mixing_error,
     motor_constant_from_spin,
     pole_pairs_from_magnets,
-    resistance_from_current,
 )
 from logic.drive.fit import band_factor
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
@@ -23,7 +22,7 @@ from logic.drive.stopping import (
     stop_distance,
     stopping_way,
 )
-from logic.drive.wheel import diameter_of, rolled_circumference, share_of_change
+from logic.drive.wheel import diameter_of, share_of_change
 from logic.errors import InputError
 from logic.tables import pick
 from tests.printed import agrees
@@ -131,7 +130,6 @@ def test_bench_refuses_what_no_motor_does() -> None:
         pole_pairs_from_magnets(magnets=13.0)
     assert refused.value.reason == "odd magnets"
     assert pole_pairs_from_magnets(magnets=14.0) == 7.0
-    assert resistance_from_current(voltage=0.46, current=10.0) == pytest.approx(0.046)
 
 
 @pytest.mark.parametrize(
@@ -170,7 +168,7 @@ def test_a_worn_wheel_is_slower(worn: float, share: str) -> None:
 
 def test_a_roll_out_gives_the_diameter() -> None:
     """Ours: ten turns of a 100 mm wheel are 3.1416 m."""
-    assert agrees(diameter_of(circumference=rolled_circumference(way=3.1416, turns=10.0)), "0.1000")
+    assert agrees(diameter_of(circumference=3.1416 / 10.0), "0.1000")
 
 
 def test_bands_widen_with_fewer_rides() -> None:
