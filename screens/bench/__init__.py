@@ -19,7 +19,7 @@ PAGES = {
     "bench.build": "screens.bench.build.BuildPage",
     "bench.faults": "screens.bench.faults.FaultsPage",
     "bench.fault": "screens.bench.fault.FaultPage",
-    "bench.spares": "screens.bench.spares.SparesPage",
+    "bench.spares": "screens.bench.spares.spares_page",
     "bench.joints": "screens.bench.joints.JointsPage",
     "bench.joint": "screens.bench.joint.JointPage",
     "bench.joint_edit": "screens.bench.joint_edit.JointEdit",

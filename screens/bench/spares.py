@@ -1,64 +1,74 @@
 """Tools and spares of this board, as a list to pack from or to share."""
 
-from typing import Any
-
-from kivy.properties import ObjectProperty, StringProperty
+from collections.abc import Iterator
+from itertools import groupby
 
 from logic.answers.spares import Need, spares
-from screens.app_page import AppPage
-from screens.phone.share import share
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row, Section
-from screens.words import STANDING, label_of
+from logic.board import Board
+from logic.person import Person
+from screens.acts import Go, Share
+from screens.blocks import Block, Button, Line, Section, Words
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.words import STANDING, Style, label_of
+from screens.world import World
 
-HEADINGS = {"spare": "Parts", "tool": "Tools", "bag": "In the bag"}
-
-
-class SparesPage(AppPage):
-    """The list, by kind."""
-
-    said = StringProperty()
-    rows = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the page."""
-        super().__init__(*args, title="Tools and spares", **kwargs)
-
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Show the list."""
-        self.said = ""
-        super().open(**args)
-
-    def _needs(self) -> tuple[Need, ...]:
-        return spares(self.state.saved, self.state.person, self.style.number)
-
-    def refresh(self) -> None:
-        """List what the board needs."""
-        self.rows.clear_widgets()
-        kind = ""
-        for need in self._needs():
-            if need.kind != kind:
-                kind = need.kind
-                self.rows.add_widget(Section(title=HEADINGS[kind]))
-            self.rows.add_widget(self._row(need))
-
-    def _row(self, need: Need) -> Row:
-        detail = need.detail[0].upper() + need.detail[1:] + f". {STANDING[need.row.standing].capitalize()}."
-        gap = next((key for key in need.missing if "." in key), "")
-        count = f"{need.count} ×" if need.count > 1 else ""
-        row = Row(title=need.part, detail=detail, value=count, chevron=bool(gap))
-        if gap:
-            row.detail += f" {label_of(gap)} is missing: tap to add it."
-            row.bind(on_release=lambda *_: self.shell.go("board.value", key=gap))
-        return row
-
-    def share_list(self) -> None:
-        """Hand the list on as text."""
-        lines = [f"Tools and spares: {self.state.saved.name}", ""]
-        for need in self._needs():
-            count = f"{need.count} x " if need.count > 1 else ""
-            lines.append(f"{count}{need.part}: {need.detail}")
-        self.said = share("\n".join(lines) + "\n", f"Tools and spares: {self.state.saved.name}")
+HEADINGS = {"spare": _("Parts"), "tool": _("Tools"), "bag": _("In the bag")}
 
 
-load_kv(__file__)
+def spares_page(world: World) -> Page:
+    """Return the list by kind, with what is missing to say a size."""
+    needs = world.kept(_needs, world.saved, world.person, world.style)
+    return Page(
+        title=_("Tools and spares"),
+        blocks=tuple(blocks(world, needs)),
+        foot=Foot(main=Button(_("SHARE THE LIST"), Share(_title(world), as_text(world, needs)))),
+    )
+
+
+def _needs(board: Board, person: Person, style: Style) -> tuple[Need, ...]:
+    return spares(board, person, style.number)
+
+
+def blocks(world: World, needs: tuple[Need, ...]) -> Iterator[Block]:
+    """Yield what was shared, then each kind with its lines."""
+    if world.args.get("_said"):
+        yield Words(key="said", text=world.args["_said"], bold=True)
+    for kind, of in groupby(needs, lambda need: need.kind):
+        group = tuple(of)
+        standings = [need.row.standing for need in group]
+        shared = max(standings, key=standings.count)
+        yield Section(key=kind, title=HEADINGS[kind], note=_standing(shared))
+        yield from (line(need, shared) for need in group)
+
+
+def line(need: Need, shared: str) -> Line:
+    """Return one line, its standing where it is not the shared one; what it lacks is added with a tap."""
+    gap = next((key for key in need.missing if "." in key), "")
+    detail = f"{need.detail[0].upper()}{need.detail[1:]}."
+    if need.row.standing != shared:
+        detail += f" {_standing(need.row.standing)}"
+    if gap:
+        detail += _(" {value} is missing: tap to add it.").format(value=label_of(gap))
+    return Line(
+        key=f"{need.kind} {need.part}",
+        title=need.part,
+        detail=detail,
+        value=f"{need.count} ×" if need.count > 1 else "",
+        act=Go("board.value", {"key": gap}) if gap else None,
+    )
+
+
+def as_text(world: World, needs: tuple[Need, ...]) -> str:
+    """Return the list as a text to send."""
+    counts = (f"{need.count} x " if need.count > 1 else "" for need in needs)
+    lines = [f"{count}{need.part}: {need.detail}" for count, need in zip(counts, needs, strict=True)]
+    return "\n".join([_title(world), "", *lines]) + "\n"
+
+
+def _standing(standing: str) -> str:
+    return f"{STANDING[standing].capitalize()}."
+
+
+def _title(world: World) -> str:
+    return _("Tools and spares: {board}").format(board=world.saved.name)

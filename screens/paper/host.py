@@ -217,7 +217,7 @@ class PaperPage(Paper):
         if isinstance(act, Say):
             self._say(act.text)
         elif isinstance(act, Share):
-            share.share(act.text, act.title)
+            self._perform(Turn({"_said": share.share(act.text, act.title)}))
 
     def _say(self, text: str) -> None:
         """Say something; where the phone cannot, the page says so."""
