@@ -1,87 +1,66 @@
 """One fault: its hazard, then the likely causes, the easiest to look at first, each with its check."""
 
-from functools import partial
-from typing import Any
+from collections.abc import Iterator
 
-from kivy.metrics import dp
-from kivy.properties import ObjectProperty, StringProperty
-
-from logic.checks.faults import Cause, fault
-from screens.app_page import AppPage
-from screens.widgets.column import Column
-from screens.widgets.load import load_kv
-from screens.widgets.notice import Notice
-from screens.widgets.row import Row, Section
-from screens.widgets.text import Text
+from logic.checks.faults import Cause, Fault, fault
+from screens.acts import Go
+from screens.blocks import Block, Line, Notice, Section, Words
+from screens.page import Page
+from screens.register import PAGES as BUILT
+from screens.tongue import _
 from screens.words import STANDING
+from screens.world import World
 
-EFFORT = {1: "By looking", 2: "By hand", 3: "With tools", 4: "Taken apart"}
+EFFORT = {1: _("By looking"), 2: _("By hand"), 3: _("With tools"), 4: _("Taken apart")}
 PAGES = {
-    "ride.tension": "Tension check",
-    "numbers.gearing": "Gearing and speed",
-    "board": "The board's values",
-    "bench.spares": "Tools and spares",
-    "log": "The log",
-    "numbers.hold": "Hold for how long",
-    "ride.pack_signs": "Pack: stop signs",
-    "bench.power": "First power: resistor and polarity",
+    "ride.tension": _("Tension check"),
+    "numbers.gearing": _("Gearing and speed"),
+    "board": _("The board's values"),
+    "bench.spares": _("Tools and spares"),
+    "log": _("The log"),
+    "numbers.hold": _("Hold for how long"),
+    "ride.pack_signs": _("Pack: stop signs"),
+    "bench.power": _("First power: resistor and polarity"),
 }
 
-
-class FaultPage(AppPage):
-    """Shows `fault`."""
-
-    source = StringProperty()
-    notice = ObjectProperty()
-    causes = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without a title: the fault gives it."""
-        super().__init__(*args, **kwargs)
-
-    def refresh(self) -> None:
-        """Show the causes."""
-        found = fault(self.args["fault"])
-        self.title = found.title
-        self.notice.clear_widgets()
-        self.causes.clear_widgets()
-        if found.hazard:
-            self.notice.add_widget(Notice(word=found.word, text=found.hazard))
-        for cause in found.causes:
-            self.causes.add_widget(self._cause(cause))
-        standing = STANDING[found.causes[0].standing]
-        self.source = f"{standing.capitalize()}: {found.causes[0].where}."
-
-    def _cause(self, cause: Cause) -> Column:
-        column = Column(spacing=dp(4))
-        column.add_widget(Section(title=cause.name))
-        column.add_widget(Text(text=EFFORT[cause.effort], role="small", tone="second"))
-        column.add_widget(Text(text=cause.check))
-        column.add_widget(Text(text=cause.remedy, bold=True))
-        if cause.danger:
-            column.add_widget(Text(text="Not ridden until this is cleared.", tone="bad"))
-        link = self._link(cause.opens)
-        if link is not None:
-            column.add_widget(link)
-        return column
-
-    def _link(self, opens: str) -> Row | None:
-        from screens.register import PAGES as BUILT  # noqa: PLC0415  (it imports the packages of pages)
-
-        kind, _, key = opens.partition(":")
-        title, page, args = PAGES.get(opens, ""), opens, {}
-        if kind == "list":
-            title, page, args = self.state.lists()[key].title, "ride.run", {"list": key}
-        elif kind == "joint":
-            title, page, args = "Joint: torque and locker", "bench.joint", {"joint": key}
-        if not opens or page not in BUILT:
-            return None
-        row = Row(title=title, icon="checklist" if kind == "list" else "")
-        row.bind(on_release=partial(self._go, page, args))
-        return row
-
-    def _go(self, page: str, args: dict[str, str], *_: object) -> None:
-        self.shell.go(page, **args)
+EXAMPLES = ({"fault": "brake"}, {"fault": "hot_motor"})
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-load_kv(__file__)
+def fault_page(world: World) -> Page:
+    """Return the hazard of a fault, then its causes one after the other."""
+    found = fault(world.args["fault"])
+    return Page(title=found.title, blocks=tuple(blocks(world, found)))
+
+
+def blocks(world: World, found: Fault) -> Iterator[Block]:
+    """Yield the hazard first, then each cause, then where all of it comes from."""
+    if found.hazard:
+        yield Notice(key="hazard", word=found.word, text=found.hazard)
+    yield Words(key="order", text=_("The easiest to look at first, from the top."), tone="second")
+    for place, cause in enumerate(found.causes):
+        yield from _cause(world, f"cause {place}", cause)
+    first = found.causes[0]
+    source = f"{STANDING[first.standing].capitalize()}: {first.where}."
+    yield Words(key="source", text=source, role="small", tone="second")
+
+
+def _cause(world: World, key: str, cause: Cause) -> Iterator[Block]:
+    yield Section(key=key, title=cause.name, note=EFFORT[cause.effort])
+    yield Words(key=f"{key} check", text=cause.check)
+    yield Words(key=f"{key} remedy", text=cause.remedy, bold=True)
+    if cause.danger:
+        yield Words(key=f"{key} danger", text=_("Not ridden until this is cleared."), tone="bad")
+    yield from _link(world, f"{key} link", cause.opens)
+
+
+def _link(world: World, key: str, opens: str) -> Iterator[Line]:
+    kind, _colon, name = opens.partition(":")
+    if kind == "list":
+        title = world.lists()[name].title
+        yield Line(key=key, title=title, icon="checklist", act=Go("ride.run", {"list": name}))
+    elif kind == "joint":
+        act = Go("bench.joint", {"joint": name})
+        yield Line(key=key, title=_("Joint: torque and locker"), icon="driver", act=act)
+    elif opens in BUILT:
+        yield Line(key=key, title=PAGES.get(opens, ""), act=Go(opens))

@@ -1,40 +1,41 @@
 """The fault guide: what one sees or feels, with a search over the words one would use."""
 
-from functools import partial
-from typing import Any
-
-from kivy.properties import ObjectProperty, StringProperty
+from collections.abc import Iterator
 
 from logic.checks.faults import find_faults
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
+from screens.acts import Go
+from screens.blocks import Block, Field, Line, Words
+from screens.page import Page
+from screens.tongue import _
+from screens.world import World
+
+SEARCH = "faults"
+"""Key under which the words of the search are typed."""
 
 
-class FaultsPage(AppPage):
-    """The list of faults."""
-
-    empty = StringProperty()
-    rows = ObjectProperty()
-    writing = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Follow the search."""
-        super().__init__(*args, title="Fault guide", **kwargs)
-        self.writing.bind(text=lambda *_: self.soon())
-
-    def refresh(self) -> None:
-        """List what fits the words."""
-        self.rows.clear_widgets()
-        found = find_faults(self.writing.text)
-        self.empty = "" if found else "Nothing fits these words. Try fewer: belt, brake, hot, link."
-        for fault in found:
-            row = Row(title=fault.title, detail=f"{len(fault.causes)} likely causes")
-            row.bind(on_release=partial(self._open, fault.key))
-            self.rows.add_widget(row)
-
-    def _open(self, key: str, *_: object) -> None:
-        self.shell.go("bench.fault", fault=key)
+def faults_page(world: World) -> Page:
+    """Return what fits the words, the best first; all of it for no words."""
+    return Page(title=_("Fault guide"), blocks=tuple(blocks(world.typed.get(SEARCH, ""))))
 
 
-load_kv(__file__)
+def blocks(wanted: str) -> Iterator[Block]:
+    """Yield the search and what it found; the wear of a belt has a guide of its own."""
+    question = _("What do you see or feel?")
+    yield Field(key=SEARCH, label=question, text=wanted, hint=question)
+    found = find_faults(wanted)
+    if not found:
+        yield Words(key="none", text=_("Nothing fits these words. Try fewer: belt, brake, hot, link."))
+    for fault in found:
+        yield Line(
+            key=fault.key,
+            title=fault.title,
+            detail=_("{count} likely causes").format(count=len(fault.causes)),
+            act=Go("bench.fault", {"fault": fault.key}),
+        )
+    yield Line(
+        key="wear",
+        title=_("Wear of a belt"),
+        detail=_("What its teeth and edges tell."),
+        icon="drive",
+        act=Go("bench.wear"),
+    )

@@ -1,53 +1,48 @@
 """What a belt's wear tells: from what one sees to its cause and what to do."""
 
-from functools import partial
-from typing import Any
-
-from kivy.properties import ObjectProperty, StringProperty
-
 from logic.tables import rows
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
-from screens.words.workings import source_text
+from screens.acts import Go
+from screens.blocks import Line, Section, Words
+from screens.page import Page
+from screens.tongue import _
+from screens.words.sources import source_text
+from screens.world import World
+
+EXAMPLES = ({"number": 0}, {"number": 1})
+"""Parameters a sign can be opened with, for tests that look at every page."""
 
 
-class WearPage(AppPage):
-    """The signs; a tap shows one."""
-
-    signs = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """List the signs once."""
-        super().__init__(*args, title="Wear of a belt", **kwargs)
-        for number, line in enumerate(rows("belt_wear")):
-            row = Row(title=line.text("sign"), detail=line.text("look"))
-            row.bind(on_release=partial(self._go, number))
-            self.signs.add_widget(row)
-
-    def _go(self, number: int, *_: object) -> None:
-        self.shell.go("bench.wear_sign", number=number)
-
-
-class WearSign(AppPage):
-    """One sign, its causes and what to do."""
-
-    sign = StringProperty()
-    look = StringProperty()
-    causes = StringProperty()
-    do = StringProperty()
-    source = StringProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build it empty."""
-        super().__init__(*args, title="Wear of a belt", **kwargs)
-
-    def refresh(self) -> None:
-        """Show the row `number` of the table."""
-        line = rows("belt_wear")[self.args["number"]]
-        self.sign, self.look = line.text("sign"), line.text("look")
-        self.causes, self.do = line.text("causes"), line.text("do")
-        self.source = source_text(line.source, line.where)
+def wear_page(_world: World) -> Page:
+    """Return the signs; a tap shows one."""
+    return Page(
+        title=_("Wear of a belt"),
+        blocks=(
+            Words(key="question", text=_("What do you see, hear or feel?"), bold=True),
+            *(
+                Line(
+                    key=f"sign {number}",
+                    title=line.text("sign"),
+                    detail=line.text("look"),
+                    act=Go("bench.wear_sign", {"number": number}),
+                )
+                for number, line in enumerate(rows("belt_wear"))
+            ),
+        ),
+    )
 
 
-load_kv(__file__)
+def sign_page(world: World) -> Page:
+    """Return one sign of the table by its `number`, what to do first."""
+    line = rows("belt_wear")[world.args["number"]]
+    return Page(
+        title=_("Wear of a belt"),
+        blocks=(
+            Words(key="sign", text=line.text("sign"), role="title", bold=True),
+            Words(key="look", text=line.text("look")),
+            Section(key="do head", title=_("What to do")),
+            Words(key="do", text=line.text("do"), role="lead", bold=True),
+            Section(key="causes head", title=_("Usual causes")),
+            Words(key="causes", text=line.text("causes")),
+            Words(key="source", text=source_text(line.source, line.where), role="small", tone="second"),
+        ),
+    )

@@ -4,11 +4,11 @@ import re
 
 from logic.answers.reading import Result
 from logic.step_units import unit_of
-from logic.tables import sources
 from logic.units import GAP, quantities, show_in
 from logic.workings import BARE, Call, Entry, Given, Traced, origins
 from screens.widgets.working import Step
 from screens.words import KNOWN, STANDING, Style
+from screens.words.sources import source_text
 from screens.words.sums import SHAPES, is_step, name_of, sum_of
 
 QUANTITY_OF = {
@@ -115,17 +115,6 @@ def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit
 
 NOWHERE = "from nowhere: nobody put it in and no formula made it"
 """How a bare number is known."""
-
-OURS = {"derived": "", "practice": "Common practice, no source: ", "memory": "From memory, not confirmed: "}
-"""What stands in place of a title where nothing printed is cited."""
-
-
-def source_text(key: str, where: str) -> str:
-    """Return a source as title and place, or what stands in its place."""
-    if key in OURS and where:
-        text = OURS[key] + where
-        return text[0].upper() + text[1:]
-    return ", ".join(part for part in (sources()[key].title, where) if part)
 
 
 def _line(entry: Entry, style: Style, shown_as: str, unit: str = "") -> str:

@@ -1,0 +1,14 @@
+"""Where something comes from, in words."""
+
+from logic.tables import sources
+
+OURS = {"derived": "", "practice": "Common practice, no source: ", "memory": "From memory, not confirmed: "}
+"""What stands in place of a title where nothing printed is cited."""
+
+
+def source_text(key: str, where: str) -> str:
+    """Return a source as title and place, or what stands in its place."""
+    if key in OURS and where:
+        text = OURS[key] + where
+        return text[0].upper() + text[1:]
+    return ", ".join(part for part in (sources()[key].title, where) if part)
