@@ -426,7 +426,7 @@ class Setup:
     @property
     def belt_load(self) -> float:
         amps = max(self["controller.motor_current"], self["controller.brake_current"]) * self.meaning
-        pulley = self.pulley("motor")
+        _, pulley = self["motor.kv"], self.pulley("motor")
         self.belt_width()
         line = row("belt_working", profile=self.text("drive.profile"))
         working = line["working_tension"] * self["drive.belt_width"] * 1000.0 / line["width"]
