@@ -96,6 +96,7 @@ class Choice(Belt):
     def rated(self, rotation: float) -> float:
         """Rated torque at the motor; its pulley may be the larger one, then the small one turns faster with less."""
         faster = self["drive.motor_teeth"] / self.small_teeth
+        _ = self.width_row  # a width that no table reaches has no rating
         return (
             self.printed_torque(rotation * faster)
             * faster
