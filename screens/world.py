@@ -11,6 +11,7 @@ from functools import cached_property
 from typing import Any, NamedTuple, TypeVar
 
 from logic.answers.checks import for_board
+from logic.answers.range import LoggedRide
 from logic.board import Board, Value, from_dict, value_from
 from logic.checks.lists import Checklist, checklist, checklists
 from logic.checks.own import list_from_dict
@@ -21,7 +22,7 @@ from logic.store import Clock, Store
 from logic.store import Record as Entered
 from logic.upkeep import Due, upkeep
 from screens.acts import Act
-from screens.asked import answers
+from screens.asked import answers, logged_rides
 from screens.words import Style
 
 T = TypeVar("T")
@@ -65,6 +66,13 @@ class Memo:
     def __init__(self) -> None:
         """Keep nothing yet."""
         self._kept: dict[Callable[..., Any], list[tuple[tuple[Any, ...], Any]]] = {}
+        self._read: dict[str, Any] = {}
+
+    def same(self, name: str, read: T) -> T:
+        """Return what was read under a name before while it is equal: answers that rest on it are kept then."""
+        if name not in self._read or self._read[name] != read:
+            self._read[name] = read
+        return self._read[name]  # type: ignore[no-any-return]
 
     def __call__(self, function: Callable[..., T], *given: Any) -> T:  # noqa: ANN401  (whatever the function takes)
         """Return what a function gives, from memory where it was given the same."""
@@ -173,7 +181,12 @@ class World:
     @cached_property
     def answers(self) -> dict[str, Value]:
         """Return the answers to questions for the board in use."""
-        return answers(self)
+        return self.kept.same("answers", answers(self))
+
+    @cached_property
+    def rides(self) -> tuple[LoggedRide, ...]:
+        """Return the newest rides of the board in use, as the range reads them."""
+        return self.kept.same("rides", logged_rides(self))
 
     def boards(self) -> list[Board]:
         """Return the saved boards by name."""

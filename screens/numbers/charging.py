@@ -1,90 +1,105 @@
 """Charging: what this charger does to these cells."""
 
-from typing import Any
-
 from logic.answers.care import advice
 from logic.answers.charging import Charging, charging
-from logic.answers.reading import Item, Result
-from logic.board import Board
-from screens.figures import FiguresPage
-from screens.widgets.row import Row, Section
-from screens.widgets.text import Text
+from logic.answers.reading import Open, Result
+from screens.asking import why, working
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Section, Verdict, Words
+from screens.figure_page import Figures, answered, figure_page, signs_line
+from screens.page import Page
+from screens.tongue import _
 from screens.words.packs import CHARGING, about_hours
+from screens.world import World
+
+CONTROLS = ("ask.cells_at", "ask.charge", "ask.target")
+VALUES = (
+    "pack.charger_voltage",
+    "pack.charger_current",
+    "pack.series",
+    "pack.chemistry",
+    "pack.parallel",
+    "pack.packs",
+    "ask.charged",
+    "pack.cell_capacity",
+    "pack.cell_charge_current",
+    "pack.bms_charge_current",
+    "pack.cell_resistance",
+)
+FIRST = ("time", "most", "cell_amps", "full", "wall")
+FIXES = {
+    f"charger {outcome}": "pack.charger_voltage"
+    for outcome in ("other series", "other chemistry", "too high", "too low")
+}
+AMPS = {
+    "within limit": _("Within what the cells take."),
+    "look at the cell sheet": _("No limit entered: look at the cell's sheet."),
+    "over any limit": _("More than cells usually stand, and no limit entered."),
+    "over cell limit": _("Over what the cells take."),
+}
+OVER = ("over any limit", "over cell limit")
 
 
-class ChargingPage(FiguresPage):
-    """How long it takes first, then temperature and charge, then amps and energy. A wrong charger stops it all."""
-
-    HEAD = "time"
-    LABELS = CHARGING
-    DETAILS = {  # noqa: RUF012  (as in FiguresPage)
-        "heat": "A pack that gets hot on slow charge is faulty.",
-        "wall": "Losses of charger and cells.",
-    }
-    CONTROLS = ("ask.cells_at", "ask.charge", "ask.target")
-    CHIPS = (
-        "pack.charger_voltage",
-        "pack.charger_current",
-        "pack.series",
-        "pack.chemistry",
-        "pack.parallel",
-        "pack.packs",
-        "ask.charged",
-        "pack.cell_capacity",
-        "pack.cell_charge_current",
-        "pack.bms_charge_current",
-        "pack.cell_resistance",
+def charging_page(world: World) -> Page:
+    """Return how many amps and how long, then temperature and charge. A wrong charger stops it all."""
+    answer, before = answered(world, lambda board: world.kept(charging, board, world.answers))
+    figures = Figures(
+        world=world, items=answer.items, labels=CHARGING, before=before, details=_details(world, answer)
     )
-    FIXES = {  # noqa: RUF012  (as in FiguresPage)
-        f"charger {outcome}": "pack.charger_voltage"
-        for outcome in ("other series", "other chemistry", "too high", "too low")
-    }
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Add the advice and the way to the stop signs."""
-        super().__init__(*args, title="Charging", **kwargs)
-        self.advice.add_widget(Section(title="While it charges"))
-        for row in advice("charge"):
-            self.advice.add_widget(Text(text=row.text))
-        self.advice.add_widget(
-            Text(
-                text="Below 100 % is kinder to the cells; a full charge now and then balances them.",
+    return figure_page(
+        world,
+        title=_("Charging"),
+        crown=_verdict(world, answer),
+        hazards=answer.hazards,
+        stop=_("do not charge"),
+        fixes=FIXES,
+        controls=CONTROLS,
+        figures=lambda: figures.rows(FIRST),
+        advice=(
+            Section(key="advice", title=_("While it charges")),
+            *(Words(key=f"advice {place}", text=row.text) for place, row in enumerate(advice("charge"))),
+            Words(
+                key="kinder",
+                text=_("Below 100 % is kinder to the cells; a full charge now and then balances them."),
                 tone="second",
-            )
-        )
-        signs = Row(title="Swollen or hot pack?", icon="battery", tone="bad")
-        signs.bind(on_release=lambda *_: self.shell.go("ride.pack_signs"))
-        self.advice.add_widget(signs)
+            ),
+            signs_line(),
+        ),
+        values=VALUES,
+    )
 
-    def work_out(self, board: Board) -> Charging:
-        """Return what the charger does."""
-        return charging(board, self.asking)
 
-    def detail(self, name: str, item: Item) -> str:
-        """Say the most amps and the time in one sentence, and how the amps lie against the cells' limit."""
-        answer = self.answer
-        if name == "time" and answer is not None and isinstance(item, Result):
-            return self._in_short(answer, item)
-        if name == "most" and self.board.pack.cell_charge_current is None:
-            return "Half the amp-hours, as is usual: no limit of the cells is entered."
-        if name == "cell_amps" and answer is not None:
-            return {
-                "within limit": "Within what the cells take.",
-                "look at the cell sheet": "No limit entered: look at the cell's sheet.",
-                "over any limit": "More than cells usually stand, and no limit entered.",
-                "over cell limit": "Over what the cells take.",
-            }.get(answer.amps, "")
-        if name == "full" and answer is not None and answer.check is not None:
-            low, high = (self.style.number(end, "voltage") for end in (answer.check.low, answer.check.high))
-            return f"{low} to {high} is right. This charger matches." if not answer.check.danger else ""
-        return super().detail(name, item)
+def _verdict(world: World, answer: Charging) -> Verdict:
+    """Return the most amps and the time in one sentence."""
+    style, time, most = world.style, answer.items["time"], answer.items["most"]
+    amps = world.board.pack.charger_current
+    limit = style.number(most.value, "current") if isinstance(most, Result) else ""
+    upto = _("Up to {amps}").format(amps=limit) if limit else ""
+    act = working(time, CHARGING["time"])
+    if isinstance(time, Open) and time.problem is not None and time.problem.reason == "not charged":
+        word, text, form = _("Do not charge now"), why(time, style), WRONG
+    elif answer.amps in OVER:
+        word, text, form = _("Too many amps: up to {amps}").format(amps=limit), AMPS[answer.amps], WRONG
+    elif isinstance(time, Open):
+        word, text, form = upto or _("Not known yet"), why(time, style), PLAIN
+    else:
+        given = "" if amps is None else style.number(float(amps.si), "current")
+        word = _("with {amps} {time}").format(amps=given, time=about_hours(time.value))
+        word = f"{upto}; {word}" if upto else word[0].upper() + word[1:]
+        text = _("About: the last fifth is slow.")
+        form = RIGHT if answer.amps == "within limit" and not answer.hazards else UNSURE
+    return Verdict(key="verdict", word=word, text=text, form=form, act=act, lines=2)
 
-    def _in_short(self, answer: Charging, time: Result) -> str:
-        amps, most = self.board.pack.charger_current, answer.items["most"]
-        upto = f"Up to {self.style.number(most.value, 'current')}; " if isinstance(most, Result) else ""
-        given = (
-            ""
-            if amps is None
-            else f"{'with' if upto else 'With'} {self.style.number(float(amps.si), 'current')} "
-        )
-        return f"{upto}{given}about {about_hours(time.value)}. The last fifth is slow."
+
+def _details(world: World, answer: Charging) -> dict[str, str]:
+    """Return how the amps lie against the cells' limit, and which volts are right."""
+    found = {
+        "heat": _("A pack that gets hot on slow charge is faulty."),
+        "wall": _("Losses of charger and cells."),
+        "cell_amps": AMPS.get(answer.amps, ""),
+    }
+    if world.board.pack.cell_charge_current is None:
+        found["most"] = _("Half the amp-hours, as is usual: no limit of the cells is entered.")
+    if answer.check is not None and not answer.check.danger:
+        low, high = (world.style.number(end, "voltage") for end in (answer.check.low, answer.check.high))
+        found["full"] = _("{low} to {high} is right. This charger matches.").format(low=low, high=high)
+    return found

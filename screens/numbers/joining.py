@@ -1,112 +1,152 @@
 """Joining two packs: same kind or not at all, and how far apart they may be."""
 
-from typing import Any
+from dataclasses import replace
 
 from logic.answers.joining import PARALLEL, SECOND, SERIES, Joining, joining, like
-from logic.answers.reading import Item, Open, Result
-from logic.board import Board, Value
-from screens.figures import FiguresPage
-from screens.inputs import Inputs
-from screens.widgets.row import Row, Section
-from screens.widgets.text import Text
+from logic.answers.reading import Open, Result
+from logic.board import Value
+from screens.acts import Ask
+from screens.asking import field_of, value_line, why, working
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Verdict, Words
+from screens.figure_page import Figures, answered, figure_page, signs_line
+from screens.page import Page
+from screens.tongue import _
 from screens.words.packs import JOINING
+from screens.world import World
 
-SHOWN = {name: JOINING[name] for name in (*PARALLEL, *SERIES) if name in JOINING}
+LIMIT = "controller.voltage_limit"
+CONTROLS = ("ask.way", "ask.first_volts", "ask.second_volts")
+VALUES = (
+    *SECOND,
+    "ask.joining_leads",
+    "pack.series",
+    "pack.chemistry",
+    "pack.parallel",
+    "pack.cell_capacity",
+    "pack.cell_resistance",
+    "pack.cell_charge_current",
+    LIMIT,
+)
+FIRST = ("allowed", "full_in_series", "apart", "joining_current", "settles", "charge_limit")
+FIXES = {
+    "series differ": "ask.second_series",
+    "chemistry differs": "ask.second_chemistry",
+    "amp-hours differ": "ask.second_capacity",
+    "difference too large": "ask.second_volts",
+    "charge differs": "ask.second_volts",
+}
 
 
-class SecondPack(Inputs):
-    """The second pack is like the first until it is said to differ."""
-
-    def value(self, key: str) -> Value | None:
-        """Return the present value."""
-        found = super().value(key)
-        if found is not None or key not in SECOND:
-            return found
-        same = like(self.page.board, key)
-        return None if same is None else Value(same.si, "like the first", typed_unit=same.typed_unit)
-
-
-class JoiningPage(FiguresPage):
-    """The difference these packs allow first; packs that differ stop the page."""
-
-    HEAD = "allowed"
-    LABELS = SHOWN
-    DETAILS = {  # noqa: RUF012  (as in FiguresPage)
-        "allowed": "50 mV for each cell in series, or less where the lower pack's charge limit says so.",
-        "joining_current": "From the fuller pack into the lower one, through both and the leads.",
-        "settles": "Until a twentieth of the current is left. It is not over at once.",
-    }
-    INPUTS = SecondPack
-    CONTROLS = ("ask.way", "ask.first_volts", "ask.second_volts")
-    CHIPS = (
-        "ask.second_series",
-        "ask.second_chemistry",
-        "ask.second_parallel",
-        "ask.second_capacity",
-        "ask.second_resistance",
-        "ask.joining_leads",
-        "pack.series",
-        "pack.chemistry",
-        "pack.parallel",
-        "pack.cell_capacity",
-        "pack.cell_resistance",
-        "pack.cell_charge_current",
-        "controller.voltage_limit",
+def joining_page(world: World) -> Page:
+    """Return whether they may be joined, then the readings. Packs that differ stop the page."""
+    answer, before = answered(world, lambda board: world.kept(joining, board, world.answers))
+    figures = Figures(
+        world=world,
+        items=answer.items,
+        labels={name: JOINING[name] for name in (*PARALLEL, *SERIES)},
+        before=before,
+        details=_details(world, answer),
     )
-    FIXES = {  # noqa: RUF012  (as in FiguresPage)
-        "series differ": "ask.second_series",
-        "chemistry differs": "ask.second_chemistry",
-        "amp-hours differ": "ask.second_capacity",
-        "difference too large": "ask.second_volts",
-        "charge differs": "ask.second_volts",
+    return figure_page(
+        world,
+        title=_("Joining packs"),
+        crown=_verdict(world, answer),
+        hazards=answer.hazards,
+        stop=_("do not join"),
+        fixes=FIXES,
+        controls=CONTROLS,
+        figures=lambda: figures.rows(FIRST),
+        advice=tuple(_rules(answer)),
+        values=tuple(_second(world, key) if key in SECOND else key for key in VALUES),
+        values_title=_("The second pack and the board's: tap one to change it"),
+    )
+
+
+def _verdict(world: World, answer: Joining) -> Verdict:
+    """Return whether they may be joined; before both are measured, what they may differ by or come to."""
+    style, head, apart = world.style, answer.items[answer.head], answer.items["apart"]
+    act = working(head, JOINING[answer.head])
+    if isinstance(head, Open):
+        return Verdict(key="verdict", word=_("Not known yet"), text=why(head, style), act=act, lines=2)
+    shown = style.number(head.value, head.quantity)
+    parallel, over = answer.way == "parallel", any(one.key == OVER for one in answer.hazards)
+    if over:
+        word, text, form = _("Join: no, {volts} full"), _against_the_controller(world, head.value), WRONG
+    elif isinstance(apart, Open):
+        word = _("Join below {volts} apart") if parallel else _("{volts} full, in series")
+        text, form, act = why(apart, style), PLAIN, working(apart, "") or act
+    elif parallel:
+        number = style.shown(apart.value, apart.quantity).number
+        word = _("Join: yes, {apart} of {volts}").format(apart=number, volts=shown)
+        text, form = _("Readings count for half an hour."), RIGHT
+    else:
+        text = _against_the_controller(world, head.value)
+        known = world.board.controller.voltage_limit is not None
+        word, form = (
+            (_("Join: yes, {volts} full"), RIGHT) if known else (_("{volts} full, in series"), UNSURE)
+        )
+        act = act if known else Ask(LIMIT)
+    return Verdict(key="verdict", word=word.format(volts=shown), text=text, form=form, act=act, lines=2)
+
+
+OVER = "series over the controller"
+
+
+def _against_the_controller(world: World, full: float) -> str:
+    limit = world.board.controller.voltage_limit
+    if limit is None:
+        return _("The limit of the controller is not entered: look at its sheet.")
+    stands = world.style.typed(float(limit.si), "voltage")
+    said = (
+        _("The controller stands {volts}: too much.")
+        if full > float(limit.si)
+        else _("The controller stands {volts}: not above it.")
+    )
+    return said.format(volts=stands)
+
+
+def _details(world: World, answer: Joining) -> dict[str, str]:
+    """Return what each holds for: that readings grow old, and what the controller stands."""
+    apart, full = answer.items["apart"], answer.items.get("full_in_series")
+    found = {
+        "allowed": _("50 mV for each cell in series, or less by the lower pack's charge limit."),
+        "joining_current": _("From the fuller pack into the lower one, through both and the leads."),
+        "settles": _("Until a twentieth of the current is left. It is not over at once."),
     }
+    if isinstance(apart, Result) or not apart.missing:
+        found["apart"] = _("Readings count for half an hour.")
+    if isinstance(apart, Result) and answer.outcome is not None:
+        # A difference that is too large stops the page before it comes to this.
+        found["allowed"] = _("{volts} apart as measured: they may be joined.").format(
+            volts=world.style.number(apart.value, "voltage")
+        )
+    if isinstance(full, Result):
+        found["full_in_series"] = _against_the_controller(world, full.value)
+    return found
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Keep a column for the rules."""
-        super().__init__(*args, title="Joining packs", **kwargs)
-        self.chips_title = "The second pack and the board's: tap one to change it"
 
-    def work_out(self, board: Board) -> Joining:
-        """Return what joining does, for the chosen way."""
-        return joining(board, self.asking)
+def _rules(answer: Joining) -> list[Block]:
+    """Return the rules of the way, in order; their hazard words stand in the notice, once."""
+    blocks: list[Block] = [Section(key="rules", title=_("Before the plugs meet"))]
+    blocks += [
+        Words(key=f"rule {number}", text=f"{number}. {rule.text('text')}")
+        for number, rule in enumerate(answer.rules, start=1)
+    ]
+    if answer.way == "parallel":
+        text = _("Too far apart: charge both full with their own charger. Rest an hour, measure again.")
+        blocks.append(Words(key="too far", text=text, bold=True))
+    return [*blocks, signs_line()]
 
-    def show_figures(self) -> None:
-        """Head the page by the figure of the way that was chosen."""
-        self.HEAD = self.answer.head
-        super().show_figures()
 
-    def detail(self, name: str, item: Item) -> str:
-        """Say that meter readings grow old, and what the controller stands."""
-        if name == "full_in_series" and isinstance(item, Result):
-            return self._against_the_controller(item.value)
-        if name == "apart":
-            return "" if isinstance(item, Open) and item.missing else "Readings count for half an hour."
-        apart = self.answer.items.get("apart") if self.answer is not None else None
-        if name == "allowed" and self.answer.outcome is not None and isinstance(apart, Result):
-            # A difference that is too large stops the page before it comes to this.
-            return f"{self.style.number(apart.value, 'voltage')} apart as measured: they may be joined."
-        return super().detail(name, item)
+def _second(world: World, key: str) -> Line:
+    """Return a value of the second pack: like the first until it is said to differ."""
+    line = value_line(world, key)
+    same = None if key in world.answers else like(world.board, key)
+    return line if same is None else replace(line, value=_shown(world, key, same), detail=_("like the first"))
 
-    def _against_the_controller(self, full: float) -> str:
-        limit = self.board.controller.voltage_limit
-        if limit is None:
-            return "The limit of the controller is not entered: look at its sheet."
-        stands = self.style.typed(float(limit.si), "voltage")
-        return f"The controller stands {stands}: {'too much' if full > float(limit.si) else 'not above it'}."
 
-    def show(self, answer: Joining) -> None:
-        """Show the rules of the way, in order; their hazard words stand in the notice, once."""
-        self.advice.clear_widgets()
-        self.advice.add_widget(Section(title="Before the plugs meet"))
-        for number, rule in enumerate(answer.rules, start=1):
-            self.advice.add_widget(Text(text=f"{number}. {rule.text('text')}"))
-        if answer.way == "parallel":
-            self.advice.add_widget(
-                Text(
-                    text="Too far apart: charge both full with their own charger, rest an hour, measure again.",
-                    bold=True,
-                )
-            )
-        signs = Row(title="Swollen or hot pack?", icon="battery", tone="bad")
-        signs.bind(on_release=lambda *_: self.shell.go("ride.pack_signs"))
-        self.advice.add_widget(signs)
+def _shown(world: World, key: str, value: Value) -> str:
+    field = field_of(key)
+    if field.kind == "choice":
+        return field.option(str(value.si)).label
+    return world.style.typed(float(value.si), field.quantity, value.typed_unit)

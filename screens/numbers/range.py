@@ -1,108 +1,139 @@
 """Range: from the log or by the drive, and how cold, speed and hills take it."""
 
-from typing import Any
-
 from logic.answers.range import RangeAnswer, range_answer
-from logic.answers.reading import RIDER, Item, Open
+from logic.answers.reading import RIDER, Open, Result
 from logic.answers.riding import FREEZING
-from logic.board import Board
-from screens.asked import logged_rides
-from screens.figures import FiguresPage
-from screens.widgets.chart import Chart, Curve, Mark
-from screens.widgets.text import Text
+from screens.asking import value_of
+from screens.blocks import Block, Picture, Section, Words
+from screens.figure_page import Figures, answered, figure_page
+from screens.page import Page
+from screens.pictures.chart import Curve, Mark, chart
+from screens.tongue import _
 from screens.words.packs import OUTCOMES, RANGE
+from screens.world import World
+
+SPEED = "ask.range_speed"
+CONTROLS = ("ask.cells_at", SPEED, "ask.range_grade")
+VALUES = (
+    "ask.usual_speed",
+    "pack.window",
+    "pack.series",
+    "pack.parallel",
+    "pack.packs",
+    "pack.chemistry",
+    "pack.cell_capacity",
+    "drive.wheel_diameter",
+    "load.board_mass",
+    RIDER.key,
+    "load.rolling",
+    "load.drag_area",
+    "load.efficiency",
+)
+FIRST = tuple(RANGE)
 
 
-class RangePage(FiguresPage):
-    """A range with its band first, then temperature, speed and climb."""
-
-    HEAD = "range"
-    LABELS = RANGE
-    CONTROLS = ("ask.cells_at", "ask.range_speed", "ask.range_grade")
-    CHIPS = (
-        "ask.usual_speed",
-        "pack.window",
-        "pack.series",
-        "pack.parallel",
-        "pack.packs",
-        "pack.chemistry",
-        "pack.cell_capacity",
-        "drive.wheel_diameter",
-        "load.board_mass",
-        RIDER.key,
-        "load.rolling",
-        "load.drag_area",
-        "load.efficiency",
+def range_page(world: World) -> Page:
+    """Return a range with its band first, then temperature, speed and climb."""
+    rider = world.person.rider
+    answer, before = answered(
+        world, lambda board: world.kept(range_answer, board, rider, world.answers, world.rides)
     )
-    MINDS_PACK = False
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Add the chart and the line about rides."""
-        super().__init__(*args, title="Range", **kwargs)
-        self.chart = Chart(size_hint_y=None, from_zero=True)
-        self.chart.bind(wanted_height=self.chart.setter("height"))
-        self.rides = Text(tone="second")
-        self.picture.add_widget(self.rides)
-        self.picture.add_widget(self.chart)
-        self.advice.add_widget(
-            Text(
-                text="Modelled: steady speed, no wind, no stops. Starts, stops, wind and rough ground take more."
-                " A flat pack is no way home: turn round at half the range.",
+    figures = Figures(
+        world=world,
+        items=answer.items,
+        labels=_labels(world, answer),
+        before=before,
+        details=_details(world, answer),
+        outcomes=OUTCOMES,
+    )
+    return figure_page(
+        world,
+        title=_("Range"),
+        crown=figures.crown("range"),
+        controls=CONTROLS,
+        picture=tuple(_picture(world, answer)),
+        figures=lambda: figures.rows(FIRST, head="range"),
+        advice=(
+            Words(
+                key="modelled",
+                text=_(
+                    "Modelled: steady speed, no wind, no stops. Starts, stops, wind and rough ground take more."
+                    " A flat pack is no way home: turn round at half the range."
+                ),
                 tone="second",
+            ),
+        ),
+        values=VALUES,
+    )
+
+
+def _speed(world: World) -> float:
+    """Return the speed asked about; the question begins with one."""
+    return float(value_of(world, SPEED).si)  # type: ignore[union-attr]  (said above)
+
+
+def _labels(world: World, answer: RangeAnswer) -> dict[str, str]:
+    """Put speed and temperature into the labels."""
+    style = world.style
+    speed, cold = style.number(_speed(world), "speed"), style.number(FREEZING, "temperature")
+    found = {name: text.format(speed=speed, cold=cold) for name, text in RANGE.items()}
+    head = _("Range, learnt from the log") if answer.learnt else _("Range, modelled at {speed}")
+    return found | {"range": head.format(speed=speed)}
+
+
+def _details(world: World, answer: RangeAnswer) -> dict[str, str]:
+    """Return what the bands hold."""
+    found = {}
+    for name in ("range", "range_modelled"):
+        item = answer.items.get(name)
+        if not isinstance(item, Result):
+            continue
+        middle = world.style.number(item.value, "distance")
+        if name == "range" and item.band and answer.learnt:
+            said = _("{middle} in the middle. Nearly all rides of this kind end within the band.")
+        elif item.band:
+            said = _(
+                "{middle} as assumed. The band is what rolling and drag leave open. Steady speed, no wind, no stops."
             )
+        else:
+            said = _("{middle} as assumed. Steady speed, no wind, no stops.")
+        found[name] = said.format(middle=middle)
+    return found
+
+
+def _picture(world: World, answer: RangeAnswer) -> list[Block]:
+    """Return how many rides tell it, and range over speed on the level and on climbs."""
+    style, blocks = world.style, []
+    left = _("{count} tell no energy.").format(count=answer.left_out) if answer.left_out else ""
+    if answer.counted or left:
+        told = _("{count} rides of the log tell it.").format(count=answer.counted)
+        blocks.append(Words(key="rides", text=f"{told} {left}".strip(), tone="second"))
+    title = Section(key="chart head", title=_("Range over speed"))
+    if not answer.curves:
+        empty = _("The chart needs the values that are missing above.")
+        return [*blocks, title, Words(key="chart", text=empty, tone="second")]
+    modelled, speed = answer.modelled, _speed(world)
+    marks = (
+        ()
+        if isinstance(modelled, Open)
+        else (
+            Mark(
+                style.scale(speed, "speed"),
+                style.scale(modelled.value, "distance"),
+                style.number(modelled.value, "distance"),
+            ),
         )
-
-    def work_out(self, board: Board) -> RangeAnswer:
-        """Return the range of a board."""
-        return range_answer(board, self.rider, self.asking, logged_rides(self.state))
-
-    def label(self, name: str) -> str:
-        """Put speed or temperature into the label."""
-        value = self.inputs.value("ask.range_speed")
-        speed = self.style.number(float(value.si), "speed") if value is not None else ""
-        text = RANGE[name].format(speed=speed, cold=self.style.number(FREEZING, "temperature"))
-        if name == "range" and self.answer is not None:
-            return f"{text}, learnt from the log" if self.answer.learnt else f"{text}, modelled at {speed}"
-        return text
-
-    def detail(self, name: str, item: Item) -> str:
-        """Say what stands in the way, or what the band holds."""
-        if isinstance(item, Open):
-            return OUTCOMES.get(item.outcome, "")
-        middle = self.style.number(item.value, "distance")
-        if name == "range" and item.band and self.answer is not None and self.answer.learnt:
-            return f"{middle} in the middle. Nearly all rides of this kind end within the band."
-        if name in ("range", "range_modelled"):
-            spread = "The band is what rolling and drag leave open. " if item.band else ""
-            return f"{middle} as assumed. {spread}Steady speed, no wind, no stops."
-        return super().detail(name, item)
-
-    def show(self, answer: RangeAnswer) -> None:
-        """Draw range over speed on the level and on climbs."""
-        style, chart = self.style, self.chart
-        chart.x_title = f"Speed, {style.shown(1.0, 'speed').unit}"
-        chart.y_title = f"As modelled, {style.shown(1.0, 'distance').unit}"
-        chart.empty_text = "The chart needs the values that are missing above."
-        chart.lines = tuple(
+    )
+    picture = chart(
+        [
             Curve(
-                f"{style.number(grade, 'share')} climb" if grade else "level",
+                _("{grade} climb").format(grade=style.number(grade, "share")) if grade else _("level"),
                 [(style.scale(x, "speed"), style.scale(y, "distance")) for x, y in points],
             )
             for grade, points in answer.curves
-        )
-        modelled, speed = answer.modelled, self.inputs.value("ask.range_speed")
-        chart.marks = (
-            ()
-            if isinstance(modelled, Open) or speed is None
-            else (
-                Mark(
-                    style.scale(float(speed.si), "speed"),
-                    style.scale(modelled.value, "distance"),
-                    style.number(modelled.value, "distance"),
-                ),
-            )
-        )
-        left = f" {answer.left_out} tell no energy." if answer.left_out else ""
-        self.rides.text = (
-            f"{answer.counted} rides of the log tell it.{left}" if answer.counted or left else ""
-        )
+        ],
+        marks,
+        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
+        y_title=_("As modelled, {unit}").format(unit=style.unit("distance")),
+    )
+    return [*blocks, title, Picture(key="chart", strokes=picture, text=_("Range over speed, by climb."))]

@@ -297,6 +297,9 @@ class Paper(Widget):
             before = {} if moved else {one.key for one in pane.blocks}
             laids = tuple(self._lay(one, width, look, f"pane {place}") for one in shown)
             offset = offsets[place]
+            if moved or self.page.foot.entry is not None:
+                # Nothing on it is touched: there is no reason to show what lies below its end.
+                offset = min(offset, max(0.0, sum(laid.height for laid in laids) - pane.height))
             press = self._press
             if (
                 press is not None

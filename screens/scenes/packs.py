@@ -2,9 +2,8 @@
 
 from collections.abc import Callable
 
-from logic.board import Value
 from logic.log import Ride
-from screens.asked import answer, forget_answers, take_out
+from screens.asked import forget_answers, take_out
 from screens.driver import Driver
 from screens.scenes import Scene
 
@@ -70,8 +69,7 @@ def learnt(driver: Driver) -> None:
 def range_chart(driver: Driver) -> None:
     """Scroll to the chart."""
     modelled(driver)
-    page = driver.app.shell.page
-    page.scroll.scroll_to(page.chart, animate=False)
+    driver.find("Range over speed").bring()
 
 
 def wrong_charger(driver: Driver) -> None:
@@ -92,8 +90,8 @@ def wrong_typing(driver: Driver) -> None:
 def cold_charging(driver: Driver) -> None:
     """Ask about cells below freezing."""
     charging(driver)
-    answer(driver.app.state, "ask.cells_at", Value(268.15))
-    driver.app.shell.page.refresh()
+    for _ in range(5):
+        driver.tap("Temperature of the cells, one less")
 
 
 def joined_level(driver: Driver) -> None:

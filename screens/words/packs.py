@@ -31,7 +31,7 @@ ENERGY = {
     "cells_mass": "Bare cells",
     "packs_mass": "Finished packs, about",
 }
-AT_WORST = "At 20 km/h, level dry road, motors alone, pack nearly empty: the weakest brake of any charge."
+AT_WORST = "At 20 km/h, level dry road, motors alone, pack nearly empty. The weakest brake of any charge."
 AFTER_REACTION = "The longest of any charge, once the brake is on: add the way of the reaction."
 """What a brake's figures hold for, wherever they stand."""
 

@@ -3,7 +3,6 @@
 import pytest
 
 from screens.widgets.result import Result
-from screens.widgets.stepper import Stepper
 from tests.screens.session import Session
 
 PAGES = [
@@ -12,7 +11,6 @@ PAGES = [
     ("Stopping", "controller.brake_current", "20"),
     ("Belt length and load", "drive.wheel_teeth", "42"),
     ("Wh/km at a speed", "load.board_mass", "14"),
-    ("Pack energy and limits", "pack.cell_capacity", "5"),
 ]
 """A page, a value of the board that its first answer depends on, and another one for it."""
 
@@ -50,7 +48,7 @@ def test_the_keypad_has_the_height_of_the_four_places(app: Session, row: str, ke
     assert app.page.title != "Numbers"
 
 
-@pytest.mark.parametrize("row", [*(row for row, *_ in PAGES), "Range", "Charging", "Does it fit"])
+@pytest.mark.parametrize("row", [*(row for row, *_ in PAGES), "Does it fit"])
 def test_tab_asks_for_the_first_value(app: Session, row: str) -> None:
     visit(app, row)
     app.key(9)
@@ -62,24 +60,3 @@ def test_a_result_that_lacks_a_value_asks_for_it(app: Session) -> None:
     card = next(widget for widget in app.walk() if isinstance(widget, Result) and widget.value == "–")
     app.tap(card)
     assert app.page.field.key.startswith("ask.")
-
-
-def test_steps_are_even_in_the_unit_that_is_read(app: Session) -> None:
-    app.state.set_person(system="inch")
-    visit(app, "Range")
-    app.tap("At a speed of, one more")
-    stepper = next(
-        widget for widget in app.walk() if isinstance(widget, Stepper) and widget.label == "At a speed of"
-    )
-    # Ours: 20 km/h are 12.4 mph; the next fifth is 15.
-    assert (stepper.value, stepper.unit) == ("15", "mph")
-    app.tap("At a speed of, one less")
-    assert stepper.value == "10"
-
-
-def test_a_stepper_ends_at_its_limit(app: Session) -> None:
-    visit(app, "Charging")
-    stepper = next(
-        widget for widget in app.walk() if isinstance(widget, Stepper) and widget.label == "Charge up to"
-    )
-    assert (stepper.value, stepper.can_more, stepper.can_less) == ("100", False, True)

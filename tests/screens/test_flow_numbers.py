@@ -1,9 +1,12 @@
 """The fuller half of Numbers by touch and key."""
 
+from typing import Any
+
 import pytest
 
 from logic.board import Value
 from logic.log import Ride
+from screens.blocks import Figure, FigureRow
 from screens.widgets.result import Result
 from screens.widgets.stepper import Stepper
 from tests.screens.session import Session
@@ -131,6 +134,15 @@ def test_what_a_board_lacks_is_named(app: Session) -> None:
 # The list
 
 
+def leads_with(page: Any) -> str:
+    """Return the first figure of a page."""
+    if not getattr(page, "data", False):
+        return f"{page.head.value}{GAP}{page.head.unit}"
+    blocks = [page.page.crown, *page.page.blocks]
+    first = next(block for block in blocks if isinstance(block, Figure | FigureRow))
+    return f"{first.number}{GAP}{first.unit}"
+
+
 @pytest.mark.parametrize("when", ["as it begins", "with rides and other questions"])
 def test_a_row_of_the_list_shows_the_figure_its_page_leads_with(app: Session, when: str) -> None:
     if when != "as it begins":
@@ -145,8 +157,7 @@ def test_a_row_of_the_list_shows_the_figure_its_page_leads_with(app: Session, wh
     for name, value in shown.items():
         app.shell.go(name)
         app.settle()
-        head = app.page.head
-        assert value == f"{head.value}{GAP}{head.unit}", name
+        assert value == leads_with(app.page), name
 
 
 # Stopping

@@ -1,0 +1,210 @@
+"""Pages of figures: verdict, hazards, what is stepped, picture, figures, advice, values. DANGER withholds every figure."""
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from typing import Protocol, TypeVar
+
+from logic.answers.hazards import Hazard
+from logic.answers.reading import Item, Open, Result
+from logic.board import Board
+from screens.acts import Ask, Drop, Go
+from screens.asked import out_of_use
+from screens.asking import (
+    choice,
+    field_of,
+    figure,
+    fold,
+    once_each,
+    refused_now,
+    shared_sureness,
+    stepper,
+    value_line,
+)
+from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Line, Notice, Section, Verdict, Words
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.trying import trial_foot, trying
+from screens.words import sureness
+from screens.words.packs import hazard_text
+from screens.world import World
+
+LONG = 120.0
+"""Seconds from which a time is told in minutes."""
+
+
+class Answer(Protocol):
+    """What logic answers a page of figures with."""
+
+    @property
+    def items(self) -> Mapping[str, Item]:
+        """Return results by name."""
+
+
+A = TypeVar("A", bound=Answer)
+
+
+def answered(world: World, work_out: Callable[[Board], A]) -> tuple[A, Mapping[str, Item]]:
+    """Return the answer for the board with what is tried, and the results of the saved board while there is a trial."""
+    answer = work_out(world.board)
+    return answer, work_out(world.saved).items if world.trial and not world.is_scratch else {}
+
+
+@dataclass(frozen=True, kw_only=True)
+class Figures:
+    """Results by name, what they are called, and what is said of them.
+
+    `labels` gives the order. `outcomes` are sentences in place of a number, by what stands in its way.
+    """
+
+    world: World
+    items: Mapping[str, Item]
+    labels: Mapping[str, str]
+    before: Mapping[str, Item] = field(default_factory=dict)
+    details: Mapping[str, str] = field(default_factory=dict)
+    outcomes: Mapping[str, str] = field(default_factory=dict)
+    grey: bool = False
+
+    def __getitem__(self, name: str) -> FigureRow:
+        """Return a result as a row."""
+        found = self._shown(name, row=True)
+        assert isinstance(found, FigureRow)  # noqa: S101  (row=True makes one)
+        return found
+
+    @property
+    def note(self) -> str:
+        """Return how sure most of them are: said once, and beside a figure only where it differs."""
+        return self.world.kept(shared_sureness, self.items)
+
+    def crown(self, name: str) -> Figure:
+        """Return a result large."""
+        found = self._shown(name, row=False)
+        assert isinstance(found, Figure)  # noqa: S101  (row=False makes one)
+        return found
+
+    def _shown(self, name: str, *, row: bool) -> Figure | FigureRow:
+        item = self.items[name]
+        minutes = isinstance(item, Result) and item.quantity == "time" and item.value >= LONG
+        detail = self.details.get(name, "")
+        if isinstance(item, Result) and sureness(item) != self.note:
+            detail = f"{detail} {sureness(item)}.".strip()
+        shown = figure(
+            self.world,
+            item,
+            self.labels[name],
+            before=self.before.get(name),
+            detail=detail,
+            unit="min" if minutes else "",
+            grey=self.grey or refused_now(self.world),
+            row=row,
+            reserve=True,
+        )
+        instead = isinstance(item, Open) and (item.outcome or (item.problem.reason if item.problem else ""))
+        return replace(shown, detail=self.outcomes[instead]) if instead in self.outcomes else shown  # type: ignore[index]
+
+    def rows(self, first: Sequence[str], title: str = "", head: str = "") -> Iterator[Block]:
+        """Yield a heading, the first figures, and the rest under "All figures".
+
+        Of those that lack the same value only the first is shown, and none that lacks what the `head` already names.
+        """
+        here = {name: self.items[name] for name in self.labels if name in self.items}
+        said = once_each(({head: here[head]} if head in here else {}) | here)
+        said = tuple(name for name in said if name != head)
+        if said:
+            yield Section(key="figures", title=title or _("Figures"), note=self.note)
+        yield from (self[name] for name in first if name in said)
+        rest = [name for name in said if name not in first]
+        if rest:
+            yield from fold(self.world, "all", _("All figures"), lambda: (self[name] for name in rest))
+
+
+def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand)
+    world: World,
+    *,
+    title: str,
+    crown: Verdict | Figure,
+    hazards: Sequence[Hazard] = (),
+    stop: str = "",
+    fixes: Mapping[str, str] | None = None,
+    note: Sequence[Block] | None = None,
+    controls: Sequence[str | Block] = (),
+    picture: Sequence[Block] = (),
+    figures: Callable[[], Iterator[Block]],
+    advice: Sequence[Block] = (),
+    values: Sequence[str | Block] = (),
+    values_title: str = "",
+) -> Page:
+    """Return a page of figures.
+
+    `stop` follows the word DANGER in the verdict while a hazard is one; a page that has it is stopped by a pack out of use,
+    too. All that is left then are the notice and the values, and `fixes` names the one that ends it. Nothing on the page
+    dismisses it.
+    """
+    out = out_of_use(world) if stop and not world.is_scratch else None
+    hazards = [Hazard("DANGER", "pack out")] if out is not None else list(hazards)
+    stopped = bool(hazards) and hazards[0].word == "DANGER"
+    foot = trial_foot(world)
+    if stopped:
+        hazards, crown = (
+            hazards[:1],
+            Verdict(key="stop", word=_("DANGER: {stop}").format(stop=stop), form=WRONG),
+        )
+        foot = _stopped_foot(world, foot, (fixes or {}).get(hazards[0].key, ""))
+    elif refused_now(world):
+        crown = replace(crown, grey=True)
+    more = () if stopped else (*picture, *figures(), *advice)
+    return Page(
+        title=title,
+        crown=crown,
+        blocks=(
+            *_signals(world, hazards, "" if out is None else out["sign"]),
+            *(() if stopped else trying(world) if note is None else note),
+            *(_control(world, one) for one in controls),
+            *more,
+            Section(key="values", title=values_title or _("From the board: tap one to try another value")),
+            *(value_line(world, one) if isinstance(one, str) else one for one in values),
+        ),
+        foot=foot,
+        aside=frozenset(block.key for block in more),
+        # A page that is stopped begins at its notice, but for a keypad that must not go deaf.
+        card="stopped" if stopped and foot.entry is None else "",
+    )
+
+
+def _signals(world: World, hazards: Sequence[Hazard], sign: str) -> Iterator[Block]:
+    """Yield the worst hazard with its word, the others plain; a pack out of use leads to what to do with it."""
+    for place, hazard in enumerate(hazards):
+        text, key = hazard_text(hazard, world.style, sign=sign), f"hazard {place}"
+        if hazard.word and not place:
+            yield Notice(key=key, word=hazard.word.lower(), text=text)
+        else:
+            yield Words(key=key, text=text, bold=True)
+    if sign:
+        yield signs_line(_("What to do with this pack"))
+
+
+def signs_line(title: str = "") -> Line:
+    """Return the row that leads to the signs at which a pack is taken out of use."""
+    return Line(
+        key="signs",
+        title=title or _("Swollen or hot pack?"),
+        icon="battery",
+        bad=True,
+        act=Go("ride.pack_signs"),
+    )
+
+
+def _control(world: World, one: str | Block) -> Block:
+    if isinstance(one, Block):
+        return one
+    return choice(world, one) if field_of(one).kind == "choice" else stepper(world, one)
+
+
+def _stopped_foot(world: World, foot: Foot, fix: str) -> Foot:
+    """Return the foot beside a DANGER: the value that ends it. What led to it can be dropped and not kept."""
+    if foot.entry is not None:
+        return foot
+    change = _("Change: {value}").format(value=field_of(fix).label.lower()) if fix else ""
+    return Foot(
+        main=Button(change, Ask(fix)) if fix else None,
+        beside=(Button(_("Drop the trial"), Drop()),) if world.trial else (),
+    )
