@@ -288,5 +288,8 @@ def test_slowing_lets_a_belt_through_and_stops_what_would_fold_onto_it() -> None
         return (sum(value * value for value in middle) / len(middle)) ** 0.5
 
     assert strength(600.0) == pytest.approx(strength(100.0), rel=0.1)
+    # A string's seventh partial must not be heard as one between its third and fourth.
+    for folding in (3672.0, 4205.0):
+        assert strength(folding) < 0.012 * strength(300.0)
     for folding in (5512.5 + 200.0, 5512.5 - 300.0, 11025.0 + 350.0):
         assert strength(folding) < 0.03 * strength(300.0)
