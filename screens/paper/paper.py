@@ -115,8 +115,8 @@ class Paper(Widget):
         self._repeat = Clock.create_trigger(self._held, HOLD)
         self._soon = Clock.create_trigger(lambda *_: self.arrange(), -1)
         self.bind(size=self._soon, pos=self._soon)
-        for token in ("name", "scale"):
-            theme.fbind(token, self._dressed)
+        # Held weakly: the theme outlives every paper.
+        theme.bind(name=self._dressed, scale=self._dressed)
 
     # What is shown
 

@@ -1,8 +1,10 @@
 """The paper by real touches: what the hand feels on every page of data."""
 
 from collections.abc import Callable
+from gc import collect
 from pathlib import Path
 from typing import Any
+from weakref import ref
 
 import pytest
 
@@ -266,3 +268,13 @@ def test_old_and_new_pages_live_in_one_app(gears: Session, tmp_path: Path) -> No
     gears.tap("Drop the trial")
     gears.tap("Undo")
     assert gears.shows("17 teeth")
+
+
+def test_a_closed_app_leaves_no_page_behind(app: Session) -> None:
+    """What outlives it, as the theme does, must not hold it: it would be measured again at each change of text size."""
+    app.shell.go("numbers.gearing")
+    app.settle()
+    page = ref(app.page)
+    app.restart(hours=1)
+    collect()
+    assert page() is None
