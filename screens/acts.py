@@ -140,6 +140,8 @@ class Record(Act):
     then: tuple[Act, ...] = ()
     key: str = ""
     """Name of the parameter of the page that is given the number of the entry."""
+    undo: str = ""
+    """What is said beside the way back; "" offers none."""
 
 
 @dataclass(frozen=True)

@@ -1,113 +1,92 @@
 """One joint of the board: how tight, how, with what, and that it was done."""
 
-from typing import Any
-
-from kivy.properties import BooleanProperty, StringProperty
+from collections.abc import Iterator
 
 from logic.answers.joint_entry import tightening
 from logic.answers.joints import joint_card, kind_of
 from logic.answers.reading import Open
-from logic.board import Board
-from logic.store import Record
-from screens.bench.joint_column import CardPage
-from screens.state import Undo
-from screens.widgets.load import load_kv
-from screens.widgets.row import Section
-from screens.widgets.text import Text
+from screens.acts import Go, Record
+from screens.bench.joint_card import CardBlocks, board_of, rides_since
+from screens.blocks import Block, Button, Line, Section, Words
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words.joints import TOOLS, again_text, answer_text, is_due, summary, tightened_text
+from screens.world import World
+
+EXAMPLES = ({"joint": "motor_face"}, {"joint": "axle_nut"})
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-def board_of(page: Any) -> Board:  # noqa: ANN401  (any AppPage)
-    """Return the board whose joints are shown: the saved one, or the scratch board with its trial."""
-    state = page.state
-    board: Board = state.board if state.is_scratch else state.saved
-    return board
+def joint_page(world: World) -> Page:
+    """Return the answer of the joint `joint`, what it rests on, how to do it, and the bar that records it."""
+    key = world.args["joint"]
+    show = CardBlocks(world, world.kept(joint_card, board_of(world), key, world.person))
+    return Page(
+        title=kind_of(key).text("name"),
+        crown=show.crown(),
+        blocks=(
+            *show.hazard(),
+            *_inputs(show),
+            *show.answer(),
+            *show.told(),
+            *show.pull(),
+            *show.locker(),
+            *_record(show),
+            *show.folds(),
+        ),
+        foot=Foot(main=_done(show), tall=True),
+        places=False,
+    )
 
 
-def rides_since(page: Any, record: Record | None) -> int:  # noqa: ANN401  (any AppPage)
-    """Return how many rides the log has after an entry."""
-    if record is None:
-        return 0
-    rides = page.state.store.page(page.state.saved.id, "ride", limit=50)
-    return sum(ride.at > record.at for ride in rides)
+def _inputs(show: CardBlocks) -> Iterator[Line]:
+    card, joint = show.card, show.world.args["joint"]
+    known = card.joint.known
+    yield Line(
+        key="joint",
+        title=summary(card.joint, show.world.style),
+        detail=_("Least sure: {known}. Tap to change").format(known=known)
+        if known
+        else _("Tap to describe this joint"),
+        icon="edit",
+        act=Go("bench.joint_edit", {"joint": joint}),
+    )
+    item = card.items["wrench"]
+    if isinstance(item, Open) and item.missing:
+        act = Go("bench.joint_value", {"key": item.missing[0]})
+        yield Line(key="add", title=_("Add it"), icon="plus", act=act)
 
 
-class JointPage(CardPage):
-    """Shows the joint with the key `joint`."""
-
-    done_text = StringProperty()
-    done_detail = StringProperty()
-    can_record = BooleanProperty(defaultvalue=False)
-
-    def refresh(self) -> None:
-        """Work the joint out anew and show it."""
-        key = self.args["joint"]
-        board, record = board_of(self), self.state.last("tightening", joint=key)
-        rides = rides_since(self, record)
-        minute = self.state.clock().replace(second=0, microsecond=0)
-        if self.same(key, board, record, rides, minute):
-            return
-        self.card = joint_card(board, key, self.state.person)
-        self.title = kind_of(key).text("name")
-        self.body.clear_widgets()
-        self.add_answer()
-        self._add_inputs()
-        self.add_hold()
-        self.add_notes()
-        self.add_work()
-        self.add_locker()
-        self.add_pull()
-        self._add_record(record, rides)
-        self.add_alike()
-        self.add_workings()
-        self.can_record = bool(self.card.torque or self.card.feel)
-        self.done_text, self.done_detail = "Not known yet", ""
-        if self.can_record:
-            tool, grade = self._tool(), "none" if self.card.locker is None else self.card.locker.grade
-            by = f", {TOOLS[tool].lower()}" if self.card.torque else ""
-            self.done_text = f"Done: {answer_text(self.card, self.style)}{by}"
-            self.done_detail = f"Writes it into the log, {'no' if grade == 'none' else grade} locker"
-
-    def _add_inputs(self) -> None:
-        known = self.card.joint.known
-        self.add(
-            self.row(
-                lambda: self.shell.go("bench.joint_edit", joint=self.args["joint"]),
-                title=summary(self.card.joint, self.style),
-                detail=f"Least sure value: {known}. Tap to change" if known else "Tap to describe this joint",
-                icon="edit",
-            )
+def _record(show: CardBlocks) -> Iterator[Block]:
+    world, card, joint = show.world, show.card, show.world.args["joint"]
+    record = world.last("tightening", joint=joint)
+    rides = rides_since(world, record)
+    due = is_due(record, world.now, rides)
+    yield Section(key="record head", title=_("Record"))
+    yield Words(key="tightened", text=tightened_text(record, world.now, world.style), bold=True)
+    again = again_text(card, record, world.now, rides)
+    yield Words(key="again", text=again, tone="trial" if due else "text", bold=due)
+    if card.torque or card.feel:
+        grade = "none" if card.locker is None else card.locker.grade
+        said = _("Done writes it into the log, {grade} locker.").format(
+            grade=_("no") if grade == "none" else grade
         )
-        item = self.card.items["wrench"]
-        if isinstance(item, Open) and item.missing:
-            first = item.missing[0]
-            self.add(
-                self.row(lambda: self.shell.go("bench.joint_value", key=first), title="Add it", icon="plus")
-            )
-
-    def _add_record(self, record: Record | None, rides: int) -> None:
-        now = self.state.clock()
-        due = is_due(record, now, rides)
-        self.add(
-            Section(title="Record"),
-            Text(text=tightened_text(record, now, self.style), bold=True),
-            Text(text=again_text(self.card, record, now, rides), tone="trial" if due else "text", bold=due),
-            self.row(
-                lambda: self.shell.go("bench.joint_done", joint=self.args["joint"]),
-                title="Record other figures or tool, a look, who, a note",
-                icon="log",
-            ),
-        )
-
-    def _tool(self) -> str:
-        """Return the tool that the tap names: the one last used, by feel where there is no torque."""
-        tool: str = self.state.store.get("joint_tool", "torque wrench") if self.card.torque else "by feel"
-        return tool
-
-    def done(self) -> None:
-        """Write into the log what the bar says: one tap, with undo."""
-        number = self.state.record(tightening(self.card, torque=self.card.torque, tool=self._tool()))
-        self.state.undo = Undo("Recorded", lambda: self.state.take_back(number))
+        yield Words(key="writes", text=said, tone="second")
+    yield Line(
+        key="other",
+        title=_("Record other figures or tool, a look, who, a note"),
+        icon="log",
+        act=Go("bench.joint_done", {"joint": joint}),
+    )
 
 
-load_kv(__file__)
+def _done(show: CardBlocks) -> Button:
+    """Return the bar that writes into the log what it says: one tap, with undo."""
+    card = show.card
+    if not (card.torque or card.feel):
+        return Button(_("Not known yet"), why=_("Describe this joint first."))
+    tool: str = show.world.store.get("joint_tool", "torque wrench") if card.torque else "by feel"
+    by = f", {TOOLS[tool].lower()}" if card.torque else ""
+    entry = tightening(card, torque=card.torque, tool=tool)
+    text = _("Done: {answer}{by}").format(answer=answer_text(card, show.world.style), by=by)
+    return Button(text, Record(entry, undo=_("Recorded")))

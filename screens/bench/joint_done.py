@@ -9,7 +9,7 @@ from logic.answers.joints import JointCard, joint_card
 from logic.answers.reading import Result
 from logic.board import Field, Value
 from screens.app_page import AppPage
-from screens.bench.joint import board_of
+from screens.bench.joint_card import board_of
 from screens.entry import Entry  # noqa: F401  (joint_done.kv names it)
 from screens.state import Undo
 from screens.widgets.keypad import Keypad
@@ -65,7 +65,7 @@ class JointDone(AppPage):
     def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Begin with what the card says."""
         super().open(**args)
-        self.card = joint_card(board_of(self), args["joint"], self.state.person)
+        self.card = joint_card(board_of(self.state), args["joint"], self.state.person)
         self.title = self.card.kind.text("name")
         torque = self.card.torque
         self.done = "tightened"

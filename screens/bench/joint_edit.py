@@ -9,7 +9,7 @@ from logic.answers.joints import kind_of
 from logic.board_joints import joint_places
 from logic.fields import joint_fields
 from screens.app_page import AppPage
-from screens.bench.joint import board_of
+from screens.bench.joint_card import board_of
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row
 from screens.words import KNOWN
@@ -30,7 +30,7 @@ class JointEdit(AppPage):
     def refresh(self) -> None:
         """Show the values that are asked of this joint."""
         key = self.args["joint"]
-        joint, fields = board_of(self).joint(key), joint_fields()
+        joint, fields = board_of(self.state).joint(key), joint_fields()
         self.title = kind_of(key).text("name")
         self.rows.clear_widgets()
         for name in joint_places()[key].asks:

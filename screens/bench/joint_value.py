@@ -11,7 +11,7 @@ from logic.answers.joints import kind_of
 from logic.board import Field, Value, field_of, value_from
 from logic.fields import ARM
 from screens.app_page import AppPage
-from screens.bench.joint import board_of
+from screens.bench.joint_card import board_of
 from screens.board.value import HOW_KNOWN
 from screens.entry import Entry
 from screens.widgets.bar import Bar
@@ -79,7 +79,7 @@ class JointValue(AppPage):
         if self.looking_up:
             body = self._looked_up().get(key.rpartition(".")[2])
             return None if body is None else value_from(body)
-        return board_of(self).value(key)
+        return board_of(self.state).value(key)
 
     def _looked_up(self) -> dict[str, Any]:
         found: dict[str, Any] = next(

@@ -1,48 +1,46 @@
 """The joints of this board, in the order of building, each with its present answer."""
 
-from functools import partial
-from typing import Any
-
-from kivy.properties import ObjectProperty
-
-from logic.answers.joints import joints_of
-from logic.board_joints import joint_places
-from screens.app_page import AppPage
-from screens.bench.joint import board_of, rides_since
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
+from logic.answers.joints import JointCard, joints_of
+from screens.acts import Go
+from screens.bench.joint_card import board_of, rides_since
+from screens.blocks import Line, Section
+from screens.page import Page
+from screens.tongue import _
 from screens.words.joints import answer_text, is_due, summary, tightened_text
+from screens.world import World
+
+OTHERS = (
+    ("bench.lookup", "search", _("Look up a screw"), _("By kind, size or what you see.")),
+    ("bench.reach", "ruler", _("Screw reach"), _("Does it engage enough, does it reach the windings?")),
+    ("bench.locker", "driver", _("Threadlocker"), _("Which grade, where not, on and off again.")),
+)
 
 
-class JointsPage(AppPage):
-    """One row for each joint; built once, later only its words change."""
-
-    rows = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build the rows."""
-        self._rows: dict[str, Row] = {}
-        super().__init__(*args, title="Joints", **kwargs)
-        for key in joint_places():
-            row = Row()
-            row.bind(on_release=partial(self._open, key))
-            self._rows[key] = row
-            self.rows.add_widget(row)
-
-    def refresh(self) -> None:
-        """Show what each joint is set to, and when it was."""
-        now = self.state.clock()
-        for card in joints_of(board_of(self), self.state.person):
-            row = self._rows[card.key]
-            record = self.state.last("tightening", joint=card.key)
-            row.title, row.value = card.kind.text("name"), answer_text(card, self.style)
-            due = is_due(record, now, rides_since(self, record))
-            said = "Look at it again now." if due else tightened_text(record, now, self.style)
-            row.detail = f"{summary(card.joint, self.style)}. {said}"
-            row.icon = "cross" if card.notice[0] == "warning" else "due" if due else "tick" if record else ""
-
-    def _open(self, key: str, *_: object) -> None:
-        self.shell.go("bench.joint", joint=key)
+def joints_page(world: World) -> Page:
+    """Return what each joint is set to, and when it was; then the way to any other screw."""
+    return Page(
+        title=_("Joints"),
+        blocks=(
+            *(_line(world, card) for card in world.kept(joints_of, board_of(world), world.person)),
+            Section(key="others", title=_("Any other screw")),
+            *(
+                Line(key=page, title=title, detail=detail, icon=icon, act=Go(page))
+                for page, icon, title, detail in OTHERS
+            ),
+        ),
+    )
 
 
-load_kv(__file__)
+def _line(world: World, card: JointCard) -> Line:
+    record = world.last("tightening", joint=card.key)
+    due = is_due(record, world.now, rides_since(world, record))
+    said = _("Look at it again now.") if due else tightened_text(record, world.now, world.style)
+    warned = card.notice[0] == "warning"
+    return Line(
+        key=card.key,
+        title=card.kind.text("name"),
+        value=answer_text(card, world.style),
+        detail=f"{summary(card.joint, world.style)}. {said}",
+        icon="cross" if warned else "due" if due else "tick" if record else "",
+        act=Go("bench.joint", {"joint": card.key}),
+    )

@@ -1,30 +1,33 @@
 """A screw that is looked up: its size, what it goes into, how deep; the answer at every tap. Nothing is saved."""
 
+import json
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
-from functools import partial
-
-from kivy.properties import ListProperty, ObjectProperty, StringProperty
+from typing import Any
 
 from logic.answers.joint_guide import holds_a_thread, kind_named
-from logic.answers.joint_options import LOOK_UP, option_label, usual
-from logic.answers.joints import joint_card
-from logic.board import value_from
+from logic.answers.joint_options import LOOK_UP, option_label, usual, usual_joint
+from logic.answers.joints import JointCard, joint_card
+from logic.board import Board, value_from
 from logic.board_joints import BoardJoint
 from logic.fields import joint_fields
-from screens.bench.joint import board_of
-from screens.bench.joint_column import CardPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
+from logic.person import Person
+from screens.acts import Go, Turn
+from screens.bench.joint_card import CardBlocks, board_of
+from screens.bench.lookup import plain
+from screens.blocks import Block, Choice, Line, Option, Section, Words
+from screens.page import Page
+from screens.tongue import _
 from screens.words.joints import summary, value_text
 from screens.words.typed import not_used
+from screens.world import World
 
-OTHER = "other"
 INTO = ("aluminium unknown", "6061-T6", "6082-T6", "steel", "insert nut")
 SHORT = {
-    "aluminium unknown": "alloy not known",
-    "6061-T6": "I know it is 6061",
-    "6082-T6": "I know it is 6082",
-    "insert nut": "insert nut",
+    "aluminium unknown": _("alloy not known"),
+    "6061-T6": _("I know it is 6061"),
+    "6082-T6": _("I know it is 6082"),
+    "insert nut": _("insert nut"),
 }
 """What stands on a button, where the full name is too long for one."""
 MORE = {
@@ -32,105 +35,94 @@ MORE = {
     "torque": ("strength", "condition", "head", "member", "washer", "running"),
     "feel": ("head", "stack", "running"),
 }
+EXAMPLES = tuple(
+    {"kind": kind, "values": plain(usual_joint(kind_named(kind)))} for kind in ("screw", "motor face")
+)
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-class LookUpCard(CardPage):
-    """Shows a joint of a `kind` with `values` by name, kept with the page and not with a board."""
+def lookup_card_page(world: World) -> Page:
+    """Return a joint of a `kind` with `values` by name, which are kept with the page and not with a board."""
+    kind, values = world.args["kind"], json.dumps(world.args["values"], sort_keys=True)
+    card = world.kept(looked_up, board_of(world), kind, values, world.person)
+    show = CardBlocks(world, card)
+    said = _("Looked up: {screw}").format(screw=summary(card.joint, world.style))
+    return Page(
+        title=card.kind.text("name"),
+        crown=show.crown(),
+        blocks=(
+            *show.hazard(),
+            *_picks(world, card),
+            Words(key="said", text=said, bold=True),
+            *show.answer(),
+            *show.told(),
+            *show.pull(),
+            *show.locker(),
+            *_more(world, card),
+            *show.folds(),
+        ),
+        places=False,
+    )
 
-    said = StringProperty()
-    sizes = ListProperty()
-    thread_size = StringProperty()
-    holders = ListProperty()
-    holder = StringProperty()
-    lengths = ListProperty()
-    length = StringProperty()
-    front = ObjectProperty()
-    more = ObjectProperty()
 
-    def refresh(self) -> None:
-        """Work the screw out anew and show it."""
-        kind = kind_named(self.args["kind"])
-        joint = BoardJoint(
-            LOOK_UP, **{name: value_from(dict(value)) for name, value in self.args["values"].items()}
+def looked_up(board: Board, kind: str, values: str, person: Person) -> JointCard:
+    """Return the card of a screw whose values are given as JSON text by name."""
+    joint = BoardJoint(LOOK_UP, **{name: value_from(body) for name, body in json.loads(values).items()})
+    return joint_card(replace(board, joints=(*board.joints, joint)), LOOK_UP, person, kind_named(kind))
+
+
+def _picks(world: World, card: JointCard) -> Iterator[Choice]:
+    """Yield what is asked first: size, what it goes into, how deep."""
+    kind, joint, style = card.kind, card.joint, world.style
+    own = "" if joint.thread is None else str(joint.thread.si)
+    sizes = list(kind.cells["sizes"]) or ["M3", "M4", "M5", "M6", "M8"]
+    yield _choice(world, "thread", _("Thread"), {name: name for name in (*sizes, own) if name}, own)
+    if kind.text("way") == "feel":
+        return
+    into, field = "" if joint.into is None else str(joint.into.si), joint_fields()["into"]
+    metals = {name: SHORT.get(name, _short(option_label(field, name))) for name in (*INTO, into) if name}
+    yield _choice(world, "into", _("Goes into"), metals, into)
+    if not holds_a_thread(into):
+        return
+    deep = joint.engagement
+    lengths = {f"{size / 1000:.4f}": f"{size} mm" for size in usual(kind.text("kind")).cells["lengths"]}
+    length = "" if deep is None else f"{float(deep.si):.4f}"
+    if deep is not None and length not in lengths:
+        lengths[length] = style.typed(float(deep.si), "length", deep.typed_unit)
+    yield _choice(world, "engagement", _("Thread engaged"), lengths, length)
+
+
+def _choice(world: World, name: str, label: str, options: Mapping[str, str], chosen: str) -> Choice:
+    """Return the usual values of one field; "other" opens the whole list."""
+    values = world.args["values"]
+
+    def put(key: str) -> Turn:
+        value: dict[str, Any] = (
+            {"si": float(key), "typed_unit": "mm"} if name == "engagement" else {"si": key}
         )
-        board = board_of(self)
-        if self.same(kind, joint, board):
-            return
-        board = replace(board, joints=(*board.joints, joint))
-        self.card = joint_card(board, LOOK_UP, self.state.person, kind)
-        self.title = kind.text("name")
-        self.said = f"Looked up: {summary(joint, self.style)}"
-        self._show_picks(joint)
-        self.front.clear_widgets()
-        self.body.clear_widgets()
-        self.add_answer(self.front)
-        self.add_hold()
-        self.add_notes()
-        self.add_work()
-        self.add_locker()
-        self.add_pull()
-        self.add_alike()
-        self._show_more(joint)
-        self.add_workings()
+        return Turn({"values": {**values, name: {**value, "known": "chosen"}}})
 
-    def _show_picks(self, joint: BoardJoint) -> None:
-        kind, style = self.card.kind, self.style
-        own = "" if joint.thread is None else str(joint.thread.si)
-        sizes = list(kind.cells["sizes"]) or ["M3", "M4", "M5", "M6", "M8"]
-        self.sizes = [(size, size) for size in dict.fromkeys([*sizes, *([own] if own else [])])] + [
-            (OTHER, "other")
-        ]
-        self.thread_size = own
-        self.holders, self.lengths = [], []
-        if kind.text("way") == "feel":
-            return
-        into = "" if joint.into is None else str(joint.into.si)
-        names = list(dict.fromkeys([*INTO, *([into] if into else [])]))
-        fields = joint_fields()
-        self.holders = [(name, SHORT.get(name, _short(option_label(fields["into"], name)))) for name in names]
-        self.holders.append((OTHER, "other"))
-        self.holder = into
-        if not holds_a_thread(into):
-            return
-        deep = joint.engagement
-        lengths = {
-            f"{number / 1000:.4f}": f"{number} mm" for number in usual(kind.text("kind")).cells["lengths"]
-        }
-        self.length = "" if deep is None else f"{float(deep.si):.4f}"
-        if deep is not None and self.length not in lengths:
-            lengths[self.length] = style.typed(float(deep.si), "length", deep.typed_unit)
-        self.lengths = [*lengths.items(), (OTHER, "other")]
+    picks = tuple(Option(text, put(key), key == chosen) for key, text in options.items())
+    return Choice(key=name, label=label, options=(*picks, Option(_("other"), _asks(name))))
 
-    def _show_more(self, joint: BoardJoint) -> None:
-        fields = joint_fields()
-        self.more.clear_widgets()
-        for name in MORE[self.card.kind.text("way")]:
-            row = Row(
-                title=fields[name].label,
-                value=value_text(name, joint.value(name), self.style),
-                detail=not_used(self.state.typed.get(f"value/joints.{LOOK_UP}.{name}", "")),
-            )
-            row.bind(on_release=partial(self._ask, name))
-            self.more.add_widget(row)
 
-    def _ask(self, name: str, *_: object) -> None:
-        self.shell.go("bench.joint_value", key=f"joints.{LOOK_UP}.{name}")
+def _asks(name: str) -> Go:
+    return Go("bench.joint_value", {"key": f"joints.{LOOK_UP}.{name}"})
 
-    def choose(self, name: str, key: str) -> None:
-        """Take up a button; "other" opens the whole list."""
-        if key == OTHER:
-            # The tick goes back to what stands, should nothing else be chosen.
-            setattr(self, {"thread": "thread_size", "into": "holder", "engagement": "length"}[name], OTHER)
-            self._ask(name)
-            return
-        value = {"si": float(key), "typed_unit": "mm"} if name == "engagement" else {"si": key}
-        self.args["values"][name] = {**value, "known": "chosen"}
-        self.shell.note_args()
-        self.refresh()
+
+def _more(world: World, card: JointCard) -> Iterator[Block]:
+    yield Section(key="more", title=_("More about this screw"))
+    for name in MORE[card.kind.text("way")]:
+        left = not_used(world.typed.get(f"value/joints.{LOOK_UP}.{name}", ""))
+        yield Line(
+            key=f"more {name}",
+            title=joint_fields()[name].label,
+            value=value_text(name, card.joint.value(name), world.style),
+            detail=left,
+            bad=bool(left),
+            act=_asks(name),
+        )
 
 
 def _short(label: str) -> str:
     return label.removeprefix("aluminium ").removeprefix("a ").removesuffix("-T6")
-
-
-load_kv(__file__)

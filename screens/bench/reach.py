@@ -14,7 +14,7 @@ from logic.board import Value, value_from
 from logic.fields import joint_fields
 from logic.tables import matching
 from screens.app_page import AppPage
-from screens.bench.joint import board_of
+from screens.bench.joint_card import board_of
 from screens.entry import Entry  # noqa: F401  (reach.kv names it)
 from screens.widgets.chip import ValueChip
 from screens.widgets.keypad import Keypad
@@ -103,7 +103,7 @@ class ReachPage(AppPage):
     def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Begin with what was measured last, else with this board's motor screws."""
         saved = self.state.store.get(SAVED)
-        own = board_of(self).joint("motor_face")
+        own = board_of(self.state).joint("motor_face")
         if saved is not None:
             self.lengths = {name: value_from(body) for name, body in saved["lengths"].items()}
             self.thread_size, self.metal, self.behind = saved["size"], saved["metal"], saved["behind"]

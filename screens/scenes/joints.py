@@ -36,14 +36,15 @@ def card_recorded(driver: Driver) -> None:
     driver.app.state.record(
         Tightening(joint="motor_face", torque=1.7, tool="torque wrench", locker="medium", by="Wren")
     )
-    driver.app.shell.page.scroll.scroll_y = 0.45
     driver.settle()
+    driver.app.shell.page.panes[0].to(600.0)
 
 
 def card_down(driver: Driver) -> None:
     """Scroll to the end of a card."""
     card("motor_face")(driver)
-    driver.app.shell.page.scroll.scroll_y = 0
+    driver.settle()
+    driver.app.shell.page.panes[0].to(5000.0)
 
 
 def card_empty(driver: Driver) -> None:
@@ -56,7 +57,7 @@ def card_empty(driver: Driver) -> None:
 def working(driver: Driver) -> None:
     """Open the working of a setting."""
     card("motor_face")(driver)
-    driver.tap("Set")
+    driver.tap("Set 1.7")
 
 
 def edit(driver: Driver) -> None:
@@ -99,8 +100,8 @@ def lookup(driver: Driver) -> None:
 
 def lookup_found(driver: Driver) -> None:
     """Search for what is seen."""
+    driver.app.state.note_typed("lookup", "5/16")
     lookup(driver)
-    driver.app.shell.page.words.text = "5/16"
 
 
 def lookup_card(driver: Driver) -> None:
@@ -112,8 +113,8 @@ def lookup_card(driver: Driver) -> None:
 
 def lookup_thread(driver: Driver) -> None:
     """Look up a size that has a double."""
+    driver.app.state.note_typed("lookup", "M8")
     lookup(driver)
-    driver.app.shell.page.words.text = "M8"
     driver.frame(2)
     driver.tap("Any screw M8 × 1.25")
 

@@ -55,6 +55,8 @@ def record(world: World, act: Record) -> World:
     world = logged(world)
     if act.key:
         world = world.turned(**{act.key: number})
+    if act.undo:
+        world = replace(world, undo=TakeBack(act.undo, Void(number), world.saved.id))
     for one in act.then:
         world = update(world, one)
     return world

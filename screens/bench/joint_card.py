@@ -1,0 +1,239 @@
+"""The card of a joint as blocks: for a joint of the board and for a screw that is looked up."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from logic.answers.joint_guide import locker_steps
+from logic.answers.joints import JointCard
+from logic.answers.reading import Item, Open, Result
+from logic.board import Board
+from logic.fields import ARM
+from logic.store import Record
+from logic.units import show_in
+from screens.acts import Go, Settle
+from screens.asking import figure, fold, shared_sureness, working
+from screens.blocks import PLAIN, WRONG, Block, FigureRow, Line, Notice, Section, Stepper, Verdict, Words
+from screens.tongue import _
+from screens.words import KNOWN, offer, refusal, sureness
+from screens.words.joints import (
+    ABOVE_DRAG,
+    CAUTIONS,
+    FEEL,
+    HOW,
+    ITEMS,
+    LIMITS,
+    NOTES,
+    NOTICES,
+    assumed_text,
+    drag_text,
+    locker_text,
+    reuse_text,
+    set_text,
+    shown_items,
+    tool_text,
+    torque_text,
+    turned_by,
+)
+from screens.words.typed import not_used
+from screens.world import World
+
+if TYPE_CHECKING:
+    from screens.state import State
+
+COLDEST, HOTTEST, STEP = 263.15, 313.15, 5.0
+"""Temperatures of the bench that can be asked for, in K, and the step of the buttons."""
+
+
+def board_of(world: "State | World") -> Board:
+    """Return the board whose joints are shown: the saved one, or the scratch board with its trial."""
+    return world.board if world.is_scratch else world.saved
+
+
+def rides_since(world: World, record: Record | None) -> int:
+    """Return how many rides the log has after an entry."""
+    if record is None:
+        return 0
+    rides = world.store.page(world.saved.id, "ride", limit=50)
+    return sum(ride.at > record.at for ride in rides)
+
+
+@dataclass(frozen=True)
+class CardBlocks:
+    """The blocks of one card."""
+
+    world: World
+    card: JointCard
+
+    def crown(self) -> Verdict:
+        """Return torque and ceiling, locker and pull; or how it is set by feel; or what is missing."""
+        card, style, item = self.card, self.world.style, self.card.items["wrench"]
+        form = WRONG if card.notice[0] == "warning" else PLAIN
+        if isinstance(item, Result):
+            number, never = (
+                torque_text(card.items[name].value, style, inch=style.system == "inch")
+                for name in ("wrench", "wrench_ceiling")
+            )
+            word = _("Set {torque}, never above {ceiling}").format(torque=number, ceiling=never)
+            over = ABOVE_DRAG if card.drag_missing else ""
+            text = " ".join(part for part in (self._locker(), self._pull()) if part)
+            act = working(item, ITEMS["wrench"])
+            return Verdict(key="verdict", word=f"{word}{over}", text=text, form=form, act=act)
+        if isinstance(item, Open) and item.missing:
+            return Verdict(key="verdict", word=_("Not known yet"), text=offer(item.missing), form=form)
+        if isinstance(item, Open) and item.problem is not None:
+            text = refusal(item.problem, style)
+            return Verdict(key="verdict", word=_("Not known"), text=text, form=form)
+        how = card.kind.text("how") if "how" in card.kind else HOW.get(card.feel, "")
+        return Verdict(key="verdict", word=FEEL.get(card.feel, _("By feel")), text=how, form=form)
+
+    def _locker(self) -> str:
+        locker, cure = self.card.locker, self.card.items.get("cure")
+        if locker is None:
+            return ""
+        if locker.grade == "none":
+            return _("No locker.")
+        grade = _("{grade} locker").format(grade=locker.grade.capitalize())
+        if not isinstance(cure, Result):
+            return f"{grade}."
+        wait = self.world.style.number(cure.value, cure.quantity)
+        return _("{locker}, ride after {wait}.").format(locker=grade, wait=wait)
+
+    def _pull(self) -> str:
+        item = self.card.items.get("pull")
+        if not isinstance(item, Result):
+            return ""
+        return _("No wrench: {scale} at {arm}.").format(scale=self._scale(item), arm=self._arm(item))
+
+    def _scale(self, item: Result) -> str:
+        unit = self.world.person.scale_unit
+        return str(show_in(item.value, "force", unit, mark=self.world.style.mark, digits=3))
+
+    def _arm(self, item: Result) -> str:
+        arm = next(one.value for one in item.inputs if one.name == ARM.label)
+        return self.world.style.number(arm, "length")
+
+    def hazard(self) -> Iterator[Notice]:
+        """Yield the one hazard with its word."""
+        word, key = self.card.notice
+        if word:
+            yield Notice(key="hazard", word=word, text=NOTICES[key])
+
+    def answer(self) -> Iterator[Words]:
+        """Yield the torque in the other unit, the nut's drag, and what limits it."""
+        card, style = self.card, self.world.style
+        if isinstance(card.items["wrench"], Result):
+            yield Words(key="other unit", text=set_text(card, style, inch=style.system != "inch"))
+            drag = drag_text(card, style)
+            if drag:
+                yield Words(key="drag", text=drag, bold=card.drag_missing)
+            limit = _("What limits it: {limit}.").format(limit=LIMITS[card.limit])
+            yield Words(key="limit", text=limit)
+
+    def told(self) -> Iterator[Block]:
+        """Yield what a motor asks of its pulley, what deserves a word, what was assumed, and look-alikes."""
+        card = self.card
+        for name in ("drive_torque", "carried"):
+            item = card.items.get(name)
+            if item is not None and not (isinstance(item, Open) and item.outcome):
+                yield self.row(name)
+        for note in card.notes:
+            yield Words(key=f"note {note}", text=NOTES[note])
+        if card.assumed:
+            yield Words(key="assumed", text=assumed_text(card), tone="second")
+        if card.alike:
+            yield Section(key="alike", title=_("Looks alike"))
+        for place, (other, warning) in enumerate(card.alike):
+            text, key = f"{other}: {warning}", f"alike {place}"
+            plain = place or card.notice[0]
+            yield Words(key=key, text=text) if plain else Notice(key=key, word="notice", text=text)
+
+    def locker(self) -> Iterator[Block]:
+        """Yield grade, preparation and cure; or none and why."""
+        card, world = self.card, self.world
+        yield Section(key="locker head", title=_("Threadlocker"))
+        yield Words(key="locker", text=locker_text(card), bold=True)
+        locker = card.locker
+        if locker is None or locker.grade == "none":
+            return
+        dry = _("Activator on the threads, let it dry.") if locker.activator else ""
+        yield Words(key="put on", text=f"{locker_steps('put on')[0]} {dry}".strip())
+        for caution in locker.cautions:
+            yield Words(key=f"caution {caution}", text=CAUTIONS[caution], tone="second")
+        if isinstance(card.items["cure"], Result):
+            yield self.row("cure", _("Longer in the cold. Then ride."))
+        else:
+            cold = _("Too cold to cure: warm the parts and the bench first.")
+            yield Words(key="cure", text=cold, bold=True)
+        yield Stepper(
+            key="day",
+            label=_("Temperature at the bench"),
+            value=world.style.number(world.person.day, "temperature"),
+            less=self._day(-1),
+            more=self._day(1),
+        )
+
+    def _day(self, sign: int) -> Settle | None:
+        day = min(max(self.world.person.day + sign * STEP, COLDEST), HOTTEST)
+        return None if day == self.world.person.day else Settle({"day": day})
+
+    def pull(self) -> Iterator[Block]:
+        """Yield the same torque as a pull on the person's own key or spanner."""
+        card, world, item = self.card, self.world, self.card.items.get("pull")
+        if not isinstance(item, Result):
+            return
+        tool, turned = turned_by(card), _("nut") if turned_by(card) == "spanner" else _("screw")
+        detail = _("{scale} on the scale{over}, {arm} from the {turned}, square to the {tool}.").format(
+            scale=self._scale(item),
+            over=_(", over what turns the loose nut") if card.drag_missing else "",
+            arm=self._arm(item),
+            turned=turned,
+            tool=tool,
+        )
+        error = card.items["pull_error"]
+        if isinstance(error, Result):
+            share = world.style.number(error.value, "share", 2)
+            detail += _(" Your scale is good to ± {share} of it.").format(share=share)
+        arm = world.person.key_arm
+        left = not_used(world.typed.get(f"value/{ARM.key}", ""))
+        yield Section(key="pull head", title=_("Without a torque wrench"))
+        yield self.row("pull", detail)
+        yield Line(
+            key="arm",
+            title=ARM.label,
+            detail=left or KNOWN["assumed" if arm is None else arm.known],
+            bad=bool(left),
+            value=self._arm(item),
+            act=Go("bench.joint_value", {"key": ARM.key}),
+        )
+
+    def folds(self) -> Iterator[Block]:
+        """Yield tool and order, and every other result with its working."""
+        yield from fold(self.world, "tool", _("Tool and order"), lambda: tuple(self._work()))
+        names = shown_items(self.card)
+        if names:
+            note = self.world.kept(shared_sureness, self.card.items)
+            yield from fold(self.world, "all", _("All figures"), lambda: tuple(map(self.row, names)), note)
+
+    def _work(self) -> Iterator[Words]:
+        card, style = self.card, self.world.style
+        tool = tool_text(card)
+        if tool:
+            size = _("{tool}. Try the tool first: its size is from memory.").format(tool=tool)
+            yield Words(key="tool text", text=size, bold=True)
+        yield Words(key="order", text=card.kind.text("order"))
+        yield Words(key="reuse", text=card.kind.text("reuse"))
+        item = card.items.get("drag_reuse")
+        if isinstance(item, Result):
+            least = torque_text(item.value, style, inch=style.system == "inch")
+            text = _("An insert nut is used again only from a drag of {least}.").format(least=least)
+            yield Words(key="drag reuse", text=f"{text}{reuse_text(card)}")
+
+    def row(self, name: str, detail: str = "") -> FigureRow:
+        """Return one result, how sure it is where that differs from the others."""
+        item: Item = self.card.items[name]
+        if isinstance(item, Result) and sureness(item) != self.world.kept(shared_sureness, self.card.items):
+            detail = f"{detail} {sureness(item)}.".strip()
+        row = figure(self.world, item, ITEMS[name], detail=detail)
+        # What is missing is added on the joint's own page, not asked for here.
+        return row if isinstance(item, Result) else replace(row, act=None)  # type: ignore[return-value]
