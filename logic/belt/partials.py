@@ -32,6 +32,8 @@ COUNTED = 0.0003
 """Energy of a partial, as a share of the strongest, from which it tells one string from two."""
 HELD = 0.03
 """Energy of a partial, as a share of the strongest, from which a reading may stand on it alone."""
+FEWEST = 4
+"""So many partials tell of a fundamental that is not there: through three peaks some stiff string's always pass."""
 RIVAL = 0.12
 """Energy of a peak outside, as a share of the strongest, from which there are two pitches."""
 CLEAR = 0.03
@@ -55,7 +57,7 @@ class Series:
         """Tell whether it is one string: its fundamental is there, or no two other strings have all its partials.
 
         Partials 2, 3, 4 and 6 may be of two strings a fifth apart; with a 5 they cannot. And 2, 4 and 6 with one
-        weak 1 may be a string an octave higher and a peak of noise.
+        weak 1 may be a string an octave higher and a peak of noise. Three peaks alone tell of nothing below them.
         """
         strongest = max(energy for energy, _ in self.partials.values())
         orders = [order for order, (energy, _) in self.partials.items() if energy > COUNTED * strongest]
@@ -64,8 +66,11 @@ class Series:
             if len(orders) > 1 and len(others) == 1 and others[0] < HELD * strongest:
                 return False
         pairs = combinations(range(2, ORDERS + 1), 2)
-        return 1 in orders or not any(
-            all(order % one == 0 or order % other == 0 for order in orders) for one, other in pairs
+        return 1 in orders or (
+            len(orders) >= FEWEST
+            and not any(
+                all(order % one == 0 or order % other == 0 for order in orders) for one, other in pairs
+            )
         )
 
 

@@ -180,6 +180,13 @@ def test_a_weak_peak_half_way_does_not_make_the_pitch_an_octave_lower() -> None:
     assert one.fundamental == pytest.approx(110.0, rel=0.01) or not one.grounded or not clear
 
 
+def test_three_peaks_tell_of_no_fundamental_below_them() -> None:
+    """Partials 2 and 3 of 588 Hz and a peak of noise were read as 3, 5 and 7 of a very stiff string at 219 Hz."""
+    found = series([(1.0, 1175.8), (0.08, 1764.2), (0.004, 681.6)], 40.0, 1300.0)
+    assert found is not None
+    assert not found[0].grounded or not found[1]
+
+
 def test_a_string_over_the_harmonics_of_a_hum_is_no_partial_of_it() -> None:
     peaks = [(1.0, 247.0), (0.01, 60.0), (0.004, 120.0), (0.003, 180.0)]
     found = series(peaks, 40.0, 1300.0)
