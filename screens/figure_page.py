@@ -7,7 +7,8 @@ from typing import Protocol, TypeVar
 from logic.answers.hazards import Hazard
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board
-from screens.acts import Ask, Drop, Go
+from logic.errors import InputError
+from screens.acts import Act, Ask, Drop, Go
 from screens.asked import out_of_use
 from screens.asking import (
     choice,
@@ -23,7 +24,7 @@ from screens.asking import (
 from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Line, Notice, Section, Verdict, Words
 from screens.page import Foot, Page
 from screens.tongue import _
-from screens.trying import trial_foot, trying
+from screens.trying import faults_said, trial_foot, trying
 from screens.words import sureness
 from screens.words.packs import hazard_text
 from screens.world import World
@@ -63,6 +64,8 @@ class Figures:
     details: Mapping[str, str] = field(default_factory=dict)
     outcomes: Mapping[str, str] = field(default_factory=dict)
     grey: bool = False
+    ask: Callable[[str], Act] = Ask
+    """How a value that is missing is asked for."""
 
     def __getitem__(self, name: str) -> FigureRow:
         """Return a result as a row."""
@@ -98,6 +101,8 @@ class Figures:
             row=row,
             reserve=True,
         )
+        if isinstance(item, Open) and item.missing:
+            shown = replace(shown, act=self.ask(item.missing[0]))
         instead = isinstance(item, Open) and (item.outcome or (item.problem.reason if item.problem else ""))
         return replace(shown, detail=self.outcomes[instead]) if instead in self.outcomes else shown  # type: ignore[index]
 
@@ -122,6 +127,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     *,
     title: str,
     crown: Verdict | Figure,
+    faults: Sequence[InputError] = (),
     hazards: Sequence[Hazard] = (),
     stop: str = "",
     fixes: Mapping[str, str] | None = None,
@@ -142,14 +148,14 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     out = out_of_use(world) if stop and not world.is_scratch else None
     hazards = [Hazard("DANGER", "pack out")] if out is not None else list(hazards)
     stopped = bool(hazards) and hazards[0].word == "DANGER"
-    foot = trial_foot(world)
+    foot = trial_foot(world, fits=not faults)
     if stopped:
         hazards, crown = (
             hazards[:1],
-            Verdict(key="stop", word=_("DANGER: {stop}").format(stop=stop), form=WRONG),
+            Verdict(key="stop", word=f"{_('DANGER')}: {stop}".strip(": "), form=WRONG),
         )
         foot = _stopped_foot(world, foot, (fixes or {}).get(hazards[0].key, ""))
-    elif refused_now(world):
+    elif faults or refused_now(world):
         crown = replace(crown, grey=True)
     more = () if stopped else (*picture, *figures(), *advice)
     return Page(
@@ -158,6 +164,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
         blocks=(
             *_signals(world, hazards, "" if out is None else out["sign"]),
             *(() if stopped else trying(world) if note is None else note),
+            *faults_said(world, faults),
             *(_control(world, one) for one in controls),
             *more,
             Section(key="values", title=values_title or _("From the board: tap one to try another value")),

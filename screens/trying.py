@@ -1,11 +1,14 @@
 """What every page that tries values has: the line that says what is tried, and the foot that keeps or drops it."""
 
+from collections.abc import Sequence
+
+from logic.errors import InputError
 from screens.acts import Done, Drop, Go, Keep
 from screens.asking import entry_of
 from screens.blocks import Button, Words
 from screens.page import Foot
 from screens.tongue import _
-from screens.words import label_of
+from screens.words import label_of, refusal
 from screens.world import World
 
 
@@ -16,6 +19,14 @@ def trying(world: World) -> tuple[Words, ...]:
     changed = ", ".join(label_of(key) for key in world.trial)
     text = _("Trying: {values}").format(values=changed) if changed else ""
     return (Words(key="trying", text=text, tone="trial", bold=True, reserve=1),)
+
+
+def faults_said(world: World, faults: Sequence[InputError]) -> tuple[Words, ...]:
+    """Return what does not fit together on the board."""
+    return tuple(
+        Words(key=f"fault {place}", text=refusal(fault, world.style), tone="bad", bold=True)
+        for place, fault in enumerate(faults)
+    )
 
 
 def trial_foot(world: World, *, fits: bool = True) -> Foot:

@@ -3,7 +3,7 @@
 PAGES = {
     "bench": "screens.bench.home.BenchHome",
     "bench.controller": "screens.bench.controller.ControllerPage",
-    "bench.power": "screens.bench.power.PowerPage",
+    "bench.power": "screens.bench.power.power_page",
     "bench.belt": "screens.bench.belt.SetBelt",
     "bench.positions": "screens.bench.positions.PositionsPage",
     "bench.pulls": "screens.bench.pulls.PullsPage",

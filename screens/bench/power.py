@@ -1,65 +1,94 @@
 """First power: polarity by meter, then the capacitors through a resistor."""
 
-from typing import Any
+from dataclasses import replace
 
-from logic.answers.reading import Result
+from logic.answers.asked import questions
+from logic.answers.reading import Open, Result
 from logic.answers.wiring import FirstPower, first_power
-from logic.board import Board
 from logic.tables import rows
-from screens.figures import SavedFiguresPage
-from screens.widgets.text import Text
+from screens.acts import Act, Ask, Go
+from screens.asking import value_line, why
+from screens.blocks import PLAIN, Line, Section, Verdict, Words
+from screens.figure_page import Figures, figure_page
+from screens.page import Page
+from screens.tongue import _
 from screens.words.packs import WIRING
+from screens.world import World
 
-NAMES = (
-    "precharge_time",
-    "full",
-    "empty",
-    "spark_energy",
-    "spark_current",
-    "precharge_current",
-    "precharge_power",
+HOLD = "precharge_time"
+NAMES = (HOLD, "full", "empty", "spark_energy", "spark_current", "precharge_current", "precharge_power")
+BY_HAND = 2.0
+"""Seconds that one holds it on by hand at least, as the steps say: common practice, no source."""
+DETAILS = {
+    HOLD: _("Five time constants of resistor and capacitors. By hand: two seconds."),
+    "spark_current": _("Without a resistor; the wire's inductance rounds the peak off."),
+    "precharge_power": _("For a moment only. If it stays hot there is a short: pull the plug."),
+}
+VALUES = (
+    "controller.capacitance",
+    "ask.precharge",
+    "pack.series",
+    "pack.chemistry",
+    "pack.cell_resistance",
+    "pack.parallel",
+    "pack.packs",
 )
 
 
-class PowerPage(SavedFiguresPage):
-    """How long the resistor is held on first, then the steps in order."""
-
-    HEAD = "precharge_time"
-    LABELS = {name: WIRING[name] for name in NAMES}  # noqa: RUF012  (as in FiguresPage)
-    DETAILS = {  # noqa: RUF012  (as in FiguresPage)
-        "precharge_time": "Five time constants of resistor and capacitors. By hand: two seconds.",
-        "spark_current": "Without a resistor; the wire's inductance rounds the peak off.",
-        "precharge_power": "For a moment only. If it stays hot there is a short: pull the plug.",
-    }
-    CHIPS = (
-        "controller.capacitance",
-        "ask.precharge",
-        "pack.series",
-        "pack.chemistry",
-        "pack.cell_resistance",
-        "pack.parallel",
-        "pack.packs",
+def power_page(world: World) -> Page:
+    """Return how long the resistor is held on, the steps in order, then the figures. It is about the saved board."""
+    trying = bool(world.trial) and not world.is_scratch
+    world = replace(world, trial={}) if trying else world
+    answer = world.kept(first_power, world.board, world.answers)
+    figures = Figures(
+        world=world,
+        items=answer.items,
+        labels={name: WIRING[name] for name in NAMES},
+        details=DETAILS,
+        ask=_ask,
+    )
+    note = _("A trial is open: this page uses the saved board.")
+    return figure_page(
+        world,
+        title=_("First power"),
+        crown=_verdict(world, answer),
+        stop=_("do not connect"),
+        note=(Words(key="trying", text=note, tone="trial", bold=True),) if trying else (),
+        picture=(
+            Section(key="steps", title=_("Step by step")),
+            *(
+                Words(key=f"step {number}", text=f"{number}. {row.text('text')}")
+                for number, row in enumerate(rows("power_up"), start=1)
+            ),
+        ),
+        figures=lambda: figures.rows(NAMES[:5]),
+        values=tuple(_value(world, key) for key in VALUES),
+        values_title=_("From the board: tap one to change it"),
     )
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Write the steps once."""
-        super().__init__(*args, title="First power", **kwargs)
-        self.chips_title = "From the board: tap one to change it"
-        self.meter = Text(bold=True)
-        self.picture.add_widget(self.meter)
-        for number, row in enumerate(rows("power_up"), start=1):
-            self.picture.add_widget(Text(text=f"{number}. {row.text('text')}"))
 
-    def work_out(self, board: Board) -> FirstPower:
-        """Return the figures of first power."""
-        return first_power(board, self.asking)
+def _ask(key: str) -> Act:
+    """Return how a value is asked for: one of the board on the board's own page."""
+    return Ask(key) if key in questions() else Go("board.value", {"key": key})
 
-    def show(self, answer: FirstPower) -> None:
-        """Say what the meter must show at the plug."""
-        low, high = answer.items["empty"], answer.items["full"]
-        self.meter.text = (
-            f"Plus on plus, {self.style.number(low.value, 'voltage')} to"
-            f" {self.style.number(high.value, 'voltage')} on the meter. A minus sign: stop, leads are swapped."
-            if isinstance(low, Result) and isinstance(high, Result)
-            else ""
-        )
+
+def _value(world: World, key: str) -> Line:
+    return replace(value_line(world, key), act=_ask(key))
+
+
+def _verdict(world: World, answer: FirstPower) -> Verdict:
+    """Return how long the resistor is held on, and what the meter must show before."""
+    style, hold, low, high = world.style, answer.items[HOLD], answer.items["empty"], answer.items["full"]
+    meter = ""
+    if isinstance(low, Result) and isinstance(high, Result):
+        meter = _(
+            "Plus on plus, {low} to {high} on the meter. A minus sign: stop, leads are swapped."
+        ).format(low=style.number(low.value, "voltage"), high=style.number(high.value, "voltage"))
+    if isinstance(hold, Open):
+        word = _("Meter first, then the resistor")
+        act = _ask(hold.missing[0]) if hold.missing else None
+        return Verdict(key="verdict", word=word, text=meter or why(hold, style), form=PLAIN, act=act)
+    time = style.number(max(hold.value, BY_HAND), hold.quantity)
+    word = _("Resistor first, {time}").format(time=time)
+    act = Go("working", {"item": hold, "label": WIRING[HOLD]})
+    return Verdict(key="verdict", word=word, text=meter, form=PLAIN, act=act)

@@ -19,8 +19,8 @@ from screens.blocks import Block, Figure, Picture, Section, Words
 from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.tongue import _
-from screens.trying import trial_foot, trying
-from screens.words import Style, refusal
+from screens.trying import faults_said, trial_foot, trying
+from screens.words import Style
 from screens.words.gearing import ITEMS
 from screens.world import World
 
@@ -77,10 +77,7 @@ def gearing_page(world: World) -> Page:
 
     blocks: tuple[Block, ...] = (
         *trying(world),
-        *(
-            Words(key=f"fault {place}", text=refusal(fault, world.style), tone="bad", bold=True)
-            for place, fault in enumerate(answer.faults)
-        ),
+        *faults_said(world, answer.faults),
         *(stepper(world, key) for key in STEPPED),
         Section(key="chart head", title=_("Push against road load")),
         *_chart(answer, world.style),

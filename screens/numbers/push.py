@@ -1,114 +1,118 @@
 """Speed and push in full: the curves, a step along them, a grade, a wind, and which limit rules where."""
 
-from kivy.properties import ObjectProperty, StringProperty
-
 from logic.answers.push import Pushing, pushing
-from logic.answers.reading import RIDER
-from logic.board import Board
-from logic.units import quantities
-from screens.answering import AnsweringPage
-from screens.widgets.chart import Curve, Mark
-from screens.widgets.load import load_kv
+from logic.answers.reading import RIDER, Result
+from screens.asking import stepper, value_of
+from screens.blocks import Block, Picture, Words
+from screens.figure_page import Figures, answered, figure_page
+from screens.page import Page
+from screens.pictures.chart import Curve, Mark, chart
+from screens.tongue import _
+from screens.words import Style
 from screens.words.push import CHARGE, LABELS, LIMITS
+from screens.world import World
 
-MEETINGS = ("top_loaded_full", "top_loaded_empty", "time_20", "time_30", "way_20", "way_30")
+HEAD = "top_loaded"
+FIRST = ("top_loaded_full", "top_loaded_empty", "time_20", "push_at", "load", "climb_at")
+VALUES = (
+    "controller.motor_current",
+    "controller.battery_current",
+    "controller.duty",
+    "controller.erpm_limit",
+    "motor.kv",
+    "motor.resistance",
+    "drive.motor_teeth",
+    "drive.wheel_teeth",
+    "drive.wheel_diameter",
+    "load.board_mass",
+    RIDER.key,
+    "load.rolling",
+    "load.drag_area",
+    "load.efficiency",
+    "ask.axle",
+)
 
 
-class PushPage(AnsweringPage):
-    """The top speed on this road, its curves, then what happens along them."""
-
-    HEAD = "top_loaded"
-    CONTROLS = ("ask.speed", "ask.grade", "ask.wind")
-    CHIPS = (
-        "ask.speed",
-        "ask.grade",
-        "ask.wind",
-        "controller.motor_current",
-        "controller.battery_current",
-        "controller.duty",
-        "controller.erpm_limit",
-        "motor.kv",
-        "motor.resistance",
-        "drive.motor_teeth",
-        "drive.wheel_teeth",
-        "drive.wheel_diameter",
-        "load.board_mass",
-        RIDER.key,
-        "load.rolling",
-        "load.drag_area",
-        "load.efficiency",
-        "ask.axle",
+def push_page(world: World) -> Page:
+    """Return the top speed on this road, its curves, then what happens along them."""
+    rider, style = world.person.rider, world.style
+    answer, before = answered(world, lambda board: world.kept(pushing, board, rider, world.answers))
+    speed = style.number(float(value_of(world, "ask.speed").si), "speed")  # type: ignore[union-attr]  (it begins with one)
+    figures = Figures(
+        world=world,
+        items=answer.items,
+        labels=_labels(style, speed),
+        before=before,
+        details={
+            name: _("{value} as entered.").format(value=style.number(item.value, item.quantity))
+            for name, item in answer.items.items()
+            if isinstance(item, Result) and item.band
+        },
+        grey=bool(answer.faults),
     )
-    LABELS = LABELS
+    return figure_page(
+        world,
+        title=_("Speed and push"),
+        crown=figures.crown(HEAD),
+        faults=answer.faults,
+        controls=(stepper(world, "ask.speed", _("Along the curve")), "ask.grade", "ask.wind"),
+        picture=(*_chart(answer, style, speed), *_rules(answer, style)),
+        figures=lambda: figures.rows(FIRST, head=HEAD),
+        values=VALUES,
+        values_title=_("Tap one to try another value"),
+    )
 
-    title = StringProperty("Speed and push")
-    rules = StringProperty()
-    at_title = StringProperty()
-    meetings = ObjectProperty()
-    chart = ObjectProperty()
 
-    def work_out(self, board: Board) -> Pushing:
-        """Return curves and figures."""
-        return pushing(board, self.rider, self.asking)
+def _labels(style: Style, speed: str) -> dict[str, str]:
+    """Put the speeds into the labels, in the person's unit."""
+    said = {"{speed}": speed} | {f"{{{kmh}}}": style.number(kmh / 3.6, "speed") for kmh in (20, 30)}
+    found = {}
+    for name, text in LABELS.items():
+        for mark, number in said.items():
+            text = text.replace(mark, number)  # noqa: PLW2901  (one mark after the other)
+        found[name] = text
+    return found
 
-    def show_figures(self) -> None:
-        """Show where the curves meet, then what happens at the speed asked about."""
-        self.show_head()
-        self.cards.show(self.meetings, *MEETINGS)
-        self.cards.show(self.flow, *(name for name in self.items if name not in MEETINGS))
 
-    def show(self, answer: Pushing) -> None:
-        """Show the curves and which limit rules where."""
-        self.at_title = f"At {self._speed()}"
-        self.rules = self._rules(answer)
-        self._show_chart(answer)
+def _rules(answer: Pushing, style: Style) -> tuple[Block, ...]:
+    """Return which limit rules where."""
+    parts = [
+        _("{limit} up to {speed}").format(limit=LIMITS[part.limit], speed=style.number(part.high, "speed"))
+        for part in answer.stretches
+    ]
+    if not parts:
+        return ()
+    said = _("What rules at full remote: {parts}.").format(parts=_(", then ").join(parts))
+    return (Words(key="rules", text=said),)
 
-    def _speed(self) -> str:
-        return self.style.number(self.asked("ask.speed") or 0.0, "speed")
 
-    def control_label(self, key: str) -> str:
-        """Say what the speed is: a place on the curves."""
-        return "Along the curve" if key == "ask.speed" else super().control_label(key)
+def _chart(answer: Pushing, style: Style, speed: str) -> tuple[Block, ...]:
+    """Draw push by charge against the road load, and where one stands on it."""
+    if answer.curves is None:
+        text = _("The chart needs the values that are missing above.")
+        return (Words(key="chart", text=text, tone="second"),)
 
-    def label(self, name: str) -> str:
-        """Return the words of a result, with the speeds in the person's unit."""
-        style = self.style
-        words = super().label(name).replace("{speed}", self._speed())
-        for kmh in (20, 30):
-            words = words.replace("{" + str(kmh) + "}", style.number(kmh / 3.6, "speed"))
-        return words
+    def scaled(points: tuple[tuple[float, float], ...]) -> list[tuple[float, float]]:
+        return [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points]
 
-    def _rules(self, answer: Pushing) -> str:
-        style = self.style
-        parts = [
-            f"{LIMITS[part.limit]} up to {style.number(part.high, 'speed')}" for part in answer.stretches
-        ]
-        return "What rules at full remote: " + ", then ".join(parts) + "." if parts else ""
-
-    def _show_chart(self, answer: Pushing) -> None:
-        chart, style = self.chart, self.style
-        if answer.curves is None:
-            chart.lines, chart.marks, chart.cursor = (), (), None
-            chart.empty_text = "The chart needs the values that are missing above."
-            return
-        speed, force = (quantities()[name].home(style.system).shown for name in ("speed", "force"))
-        chart.x_title, chart.y_title = f"Speed, {speed}", f"Push, {force}"
-
-        def scaled(points: tuple[tuple[float, float], ...]) -> list[tuple[float, float]]:
-            return [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points]
-
-        curves = answer.curves
-        chart.lines = (
+    curves, cursor = answer.curves, answer.curves.cursor
+    met = {charge: scaled((point,))[0] for charge, point in curves.meetings.items() if point is not None}
+    picture = chart(
+        [
             *(Curve(CHARGE[charge], scaled(points)) for charge, points in curves.push.items()),
-            Curve("load", scaled(curves.load)),
-        )
-        met = scaled(tuple(point for point in curves.meetings.values() if point is not None))
-        chart.marks = tuple(Mark(x, y, style.plain(x)) for x, y in met)
-        chart.cursor, chart.cursor_text = None, ""
-        if curves.cursor is not None:
-            at, push, load = curves.cursor
-            chart.cursor = style.scale(at, "speed")
-            chart.cursor_text = f"push {style.number(push, 'force')}, load {style.number(load, 'force')}"
-
-
-load_kv(__file__)
+            Curve(_("load"), scaled(curves.load)),
+        ],
+        # Three numbers would stand over each other: those of a full and an empty pack are in the rows.
+        tuple(Mark(x, y, style.plain(x) if charge == "nominal" else "") for charge, (x, y) in met.items()),
+        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
+        y_title=_("Push, {unit}").format(unit=style.unit("force")),
+        cursor=None if cursor is None else style.scale(cursor[0], "speed"),
+    )
+    at = ""
+    if cursor is not None:
+        push, load = (style.number(force, "force") for force in cursor[1:])
+        at = _("At {speed}: push {push}, load {load}.").format(speed=speed, push=push, load=load)
+    return (
+        Picture(key="chart", strokes=picture, text=_("Push by charge and road load over speed.")),
+        Words(key="at", text=at, bold=True, reserve=1),
+    )

@@ -1,15 +1,15 @@
-"""Stopping and descents: the whole way of a stop, what holds the brake down, and what the pack takes back."""
+"""Stopping: the whole way of a stop, what holds the brake down, and what the pack takes back."""
 
-from kivy.properties import ObjectProperty, OptionProperty, StringProperty
-
-from logic.answers.reading import RIDER, Item, Open
+from logic.answers.reading import RIDER, Open
 from logic.answers.stopping import REACTIONS, SURFACES, Stopping, stop_curves, stopping
-from logic.board import Board
-from logic.units import quantities
-from screens.answering import AnsweringPage
-from screens.widgets.chart import Curve
-from screens.widgets.load import load_kv
-from screens.widgets.notice import WORDS
+from screens.asking import value_of
+from screens.blocks import Block, Notice, Picture, Section, Words
+from screens.figure_page import Figures, answered, figure_page
+from screens.page import Page
+from screens.pictures.chart import Curve, chart
+from screens.tongue import _
+from screens.trying import trying
+from screens.words import Style
 from screens.words.stopping import (
     ANY_CHARGE,
     CUTS_OUT,
@@ -20,95 +20,109 @@ from screens.words.stopping import (
     SURFACE,
     THIS_PACK,
 )
+from screens.world import World
 
+HEAD = "stop_dry_design"
 STOPS = tuple(f"stop_{surface}_{reaction}" for surface in SURFACES for reaction in REACTIONS)[1:]
+VALUES = (
+    "ask.stop_speed",
+    "ask.stop_grade",
+    "ask.rest_voltage",
+    "controller.brake_current",
+    "controller.regen_current",
+    "pack.cell_charge_current",
+    "ask.axle",
+    "ask.wheelbase",
+    "ask.mass_behind_front",
+    "ask.mass_height",
+    "load.board_mass",
+    RIDER.key,
+)
 
 
-class StoppingPage(AnsweringPage):
-    """The dry stop of someone who does not expect it comes first."""
-
-    CHIPS = (
-        "ask.stop_speed",
-        "ask.stop_grade",
-        "ask.rest_voltage",
-        "controller.brake_current",
-        "controller.regen_current",
-        "pack.cell_charge_current",
-        "ask.axle",
-        "ask.wheelbase",
-        "ask.mass_behind_front",
-        "ask.mass_height",
-        "load.board_mass",
-        RIDER.key,
+def stopping_page(world: World) -> Page:
+    """Return the dry stop of someone who does not expect it, then the other stops, and what the pack allows."""
+    rider = world.person.rider
+    answer, before = answered(world, lambda board: world.kept(stopping, board, rider, world.answers))
+    any_charge = value_of(world, "ask.rest_voltage") is None
+    figures = Figures(
+        world=world,
+        items=answer.items,
+        labels=_labels(world),
+        before=before,
+        details={HEAD: ANY_CHARGE} if any_charge else {},
+        grey=bool(answer.faults),
     )
-    HEAD = "stop_dry_design"
-    LABELS = LABELS
-
-    title = StringProperty("Stopping")
-    rules = StringProperty()
-    word = OptionProperty("", options=WORDS)
-    warning = StringProperty()
-    stops = ObjectProperty()
-    pack = ObjectProperty()
-    chart = ObjectProperty()
-
-    def work_out(self, board: Board) -> Stopping:
-        """Return the figures of the stop."""
-        return stopping(board, self.rider, self.asking)
-
-    def show_figures(self) -> None:
-        """Show the stops, then what tyre and pack allow."""
-        self.show_head()
-        self.cards.show(self.stops, *STOPS)
-        self.cards.show(self.pack, *(name for name in self.items if name not in STOPS))
-
-    def show(self, answer: Stopping) -> None:
-        """Say what rules, and draw the ways."""
-        first = self.items[self.HEAD]
-        runs_on = isinstance(first, Open) and first.outcome == "does not stop"
-        self.rules = "" if runs_on else self._rules(answer)
-        warning = RUNS_ON if runs_on else self._cut_out() if answer.cuts_out else ""
-        self.word, self.warning = ("warning", warning) if warning else ("", self._assumed())
-        self._show_chart()
-
-    def label(self, name: str) -> str:
-        """Return the words of a result; the compared speed is in the person's unit."""
-        if name == self.HEAD:
-            speed = self.style.number(self.asked("ask.stop_speed") or 0.0, "speed")
-            return f"Whole way from {speed}: dry, 2.5 s to react"
-        return super().label(name).replace("20 km/h", self.style.number(20 / 3.6, "speed"))
-
-    def detail(self, name: str, item: Item) -> str:
-        """Say for which charge the way is told."""
-        if name == self.HEAD and self.asked("ask.rest_voltage") is None:
-            return ANY_CHARGE
-        return super().detail(name, item)
-
-    def _cut_out(self) -> str:
-        return CUTS_OUT.format(pack=FULL_PACK if self.asked("ask.rest_voltage") is None else THIS_PACK)
-
-    def _assumed(self) -> str:
-        return "Motors alone, no foot brake. The slower of controller, pack and one braked axle decides."
-
-    def _rules(self, answer: Stopping) -> str:
-        style = self.style
-        parts = [
-            f"{RULERS[part.ruler]} from {style.number(part.high, 'speed')} down"
-            + (f" to {style.number(part.low, 'speed')}" if part.low else "")
-            for part in reversed(answer.stretches)
-        ]
-        return "On a dry road the brake is held down by " + ", then ".join(parts) + "." if parts else ""
-
-    def _show_chart(self) -> None:
-        curves = stop_curves(self.board, self.rider, self.asking)
-        style = self.style
-        speed, way = (quantities()[name].home(style.system).shown for name in ("speed", "way"))
-        self.chart.x_title, self.chart.y_title = f"Speed, {speed}", f"Whole way with 2.5 s, {way}"
-        self.chart.empty_text = "The chart needs the values that are missing above."
-        self.chart.lines = tuple(
-            Curve(SURFACE[surface], [(style.scale(x, "speed"), style.scale(y, "way")) for x, y in points])
-            for surface, points in curves.items()
-        )
+    return figure_page(
+        world,
+        title=_("Stopping"),
+        crown=figures.crown(HEAD),
+        faults=answer.faults,
+        note=(*_warning(answer, FULL_PACK if any_charge else THIS_PACK), *trying(world)),
+        controls=("ask.stop_speed", "ask.stop_grade"),
+        picture=(
+            Section(key="chart head", title=_("Way to a stop over speed")),
+            *_chart(world, answer),
+            *_rules(answer, world.style),
+        ),
+        figures=lambda: figures.rows(STOPS, _("By surface and reaction"), HEAD),
+        values=VALUES[2:],
+        values_title=_("Tap one to try another value"),
+    )
 
 
-load_kv(__file__)
+def _runs_on(answer: Stopping) -> bool:
+    first = answer.items[HEAD]
+    return isinstance(first, Open) and first.outcome == "does not stop"
+
+
+def _warning(answer: Stopping, pack: str) -> tuple[Block, ...]:
+    """Return what takes the brake away; without a warning, what the figures hold for."""
+    if _runs_on(answer):
+        return (Notice(key="warning", word="warning", text=RUNS_ON),)
+    if answer.cuts_out:
+        return (Notice(key="warning", word="warning", text=CUTS_OUT.format(pack=pack)),)
+    text = _("Motors alone, no foot brake. The slower of controller, pack and one braked axle decides.")
+    return (Words(key="assumed", text=text, tone="second"),)
+
+
+def _labels(world: World) -> dict[str, str]:
+    """Put the asked speed and the compared one into the labels."""
+    style = world.style
+    speed, compared = float(value_of(world, "ask.stop_speed").si), style.number(20 / 3.6, "speed")  # type: ignore[union-attr]
+    head = _("Whole way from {speed}: dry, 2.5 s to react").format(speed=style.number(speed, "speed"))
+    return {name: text.replace("20 km/h", compared) for name, text in LABELS.items()} | {HEAD: head}
+
+
+def _rules(answer: Stopping, style: Style) -> tuple[Block, ...]:
+    """Return what holds the brake down, from the asked speed to a stop."""
+    parts = [
+        _("{ruler} from {high} down").format(ruler=RULERS[part.ruler], high=style.number(part.high, "speed"))
+        + (_(" to {low}").format(low=style.number(part.low, "speed")) if part.low else "")
+        for part in reversed(answer.stretches)
+    ]
+    if not parts or _runs_on(answer):
+        return ()
+    said = _("On a dry road the brake is held down by {parts}.").format(parts=_(", then ").join(parts))
+    return (Words(key="rules", text=said),)
+
+
+def _chart(world: World, answer: Stopping) -> tuple[Block, ...]:
+    """Draw the whole way over speed, by surface."""
+    style = world.style
+    curves = world.kept(stop_curves, world.board, world.person.rider, world.answers)
+    lines = [
+        Curve(SURFACE[surface], [(style.scale(x, "speed"), style.scale(y, "way")) for x, y in points])
+        for surface, points in curves.items()
+        if points
+    ]
+    if not lines:
+        empty = _("The chart needs the values that are missing above.")
+        text = _("Nothing to draw: it does not stop on this slope.") if _runs_on(answer) else empty
+        return (Words(key="chart", text=text, tone="second"),)
+    picture = chart(
+        lines,
+        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
+        y_title=_("Whole way with 2.5 s, {unit}").format(unit=style.unit("way")),
+    )
+    return (Picture(key="chart", strokes=picture, text=_("Way to a stop over speed, by surface.")),)

@@ -25,7 +25,7 @@ class Curve(NamedTuple):
 
 
 class Mark(NamedTuple):
-    """A marked point and its short label."""
+    """A marked point and its short label, "" for none."""
 
     x: float
     y: float
@@ -39,9 +39,13 @@ def chart(  # noqa: PLR0913  (two axes)
     x_title: str,
     y_title: str,
     from_zero: bool = True,
+    cursor: float | None = None,
     text: Callable[[float], str] = plain_number,
 ) -> Picture:
-    """Return a chart of up to four lines. Raises ValueError for a fifth: there is no fifth style to tell it by."""
+    """Return a chart of up to four lines. Raises ValueError for a fifth: there is no fifth style to tell it by.
+
+    `cursor` is where along it one stands: an upright line.
+    """
     if len(curves) > len(STYLES):
         raise ValueError(f"a chart shows at most {len(STYLES)} lines, not {len(curves)}")
     curves = [
@@ -63,6 +67,8 @@ def chart(  # noqa: PLR0913  (two axes)
             Label(text(value), (value, foot), ("b",), tone="second", must=True),
         ]
     strokes.append(Path(((left, top), (left, foot), (right, foot)), "outline", 1.1))
+    if cursor is not None and left <= cursor <= right:
+        strokes.append(Path(((cursor, foot), (cursor, top)), "outline", 2.0, (3.0, 3.0)))
     for (tone, dashes), curve in zip(STYLES, curves, strict=False):
         strokes += [Path(tuple(part), tone, 3.0, dashes) for part in cut(curve.points, right, top)]
     strokes += [
@@ -70,10 +76,10 @@ def chart(  # noqa: PLR0913  (two axes)
         Label(x_title, (right, foot), ("lt", "t"), tone="second", gap=2.0),
     ]
     for mark in marks:
-        strokes += [Disc((mark.x, mark.y), 5.0, "ground", "text")]
-        strokes += [
-            Label(mark.text, (mark.x, mark.y), ("rt", "t", "r", "lb", "b", "lt"), bold=True, must=True)
-        ]
+        strokes.append(Disc((mark.x, mark.y), 5.0, "ground", "text"))
+        if mark.text:
+            sides = ("rt", "t", "r", "lb", "b", "lt")
+            strokes.append(Label(mark.text, (mark.x, mark.y), sides, bold=True, must=True))
     for place, curve in enumerate(curves):
         if curve.name and curve.points:
             at = _apart(place, curves, (top - foot) or 1.0)

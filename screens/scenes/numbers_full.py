@@ -86,8 +86,8 @@ def stopping_pack(driver: Driver) -> None:
     """Scroll to what tyre and pack allow, on a pack that is not full."""
     stopping(driver)
     ask(driver, "Pack at rest", "39")
-    page = driver.app.shell.page
-    page.scroll.scroll_to(page.pack, animate=False)
+    driver.tap("All figures")
+    driver.find("Volts at the plug while braking").bring()
 
 
 def push(driver: Driver) -> None:
@@ -118,8 +118,7 @@ def push_figures(driver: Driver) -> None:
     """Step along the curve and scroll to the figures there."""
     push(driver)
     driver.tap("Along the curve, one more")
-    page = driver.app.shell.page
-    page.scroll.scroll_to(page.flow, animate=False)
+    driver.find("Figures").bring()
 
 
 def compare(driver: Driver) -> None:

@@ -6,9 +6,7 @@ from screens.widgets.result import Result
 from tests.screens.session import Session
 
 PAGES = [
-    ("Speed and push in full", "drive.wheel_diameter", "90"),
     ("Hold for how long", "drive.motor_teeth", "18"),
-    ("Stopping", "controller.brake_current", "20"),
     ("Belt length and load", "drive.wheel_teeth", "42"),
     ("Wh/km at a speed", "load.board_mass", "14"),
 ]

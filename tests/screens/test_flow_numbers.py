@@ -8,7 +8,6 @@ from logic.board import Value
 from logic.log import Ride
 from screens.blocks import Figure, FigureRow
 from screens.widgets.result import Result
-from screens.widgets.stepper import Stepper
 from tests.screens.session import Session
 
 GAP = "\u00a0"
@@ -158,75 +157,6 @@ def test_a_row_of_the_list_shows_the_figure_its_page_leads_with(app: Session, wh
         app.shell.go(name)
         app.settle()
         assert value == leads_with(app.page), name
-
-
-# Stopping
-
-
-def test_the_stop_follows_the_typed_speed(app: Session) -> None:
-    visit(app, "Stopping")
-    # The way is that of an empty pack, the cut-out that of a full one; a measured pack is told as it is.
-    assert app.page.head.detail == "Pack nearly empty: the longest way of any charge."
-    assert app.shows("lifts a full pack above full charge")
-    before = float(app.page.head.value)
-    app.tap(app.row("Stop from"))
-    app.type("30")
-    assert float(app.page.head.value) > before
-    app.tap("Done")
-    assert app.shows("WARNING")
-    ask(app, "Pack at rest", "38")
-    assert not app.shows("WARNING")
-    assert not app.page.head.detail
-
-
-def test_a_hill_too_steep_is_a_sentence(app: Session) -> None:
-    visit(app, "Stopping")
-    ask(app, "Slope under it", "-20")
-    assert app.page.head.value == "–"
-    assert app.page.head.detail == "Does not stop: the slope is stronger than the brake."
-
-
-def test_what_was_asked_outlives_a_restart_and_stays_with_its_board(app: Session) -> None:
-    visit(app, "Stopping")
-    ask(app, "Stop from", "32")
-    app.restart(hours=2)
-    visit(app, "Stopping")
-    assert app.row("Stop from").value == f"32{GAP}km/h"
-    app.state.choose(next(board.id for board in app.state.boards() if board.name == "Weir"))
-    app.frame()
-    assert app.row("Stop from").value == f"25{GAP}km/h"
-
-
-# Speed and push
-
-
-def stepper(app: Session, label: str) -> tuple[str, str]:
-    """Return what the stepper of a label shows."""
-    found = next(widget for widget in app.walk() if isinstance(widget, Stepper) and widget.label == label)
-    return found.value, found.unit
-
-
-def test_steps_along_the_curve(app: Session) -> None:
-    visit(app, "Speed and push in full")
-    head = app.page.head.value
-    app.tap("Along the curve, one more")
-    assert stepper(app, "Along the curve") == ("21", "km/h")
-    assert app.page.chart.cursor == pytest.approx(21.0)
-    assert app.page.head.value == head
-    app.tap("Grade, one more")
-    app.tap("Grade, one more")
-    assert stepper(app, "Grade") == ("2", "%")
-    assert float(app.page.head.value) < float(head)
-    app.tap("Headwind, one less")
-    assert stepper(app, "Headwind") == ("\u22125", "km/h")
-
-
-def test_each_limiting_case_is_a_sentence(app: Session) -> None:
-    visit(app, "Speed and push in full")
-    ask(app, "Grade", "40")
-    assert app.page.head.detail == "Cannot start: the road asks for more than the motors push."
-    ask(app, "Grade", "-20")
-    assert app.page.head.detail.startswith("Runs past:")
 
 
 # Two set-ups

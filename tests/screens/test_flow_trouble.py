@@ -1,4 +1,4 @@
-"""A page that fails never stops the start and never ends the app; battery amps beyond the pack do neither."""
+"""A page that fails never stops the start and never ends the app."""
 
 from collections.abc import Callable
 from typing import Any
@@ -7,7 +7,7 @@ import pytest
 from kivy.base import ExceptionManager
 
 from logic.store import NotSaved
-from screens.numbers import push
+from screens.numbers import hold
 from screens.shell import NOT_COME_BACK_TO
 from tests.screens.session import Session
 
@@ -27,23 +27,10 @@ def as_the_loop(act: Callable[..., Any], *given: Any) -> None:
             raise
 
 
-@pytest.mark.parametrize("amps", ["150", "400"])
-def test_battery_amps_beyond_the_pack_are_typed_and_come_back_to(app: Session, amps: str) -> None:
-    app.tap("Numbers")
-    app.tap("Speed and push")
-    app.tap("Battery current, drive, whole board")
-    app.keys(amps)
-    app.tap("Done")
-    assert "full remote: motor amps up to 30\u00a0km/h, then duty up to" in app.page.rules
-    app.restart(minutes=1)
-    assert app.page.title == "Speed and push"
-    assert "full remote: motor amps up to 30\u00a0km/h, then duty up to" in app.page.rules
-
-
 def test_a_page_that_fails_does_not_stop_the_start(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
     app.tap("Numbers")
-    app.tap("Speed and push")
-    monkeypatch.setattr(push.PushPage, "work_out", fails)
+    app.tap("Hold for how long")
+    monkeypatch.setattr(hold.HoldPage, "work_out", fails)
     app.restart(minutes=1)
     assert app.page.title == "Ride"
     app.frame(seconds=60.0)
@@ -64,24 +51,24 @@ def test_a_first_page_that_fails_leaves_the_other_places(
 
 
 def test_a_page_that_fails_when_it_is_opened_says_so(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(push.PushPage, "work_out", fails)
+    monkeypatch.setattr(hold.HoldPage, "work_out", fails)
     app.tap("Numbers")
-    as_the_loop(app.tap, "Speed and push")
+    as_the_loop(app.tap, "Hold for how long")
     app.settle()
     assert app.page.title == CANNOT
     assert app.shows("Nothing that was saved is lost.")
     app.tap("Back")
     assert app.page.title == "Numbers"
     monkeypatch.undo()
-    app.tap("Speed and push")
-    assert app.page.title == "Speed and push"
+    app.tap("Hold for how long")
+    assert app.page.title == "Hold for how long"
 
 
 def test_a_page_that_fails_at_a_new_value_says_so(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
     app.tap("Numbers")
-    app.tap("Speed and push")
-    app.tap("Battery current, drive, whole board")
-    monkeypatch.setattr(push.PushPage, "work_out", fails)
+    app.tap("Hold for how long")
+    app.tap("Mass of the board")
+    monkeypatch.setattr(hold.HoldPage, "work_out", fails)
     as_the_loop(app.keys, "1")
     as_the_loop(app.settle)
     app.settle()

@@ -126,15 +126,6 @@ def test_a_ride_keeps_what_stood_and_says_what_was_not_used(app: Session) -> Non
     assert (body.distance, body.volts_before) == (12000.0, None)
 
 
-def test_volts_of_a_stop_are_refused_like_the_boards(app: Session) -> None:
-    app.shell.go("numbers.stopping")
-    app.page.edit("ask.rest_voltage")
-    app.settle()
-    app.keys("1400")
-    app.tap("Done")
-    assert app.page.inputs.value("ask.rest_voltage") is None
-
-
 def test_a_board_row_says_what_was_typed_and_not_used(app: Session) -> None:
     app.tap("Board Towpath 36")
     app.tap("Wheel diameter")
