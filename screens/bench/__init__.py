@@ -2,7 +2,7 @@
 
 PAGES = {
     "bench": "screens.bench.home.BenchHome",
-    "bench.controller": "screens.bench.controller.ControllerPage",
+    "bench.controller": "screens.bench.controller.controller_page",
     "bench.power": "screens.bench.power.power_page",
     "bench.belt": "screens.bench.belt.SetBelt",
     "bench.positions": "screens.bench.positions.PositionsPage",

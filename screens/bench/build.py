@@ -44,7 +44,9 @@ class BuildPage(AppPage):
         for place, (key, state) in enumerate(stages):
             one = self.state.checklist(key)
             icons = {"right": "ticked", "noted": "cross", "front": "edit", "open": "unticked"}
-            row = Row(title=self._letter(place, one.title), detail=list_state(self, one), icon=icons[state])
+            row = Row(
+                title=self._letter(place, one.title), detail=list_state(self.state, one), icon=icons[state]
+            )
             row.bind(on_release=partial(self._open, key))
             self.rows.add_widget(row)
 

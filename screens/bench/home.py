@@ -27,7 +27,7 @@ class BenchHome(AppPage):
             run = state.store.run(state.saved.id, key)
             if run is not None and run.body["answers"]:
                 of = state.checklist(key)
-                self.build_detail = f"{of.title}. {list_state(self, of)}"
+                self.build_detail = f"{of.title}. {list_state(self.state, of)}"
                 return
         done = sum(state.last("check", list=key) is not None for key in stages)
         self.build_detail = (

@@ -6,10 +6,10 @@ PAGES = {
     "ride.run_list": "screens.ride.run_list.RunList",
     "ride.run_over": "screens.ride.run_over.RunOver",
     "ride.not_right": "screens.ride.not_right.NotRight",
-    "ride.lists": "screens.ride.lists.Lists",
+    "ride.lists": "screens.ride.lists.lists_page",
     "ride.tension": "screens.ride.tension.tension_check",
     "ride.tension_saved": "screens.ride.tension_saved.TensionSaved",
-    "ride.flight": "screens.ride.flight.FlightPage",
+    "ride.flight": "screens.ride.flight.flight_page",
     "ride.flight_card": "screens.ride.flight_card.FlightCard",
     "ride.pack_signs": "screens.ride.pack_signs.PackSigns",
 }

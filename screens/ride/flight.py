@@ -1,99 +1,104 @@
-"""Pack for a flight: marked and tested first, then the class of each pack, then the card for the counter."""
+"""Pack for a flight: the verdict first, then what is asked, the figures, and the card for the counter."""
 
-from typing import Any
+from collections.abc import Iterator
+from dataclasses import replace
 
+from logic.answers.asked import Asking
 from logic.answers.carrying import Flight, flight
-from logic.answers.reading import Item, Open, Result
+from logic.answers.reading import Item, Result
 from logic.board import Board
-from logic.units import Shown
+from screens.acts import Go
 from screens.asked import out_of_use
-from screens.figures import SavedFiguresPage
-from screens.widgets.row import Row, Section
-from screens.widgets.text import Text
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Button, FigureRow, Section, Verdict, Words
+from screens.figure_page import Figures, figure_page, signs_line
+from screens.page import Foot, Page
+from screens.saved_board import board_choice, board_line, trial_note, untried
+from screens.tongue import _
 from screens.words import refusal
 from screens.words.flight import arithmetic, confirmed, rules_read, verdict_lines, watt_hours
 from screens.words.packs import FLIGHT
+from screens.world import World
+
+LABELS = {"each": _("One pack"), "all_joined": _("All packs together")}
+FORMS = {"allowed, ask the airline": RIGHT, "operator approval": UNSURE}
+"""How a verdict looks; the others are a no."""
+VALUES = ("pack.series", "pack.parallel", "pack.packs", "pack.chemistry", "pack.cell_capacity")
 
 
-class Figures:
-    """A flight's answer with its figures by name, as a page of figures reads them."""
-
-    def __init__(self, answer: Flight) -> None:
-        """Take an answer."""
-        self.flight = answer
-        self.items: dict[str, Item] = {"each": answer.energy, "all_joined": answer.all_joined}
+def may_fly(board: Board, asking: Asking, damaged: bool) -> Flight:  # noqa: FBT001  (as world.kept gives it)
+    """Return what may fly; `damaged` is a pack that was taken out of use."""
+    return flight(board, asking, damaged=damaged)
 
 
-class FlightPage(SavedFiguresPage):
-    """What may fly of the saved board's packs. The card is offered only when there is something to show."""
-
-    HEAD = "each"
-    LABELS = {"each": "One pack", "all_joined": "All packs together"}  # noqa: RUF012  (as in FiguresPage)
-    CONTROLS = ("pack.marked", "pack.tested", "ask.loose", "ask.carried")
-    CHIPS = (
-        "pack.marked_energy",
-        "pack.series",
-        "pack.parallel",
-        "pack.packs",
-        "pack.chemistry",
-        "pack.cell_capacity",
+def flight_page(world: World) -> Page:
+    """Return what may fly of the saved board's packs. The card is offered only when there is something to show."""
+    still = untried(world)
+    found = world.kept(may_fly, still.board, world.answers, out_of_use(world) is not None)
+    items: dict[str, Item] = {"each": found.energy, "all_joined": found.all_joined}
+    figures = Figures(world=still, items=items, labels=LABELS, details=_details(world, found))
+    page = figure_page(
+        still,
+        title=_("Pack for a flight"),
+        crown=_verdict(world, found),
+        stop=_("do not pack it"),
+        note=trial_note(world),
+        controls=(
+            board_line(world, "pack.marked_energy"),
+            board_choice(world, "pack.marked"),
+            board_choice(world, "pack.tested"),
+            "ask.loose",
+            "ask.carried",
+        ),
+        figures=lambda: _energies(figures),
+        advice=tuple(_rules(world, found)),
+        values=tuple(board_line(world, key) for key in VALUES),
+        values_title=_("From the board: tap one to change it"),
     )
+    if page.foot.entry is not None or not found.cards:
+        return page
+    return replace(page, foot=Foot(main=Button(_("Show at the counter"), Go("ride.flight_card"))))
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Put the verdict above the figures and the rules below."""
-        super().__init__(*args, title="Pack for a flight", **kwargs)
-        self.more_title, self.chips_title = "Together", "From the board: tap one to change it"
-        self.verdict = Text(role="title", bold=True)
-        self.reasons = Text()
-        self.rules = Text(tone="second")
-        for place, widget in enumerate((self.verdict, self.reasons)):
-            self.front.add_widget(widget, len(self.front.children) - place)
-        self.advice.add_widget(Section(title="Before the flight"))
-        self.advice.add_widget(self.rules)
-        signs = Row(title="Swollen or hot pack?", icon="battery", tone="bad")
-        signs.bind(on_release=lambda *_: self.shell.go("ride.pack_signs"))
-        self.advice.add_widget(signs)
 
-    def work_out(self, board: Board) -> Figures:
-        """Return what may fly."""
-        return Figures(flight(board, self.asking, damaged=out_of_use(self.state) is not None))
+def _verdict(world: World, found: Flight) -> Verdict:
+    reasons = verdict_lines(found)
+    if found.problem is not None:
+        reasons.append(refusal(found.problem, world.style))
+    text = " ".join(reasons)
+    if found.verdict is None:
+        return Verdict(key="verdict", word=_("Not known yet"), text=text, form=PLAIN)
+    outcome = found.verdict.outcome
+    return Verdict(key="verdict", word=FLIGHT[outcome], text=text, form=FORMS.get(outcome, WRONG))
 
-    def figure(self, item: Result, si: float) -> Shown:
-        """Write watt-hours to a tenth: the classes end at whole ones."""
-        return Shown(watt_hours(si, self.style), super().figure(item, si).unit)
 
-    def detail(self, name: str, item: Item) -> str:
-        """Show the arithmetic, or that case and cells disagree."""
-        if isinstance(item, Open) or self.answer is None:
-            return ""
-        answer = self.answer.flight
-        if name == "each" and answer.differs:
-            return (
-                "The case says another figure than volts times amp-hours: the marked one counts. Check both."
-            )
-        if name == "each" and answer.cards:
-            card = answer.cards[0]
-            same = confirmed(card, self.style)
-            other = arithmetic(card, self.style)
-            return same or (f"By its cells: {other}. The label counts." if other else "")
-        return "Joined by a lead they count as one." if name == "all_joined" else ""
+def _energies(figures: Figures) -> Iterator[Block]:
+    """Yield watt-hours to a tenth: the classes end at whole ones."""
+    yield Section(key="figures", title=_("Watt-hours"), note=figures.note)
+    for name, item in figures.items.items():
+        row: FigureRow = figures[name]
+        if isinstance(item, Result):
+            row = replace(row, number=watt_hours(item.value, figures.world.style), unit="Wh")
+        if row.number != "–" or row.act is not None:
+            yield row
 
-    def show(self, answer: Figures) -> None:
-        """Write the verdict and the rules."""
-        found = answer.flight
-        if found.verdict is not None:
-            self.verdict.text = FLIGHT[found.verdict.outcome]
-            self.verdict.tone = "text" if found.verdict.card else "bad"
-        else:
-            self.verdict.text = ""
-        problem = [refusal(found.problem, self.style)] if found.problem else []
-        self.reasons.text = " ".join(verdict_lines(found) + problem)
-        rules = "\n".join(rule.text("text") for rule in found.rules)
-        today = self.state.clock().date().isoformat()
-        self.rules.text = f"{rules}\n{rules_read(found, today)}"
 
-    def bars(self) -> list[tuple[str, str, Any]]:
-        """Offer the card when there is one."""
-        if self.stopped or self.answer is None or not self.answer.flight.cards:
-            return []
-        return [("Show at the counter", "main", lambda: self.shell.go("ride.flight_card"))]
+def _details(world: World, found: Flight) -> dict[str, str]:
+    """Show the arithmetic, or that case and cells disagree."""
+    details = {"all_joined": _("Joined by a lead they count as one.")}
+    if found.differs:
+        details["each"] = _(
+            "The case says another figure than volts times amp-hours: the marked one counts. Check both."
+        )
+    elif found.cards:
+        same, other = (write(found.cards[0], world.style) for write in (confirmed, arithmetic))
+        cells = _("By its cells: {sum}. The label counts.").format(sum=other) if other else ""
+        details["each"] = f"{same}." if same else cells
+    return details
+
+
+def _rules(world: World, found: Flight) -> Iterator[Block]:
+    yield Section(key="rules", title=_("Before the flight"))
+    for place, rule in enumerate(found.rules):
+        yield Words(key=f"rule {place}", text=rule.text("text"))
+    today = world.now.date().isoformat()
+    yield Words(key="edition", text=rules_read(found, today), tone="second")
+    yield signs_line()

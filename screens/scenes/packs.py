@@ -168,14 +168,12 @@ def flight_yes(driver: Driver) -> None:
     driver.tap("Packs out of the board, one more")
     driver.type("0")
     driver.tap("Done")
-    driver.app.shell.page.scroll.scroll_y = 1
 
 
 def flight_joined(driver: Driver) -> None:
     """Carry both packs joined by a lead."""
     flight_yes(driver)
     driver.tap("Joined by a lead")
-    driver.app.shell.page.scroll.scroll_y = 1
 
 
 def card(driver: Driver) -> None:

@@ -8,7 +8,6 @@ import pytest
 from kivy.core.window import Window
 
 from logic.board import Value
-from logic.units import GAP
 from screens.asked import answer
 from screens.blocks import WRONG
 from screens.phone.share import COPIED, NEITHER, SHARED, share_text
@@ -177,35 +176,12 @@ def test_a_hazard_is_told_in_25_words(key: str) -> None:
 # Flights.
 
 
-def test_not_marked_gives_do_not_pack_and_no_card(app: Session) -> None:
-    app.tap("Pack for a flight")
-    assert app.shows("Do not pack it")
-    assert not app.shows("Show at the counter")
-    app.tap("Yes")
-    assert app.state.saved.pack.tested.si == "yes"
-    assert app.shows("Do not pack it")
-
-
 def packed(app: Session, loose: float = 0.0) -> None:
     """Open the page about a flight for the two packs of Ferry, apart."""
     use(app, "Ferry")
     answer(app.state, "ask.carried", Value("apart"))
     answer(app.state, "ask.loose", Value(loose))
     app.tap("Pack for a flight")
-
-
-def test_two_packs_wait_for_joined_or_apart_and_for_loose(app: Session) -> None:
-    use(app, "Ferry")
-    app.tap("Pack for a flight")
-    assert app.shows("Say whether the packs travel apart or joined by a lead.")
-    assert not app.shows("Show at the counter")
-    app.tap("Apart")
-    assert not app.shows("Say whether the packs travel apart or joined by a lead.")
-    assert not app.shows("Show at the counter")
-    app.tap("Packs out of the board, one more")
-    app.type("0")
-    app.tap("Done")
-    assert app.shows("Show at the counter")
 
 
 @pytest.mark.parametrize(
@@ -233,33 +209,10 @@ def test_a_counter_reads_one_figure(app: Session) -> None:
     app.state.set_value("pack.cell_capacity", Value(2.75 * 3600.0, "label"))
     app.state.set_value("pack.marked_energy", Value(101.8 * 3600.0, "label", typed_unit="Wh"))
     app.settle()
-    assert app.page.head.value == "101.8"
-    assert app.page.head.detail == f"By its cells: 36{GAP}V × 2.75{GAP}Ah = 99{GAP}Wh. The label counts."
     app.tap("Show at the counter")
     app.settle()
     assert app.page.number == "101.8"
     assert "99" not in app.page.detail
-
-
-def test_rules_that_are_over_say_so(app: Session) -> None:
-    packed(app)
-    assert "They are over" not in app.page.rules.text
-    app.restart(hours=24 * 60)
-    app.tap("Pack for a flight")
-    assert "They are over: ask the airline for those of today." in app.page.rules.text
-
-
-@pytest.mark.parametrize(
-    ("marked", "verdict"),
-    [("100", "May fly"), ("100.1", "Only with"), ("160", "Only with"), ("160.1", "Not as baggage")],
-)
-def test_the_classes_at_their_edges(app: Session, marked: str, verdict: str) -> None:
-    packed(app)
-    app.state.set_value("pack.marked_energy", Value(float(marked) * 3600.0, "label", typed_unit="Wh"))
-    app.settle()
-    assert app.page.head.value == marked
-    assert app.page.verdict.text.startswith(verdict)
-    assert app.shows("Show at the counter") is (verdict != "Not as baggage")
 
 
 def test_the_card_is_nine_millimetres_high_at_every_size(face: Session) -> None:
@@ -299,19 +252,3 @@ def test_sharing_never_raises(sheet: Callable[..., None], copy: Callable[..., No
 
 
 # The card of the controller.
-
-
-def test_the_controller_card_reads_the_saved_board(app: Session) -> None:
-    app.shell.place("bench")
-    app.settle()
-    app.tap("Set the controller")
-    # What is typed into a controller stands first: two of them share the 30 A of the board.
-    assert app.page.head.label == "Battery amps, drive, each controller"
-    assert app.page.head.value == "15"
-    assert app.row("Battery amps, drive, whole board").value == "30"
-    assert app.row("The motors alone slow by").value == "0.776"
-    app.tap("Battery current, brake, whole board")
-    app.type("4")
-    app.tap("Save")
-    assert app.page.title == "Set the controller"
-    assert app.row("Battery amps, brake, whole board").value == "4"

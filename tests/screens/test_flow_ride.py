@@ -182,13 +182,6 @@ def test_a_pack_out_of_use_comes_before_what_is_due(wet: Session) -> None:
     assert wet.page.headline == "Do not ride: pack hot."
 
 
-def test_a_pack_over_the_limit_says_so_before_its_label(app: Session) -> None:
-    app.tap("Pack for a flight")
-    assert app.page.verdict.text == "Do not pack it"
-    first, label = (app.page.reasons.text.index(said) for said in ("over 160", "not marked"))
-    assert first < label
-
-
 def test_a_ride_waits_beside_after_ride_until_it_is_entered(app: Session) -> None:
     assert "Add a ride" in rows(app)
     assert "Add a ride" not in bars(app)
