@@ -79,7 +79,7 @@ class Finger:
         driver = self._driver
         driver.still()
         widget = driver.find(target) if isinstance(target, str) else target
-        x, y = widget.to_window(*widget.center)
+        x, y = widget.middle if hasattr(widget, "middle") else widget.to_window(*widget.center)
         width, height = driver.window.size
         for down, pressure in ((1, 1.0), (0, 0.0)):
             self._send(SCREEN, FINGER, self._window, down, x / width, 1 - y / height, pressure)
@@ -101,6 +101,7 @@ def main(folder: Path) -> dict[str, object]:
     Config.set("graphics", "fullscreen", "0")
 
     from screens.scenes import start  # noqa: PLC0415  (the same)
+    from screens.state import Undo  # noqa: PLC0415  (the same)
 
     driver = start(folder / "data")
     finger, shell, state = Finger(driver), driver.app.shell, driver.app.state
@@ -110,7 +111,7 @@ def main(folder: Path) -> dict[str, object]:
         return len(state.store.page(board=state.saved.id, kind=kind, limit=99))
 
     steps: list[str] = []
-    state.undo = type("Step", (), {"text": "Something", "word": "Undo", "act": lambda _: steps.append("")})()
+    state.undo = Undo("Something", lambda: steps.append(""))
     driver.settle()
     finger.tap("Undo")
     told["undo"] = len(steps)
@@ -127,7 +128,7 @@ def main(folder: Path) -> dict[str, object]:
     finger.tap("TENSION CHECK")
     told["bar"] = len(shell.trail) - 1
     finger.tap("1")
-    told["key"] = shell.page.keypad.text
+    told["key"] = shell.page.entry.text
 
     shell.place("log")
     shell.go("log.note")

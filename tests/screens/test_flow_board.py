@@ -61,9 +61,9 @@ def test_guided_entry_leads_from_nothing_to_a_speed(empty: Session) -> None:
     empty.tap("Gearing and speed")
     # Ours: 170 rpm/V x 36 V x 0.95 / 2.5 turns of a 97.5 mm wheel: 2325.6 rpm, 42.7 km/h. The constant was read off the
     # motor, and a printed one may be a tenth off: 38.5 to 47 km/h.
-    assert empty.row("Unloaded, nominal pack").value == "38.5 to 47"
-    head = empty.row("Top speed, loaded")
-    assert head.value == "–"
+    assert empty.row("Unloaded, nominal pack").number == "38.5 to 47"
+    head = empty.page.page.crown
+    assert (head.label, head.number) == ("Top speed, loaded", "–")
     assert "missing" in head.detail
 
 
@@ -192,6 +192,7 @@ def test_after_the_bin_comes_the_list_with_the_way_back_and_no_other_bin(app: Se
     app.tap("Numbers")
     app.tap("Gearing and speed")
     app.tap("Motor pulley, one more")
+    app.key(27)
     app.tap("Board Towpath 36")
     bar = app.find("Put in the bin")
     finger = app.touch(bar)

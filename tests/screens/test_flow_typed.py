@@ -3,15 +3,20 @@
 import pytest
 
 from logic.board import Value, board_fields
-from screens.numbers.gearing import GearingPage
-from screens.widgets.keypad import Keypad
+from screens.acts import Ask
 from tests.screens.session import Session
 
 
 def chip(app: Session, key: str) -> tuple[str, str]:
-    """Return what the chip of a value shows: the value, and what stands under it."""
-    one = app.page.values.chip_of[key]
-    return one.value.replace("\u00a0", " "), one.known
+    """Return what the row of a value shows: the value, and what stands under it."""
+    one = next(block for block in app.page.page.blocks if block.key == key)
+    return one.value.replace("\u00a0", " "), one.detail
+
+
+def ask(app: Session, key: str) -> None:
+    """Ask for a value of the page in front."""
+    app.page.perform(Ask(key))
+    app.settle()
 
 
 @pytest.mark.parametrize(("key", "text", "shown"), [
@@ -23,32 +28,28 @@ def test_a_refused_number_leaves_what_stood(app: Session, key: str, text: str, s
     """Its first digits are a value the field allows: they must not stay behind, not even through a kill."""
     app.shell.go("numbers.gearing")
     saved = app.state.board.value(key)
-    key_here = key in app.page.values.chip_of
-    app.page.edit(key)
-    app.settle()
+    ask(app, key)
     app.keys(text)
     app.settle()
-    assert app.page.entering.refused is not None
+    assert app.page.entry.sentence
     assert app.state.board.value(key) == saved
     assert key not in app.state.trial
     app.tap("Done")
     assert app.state.board.value(key) == saved
     assert app.state.trial == {}
-    if key_here:
-        assert chip(app, key) == (shown, f"{text} not used")
+    assert chip(app, key) == (shown, f"{text} not used")
     app.restart(minutes=1)
     assert app.state.board.value(key).si == saved.si
 
 
 def test_typed_again_and_right_it_is_used(app: Session) -> None:
     app.shell.go("numbers.gearing")
-    app.page.edit("drive.wheel_diameter")
-    app.settle()
+    ask(app, "drive.wheel_diameter")
     app.keys("1024")
     app.tap("Done")
-    app.page.edit("drive.wheel_diameter")
-    assert app.page.keypad.text == "1024"
-    app.page.keypad.clear()
+    ask(app, "drive.wheel_diameter")
+    assert app.page.entry.text == "1024"
+    app.tap("Clear")
     app.settle()
     app.keys("102")
     app.tap("Done")
@@ -148,13 +149,10 @@ def test_how_known_begins_at_what_is_usual_for_the_field(app: Session, key: str,
 
 def test_teeth_that_are_chosen_are_no_guess(app: Session) -> None:
     app.shell.go("numbers.gearing")
-    app.page.edit("drive.motor_teeth")
-    app.settle()
+    ask(app, "drive.motor_teeth")
     app.keys("18")
     app.tap("Done")
     assert app.state.trial["drive.motor_teeth"].known == "chosen"
-    assert isinstance(app.page, GearingPage)
-    assert isinstance(app.page.keypad, Keypad | None)
     assert not any("pulley is a guess" in text for text in app.texts())
     app.tap("Keep on board")
     assert app.state.saved.value("drive.motor_teeth").known == "chosen"
