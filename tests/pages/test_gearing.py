@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from screens.acts import Go, Undo
+from screens.acts import Ask, Go, Undo
 from screens.blocks import Figure, FigureRow
 from tests.pages.reader import Reader
 
@@ -155,6 +155,31 @@ def test_refused_text_that_is_left_counts_for_nothing_and_says_so(gears: Reader)
     gears.restart(minutes=5)
     gears.tap("Wheel diameter")
     assert gears.typed == "1024"
+
+
+@pytest.mark.parametrize(
+    ("key", "text"),
+    [(WHEEL, "1024"), ("motor.kv", "17000"), ("controller.motor_current", "4500")],
+)
+def test_the_first_digits_of_a_refused_number_do_not_stay_behind(gears: Reader, key: str, text: str) -> None:
+    """They are a value the field allows: not even a kill may leave them."""
+    gears.act(Ask(key))
+    gears.type(text)
+    gears.restart()
+    assert gears.world.trial == {}
+    assert gears[key].detail == f"{text} not used"
+    gears.act(Ask(key))
+    gears.rub(len(text))
+    gears.tap("Done")
+    assert "not used" not in gears[key].detail
+
+
+def test_teeth_that_are_chosen_are_no_guess(gears: Reader) -> None:
+    gears.tap("Motor pulley")
+    gears.type("18")
+    gears.tap("Done")
+    assert gears.world.trial["drive.motor_teeth"].known == "chosen"
+    assert not gears.shows("pulley is a guess")
 
 
 def test_a_comma_before_three_digits_is_read_back(gears: Reader) -> None:
