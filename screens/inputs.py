@@ -1,6 +1,5 @@
 """The values a page works with, by key: of the board, of the rider and of questions."""
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from logic.answers.asked import questions
@@ -117,30 +116,3 @@ class Inputs:
         if not low - NEAR <= si <= high + NEAR:
             return None
         return Value(min(max(si, low), high), typed_unit=unit.shown)
-
-
-class SavedInputs(Inputs):
-    """The same where nothing is tried: a value of the board is written at once, with undo."""
-
-    def changed(self, key: str) -> Value | None:
-        """Return the saved value of a field of the board."""
-        return self.page.board.value(key) if key in board_fields() else super().changed(key)
-
-    def put_back(self, key: str, value: Value | None) -> None:
-        """Write the value that stood before, as it was known; there is nothing to undo then."""
-        if key not in board_fields():
-            super().put_back(key, value)
-        elif value != self.changed(key):
-            self.page.state.set_value(key, value)
-            self.page.state.undo = None
-
-    def on_trial(self, key: str) -> bool:  # noqa: ARG002  (as Inputs)
-        """Tell that nothing is on trial."""
-        return False
-
-    def put(self, key: str, value: Value | None, typed: str = "") -> None:
-        """Write a value of the board, known as such a value usually is."""
-        if key in board_fields():
-            self.page.state.set_value(key, value and replace(value, known=field_of(key).known))
-        else:
-            super().put(key, value, typed)

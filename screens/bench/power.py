@@ -1,16 +1,15 @@
 """First power: polarity by meter, then the capacitors through a resistor."""
 
-from dataclasses import replace
-
 from logic.answers.asked import questions
 from logic.answers.reading import Open, Result
 from logic.answers.wiring import FirstPower, first_power
 from logic.tables import rows
 from screens.acts import Act, Ask, Go
-from screens.asking import value_line, why
-from screens.blocks import PLAIN, Line, Section, Verdict, Words
+from screens.asking import why
+from screens.blocks import PLAIN, Section, Verdict, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Page
+from screens.saved_board import board_line, trial_note, untried
 from screens.tongue import _
 from screens.words.packs import WIRING
 from screens.world import World
@@ -37,8 +36,7 @@ VALUES = (
 
 def power_page(world: World) -> Page:
     """Return how long the resistor is held on, the steps in order, then the figures. It is about the saved board."""
-    trying = bool(world.trial) and not world.is_scratch
-    world = replace(world, trial={}) if trying else world
+    note, world = trial_note(world), untried(world)
     answer = world.kept(first_power, world.board, world.answers)
     figures = Figures(
         world=world,
@@ -47,13 +45,12 @@ def power_page(world: World) -> Page:
         details=DETAILS,
         ask=_ask,
     )
-    note = _("A trial is open: this page uses the saved board.")
     return figure_page(
         world,
         title=_("First power"),
         crown=_verdict(world, answer),
         stop=_("do not connect"),
-        note=(Words(key="trying", text=note, tone="trial", bold=True),) if trying else (),
+        note=note,
         picture=(
             Section(key="steps", title=_("Step by step")),
             *(
@@ -62,7 +59,7 @@ def power_page(world: World) -> Page:
             ),
         ),
         figures=lambda: figures.rows(NAMES[:5]),
-        values=tuple(_value(world, key) for key in VALUES),
+        values=tuple(key if key in questions() else board_line(world, key) for key in VALUES),
         values_title=_("From the board: tap one to change it"),
     )
 
@@ -70,10 +67,6 @@ def power_page(world: World) -> Page:
 def _ask(key: str) -> Act:
     """Return how a value is asked for: one of the board on the board's own page."""
     return Ask(key) if key in questions() else Go("board.value", {"key": key})
-
-
-def _value(world: World, key: str) -> Line:
-    return replace(value_line(world, key), act=_ask(key))
 
 
 def _verdict(world: World, answer: FirstPower) -> Verdict:

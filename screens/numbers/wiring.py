@@ -55,8 +55,7 @@ def wiring_page(world: World) -> Page:
         crown=_verdict(world, answer),
         hazards=answer.hazards,
         controls=(_gauge(world),),
-        picture=tuple(_fuse(world, answer, figures)),
-        figures=lambda: figures.rows(FIRST, head="fuse"),
+        figures=lambda: _rows(world, answer, figures),
         advice=(
             Line(
                 key="power",
@@ -125,6 +124,12 @@ def _details(world: World) -> dict[str, str]:
         "stands_short": _("The fuse must open sooner: see its time-current curve."),
         "fuse": _("Over what the ride asks, within what this wire carries for long in a closed deck."),
     }
+
+
+def _rows(world: World, answer: Wiring, figures: Figures) -> Iterator[Block]:
+    """Yield the riding current, the fuse it asks for, then the rest."""
+    shown = list(figures.rows(FIRST, head="fuse"))
+    yield from (*shown[:2], *_fuse(world, answer, figures), *shown[2:])
 
 
 def _fuse(world: World, answer: Wiring, figures: Figures) -> Iterator[Block]:

@@ -74,9 +74,9 @@ def test_first_power_is_about_the_saved_board(pages: Reader) -> None:
     assert pages[HOLD].number == "0.1"
     assert pages.page.crown.word == f"Resistor first, 2{GAP}s"
     assert pages.page.crown.text.startswith(f"Plus on plus, 30{GAP}V to 42{GAP}V on the meter.")
-    assert "trying" not in pages
+    assert "trial" not in pages
     pages.act(Put("pack.series", Value(12.0)))
-    assert pages["trying"].text == "A trial is open: this page uses the saved board."
+    assert pages["trial"].text == "A trial is open: this page uses the saved board."
     assert pages.page.crown.text.startswith(f"Plus on plus, 30{GAP}V to 42{GAP}V on the meter.")
     assert (pages["pack.series"].value, pages["pack.series"].trial) == ("10", False)
     assert pages["pack.series"].act == Go("board.value", {"key": "pack.series"})
