@@ -20,7 +20,7 @@ from logic.belt.running import shaft_pull, tension_from_shaft_pull
 from logic.belt.scale import pull_force
 from logic.belt.shaft_reading import shaft_tension_error
 from logic.belt.travel import nudge
-from logic.belt.verdict import Reading as Measured
+from logic.belt.verdict import Measured
 from logic.board import Board
 from logic.person import Person
 from logic.si import Metre, Newton, One
@@ -176,15 +176,15 @@ class FittedReading:
 @answer(pulls=((7.0, 0.001), (14.0, 0.0015), (26.0, 0.0025)))
 def fitted_reading(board: Board, person: Person, pulls: tuple[tuple[Newton, Metre], ...]) -> FittedReading:
     """Return the tension that fits pulls of (N, m) best, with the zero error of the depth."""
-    run = Run(lambda: FitParts(Reading(board), person, pulls))
+    run = Run(lambda: PullFitParts(Reading(board), person, pulls))
     reading = judged(
         run, lambda parts: Measured(fitted_tension(**parts.around), fitted_error(**parts.around))
     )
     zero = run.figure("zero", "length", lambda parts: fitted_zero(**parts.around))
-    return FittedReading(reading, zero, run.view(FitParts.agree, otherwise=True))
+    return FittedReading(reading, zero, run.view(PullFitParts.agree, otherwise=True))
 
 
-class FitParts(BenchParts):
+class PullFitParts(BenchParts):
     """The parts of a board, and several pulls of one belt."""
 
     def __init__(self, reading: Reading, person: Person, pulls: tuple[tuple[Newton, Metre], ...]) -> None:

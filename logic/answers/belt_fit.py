@@ -33,7 +33,7 @@ def half_thickness(*, thickness: Metre) -> Metre:
     return thickness / 2
 
 
-class FitParts(BeltParts):
+class ClearanceParts(BeltParts):
     """The parts of a board that clearances rest on."""
 
     def __init__(self, reading: Reading, worn: float) -> None:
@@ -79,7 +79,7 @@ class FitParts(BeltParts):
         )
 
 
-def _gap(parts: FitParts) -> float:
+def _gap(parts: ClearanceParts) -> float:
     return gap_between_motors(
         hanger_length=parts.read("mount.hanger_length"),
         inset=parts.read("mount.inset"),
@@ -88,7 +88,7 @@ def _gap(parts: FitParts) -> float:
     )
 
 
-def _hanger(parts: FitParts) -> float:
+def _hanger(parts: ClearanceParts) -> float:
     return hanger_clearance(
         centre=parts.centre,
         can_diameter=parts.can,
@@ -96,7 +96,7 @@ def _hanger(parts: FitParts) -> float:
     )
 
 
-def _can_deck(parts: FitParts) -> float:
+def _can_deck(parts: ClearanceParts) -> float:
     return can_deck_clearance(
         deck_height=parts.read("mount.deck_height"),
         centre=parts.centre,
@@ -105,11 +105,11 @@ def _can_deck(parts: FitParts) -> float:
     )
 
 
-def _pulley_deck(parts: FitParts) -> float:
+def _pulley_deck(parts: ClearanceParts) -> float:
     return parts.read("mount.deck_height") - parts.belt_back
 
 
-FIT: Figures[FitParts] = {
+FIT: Figures[ClearanceParts] = {
     "pulley_ground": (
         "length",
         lambda parts: ground_clearance(wheel_diameter=parts.wheel_diameter, radius=parts.belt_back),
@@ -144,7 +144,7 @@ class BeltFit:
 def belt_fit(board: Board, worn: Metre) -> BeltFit:
     """Return every clearance of a board; `worn` in m is what the wheel may lose of its diameter."""
     shown = FIT if len(board.sides) > 1 else {name: of for name, of in FIT.items() if name not in ONLY_TWO}
-    items = Run(lambda: FitParts(Reading(board), worn)).figures(shown)
+    items = Run(lambda: ClearanceParts(Reading(board), worn)).figures(shown)
     given = {name: item.value for name, item in items.items() if isinstance(item, Result)}
     return BeltFit(
         items,

@@ -18,7 +18,7 @@ from logic.belt.pluck import (
     tension_from_frequency,
 )
 from logic.belt.recording import Recording, from_pcm, from_wav
-from logic.belt.verdict import Reading as Measured
+from logic.belt.verdict import Measured
 from logic.board import Board
 from logic.person import Person
 from logic.si import Hertz, KilogramPerMetre, Metre, Newton, One

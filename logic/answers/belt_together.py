@@ -14,7 +14,7 @@ from logic.belt.pull_fit import fitted_error
 from logic.belt.pull_reading import tension_error
 from logic.belt.running import shaft_pull
 from logic.belt.scale import pull_force
-from logic.belt.verdict import Reading as Measured
+from logic.belt.verdict import Measured
 from logic.board import Board
 from logic.errors import InputError
 from logic.person import Person

@@ -20,7 +20,7 @@ BOARD_KEY = {"kv": "motor.kv", "resistance": "motor.resistance", "pole_pairs": "
 """Field of the board that a measured result can be laid over."""
 
 
-class BenchParts:
+class BenchMotorParts:
     """What was measured, and what the board knows beside it."""
 
     def __init__(self, reading: Reading, asked: Asked) -> None:
@@ -64,7 +64,7 @@ class BenchParts:
         )
 
 
-RESULTS: Figures[BenchParts] = {
+RESULTS: Figures[BenchMotorParts] = {
     "kv": ("motor_constant", lambda parts: parts.kv),
     "resistance": ("resistance", lambda parts: parts.resistance),
     "pole_pairs": (
@@ -85,7 +85,7 @@ RESULTS: Figures[BenchParts] = {
 @answer()
 def bench_motor(board: Board, asking: Asking) -> dict[str, Item]:
     """Return what the bench tells of a motor."""
-    return Run(lambda: BenchParts(Reading(board), Asked(asking))).figures(RESULTS)
+    return Run(lambda: BenchMotorParts(Reading(board), Asked(asking))).figures(RESULTS)
 
 
 @dataclass(frozen=True)

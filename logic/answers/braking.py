@@ -12,7 +12,7 @@ from logic.answers.pack_parts import PackParts
 from logic.answers.parts import Parts, chosen
 from logic.answers.reading import RIDER
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
-from logic.drive.push import Drive
+from logic.drive.push import Drivetrain
 from logic.drive.road import Road, slope_angle
 from logic.drive.stopping import Brake, deceleration_at, way_of_stop
 from logic.errors import InputError
@@ -52,7 +52,7 @@ def brake_of(  # noqa: PLR0913  (board and question, and what each page may set 
     limit: float | None = None,
     surface: str = "dry",
     road: Road | None = None,
-    drive: Drive | None = None,
+    drive: Drivetrain | None = None,
 ) -> Brake:
     """Return the brake of a board: on its weakest charge, as the controller is set, dry and level unless said."""
     return Brake(

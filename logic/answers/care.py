@@ -6,17 +6,17 @@ from logic.pack.care import care
 
 
 @dataclass(frozen=True)
-class Advice:
+class CareAdvice:
     """One sentence: its key and its words."""
 
     key: str
     text: str
 
 
-def advice(kind: str) -> tuple[Advice, ...]:
+def advice(kind: str) -> tuple[CareAdvice, ...]:
     """Return the advice of a kind, "stop", "fire", "charge" or "storage", the most urgent first.
 
     >>> advice("stop")[0].key
     'swollen'
     """
-    return tuple(Advice(row.text("key"), row.text("text")) for row in care(kind))
+    return tuple(CareAdvice(row.text("key"), row.text("text")) for row in care(kind))

@@ -9,7 +9,7 @@ from logic.answers.reading import Item, Open, Reading
 from logic.answers.run import Run, answer
 from logic.board import Board
 from logic.errors import InputError, Missing
-from logic.pack.travel import Edition, Verdict, edition, rules, verdict
+from logic.pack.travel import Edition, TravelVerdict, edition, rules, verdict
 from logic.tables import Row, pick
 
 UNKNOWN = "not known"
@@ -39,7 +39,7 @@ class Flight:
 
     energy: Item
     all_joined: Item
-    verdict: Verdict | None
+    verdict: TravelVerdict | None
     problem: InputError | None
     marked: str
     tested: str

@@ -29,7 +29,7 @@ Points = tuple[tuple[float, float], ...]
 
 
 @dataclass(frozen=True)
-class Line:
+class ComparedLine:
     """One figure of both set-ups. `change` is the second less the first, None unless both are numbers."""
 
     name: str
@@ -48,7 +48,7 @@ class Line:
 class Comparison:
     """Every figure of both, and push and load of both over speed; a curve that cannot be drawn is empty."""
 
-    lines: tuple[Line, ...]
+    lines: tuple[ComparedLine, ...]
     push: tuple[Points, Points]
     load: tuple[Points, Points]
 
@@ -59,7 +59,7 @@ def comparison(first: Board, second: Board, rider: Value | None, asking: Asking)
     (left, left_push, left_load), (right, right_push, right_load) = (
         _of(board, rider, asking) for board in (first, second)
     )
-    lines = tuple(Line(name, left[name], right[name]) for name in left)
+    lines = tuple(ComparedLine(name, left[name], right[name]) for name in left)
     return Comparison(lines, (left_push, right_push), (left_load, right_load))
 
 

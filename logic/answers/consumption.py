@@ -96,7 +96,7 @@ class RideFit:
 )
 def ride_fit(board: Board, rider: Value | None, samples: Sequence[Sample]) -> RideFit:
     """Return what rides with a known energy and usual speed tell about the board's drag."""
-    run = Run(lambda: FitParts(Reading(board, rider), samples))
+    run = Run(lambda: RideFitParts(Reading(board, rider), samples))
     found = run.view(lambda parts: parts.fitted, None)
     items = run.figures(FITTED)
     if found is not None:
@@ -108,7 +108,7 @@ def ride_fit(board: Board, rider: Value | None, samples: Sequence[Sample]) -> Ri
     return RideFit(items, found, len(samples))
 
 
-class FitParts(RideParts):
+class RideFitParts(RideParts):
     """The parts of a board that a fit over its rides rests on."""
 
     def __init__(self, reading: Reading, samples: Sequence[Sample]) -> None:
@@ -129,7 +129,7 @@ class FitParts(RideParts):
         )
 
 
-FITTED: Figures[FitParts] = {
+FITTED: Figures[RideFitParts] = {
     "rolling": ("ratio", lambda parts: parts.fitted.rolling.value),
     "drag_area": ("area", lambda parts: parts.fitted.drag_area.value),
 }

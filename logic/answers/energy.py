@@ -11,7 +11,7 @@ from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
 from logic.pack import cells
-from logic.pack.limits import Fault, faults, may_cut_out, weakest
+from logic.pack.limits import OverLimit, faults, may_cut_out, weakest
 from logic.tables import pick
 
 
@@ -141,9 +141,9 @@ def _weakest(parts: BrakeParts) -> dict[str, str]:
     return {way: weakest(limits).part for way, limits in known.items() if limits}
 
 
-def limit_faults(parts: BrakeParts) -> list[Fault]:
+def limit_faults(parts: BrakeParts) -> list[OverLimit]:
     """Return what is wrong between the controller's limits and the parts in their path, drive first."""
-    found: list[Fault] = []
+    found: list[OverLimit] = []
     # A stop lasts seconds: the cells' 10 s limit counts where it is known, else the one for charging.
     brake_way = BURST if parts.read.board.pack.cell_brake_current is not None else BRAKE
     for way in (DRIVE, brake_way):

@@ -13,7 +13,7 @@ from logic.joints.insert_nut import Reuse, reuse
 from logic.joints.limits import NUTS, Joint, friction_ends, state_of
 from logic.joints.lookup import Book, ProofTorques, book, locker_for, proof_torques
 from logic.joints.rules import shown_ceiling
-from logic.joints.set_screw import Holding, Seating, flat_holding, holding, key_holding, seating
+from logic.joints.set_screw import ScrewHolding, Seating, flat_holding, holding, key_holding, seating
 from logic.joints.threadlocker import Locker, cure
 from logic.joints.torque import pull_on_arm
 from logic.person import Person
@@ -222,7 +222,7 @@ class JointParts:
         return BeltParts(self.read).torque
 
     @cached_property
-    def holding(self) -> Holding:
+    def holding(self) -> ScrewHolding:
         """What the screws alone hold on a round shaft."""
         return holding(
             self.thread,

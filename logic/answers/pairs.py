@@ -16,13 +16,13 @@ from logic.belt.stock import Stock, stock
 from logic.belt.tension import effective_pull
 from logic.board import Board, Value
 from logic.drive.gearing import electrical_rotation, unloaded_rotation
-from logic.drive.options import Fit, Option, Terms, Wish, fit, option, sensible_pairs
+from logic.drive.options import WishFit, PairOption, Terms, Wish, fit, option, sensible_pairs
 from logic.errors import InputError
 from logic.tables import pick
 
 
 @dataclass(frozen=True)
-class BeltFit:
+class PairBelt:
     """A belt in stock that fits the mount: its teeth, the centre distance it asks for, and teeth in mesh."""
 
     teeth: int
@@ -44,8 +44,8 @@ class Pair:
     what is left under the controller's limit of electrical rpm, unloaded on a full pack.
     """
 
-    option: Option
-    belt: BeltFit | None
+    option: PairOption
+    belt: PairBelt | None
     belt_load: float | None
     electrical: float | None
     erpm_margin: float | None
@@ -65,7 +65,7 @@ class PairTable:
     largest_wheel: int = 0
 
 
-class PairParts(BeltParts):
+class PairTableParts(BeltParts):
     """The parts of a board that pairs rest on, its own pulleys aside."""
 
     def __init__(self, reading: Reading, asked: Asked) -> None:
@@ -105,14 +105,14 @@ def pair_table(board: Board, rider: Value | None, asking: Asking) -> PairTable:
 
     Nothing is recorded: the working of a pair is that of the board with its teeth.
     """
-    run = Run(lambda: PairParts(Reading(board, rider), Asked(asking)))
+    run = Run(lambda: PairTableParts(Reading(board, rider), Asked(asking)))
     table = run.or_open("pairs", lambda _: _table(board, run))
     if isinstance(table, Open):
         return PairTable(missing=table.missing, problem=table.problem)
     return table
 
 
-def best_pairs(table: PairTable, wish: Wish) -> Sequence[tuple[Pair, Fit]]:
+def best_pairs(table: PairTable, wish: Wish) -> Sequence[tuple[Pair, WishFit]]:
     """Return the rows by a wish: those that meet it first, the nearest to it leading, then the near misses.
 
     Among pairs that do alike (to 1 % of what was asked), the cooler motor on the reference climb comes first, then a
@@ -120,7 +120,7 @@ def best_pairs(table: PairTable, wish: Wish) -> Sequence[tuple[Pair, Fit]]:
     follow all others that do as much.
     """
 
-    def place(item: tuple[Pair, Fit]) -> tuple[float, bool, float, float, bool, float]:
+    def place(item: tuple[Pair, WishFit]) -> tuple[float, bool, float, float, bool, float]:
         pair, found = item
         heat = pair.option.heat
         return (
@@ -170,7 +170,7 @@ def belts_for(
     return tuple(belt for belt in _stock(profile) if least <= belt.length <= most)
 
 
-def _table(board: Board, run: Run[PairParts]) -> PairTable:
+def _table(board: Board, run: Run[PairTableParts]) -> PairTable:
     parts, profile = run.plain, run.plain.profile
     present = _present(board)
     printed = board.motor.kv is not None and board.motor.kv.known != "measured"
@@ -206,7 +206,7 @@ def _present(board: Board) -> tuple[int, int] | None:
     return round(float(motor.si)), round(float(wheel.si))
 
 
-def _terms(run: Run[PairParts], *, printed: bool) -> tuple[Terms, tuple[str, ...]]:
+def _terms(run: Run[PairTableParts], *, printed: bool) -> tuple[Terms, tuple[str, ...]]:
     parts = run.plain
     drive, road, asked = parts.drive("nominal"), parts.road, parts.asked
     brake = run.or_open("stop", lambda each: brake_of(each, asked))
@@ -226,7 +226,7 @@ def _terms(run: Run[PairParts], *, printed: bool) -> tuple[Terms, tuple[str, ...
 class _Rows:
     """What all rows share, looked up once."""
 
-    def __init__(self, run: Run[PairParts], terms: Terms, travel: tuple[float, float, bool] | None) -> None:
+    def __init__(self, run: Run[PairTableParts], terms: Terms, travel: tuple[float, float, bool] | None) -> None:
         parts = run.plain
         self.parts, self.terms, self.travel = parts, terms, travel
         self.torque = run.view(lambda each: each.torque, None)
@@ -262,7 +262,7 @@ class _Rows:
             present=present,
         )
 
-    def _belt(self, small: float, large: float, teeth: int) -> BeltFit | None:
+    def _belt(self, small: float, large: float, teeth: int) -> PairBelt | None:
         if self.travel is None:
             return None
         low, high, _ = self.travel
@@ -278,4 +278,4 @@ class _Rows:
         best = min(candidates, key=lambda belt: (not belt.sure, abs(belt.length - middle)))
         centre = centre_distance(length=best.length, large=large, small=small)
         in_mesh = whole_teeth_in_mesh(centre=centre, large=large, small=small, teeth=float(teeth))
-        return BeltFit(best.teeth, centre, round(in_mesh), best.sure)
+        return PairBelt(best.teeth, centre, round(in_mesh), best.sure)

@@ -7,7 +7,7 @@ from logic.belt.catalogue import Belt, belt
 from logic.belt.geometry import centre_distance, length_of_teeth, pitch_diameter, span_length, wrap_angle
 from logic.drive.gearing import ratio, rolling_circumference
 from logic.drive.motor import conversion, dc_equivalent_current, torque_constant
-from logic.drive.push import Drive
+from logic.drive.push import Drivetrain
 from logic.drive.road import Road, standard
 from logic.errors import InputError
 from logic.pack.cells import Chemistry, chemistry, pack_resistance, pack_voltage
@@ -123,9 +123,9 @@ class Parts:
             "efficiency": self.read("load.efficiency"),
         }
 
-    def drive(self, charge: str) -> Drive:
+    def drive(self, charge: str) -> Drivetrain:
         """Return the drive at a charge of the pack."""
-        return Drive(open_circuit_voltage=self.voltage(charge), **self._drive_but_voltage)
+        return Drivetrain(open_circuit_voltage=self.voltage(charge), **self._drive_but_voltage)
 
     @cached_property
     def road(self) -> Road:

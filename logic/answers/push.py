@@ -64,7 +64,7 @@ class PushParts(Parts):
 
 
 @dataclass(frozen=True)
-class Stretch:
+class PushStretch:
     """Speeds over which one limit rules the push at full remote."""
 
     low: float
@@ -73,7 +73,7 @@ class Stretch:
 
 
 @dataclass(frozen=True)
-class Curves:
+class PushCurves:
     """Push by charge and the road load, over speed; the meeting of each charge, None where there is none."""
 
     push: dict[str, tuple[tuple[float, float], ...]]
@@ -87,8 +87,8 @@ class Pushing:
     """Results by name, the curves, which limit rules where, and what does not fit together."""
 
     items: dict[str, Item]
-    curves: Curves | None
-    stretches: tuple[Stretch, ...]
+    curves: PushCurves | None
+    stretches: tuple[PushStretch, ...]
     faults: tuple[InputError, ...]
 
 
@@ -173,7 +173,7 @@ RESULTS: Figures[PushParts] = {
 """Quantity and computation of each result, in the order shown."""
 
 
-def _curves(parts: PushParts) -> Curves:
+def _curves(parts: PushParts) -> PushCurves:
     road = parts.asked_road
     drives = {charge: parts.drive(charge) for charge in CHARGES}
     load = quick_load(road)
@@ -187,15 +187,15 @@ def _curves(parts: PushParts) -> Curves:
         meetings[charge] = None if steady.speed is None else (steady.speed, load(steady.speed))
     at = parts.speed
     cursor = (at, quick_push(drives["nominal"])(at), load(at)) if at <= end else None
-    return Curves(pushes, tuple((speed, load(speed)) for speed in speeds), meetings, cursor)
+    return PushCurves(pushes, tuple((speed, load(speed)) for speed in speeds), meetings, cursor)
 
 
-def _stretches(parts: PushParts, cap: float | None) -> tuple[Stretch, ...]:
+def _stretches(parts: PushParts, cap: float | None) -> tuple[PushStretch, ...]:
     """Return what rules where; `cap` is the speed at the limit of electrical rotation, None where it is open."""
     drive = parts.drive("nominal")
     grip = axle_grip(parts.asked, "dry", parts.asked_road, braking=False)
     top, push = quick_top(drive), quick_push(drive)
-    found: list[Stretch] = []
+    found: list[PushStretch] = []
     for step in range(STRETCHES):
         low, high = top * step / STRETCHES, top * (step + 1) / STRETCHES
         middle = 0.5 * (low + high)
@@ -209,5 +209,5 @@ def _stretches(parts: PushParts, cap: float | None) -> tuple[Stretch, ...]:
         if found and found[-1].limit == limit:
             found[-1] = replace(found[-1], high=high)
         else:
-            found.append(Stretch(low, high, limit))
+            found.append(PushStretch(low, high, limit))
     return tuple(found)

@@ -11,7 +11,7 @@ from logic.board import Board, Value, faults
 from logic.drive.gearing import motor_rotation
 from logic.drive.motor import back_emf
 from logic.drive.performance import steepest_grade
-from logic.drive.push import Drive
+from logic.drive.push import Drivetrain
 from logic.drive.quick import quick_brake, quick_load
 from logic.drive.road import Road, air_drag_at
 from logic.drive.stopping import (
@@ -65,7 +65,7 @@ class StopParts(BrakeParts):
         return self.volts("full")
 
     @cached_property
-    def braking_drive(self) -> Drive:
+    def braking_drive(self) -> Drivetrain:
         """The drive at the volts that were asked, or at the charge at which the way is longest."""
         return replace(self.drive(WEAKEST_AT), open_circuit_voltage=self.volts(WEAKEST_AT))
 

@@ -18,8 +18,8 @@ from logic.belt.running import (
 )
 from logic.belt.scale import misread_tension, pull_force_locked
 from logic.belt.tension import Window, effective_pull
-from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, Verdict, judge
-from logic.belt.verdict import Reading as Measured
+from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, BeltVerdict, judge
+from logic.belt.verdict import Measured
 from logic.board import Board
 from logic.errors import InputError
 from logic.person import Person
@@ -138,7 +138,7 @@ class BeltReading:
 
     tension: Item
     error: Item
-    verdict: Verdict | None
+    verdict: BeltVerdict | None
 
     @property
     def known(self) -> bool:

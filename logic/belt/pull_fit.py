@@ -26,7 +26,7 @@ class Pull:
 
 
 @dataclass(frozen=True)
-class Fit:
+class PullFit:
     """The tension with its error, the depth's zero error with its own, and the worst misfit of a pull.
 
     Errors are limits like those put in. `misfit` is in units of a pull's own limit: above 1.5 the pulls do
@@ -50,7 +50,7 @@ class Tools:
     stiffness_error: Newton
 
 
-def fit_pulls(pulls: list[Pull], tools: Tools, *, span: Metre, length: Metre, stiffness: Newton) -> Fit:
+def fit_pulls(pulls: list[Pull], tools: Tools, *, span: Metre, length: Metre, stiffness: Newton) -> PullFit:
     """Return the best tension and zero error for all pulls.
 
     Raises InputError for fewer than two pulls, for pulls at one depth only, and as `pull_force` does.
@@ -83,7 +83,7 @@ def fit_pulls(pulls: list[Pull], tools: Tools, *, span: Metre, length: Metre, st
         step = [sum(row[column] * right[column] for column in range(3)) for row in spread]
         tension, zero, stiff = tension + step[0], zero + step[1], max(stiff + step[2], 0.1 * stiffness)
         zero = max(zero, 1e-5 - min(pull.depth for pull in pulls))
-    return Fit(tension, sqrt(spread[0][0]), zero, sqrt(spread[1][1]), misfit)
+    return PullFit(tension, sqrt(spread[0][0]), zero, sqrt(spread[1][1]), misfit)
 
 
 def _model(

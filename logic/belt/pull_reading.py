@@ -3,7 +3,7 @@
 from math import sqrt
 
 from logic.belt.scale import check_depth, check_free, tension_from_pull
-from logic.belt.verdict import Reading
+from logic.belt.verdict import Measured
 from logic.errors import InputError, positive
 from logic.si import Metre, Newton, NewtonPerMetre, One
 from logic.workings import cited
@@ -113,7 +113,7 @@ def read_pull(  # noqa: PLR0913  (a pull, the drive it was made on and the three
     force_error: Newton,
     depth_error: Metre,
     stiffness_error: Newton,
-) -> Reading:
+) -> Measured:
     """Return the tension that a pull tells, with its error; a pulley must be free to turn.
 
     Raises InputError as `tension_from_pull` and `tension_error` do.
@@ -124,7 +124,7 @@ def read_pull(  # noqa: PLR0913  (a pull, the drive it was made on and the three
     >>> round(reading.tension), round(reading.error)
     (107, 19)
     """
-    return Reading(
+    return Measured(
         tension_from_pull(force=force, depth=depth, span=span, length=length, stiffness=stiffness),
         tension_error(
             per_force=tension_per_force(depth=depth, span=span),

@@ -26,7 +26,7 @@ SURE = 1 / 3
 
 
 @dataclass(frozen=True)
-class Reading:
+class Measured:
     """A measured tension and the limit (about 95 %) within which it is known."""
 
     tension: Newton
@@ -34,7 +34,7 @@ class Reading:
 
 
 @dataclass(frozen=True)
-class Verdict:
+class BeltVerdict:
     """The one word of a reading.
 
     "in window": inside both edges by at least a third of the error. "slack" and "tight": outside by at least
@@ -55,7 +55,7 @@ class Verdict:
         return self.word in ("slack", "tight")
 
 
-def judge(*, reading: Reading, floor: Newton, ceiling: Newton) -> Verdict:
+def judge(*, reading: Measured, floor: Newton, ceiling: Newton) -> BeltVerdict:
     """Return where a reading lies; an edge itself belongs to the window of a reading without an error.
 
     A tension below zero (a belt that hung loose) is slack like any other. Raises InputError unless the edges
@@ -73,7 +73,7 @@ def judge(*, reading: Reading, floor: Newton, ceiling: Newton) -> Verdict:
         raise InputError("tension", reading.tension, "not a number")
     if not 0.0 <= reading.error < float("inf"):
         raise InputError("error", reading.error, "below zero", low=0.0)
-    return Verdict(_word(reading.tension, reading.error, floor, ceiling))
+    return BeltVerdict(_word(reading.tension, reading.error, floor, ceiling))
 
 
 def _word(tension: float, error: float, floor: float, ceiling: float) -> Word:
@@ -100,4 +100,4 @@ def word_of(
     """
     if not written or tension is None or error is None or floor is None or ceiling is None:
         return next((word for word in get_args(Word) if word == written), "")
-    return judge(reading=Reading(tension, error), floor=floor, ceiling=ceiling).word
+    return judge(reading=Measured(tension, error), floor=floor, ceiling=ceiling).word

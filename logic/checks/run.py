@@ -27,7 +27,7 @@ class Answer:
 
 
 @dataclass(frozen=True)
-class Run:
+class ChecklistRun:
     """A checklist under way.
 
     `order` is the order of its items, fixed when it begins. `at` is the item in front, "" when every item is
@@ -54,15 +54,15 @@ CLOCK_STEP = timedelta(minutes=1)
 """A phone corrects its clock by less than this by itself."""
 
 
-def begin(of: Checklist, now: datetime, first: tuple[str, ...] = ()) -> Run:
+def begin(of: Checklist, now: datetime, first: tuple[str, ...] = ()) -> ChecklistRun:
     """Return a new run of a fitted list. `first` are items noted last time: they come first."""
     keys = [item.key for item in of.items]
     order = tuple([key for key in first if key in keys] + [key for key in keys if key not in first])
     moment = now.isoformat()
-    return Run(of.key, of.version, moment, moment, order, order[0] if order else "")
+    return ChecklistRun(of.key, of.version, moment, moment, order, order[0] if order else "")
 
 
-def fit(run: Run, of: Checklist) -> Run:
+def fit(run: ChecklistRun, of: Checklist) -> ChecklistRun:
     """Return a saved run on the list as it is now: the board may have changed and with it what applies.
 
     The item in front stays in front. One that is gone gives way to the next that has no answer.
@@ -77,7 +77,7 @@ def fit(run: Run, of: Checklist) -> Run:
     return replace(run, order=order, answers=answers, at=at)
 
 
-def answered(run: Run, item: Item, answer: Answer) -> Run:
+def answered(run: ChecklistRun, item: Item, answer: Answer) -> ChecklistRun:
     """Return the run with an answer to the item in front, and the next one in front.
 
     Raises InputError for a stop item or a stop sign set aside or noted, for a note that is empty, and for another item than
@@ -96,7 +96,7 @@ def answered(run: Run, item: Item, answer: Answer) -> Run:
     return replace(run, answers=answers, touched=answer.at, at=following)
 
 
-def back_one(run: Run, now: datetime) -> Run:
+def back_one(run: ChecklistRun, now: datetime) -> ChecklistRun:
     """Return the run with the item before in front and its answer taken back; the first one stays."""
     place = run.place
     if place == 0:
@@ -104,18 +104,18 @@ def back_one(run: Run, now: datetime) -> Run:
     return go_to(run, run.order[place - 1], now)
 
 
-def go_to(run: Run, key: str, now: datetime) -> Run:
+def go_to(run: ChecklistRun, key: str, now: datetime) -> ChecklistRun:
     """Return the run with a chosen item in front, its answer taken back."""
     answers = {name: answer for name, answer in run.answers.items() if name != key}
     return replace(run, at=key, answers=answers, touched=now.isoformat())
 
 
-def pause_of(run: Run, now: datetime) -> timedelta:
+def pause_of(run: ChecklistRun, now: datetime) -> timedelta:
     """Return how long the run has been left alone; below zero when the clock was set back meanwhile."""
     return now - datetime.fromisoformat(run.touched)
 
 
-def how_old(run: Run, of: Checklist, now: datetime) -> str:
+def how_old(run: ChecklistRun, of: Checklist, now: datetime) -> str:
     """Return "fresh", "stale" (beginning again comes first) or "lapsed"; only some lists lapse.
 
     After the clock was set back nobody can tell how long it was: such a run has lapsed.
@@ -126,7 +126,7 @@ def how_old(run: Run, of: Checklist, now: datetime) -> str:
     return "stale" if CLOCK_STEP < gap <= LONG_BREAK else "lapsed"
 
 
-def resumed(run: Run, now: datetime) -> Run:
+def resumed(run: ChecklistRun, now: datetime) -> ChecklistRun:
     """Return the run taken up again, the gap noted."""
     gap = max(0.0, pause_of(run, now).total_seconds())
     return replace(run, touched=now.isoformat(), breaks=(*run.breaks, gap))
@@ -136,12 +136,12 @@ def _next_open(order: tuple[str, ...], answers: Mapping[str, Answer], start: int
     return next((key for key in order[start:] if key not in answers), "")
 
 
-def run_to_dict(run: Run) -> dict[str, Any]:
+def run_to_dict(run: ChecklistRun) -> dict[str, Any]:
     """Return the run as plain data."""
     return asdict(run)
 
 
-def run_from_dict(body: Mapping[str, Any]) -> Run:
+def run_from_dict(body: Mapping[str, Any]) -> ChecklistRun:
     """Return the run of plain data."""
     answers = {key: Answer(**answer) for key, answer in body["answers"].items()}
-    return Run(**{**body, "order": tuple(body["order"]), "breaks": tuple(body["breaks"]), "answers": answers})
+    return ChecklistRun(**{**body, "order": tuple(body["order"]), "breaks": tuple(body["breaks"]), "answers": answers})

@@ -6,7 +6,7 @@ from dataclasses import replace
 from logic.checks.lists import Checklist, Item
 from logic.checks.run import (
     Answer,
-    Run,
+    ChecklistRun,
     answered,
     back_one,
     begin,
@@ -30,7 +30,7 @@ class Session:
         """Take up what is saved of a list that is fitted to the board."""
         self.store, self.board, self.of, self._clock = store, board, of, clock
         saved = store.run(board, of.key)
-        self.run: Run | None = None if saved is None else fit(run_from_dict(saved.body), of)
+        self.run: ChecklistRun | None = None if saved is None else fit(run_from_dict(saved.body), of)
 
     @property
     def age(self) -> str:
@@ -43,7 +43,7 @@ class Session:
         return verdict(self.under_way, self.of)
 
     @property
-    def under_way(self) -> Run:
+    def under_way(self) -> ChecklistRun:
         """Return the run, which must have been begun."""
         if self.run is None:
             raise RuntimeError("no run is under way")
@@ -118,6 +118,6 @@ class Session:
         self.run = None
         return None
 
-    def _save(self, run: Run) -> None:
+    def _save(self, run: ChecklistRun) -> None:
         self.store.save_run(self.board, self.of.key, run_to_dict(run))
         self.run = run

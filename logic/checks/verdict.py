@@ -6,7 +6,7 @@ from datetime import datetime
 from typing import TypeAlias
 
 from logic.checks.lists import Checklist, Item
-from logic.checks.run import ASIDE, FAILED, NOTED, RIGHT, Run
+from logic.checks.run import ASIDE, FAILED, NOTED, RIGHT, ChecklistRun
 from logic.log import Check, Fault
 from logic.log.checks import ALL_RIGHT, CARE, FIT, NOT, STOPPED, UNFINISHED, WITH_NOTES
 
@@ -35,7 +35,7 @@ class Verdict:
     fast: bool
 
 
-def verdict(run: Run, of: Checklist) -> Verdict:
+def verdict(run: ChecklistRun, of: Checklist) -> Verdict:
     """Return what a run shows now. A failed item ends it; a list with gaps is not finished."""
     states = [(key, run.answers.get(key)) for key in run.order]
     failed = next((key for key, answer in states if answer is not None and answer.state == FAILED), "")
@@ -68,7 +68,7 @@ class Fitness:
 
 
 def fitness(
-    run: Run, of: Checklist, held: str = "", put_off: PutOff = (), elsewhere: Iterable[str] = ()
+    run: ChecklistRun, of: Checklist, held: str = "", put_off: PutOff = (), elsewhere: Iterable[str] = ()
 ) -> Fitness | None:
     """Return what a check before a ride ends in, None for other lists and while items are open.
 
@@ -87,14 +87,14 @@ def fitness(
     return Fitness(CARE, tuple(why)) if why else Fitness(FIT)
 
 
-def _said(item: Item, run: Run) -> str:
+def _said(item: Item, run: ChecklistRun) -> str:
     answer = run.answers[item.key]
     if answer.state == RIGHT:
         return answer.note
     return f"{item.name}: {answer.note if answer.state != ASIDE else 'not looked at'}"
 
 
-def _faults(run: Run, of: Checklist) -> tuple[Fault, ...]:
+def _faults(run: ChecklistRun, of: Checklist) -> tuple[Fault, ...]:
     wrong = [(of.item(key), run.answers[key]) for key in run.order if key in run.answers]
     return tuple(
         Fault(item.key, item.name, answer.note, answer.state == FAILED)
@@ -103,13 +103,13 @@ def _faults(run: Run, of: Checklist) -> tuple[Fault, ...]:
     )
 
 
-def _seconds(run: Run) -> float:
+def _seconds(run: ChecklistRun) -> float:
     whole = datetime.fromisoformat(run.touched) - datetime.fromisoformat(run.began)
     return max(0.0, whole.total_seconds() - sum(run.breaks))
 
 
 def check_entry(  # noqa: PLR0913  (what a check found, and what else stood in the way)
-    run: Run,
+    run: ChecklistRun,
     of: Checklist,
     board: Mapping[str, float | str],
     held: str = "",

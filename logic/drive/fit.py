@@ -7,7 +7,7 @@ from typing import Annotated
 
 from logic.drive.gearing import motor_rotation, rolling_circumference
 from logic.drive.motor import back_emf, motor_torque, torque_constant
-from logic.drive.push import Drive, push_of
+from logic.drive.push import Drivetrain, push_of
 from logic.errors import InputError, positive
 from logic.roots import bracketed
 from logic.si import (
@@ -66,7 +66,7 @@ class Sample:
     energy_per_distance: JoulePerMetre
 
 
-def force_of_ride(drive: Drive, sample: Sample) -> Newton:
+def force_of_ride(drive: Drivetrain, sample: Sample) -> Newton:
     """Return the push on the road that a ride's energy stands for, with the drive's own losses taken out."""
     rotation = motor_rotation(
         speed=sample.speed,
@@ -127,7 +127,7 @@ def band_factor(freedom: int) -> One:
 
 
 def fitted(
-    drive: Drive,
+    drive: Drivetrain,
     samples: Sequence[Sample],
     *,
     mass: Kilogram,

@@ -12,7 +12,7 @@ from logic.drive.motor import (
     torque_constant,
     winding_heat,
 )
-from logic.drive.push import Drive, current_for_push, limits_at, push_of, ruling_limit
+from logic.drive.push import Drivetrain, current_for_push, limits_at, push_of, ruling_limit
 from logic.drive.road import Road, load_curve
 from logic.errors import InputError, positive
 from logic.si import Ampere, MetrePerSecond, Newton, NewtonMetre, One, RadianPerSecond, Volt, Watt
@@ -39,7 +39,7 @@ class Flow:
     limit: Limit | None
 
 
-def at_full_remote(drive: Drive, speed: MetrePerSecond) -> Flow:
+def at_full_remote(drive: Drivetrain, speed: MetrePerSecond) -> Flow:
     """Return what flows at a speed with the remote held full."""
     rotation, emf = _turning(drive, speed)
     current = motor_current(**limits_at(drive, emf))
@@ -48,7 +48,7 @@ def at_full_remote(drive: Drive, speed: MetrePerSecond) -> Flow:
     return _flow(drive, speed, rotation, emf, current, limit)
 
 
-def at_steady_speed(drive: Drive, road: Road, speed: MetrePerSecond) -> Flow:
+def at_steady_speed(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> Flow:
     """Return what flows while the remote is held so that a speed stays as it is.
 
     Raises InputError for a speed that the drive cannot hold there ("not reached") and for one that must be
@@ -71,7 +71,7 @@ def at_steady_speed(drive: Drive, road: Road, speed: MetrePerSecond) -> Flow:
     return _flow(drive, speed, rotation, emf, current, None)
 
 
-def _turning(drive: Drive, speed: MetrePerSecond) -> tuple[RadianPerSecond, Volt]:
+def _turning(drive: Drivetrain, speed: MetrePerSecond) -> tuple[RadianPerSecond, Volt]:
     rotation = motor_rotation(
         speed=speed,
         circumference=rolling_circumference(wheel_diameter=drive.wheel_diameter),
@@ -81,7 +81,7 @@ def _turning(drive: Drive, speed: MetrePerSecond) -> tuple[RadianPerSecond, Volt
 
 
 def _flow(  # noqa: PLR0913  (all of them are known to both callers)
-    drive: Drive,
+    drive: Drivetrain,
     speed: MetrePerSecond,
     rotation: RadianPerSecond,
     emf: Volt,

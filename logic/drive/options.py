@@ -8,7 +8,7 @@ from logic.drive.flow import at_full_remote, at_steady_speed
 from logic.drive.gearing import motor_rotation, ratio, rolling_circumference
 from logic.drive.limits import Limit
 from logic.drive.performance import Outcome, steady_between, steepest_grade
-from logic.drive.push import Drive
+from logic.drive.push import Drivetrain
 from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
 from logic.drive.road import Road, air_drag_at
 from logic.drive.stopping import Brake, stopping_way
@@ -24,7 +24,7 @@ HAIR = 0.002
 
 
 @dataclass(frozen=True, kw_only=True)
-class Option:
+class PairOption:
     """One pair and what it does. None where there is no number; the outcomes say why.
 
     `heat` is of one motor's winding on the reference climb. `stop` is the braking way from `loaded`, None without
@@ -53,7 +53,7 @@ class Option:
 class Terms:
     """What all pairs of one board are worked out with: its drive, its roads, and its brake when that is known."""
 
-    drive: Drive
+    drive: Drivetrain
     road: Road
     reference: Road
     reference_speed: MetrePerSecond
@@ -61,14 +61,14 @@ class Terms:
     constant_spread: One
 
 
-def option(terms: Terms, motor_teeth: int, wheel_teeth: int) -> Option:
+def option(terms: Terms, motor_teeth: int, wheel_teeth: int) -> PairOption:
     """Return what a pair does. Raises InputError unless both counts are positive."""
     drive = replace(terms.drive, ratio=ratio(wheel_teeth=float(wheel_teeth), motor_teeth=float(motor_teeth)))
     push = quick_push(drive)
     steady = steady_between(push, quick_load(terms.road), quick_top(drive))
     heat, climb_outcome = _climb(drive, terms)
     stop, stop_outcome = _stop(drive, terms, steady.speed)
-    return Option(
+    return PairOption(
         motor_teeth=motor_teeth,
         wheel_teeth=wheel_teeth,
         ratio=drive.ratio,
@@ -92,7 +92,7 @@ def option(terms: Terms, motor_teeth: int, wheel_teeth: int) -> Option:
 
 
 def _spread(
-    drive: Drive, terms: Terms, loaded: MetrePerSecond | None
+    drive: Drivetrain, terms: Terms, loaded: MetrePerSecond | None
 ) -> tuple[MetrePerSecond, MetrePerSecond] | None:
     if loaded is None or not terms.constant_spread:
         return None
@@ -121,14 +121,14 @@ def _steepest(push: Newton, road: Road) -> One | None:
         return None
 
 
-def _climb(drive: Drive, terms: Terms) -> tuple[Watt | None, Climb]:
+def _climb(drive: Drivetrain, terms: Terms) -> tuple[Watt | None, Climb]:
     try:
         return at_steady_speed(drive, terms.reference, terms.reference_speed).winding_heat, ""
     except InputError as problem:
         return None, "needs the brake" if problem.reason == "needs the brake" else "not reached"
 
 
-def _stop(drive: Drive, terms: Terms, loaded: MetrePerSecond | None) -> tuple[Metre | None, str]:
+def _stop(drive: Drivetrain, terms: Terms, loaded: MetrePerSecond | None) -> tuple[Metre | None, str]:
     if terms.brake is None or loaded is None:
         return None, "" if terms.brake is None else "no speed"
     try:
@@ -154,10 +154,10 @@ class Wish:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Fit:
+class WishFit:
     """How a pair stands to a wish: shares above (or below) what was asked for, None where nothing was."""
 
-    option: Option
+    option: PairOption
     speed_margin: One | None
     grade_margin: One | None
 
@@ -177,14 +177,14 @@ class Fit:
         return max(0.0, margin or 0.0)
 
 
-def fit(option: Option, wish: Wish) -> Fit:
+def fit(option: PairOption, wish: Wish) -> WishFit:
     """Return how a pair stands to a wish."""
     speed_margin = grade_margin = None
     if wish.speed:
         speed_margin = (option.loaded or 0.0) / wish.speed - 1.0
     if wish.grade:
         grade_margin = (option.climb or 0.0) / wish.grade - 1.0
-    return Fit(option=option, speed_margin=speed_margin, grade_margin=grade_margin)
+    return WishFit(option=option, speed_margin=speed_margin, grade_margin=grade_margin)
 
 
 def sensible_pairs(

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from math import asin, atan, sqrt, tan
 from typing import Annotated, Literal
 
-from logic.drive.push import Drive, push_curve, top_unloaded_speed
+from logic.drive.push import Drivetrain, push_curve, top_unloaded_speed
 from logic.drive.road import Road, air_drag_at, load_curve
 from logic.errors import InputError, positive
 from logic.roots import bracketed
@@ -99,7 +99,7 @@ class Steady:
     unloaded: MetrePerSecond
 
 
-def steady_speed(drive: Drive, road: Road) -> Steady:
+def steady_speed(drive: Drivetrain, road: Road) -> Steady:
     """Return the loaded speed at full remote, or the key of the sentence that says why there is none."""
     return steady_between(push_curve(drive), load_curve(road), top_unloaded_speed(drive))
 
@@ -118,7 +118,7 @@ def steady_between(push: ForceCurve, load: ForceCurve, top: MetrePerSecond) -> S
     return steady("meets", meeting, meeting)
 
 
-def climb_at(drive: Drive, road: Road, speed: MetrePerSecond) -> One:
+def climb_at(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> One:
     """Return the steepest grade on which a speed can be held; the grade of `road` is not used.
 
     Raises InputError when the push is beyond the weight.
@@ -132,7 +132,7 @@ def climb_at(drive: Drive, road: Road, speed: MetrePerSecond) -> One:
     )
 
 
-def acceleration_at(drive: Drive, road: Road, speed: MetrePerSecond) -> MetrePerSecondSquared:
+def acceleration_at(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> MetrePerSecondSquared:
     """Return the acceleration at full remote at a speed."""
     return acceleration(
         wheel_push=push_curve(drive)(speed), road_load=load_curve(road)(speed), mass=road.mass

@@ -34,7 +34,7 @@ from logic.workings import cited
 
 
 @dataclass(frozen=True, kw_only=True)
-class Drive:
+class Drivetrain:
     """All that makes the push.
 
     Motor amperes are DC-equivalent and per motor, battery amperes for the whole board. `open_circuit_voltage`
@@ -131,7 +131,7 @@ def current_for_push(  # noqa: PLR0913  (what the push passes through has seven 
     )
 
 
-def top_unloaded_speed(drive: Drive) -> MetrePerSecond:
+def top_unloaded_speed(drive: Drivetrain) -> MetrePerSecond:
     """Return the unloaded speed of a drive at the voltage and duty it has."""
     return unloaded_speed(
         voltage=drive.open_circuit_voltage,
@@ -142,7 +142,7 @@ def top_unloaded_speed(drive: Drive) -> MetrePerSecond:
     )
 
 
-def limits_at(drive: Drive, emf: Volt) -> dict[str, Ampere]:
+def limits_at(drive: Drivetrain, emf: Volt) -> dict[str, Ampere]:
     """Return the three limits at a back-EMF, named as `motor_current` takes them."""
     return {
         "motor_current_limit": drive.motor_current_limit,
@@ -169,7 +169,7 @@ def limits_at(drive: Drive, emf: Volt) -> dict[str, Ampere]:
     }
 
 
-def _useful_duty(drive: Drive, emf: Volt) -> One:
+def _useful_duty(drive: Drivetrain, emf: Volt) -> One:
     return useful_duty(
         duty=drive.duty,
         back_emf=emf,
@@ -180,7 +180,7 @@ def _useful_duty(drive: Drive, emf: Volt) -> One:
     )
 
 
-def ruling_limit(drive: Drive, emf: Volt) -> Limit:
+def ruling_limit(drive: Drivetrain, emf: Volt) -> Limit:
     """Return what holds the motor current down at a back-EMF: a limit of the controller, or the pack's most power."""
     limits = limits_at(drive, emf)
     if drive.motor_current_limit <= min(limits.values()):
@@ -191,7 +191,7 @@ def ruling_limit(drive: Drive, emf: Volt) -> Limit:
     return "pack" if _useful_duty(drive, emf) < drive.duty else "duty"
 
 
-def push_curve(drive: Drive) -> Callable[[float], float]:
+def push_curve(drive: Drivetrain) -> Callable[[float], float]:
     """Return the push at full remote as a function of the road speed; at 0 it is the push at standstill.
 
     Speeds are not negative: braking and rolling backwards are other questions.
@@ -212,7 +212,7 @@ def push_curve(drive: Drive) -> Callable[[float], float]:
     return push
 
 
-def push_of(drive: Drive, torque: NewtonMetre) -> Newton:
+def push_of(drive: Drivetrain, torque: NewtonMetre) -> Newton:
     """Return the push of all driven wheels at a torque of one motor."""
     return wheel_push(
         motors=drive.motors,

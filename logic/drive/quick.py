@@ -10,7 +10,7 @@ from math import cos, sin, sqrt
 
 from logic.drive.gearing import motor_rotation, rolling_circumference
 from logic.drive.motor import back_emf, torque_constant
-from logic.drive.push import Drive, push_of, top_unloaded_speed
+from logic.drive.push import Drivetrain, push_of, top_unloaded_speed
 from logic.drive.road import Road, slope_angle
 from logic.drive.stopping import Brake, brake_push, power_taken_back
 
@@ -22,7 +22,7 @@ quick_top = top_unloaded_speed
 """The unloaded speed needs no quicker writing."""
 
 
-def _emf_per_speed(drive: Drive) -> float:
+def _emf_per_speed(drive: Drivetrain) -> float:
     """Return the volts one motor makes at each metre per second of the road."""
     turning = motor_rotation(
         speed=1.0,
@@ -32,7 +32,7 @@ def _emf_per_speed(drive: Drive) -> float:
     return back_emf(rotation=turning, motor_constant=drive.motor_constant)
 
 
-def quick_push(drive: Drive) -> Curve:
+def quick_push(drive: Drivetrain) -> Curve:
     """Return the push at full remote, as `push_curve` does."""
     emf_per_speed = _emf_per_speed(drive)
     resistance, voltage = drive.winding_resistance, drive.open_circuit_voltage

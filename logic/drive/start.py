@@ -6,7 +6,7 @@ from logic.drive.flow import at_full_remote
 from logic.drive.integral import integral
 from logic.drive.motor import torque_constant
 from logic.drive.performance import ForceCurve
-from logic.drive.push import Drive, push_curve
+from logic.drive.push import Drivetrain, push_curve
 from logic.drive.road import Road, load_curve
 from logic.errors import InputError, positive
 from logic.si import Joule, Kilogram, Metre, MetrePerSecond, Second
@@ -75,7 +75,7 @@ class Start:
     motion: Joule
 
 
-def start(drive: Drive, road: Road, speed: MetrePerSecond) -> Start:
+def start(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> Start:
     """Return the start from standstill to a speed. Raises InputError as `time_to_speed` does."""
     positive(speed=speed)
     push, load = push_curve(drive), load_curve(road)

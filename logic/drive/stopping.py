@@ -9,7 +9,7 @@ from logic.drive.gearing import motor_rotation, rolling_circumference
 from logic.drive.integral import integral
 from logic.drive.motor import back_emf, torque_constant
 from logic.drive.performance import ForceCurve
-from logic.drive.push import Drive
+from logic.drive.push import Drivetrain
 from logic.drive.road import Road, load_curve
 from logic.errors import InputError, positive
 from logic.si import (
@@ -199,7 +199,7 @@ def deceleration(*, force: Newton, road_load: Newton, mass: Kilogram) -> MetrePe
 class Brake:
     """The brake side of a drive: limits per motor and for the whole board, and what the tyre holds."""
 
-    drive: Drive
+    drive: Drivetrain
     brake_current_limit: Ampere
     regen_current_limit: Ampere
     grip: Newton

@@ -31,7 +31,7 @@ class Seating:
 
 
 @dataclass(frozen=True)
-class Holding:
+class ScrewHolding:
     """Torque that set screws hold on a bare round shaft: at slip, and with the dynamic safety factors.
 
     `holds` is true only when the drive torque stays under `least`, the one with the larger factor.
@@ -241,7 +241,7 @@ def holding(
     screws: str = "two at 90",
     point: str = "cup",
     drive_torque: NewtonMetre | None = None,
-) -> Holding:
+) -> ScrewHolding:
     """Return what set screws hold on a bare round shaft; `drive_torque` is the largest the motor makes.
 
     >>> holding("M4", shaft_diameter=0.008, screws="one", drive_torque=2.5).holds
@@ -255,7 +255,7 @@ def holding(
     )
     most = safe_torque(holding_torque=slip, safety=factor("safety", "dynamic low"))
     least = safe_torque(holding_torque=slip, safety=factor("safety", "dynamic high"))
-    return Holding(slip, most, least, None if drive_torque is None else drive_torque <= least)
+    return ScrewHolding(slip, most, least, None if drive_torque is None else drive_torque <= least)
 
 
 def flat_holding(designation: str, *, engagement: Metre, pulley: str) -> NewtonMetre:

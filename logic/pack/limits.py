@@ -19,7 +19,7 @@ CAN_OPEN = ("bms", "fuse")
 
 
 @dataclass(frozen=True)
-class Limit:
+class PartLimit:
     """A part and the current of the whole board it allows."""
 
     part: str
@@ -27,7 +27,7 @@ class Limit:
 
 
 @dataclass(frozen=True)
-class Fault:
+class OverLimit:
     """What is wrong: a key, its signal word, the part, and the current asked against the one allowed."""
 
     key: str
@@ -48,7 +48,7 @@ def cells_limit(*, cell_limit: Ampere, parallel: One, packs: One) -> Ampere:
     return cell_limit * parallel * packs
 
 
-def weakest(limits: Mapping[str, float]) -> Limit:
+def weakest(limits: Mapping[str, float]) -> PartLimit:
     """Return the part that allows the least; on a tie the one nearest to the cells.
 
     Leave out a part whose limit is not known. Raises InputError for a part that is not one of PARTS, for a
@@ -64,10 +64,10 @@ def weakest(limits: Mapping[str, float]) -> Limit:
     if not limits:
         raise InputError("limits", dict(limits), "empty")
     part = min(limits, key=lambda name: (limits[name], PARTS.index(name)))
-    return Limit(part, limits[part])
+    return PartLimit(part, limits[part])
 
 
-def faults(*, controller: Ampere, limits: Mapping[str, float], braking: bool) -> tuple[Fault, ...]:
+def faults(*, controller: Ampere, limits: Mapping[str, float], braking: bool) -> tuple[OverLimit, ...]:
     """Return what is wrong with a controller limit against the parts in its path, drive or braking.
 
     The controller must limit first. A fuse or BMS that can open at or below the controller's limit takes the
@@ -88,9 +88,9 @@ def faults(*, controller: Ampere, limits: Mapping[str, float], braking: bool) ->
         positive(**{part: allowed})
         way = "braking " if braking else ""
         if part in CAN_OPEN and allowed <= controller:
-            found.append(Fault(f"{way}{part} opens first", "WARNING", part, controller, allowed))
+            found.append(OverLimit(f"{way}{part} opens first", "WARNING", part, controller, allowed))
         elif part not in CAN_OPEN and allowed < controller:
-            found.append(Fault(f"{way}over {part} limit", "WARNING", part, controller, allowed))
+            found.append(OverLimit(f"{way}over {part} limit", "WARNING", part, controller, allowed))
     return tuple(found)
 
 

@@ -32,7 +32,7 @@ class Carried:
 
 
 @dataclass(frozen=True)
-class Verdict:
+class TravelVerdict:
     """What may fly.
 
     The outcomes are "do not pack", "not as baggage", "operator approval" and "allowed, ask the airline".
@@ -91,7 +91,7 @@ def counted(*, energies: tuple[Joule, ...], joined: bool) -> tuple[Joule, ...]:
 
 def verdict(  # noqa: PLR0913  (six plain questions to the person, each its own)
     *, energies: tuple[Joule, ...], joined: bool, marked: str, tested: str, spares: int, damaged: bool = False
-) -> Verdict:
+) -> TravelVerdict:
     """Return what may fly: `energies` of each separate pack, `spares` of them not in the board.
 
     Raises InputError for an answer that is not in ANSWERS and for more spares than packs.
@@ -123,8 +123,8 @@ def verdict(  # noqa: PLR0913  (six plain questions to the person, each its own)
     outcomes = {outcome for _, wrong, outcome in found if wrong}
     for outcome in ("do not pack", "not as baggage"):
         if outcome in outcomes:
-            return Verdict(outcome, reasons, batteries, card=False)
+            return TravelVerdict(outcome, reasons, batteries, card=False)
     outcome = "allowed, ask the airline"
     if largest.rule.text("installed") == "operator approval":
         outcome = "operator approval"
-    return Verdict(outcome, (), batteries, card=True)
+    return TravelVerdict(outcome, (), batteries, card=True)

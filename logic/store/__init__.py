@@ -9,7 +9,7 @@ from types import TracebackType
 from typing import Self
 
 from logic.log import BoardChanged, Check
-from logic.store.boards import Boards, Run, StoredBoard
+from logic.store.boards import Boards, StoredRun, StoredBoard
 from logic.store.errors import (
     BadReplacement,
     NewerFile,
@@ -32,7 +32,7 @@ __all__ = [
     "NotAStore",
     "NotSaved",
     "Record",
-    "Run",
+    "StoredRun",
     "Store",
     "StoredBoard",
     "UnknownBoard",

@@ -26,7 +26,7 @@ class StoredBoard:
 
 
 @dataclass(frozen=True)
-class Run:
+class StoredRun:
     """A checklist that was begun and not finished. `at` is when it was last saved."""
 
     board: str
@@ -125,12 +125,12 @@ class Boards(File):
                 (board, checklist, object_text(body), self._now()),
             )
 
-    def run(self, board: str, checklist: str) -> Run | None:
+    def run(self, board: str, checklist: str) -> StoredRun | None:
         """Return the checklist in progress, however old; None when there is none."""
         row = self._connection.execute(
             "SELECT body, at FROM run WHERE board = ? AND checklist = ?", (board, checklist)
         ).fetchone()
-        return None if row is None else Run(board, checklist, _read(row[0]), datetime.fromisoformat(row[1]))
+        return None if row is None else StoredRun(board, checklist, _read(row[0]), datetime.fromisoformat(row[1]))
 
     def drop_run(self, board: str, checklist: str) -> None:
         """Forget a checklist in progress, if there is one."""

@@ -6,7 +6,7 @@ from typing import Any
 from kivy.metrics import dp
 from kivy.properties import BooleanProperty, NumericProperty, ObjectProperty, StringProperty
 
-from logic.answers.compare import Comparison, Line, comparison
+from logic.answers.compare import Comparison, ComparedLine, comparison
 from logic.answers.reading import RIDER, Item, Open
 from logic.board import Board
 from logic.units import quantities
@@ -119,7 +119,7 @@ class ComparePage(AnsweringPage):
             words = words.replace("{" + str(kmh) + "}", self.style.number(kmh / 3.6, "speed"))
         return words
 
-    def _show_lines(self, lines: tuple[Line, ...]) -> None:
+    def _show_lines(self, lines: tuple[ComparedLine, ...]) -> None:
         wanted = [line.name for line in lines]
         for name in [name for name in self._row_of if name not in wanted]:
             self.rows.remove_widget(self._row_of.pop(name))
@@ -141,7 +141,7 @@ class ComparePage(AnsweringPage):
             else self.style.number(item.value, item.quantity)
         )
 
-    def _change(self, line: Line) -> str:
+    def _change(self, line: ComparedLine) -> str:
         if isinstance(line.first, Open) or isinstance(line.second, Open):
             return ""
         return self.style.change(line.second.value, line.first.value, line.second.quantity)

@@ -6,8 +6,8 @@ from logic.belt.verdict import (
     CANNOT_TELL,
     MAY_BE_SLACK,
     MAY_BE_TIGHT,
-    Reading,
-    Verdict,
+    Measured,
+    BeltVerdict,
     judge,
     word_of,
 )
@@ -44,13 +44,13 @@ FLOOR, CEILING = 70.0, 110.0
 )
 def test_verdict(tension: float, error: float, word: str) -> None:
     """One word for the estimate and its error."""
-    found = judge(reading=Reading(tension, error), floor=FLOOR, ceiling=CEILING)
+    found = judge(reading=Measured(tension, error), floor=FLOOR, ceiling=CEILING)
     assert found.word == word
 
 
 def test_a_reading_on_the_floor_is_no_tick() -> None:
     """54 N, good to 19 N, against a floor of 53.5 N: half a newton inside is nothing of 19."""
-    found = judge(reading=Reading(54.0, 19.0), floor=53.5, ceiling=84.1)
+    found = judge(reading=Measured(54.0, 19.0), floor=53.5, ceiling=84.1)
     assert found.word == "on the edge: may be slack"
     assert not found.right
     assert not found.wrong
@@ -60,7 +60,7 @@ def test_one_verdict_for_every_reading() -> None:
     """On a grid, by the rule in its own words: margins in thirds of the error, bands past the edges."""
     for tension in range(-50, 250):
         for error in range(120):
-            found = judge(reading=Reading(float(tension), float(error)), floor=FLOOR, ceiling=CEILING)
+            found = judge(reading=Measured(float(tension), float(error)), floor=FLOOR, ceiling=CEILING)
             past_both = tension - error < FLOOR and tension + error > CEILING
             assert (found.word == CANNOT_TELL) == past_both
             if past_both:
@@ -85,14 +85,14 @@ def test_the_log_keeps_the_form_of_the_word() -> None:
 @pytest.mark.parametrize(
     ("reading", "floor", "ceiling", "field"),
     [
-        pytest.param(Reading(90.0, -1.0), 70.0, 110.0, "error", id="negative error"),
-        pytest.param(Reading(90.0, float("inf")), 70.0, 110.0, "error", id="endless error"),
-        pytest.param(Reading(float("nan"), 1.0), 70.0, 110.0, "tension", id="no number"),
-        pytest.param(Reading(90.0, 1.0), 120.0, 110.0, "floor", id="edges crossed"),
-        pytest.param(Reading(90.0, 1.0), 0.0, 110.0, "floor", id="no floor"),
+        pytest.param(Measured(90.0, -1.0), 70.0, 110.0, "error", id="negative error"),
+        pytest.param(Measured(90.0, float("inf")), 70.0, 110.0, "error", id="endless error"),
+        pytest.param(Measured(float("nan"), 1.0), 70.0, 110.0, "tension", id="no number"),
+        pytest.param(Measured(90.0, 1.0), 120.0, 110.0, "floor", id="edges crossed"),
+        pytest.param(Measured(90.0, 1.0), 0.0, 110.0, "floor", id="no floor"),
     ],
 )
-def test_refusals(reading: Reading, floor: float, ceiling: float, field: str) -> None:
+def test_refusals(reading: Measured, floor: float, ceiling: float, field: str) -> None:
     """Never a silent verdict on numbers that cannot be."""
     with pytest.raises(InputError) as refused:
         judge(reading=reading, floor=floor, ceiling=ceiling)
@@ -101,4 +101,4 @@ def test_refusals(reading: Reading, floor: float, ceiling: float, field: str) ->
 
 def test_a_verdict_is_a_value() -> None:
     """Equal verdicts are equal, so that a screen can tell a change."""
-    assert judge(reading=Reading(90.0, 1.0), floor=70.0, ceiling=110.0) == Verdict("in window")
+    assert judge(reading=Measured(90.0, 1.0), floor=70.0, ceiling=110.0) == BeltVerdict("in window")

@@ -22,7 +22,7 @@ from logic.drive.gearing import (
 from logic.drive.limits import energy_per_distance
 from logic.drive.motor import conversion, current_meanings, dc_equivalent_current
 from logic.drive.performance import acceleration_at, climb_at, steady_speed
-from logic.drive.push import Drive, push_curve, top_unloaded_speed
+from logic.drive.push import Drivetrain, push_curve, top_unloaded_speed
 from logic.drive.road import Road, air_drag, load_curve
 from logic.errors import InputError
 from logic.workings import Given, recording, trace
@@ -32,7 +32,7 @@ settings.register_profile("drive laws", derandomize=True, deadline=None, max_exa
 LAWS = settings.get_profile("drive laws")
 
 RPM = 2.0 * pi / 60.0
-TOWPATH = Drive(
+TOWPATH = Drivetrain(
     motors=2.0,
     motor_constant=170.0 * RPM,
     winding_resistance=0.045,
@@ -57,7 +57,7 @@ CANAL = Road(
 )
 
 drives = st.builds(
-    Drive,
+    Drivetrain,
     motors=st.sampled_from([1.0, 2.0]),
     motor_constant=st.floats(8.0, 40.0),
     winding_resistance=st.floats(0.01, 0.2),
@@ -87,7 +87,7 @@ shares = st.floats(0.0, 1.0)
 # A second reading of the physics, from the balance of powers: the current is found by search, not by formula.
 
 
-def net_force(drive: Drive, road: Road, speed: float) -> float:
+def net_force(drive: Drivetrain, road: Road, speed: float) -> float:
     """Return push less load; the current is the largest that breaks none of the three limits."""
     emf = speed / (drive.wheel_diameter / 2.0) * drive.ratio / drive.motor_constant
 
@@ -117,13 +117,13 @@ def net_force(drive: Drive, road: Road, speed: float) -> float:
     return push - air - weight * (road.rolling_coefficient * cos(slope) + sin(slope))
 
 
-def second_speed(drive: Drive, road: Road, top: float) -> float:
+def second_speed(drive: Drivetrain, road: Road, top: float) -> float:
     """Return where the second reading has no net force."""
     return float(brentq(lambda speed: net_force(drive, road, speed), 0.0, top, xtol=1e-12))
 
 
-def any_drive(dice: Random) -> Drive:
-    return Drive(
+def any_drive(dice: Random) -> Drivetrain:
+    return Drivetrain(
         motors=dice.choice([1.0, 2.0]),
         motor_constant=dice.uniform(8.0, 40.0),
         winding_resistance=dice.uniform(0.01, 0.2),
@@ -195,7 +195,7 @@ def test_gentle_descent_meets_faster_than_the_flat() -> None:
 
 @LAWS
 @given(drives, st.integers(10, 30), st.integers(32, 72))
-def test_more_motor_teeth_are_faster_and_push_less(drive: Drive, motor_teeth: int, wheel_teeth: int) -> None:
+def test_more_motor_teeth_are_faster_and_push_less(drive: Drivetrain, motor_teeth: int, wheel_teeth: int) -> None:
     fewer = replace(drive, ratio=ratio(wheel_teeth=float(wheel_teeth), motor_teeth=float(motor_teeth)))
     more = replace(drive, ratio=ratio(wheel_teeth=float(wheel_teeth), motor_teeth=float(motor_teeth + 1)))
     assert top_unloaded_speed(more) > top_unloaded_speed(fewer)
@@ -205,7 +205,7 @@ def test_more_motor_teeth_are_faster_and_push_less(drive: Drive, motor_teeth: in
 
 @LAWS
 @given(drives, roads, st.floats(1.0, 40.0))
-def test_heavier_is_slower_unless_downhill(drive: Drive, road: Road, added: float) -> None:
+def test_heavier_is_slower_unless_downhill(drive: Drivetrain, road: Road, added: float) -> None:
     level = replace(road, grade=abs(road.grade))
     light, heavy = steady_speed(drive, level), steady_speed(drive, replace(level, mass=level.mass + added))
     if light.speed is None or heavy.speed is None:
@@ -217,7 +217,7 @@ def test_heavier_is_slower_unless_downhill(drive: Drive, road: Road, added: floa
 
 @LAWS
 @given(drives, shares, shares)
-def test_push_never_grows_with_speed(drive: Drive, one: float, other: float) -> None:
+def test_push_never_grows_with_speed(drive: Drivetrain, one: float, other: float) -> None:
     push, top = push_curve(drive), top_unloaded_speed(drive)
     slow, fast = sorted((one * top, other * top))
     assert push(fast) <= push(slow) + 1e-9
@@ -225,7 +225,7 @@ def test_push_never_grows_with_speed(drive: Drive, one: float, other: float) -> 
 
 @LAWS
 @given(drives, roads)
-def test_meeting_is_a_balance_in_the_bracket(drive: Drive, road: Road) -> None:
+def test_meeting_is_a_balance_in_the_bracket(drive: Drivetrain, road: Road) -> None:
     answer = steady_speed(drive, road)
     if answer.speed is not None:
         assert 0.0 < answer.speed <= answer.unloaded
@@ -235,7 +235,7 @@ def test_meeting_is_a_balance_in_the_bracket(drive: Drive, road: Road) -> None:
 
 @LAWS
 @given(drives, shares, st.sampled_from(current_meanings()))
-def test_energy_balance_closes(drive: Drive, share: float, meaning: str) -> None:
+def test_energy_balance_closes(drive: Drivetrain, share: float, meaning: str) -> None:
     """Battery power = winding heat + shaft power + the motors' own drag, whatever the stated amperes mean."""
     limit = dc_equivalent_current(current=drive.motor_current_limit, conversion=conversion(meaning))
     flow = at_full_remote(replace(drive, motor_current_limit=limit), share * top_unloaded_speed(drive))
@@ -251,7 +251,7 @@ def test_energy_balance_closes(drive: Drive, share: float, meaning: str) -> None
 
 @LAWS
 @given(drives, shares)
-def test_limits_hold_and_the_named_one_is_met(drive: Drive, share: float) -> None:
+def test_limits_hold_and_the_named_one_is_met(drive: Drivetrain, share: float) -> None:
     flow = at_full_remote(drive, share * top_unloaded_speed(drive))
     sagged = drive.open_circuit_voltage - flow.battery_current * drive.pack_resistance
     duty = (flow.rotation / drive.motor_constant + drive.winding_resistance * flow.current) / sagged
@@ -269,7 +269,7 @@ def test_limits_hold_and_the_named_one_is_met(drive: Drive, share: float) -> Non
 
 @LAWS
 @given(drives, roads, shares)
-def test_steepest_grade_is_held_just(drive: Drive, road: Road, share: float) -> None:
+def test_steepest_grade_is_held_just(drive: Drivetrain, road: Road, share: float) -> None:
     speed = share * top_unloaded_speed(drive)
     try:
         grade = climb_at(drive, road, speed)
@@ -282,7 +282,7 @@ def test_steepest_grade_is_held_just(drive: Drive, road: Road, share: float) -> 
 
 @LAWS
 @given(drives, roads, shares)
-def test_steady_speed_needs_less_than_full_remote(drive: Drive, road: Road, share: float) -> None:
+def test_steady_speed_needs_less_than_full_remote(drive: Drivetrain, road: Road, share: float) -> None:
     answer = steady_speed(drive, road)
     if answer.speed is None:
         return

@@ -17,7 +17,7 @@ from logic.drive.flow import at_full_remote, at_steady_speed
 from logic.drive.heating import net_cooling, settled_temperature, time_to_temperature
 from logic.drive.options import Terms, option
 from logic.drive.performance import climb_at, steady_speed
-from logic.drive.push import Drive, push_curve
+from logic.drive.push import Drivetrain, push_curve
 from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
 from logic.drive.road import Road, load_curve
 from logic.drive.start import start, time_to_speed, way_to_speed
@@ -29,10 +29,10 @@ BOARDS = 1000
 WITHIN = 1e-3
 
 
-def any_drive(dice: Random) -> Drive:
+def any_drive(dice: Random) -> Drivetrain:
     """One board in eight has limits so high that they never bind."""
     free = dice.random() < 0.125
-    return Drive(
+    return Drivetrain(
         motors=dice.choice([1.0, 2.0]),
         motor_constant=dice.uniform(8.0, 40.0),
         winding_resistance=dice.uniform(0.01, 0.2),
@@ -60,7 +60,7 @@ def any_road(dice: Random) -> Road:
     )
 
 
-def any_brake(drive: Drive, dice: Random) -> Brake:
+def any_brake(drive: Drivetrain, dice: Random) -> Brake:
     return Brake(
         drive=drive,
         brake_current_limit=dice.uniform(5.0, 60.0),
@@ -72,7 +72,7 @@ def any_brake(drive: Drive, dice: Random) -> Brake:
 # The second writing: forces from powers, in another order and another form than the code under test.
 
 
-def second_push(drive: Drive, speed: float) -> float:
+def second_push(drive: Drivetrain, speed: float) -> float:
     turning = 2.0 * speed / drive.wheel_diameter * drive.ratio
     emf = turning / drive.motor_constant
 
@@ -117,7 +117,7 @@ def second_brake(brake: Brake, speed: float) -> float:
     return min(brake.grip, drive.motors * torque * drive.ratio / (0.5 * drive.wheel_diameter))
 
 
-def second_top(drive: Drive) -> float:
+def second_top(drive: Drivetrain) -> float:
     turning = drive.duty * drive.open_circuit_voltage * drive.motor_constant
     return turning / drive.ratio * drive.wheel_diameter / 2.0
 
@@ -192,7 +192,7 @@ def test_starts_of_a_thousand_boards() -> None:
         way = way_to_speed(**asked)
         seen["reached"] += 1
 
-        def rate(v: float, drive: Drive = drive, road: Road = road) -> float:
+        def rate(v: float, drive: Drivetrain = drive, road: Road = road) -> float:
             return road.mass / (second_push(drive, v) - second_load(road, v))
 
         corners = _corners(drive, speed)
@@ -203,7 +203,7 @@ def test_starts_of_a_thousand_boards() -> None:
     assert min(seen["reached"], seen["never reached"]) >= 100, seen
 
 
-def _corners(drive: Drive, speed: float) -> list[float] | None:
+def _corners(drive: Drivetrain, speed: float) -> list[float] | None:
     """Return the speeds at which one limit hands over to another, for scipy to break its integral at."""
     steps = [speed * step / 400 for step in range(401)]
     slopes = [second_push(drive, b) - second_push(drive, a) for a, b in pairwise(steps)]
@@ -445,7 +445,7 @@ CANAL = Road(
     rolling_coefficient=TRUE_ROLLING,
     drag_area=TRUE_AREA,
 )
-TOWPATH = Drive(
+TOWPATH = Drivetrain(
     motors=2.0,
     motor_constant=17.802358370342162,
     winding_resistance=0.045,

@@ -18,7 +18,7 @@ from logic.drive.heating import (
 )
 from logic.drive.motor import electric_power, winding_heat
 from logic.drive.performance import steepest_grade
-from logic.drive.push import Drive, push_curve
+from logic.drive.push import Drivetrain, push_curve
 from logic.drive.road import air_drag, grade_resistance, rolling_resistance, slope_angle
 from logic.drive.start import time_to_speed
 from logic.drive.stopping import reaction_distance, stop_distance, stopping_way
@@ -81,7 +81,7 @@ def test_loads_of_three_vehicles(  # noqa: PLR0913  (one printed row)
 @pytest.mark.parametrize(("gear", "push", "percent"), [(1.0, "521.7", "6.7"), (2.0, "1043", None)])
 def test_motor_that_starts_a_vehicle(gear: float, push: str, percent: str | None) -> None:
     """Husain, Electric and Hybrid Vehicles, example 9.1, second-hand: 50 V, 0.7 ohm, 1.3 N m/A, 7848 N, 0.178 m."""
-    drive = Drive(
+    drive = Drivetrain(
         motors=1.0,
         motor_constant=1.0 / 1.3,
         winding_resistance=0.7,

@@ -12,7 +12,7 @@ from logic.drive.bench import (
 from logic.drive.fit import band_factor
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.heating import warm_resistance
-from logic.drive.push import Drive
+from logic.drive.push import Drivetrain
 from logic.drive.stopping import (
     Brake,
     brake_curve,
@@ -179,7 +179,7 @@ def test_bands_widen_with_fewer_rides() -> None:
 
 def test_worked_braking_into_a_small_pack() -> None:
     """Worked example: 2 A a cell, 10S2P at 42 V take 168 W, about 0.3 m/s2 for 95 kg at 25 km/h."""
-    drive = Drive(
+    drive = Drivetrain(
         motors=2.0,
         motor_constant=18.0,
         winding_resistance=0.05,

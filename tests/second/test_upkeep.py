@@ -10,7 +10,7 @@ import pytest
 from logic.answers.checks import nearly_empty, volts_fault
 from logic.board import Value
 from logic.checks.lists import checklists
-from logic.checks.run import Answer, Run
+from logic.checks.run import Answer, ChecklistRun
 from logic.checks.verdict import fitness, verdict
 from logic.exchange import demo_boards
 from logic.ledger import Event, History
@@ -135,7 +135,7 @@ def test_what_a_run_ends_in() -> None:
         breaks = tuple(luck.uniform(0.0, 3.0) for _ in range(luck.randint(0, 2)))
         whole = pace * len(order)
         ended = (START + timedelta(seconds=whole)).isoformat()
-        run = Run(of.key, of.version, START.isoformat(), ended, tuple(order), "", answers, breaks)
+        run = ChecklistRun(of.key, of.version, START.isoformat(), ended, tuple(order), "", answers, breaks)
         states = [(answers[key].state, answers[key].note) if key in answers else None for key in order]
         found = verdict(run, of)
         assert found.word == second.ends_in(states)
