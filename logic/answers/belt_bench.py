@@ -7,12 +7,12 @@ from logic.answers.belt_parts import BeltParts
 from logic.answers.reading import Item, Open, Reading, Result
 from logic.answers.run import Figures, Run, answer
 from logic.answers.tension import BeltReading, judged, one_pull, put_in
-from logic.belt.best_depth import depth_part, force_part
+from logic.belt.best_depth import deflection_part, force_part
 from logic.belt.pull_fit import Pull, Tools, fit_pulls, fitted_error, fitted_tension, fitted_zero
 from logic.belt.pull_reading import (
     read_pull,
     tension_error,
-    tension_per_depth,
+    tension_per_deflection,
     tension_per_force,
     tension_per_stiffness,
 )
@@ -37,14 +37,14 @@ class BenchParts(BeltParts):
     @cached_property
     def best_pull(self) -> Newton:
         """Pull for the target at the best depth."""
-        return pull_force(tension=self.target.tension, depth=self.best, **self.span_and_belt)
+        return pull_force(tension=self.target.tension, deflection=self.best, **self.span_and_belt)
 
     def slopes(self, force: Newton, depth: Metre) -> dict[str, float]:
         """Return how the tension moves with pull, depth and stiffness."""
         return {
-            "per_force": tension_per_force(depth=depth, span=self.span),
-            "per_depth": tension_per_depth(force=force, depth=depth, **self.span_and_belt),
-            "per_stiffness": tension_per_stiffness(depth=depth, span=self.span, length=self.belt_length),
+            "per_force": tension_per_force(deflection=depth, span=self.span),
+            "per_depth": tension_per_deflection(force=force, deflection=depth, **self.span_and_belt),
+            "per_stiffness": tension_per_stiffness(deflection=depth, span=self.span, length=self.belt_length),
         }
 
     @cached_property
@@ -98,7 +98,7 @@ def _from_scale(parts: BenchParts) -> float:
 
 
 def _from_depth(parts: BenchParts) -> float:
-    return depth_part(slope=parts.best_slopes["per_depth"], error=parts.depth_error)
+    return deflection_part(slope=parts.best_slopes["per_depth"], error=parts.depth_error)
 
 
 def _from_stiffness(parts: BenchParts) -> float:
@@ -225,9 +225,9 @@ def _weighed(weight: Newton, parts: BenchParts) -> Measured:
     force = put_in("Hung weight", weight)
     return read_pull(
         force=force,
-        depth=parts.depth,
+        deflection=parts.depth,
         force_error=pick("belt_practice", name="weighing error").number("fraction") * force,
-        depth_error=parts.depth_error,
+        deflection_error=parts.depth_error,
         stiffness_error=parts.stiffness_error,
         **parts.span_and_belt,
     )

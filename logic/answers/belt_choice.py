@@ -17,7 +17,7 @@ from logic.belt.rating import (
 from logic.belt.stock import Stock, nearest
 from logic.belt.travel import centre_tolerance, inward_travel, outward_travel
 from logic.board import Board, Value
-from logic.drive.gearing import belt_speed, motor_rotation, unloaded_rotation
+from logic.drive.gearing import belt_speed, motor_angular_speed, unloaded_angular_speed
 from logic.drive.performance import steady_speed
 from logic.errors import InputError, Missing
 from logic.si import Metre, Newton, NewtonMetre, One, RadianPerSecond
@@ -68,14 +68,14 @@ def gain_of_small(*, motor_teeth: One, small_teeth: One) -> One:
     return motor_teeth / small_teeth
 
 
-@cited("gain * rotation", source="derived one belt speed on both pulleys", standing="derived")
-def small_rotation(*, gain: One, rotation: RadianPerSecond) -> RadianPerSecond:
+@cited("gain * angular_speed", source="derived one belt speed on both pulleys", standing="derived")
+def small_angular_speed(*, gain: One, angular_speed: RadianPerSecond) -> RadianPerSecond:
     """Rotation of the small pulley, for which ratings are printed.
 
-    >>> small_rotation(gain=2.0, rotation=100.0)
+    >>> small_angular_speed(gain=2.0, angular_speed=100.0)
     200.0
     """
-    return gain * rotation
+    return gain * angular_speed
 
 
 @cited("gain * rated", source="derived one effective pull on both pulleys", standing="derived")
@@ -97,13 +97,15 @@ class ChoiceParts(BeltParts):
         return gain_of_small(motor_teeth=self.motor_teeth, small_teeth=self.small_teeth)
 
     @cached_property
-    def rotation(self) -> RadianPerSecond:
+    def angular_speed(self) -> RadianPerSecond:
         """Rotation of the motor at the loaded top speed, or unloaded while the load is not known."""
         try:
-            return motor_rotation(speed=self.steady[0], circumference=self.circumference, ratio=self.ratio)
+            return motor_angular_speed(
+                speed=self.steady[0], circumference=self.circumference, ratio=self.ratio
+            )
         except (Missing, InputError):
-            return unloaded_rotation(
-                voltage=self.voltage("nominal"), duty=self.duty, motor_constant=self.motor_constant
+            return unloaded_angular_speed(
+                voltage=self.voltage("nominal"), duty=self.duty, speed_constant=self.speed_constant
             )
 
     @cached_property
@@ -119,14 +121,14 @@ class ChoiceParts(BeltParts):
         """Share of the rating that the teeth in mesh leave."""
         return mesh_factor(whole_teeth=self.whole_teeth)
 
-    def rated(self, rotation: RadianPerSecond) -> NewtonMetre:
-        """Return the rated torque of the motor at its rotation; the small pulley decides, whichever shaft has it."""
+    def rated(self, angular_speed: RadianPerSecond) -> NewtonMetre:
+        """Return the rated torque of the motor at its angular speed; the small pulley decides, whichever shaft has it."""
         profile = self.profile
         rated = rated_torque(
             printed=printed_torque(
                 profile=profile,
                 teeth=self.small_teeth,
-                rotation=small_rotation(gain=self.gain, rotation=rotation),
+                angular_speed=small_angular_speed(gain=self.gain, angular_speed=angular_speed),
             ),
             width_factor=width_factor(profile=profile, width=self.belt.width),
             length_factor=length_factor(profile=profile, length=self.belt_length),
@@ -137,12 +139,12 @@ class ChoiceParts(BeltParts):
     @cached_property
     def rated_start(self) -> NewtonMetre:
         """Rated torque at the start."""
-        return self.rated(given(Given("Slowest printed rotation", SLOWEST, "rad/s", known="chosen")))
+        return self.rated(given(Given("Slowest printed angular speed", SLOWEST, "rad/s", known="chosen")))
 
     @cached_property
     def rated_top(self) -> NewtonMetre:
         """Rated torque at the top speed."""
-        return self.rated(self.rotation)
+        return self.rated(self.angular_speed)
 
     @cached_property
     def steady_torque(self) -> NewtonMetre:
@@ -176,12 +178,12 @@ class ChoiceParts(BeltParts):
 
 
 def _belt_speed(parts: ChoiceParts) -> float:
-    return belt_speed(rotation=parts.rotation, pitch_diameter=parts.motor_pulley)
+    return belt_speed(angular_speed=parts.angular_speed, pitch_diameter=parts.motor_pulley)
 
 
 def _smallest(parts: ChoiceParts) -> float:
-    rotation = small_rotation(gain=parts.gain, rotation=parts.rotation)
-    return smallest_suggested(profile=parts.read.choice("drive.profile"), rotation=rotation)
+    angular_speed = small_angular_speed(gain=parts.gain, angular_speed=parts.angular_speed)
+    return smallest_suggested(profile=parts.read.choice("drive.profile"), angular_speed=angular_speed)
 
 
 def _outer(parts: ChoiceParts) -> float:
@@ -203,7 +205,7 @@ CHOICE: Figures[ChoiceParts] = {
     ),
     "slot_outer": ("length", _outer),
     "belt_speed": ("belt_speed", _belt_speed),
-    "rotation_loaded": ("rotation", lambda parts: parts.rotation),
+    "angular_speed_loaded": ("angular_speed", lambda parts: parts.angular_speed),
     "rated_start": ("torque", lambda parts: parts.rated_start),
     "peak_torque": ("torque", lambda parts: parts.torque),
     "used_start": ("share", lambda parts: parts.torque / parts.rated_start),

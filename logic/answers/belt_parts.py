@@ -11,7 +11,7 @@ from logic.belt.geometry import whole_teeth_in_mesh
 from logic.belt.running import tension_from_shaft_pull
 from logic.belt.scale import pull_force
 from logic.belt.tension import Target, Window, held_by_bearing, target, tension_swing, window
-from logic.drive.gearing import belt_speed, unloaded_rotation
+from logic.drive.gearing import belt_speed, unloaded_angular_speed
 from logic.drive.motor import limit_torque
 from logic.errors import InputError, Missing
 from logic.person import Person
@@ -105,7 +105,7 @@ class BeltParts(Parts):
         """Limits of what a pull is measured with, and of the belt's own stiffness."""
         return {
             "force_error": self.force_error,
-            "depth_error": self.depth_error,
+            "deflection_error": self.depth_error,
             "stiffness_error": self.stiffness_error,
         }
 
@@ -157,15 +157,15 @@ class BeltParts(Parts):
     @cached_property
     def wanted(self) -> Target:
         """Tension that the belt asks for, per span."""
-        rotation = unloaded_rotation(
-            voltage=self.voltage("nominal"), duty=self.duty, motor_constant=self.motor_constant
+        angular_speed = unloaded_angular_speed(
+            voltage=self.voltage("nominal"), duty=self.duty, speed_constant=self.speed_constant
         )
         return target(
             belt=self.belt,
             torque=self.torque,
             service_factor=self.service,
             pitch_diameter=self.motor_pulley,
-            belt_speed=belt_speed(rotation=rotation, pitch_diameter=self.motor_pulley),
+            belt_speed=belt_speed(angular_speed=angular_speed, pitch_diameter=self.motor_pulley),
         )
 
     @cached_property
@@ -175,7 +175,7 @@ class BeltParts(Parts):
 
     def pull(self, tension: float) -> float:
         """Return the pull that brings a belt of this tension to the depth."""
-        return pull_force(tension=tension, depth=self.depth, **self.span_and_belt)
+        return pull_force(tension=tension, deflection=self.depth, **self.span_and_belt)
 
     @cached_property
     def small_teeth(self) -> float:

@@ -33,7 +33,7 @@ def _scale(parts: SoundParts) -> float:
 def _weight(parts: SoundParts) -> float:
     error = tension_error(
         force_error=pick("belt_practice", name="weighing error").number("fraction") * parts.best_pull,
-        depth_error=parts.depth_error,
+        deflection_error=parts.depth_error,
         stiffness_error=parts.stiffness_error,
         **parts.best_slopes,
     )
@@ -49,11 +49,11 @@ def _fitted(parts: SoundParts) -> float:
         depth = part * parts.best
         numbers[f"depth_{number}"] = depth
         numbers[f"pull_{number}"] = pull_force(
-            tension=parts.target.tension, depth=depth, **parts.span_and_belt
+            tension=parts.target.tension, deflection=depth, **parts.span_and_belt
         )
     error = fitted_error(
         force_error=parts.force_error,
-        depth_error=parts.depth_error,
+        deflection_error=parts.depth_error,
         zero_share=pick("belt_practice", name="zero share").number("fraction"),
         stiffness_error=parts.stiffness_error,
         **parts.span_and_belt,

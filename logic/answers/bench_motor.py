@@ -9,8 +9,8 @@ from logic.answers.run import Figures, Run, answer
 from logic.board import Board, board_fields
 from logic.drive.bench import (
     mixing_error,
-    motor_constant_from_spin,
     pole_pairs_from_magnets,
+    speed_constant_from_spin,
 )
 from logic.drive.motor import conversion, current_meanings, torque_constant, torque_constant_stated
 from logic.errors import InputError
@@ -42,8 +42,8 @@ class BenchMotorParts:
     @cached_property
     def kv(self) -> float:
         """Kv of the spin."""
-        return motor_constant_from_spin(
-            rotation=self.asked("ask.spin_rotation"),
+        return speed_constant_from_spin(
+            angular_speed=self.asked("ask.spin_rotation"),
             voltage=self.asked("ask.spin_voltage"),
             duty=self.asked("ask.spin_duty"),
             no_load_current=self.read("motor.no_load_current"),
@@ -60,12 +60,12 @@ class BenchMotorParts:
     def constant(self, meaning: str) -> float:
         """Return the torque of one ampere of a meaning."""
         return torque_constant_stated(
-            torque_constant=torque_constant(motor_constant=self.known_kv), conversion=conversion(meaning)
+            torque_constant=torque_constant(speed_constant=self.known_kv), conversion=conversion(meaning)
         )
 
 
 RESULTS: Figures[BenchMotorParts] = {
-    "kv": ("motor_constant", lambda parts: parts.kv),
+    "kv": ("speed_constant", lambda parts: parts.kv),
     "resistance": ("resistance", lambda parts: parts.resistance),
     "pole_pairs": (
         "count",

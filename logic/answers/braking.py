@@ -14,7 +14,7 @@ from logic.answers.reading import RIDER
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.push import Drivetrain
 from logic.drive.road import Road, slope_angle
-from logic.drive.stopping import Brake, deceleration_at, way_of_stop
+from logic.drive.stopping import Brake, deceleration_at, distance_of_stop
 from logic.errors import InputError
 from logic.pack.limits import braking_voltage
 from logic.tables import pick
@@ -96,4 +96,4 @@ class BrakeParts(PackParts):
 
     def stops(self, current: float) -> float:
         """Return the metres to stop with a braking current once the brake is on, dry and level."""
-        return way_of_stop(brake_of(self, self.asked, limit=current), self.road, self.from_speed)
+        return distance_of_stop(brake_of(self, self.asked, limit=current), self.road, self.from_speed)

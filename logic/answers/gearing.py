@@ -7,7 +7,7 @@ from logic.answers.parts import CHARGES, Parts, chosen
 from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer, kv_bands
 from logic.board import Board, Value, faults
-from logic.drive.gearing import belt_speed, electrical_rotation, motor_rotation, unloaded_speed
+from logic.drive.gearing import belt_speed, electrical_angular_speed, motor_angular_speed, unloaded_speed
 from logic.drive.motor import torque_constant_stated
 from logic.drive.performance import climb_at, steady_speed
 from logic.drive.push import push_curve
@@ -82,22 +82,24 @@ def _unloaded(charge: str, parts: Parts) -> float:
     return unloaded_speed(
         voltage=parts.voltage(charge),
         duty=parts.duty,
-        motor_constant=parts.motor_constant,
+        speed_constant=parts.speed_constant,
         circumference=parts.circumference,
         ratio=parts.ratio,
     )
 
 
-def _rotation(parts: GearingParts) -> float:
-    return motor_rotation(speed=parts.speed, circumference=parts.circumference, ratio=parts.ratio)
+def _angular_speed(parts: GearingParts) -> float:
+    return motor_angular_speed(speed=parts.speed, circumference=parts.circumference, ratio=parts.ratio)
 
 
 def _electrical(parts: GearingParts) -> float:
-    return electrical_rotation(rotation=_rotation(parts), pole_pairs=parts.read("motor.pole_pairs"))
+    return electrical_angular_speed(
+        angular_speed=_angular_speed(parts), pole_pairs=parts.read("motor.pole_pairs")
+    )
 
 
 def _belt_speed(parts: GearingParts) -> float:
-    return belt_speed(rotation=_rotation(parts), pitch_diameter=parts.motor_pulley)
+    return belt_speed(angular_speed=_angular_speed(parts), pitch_diameter=parts.motor_pulley)
 
 
 def _stated_constant(parts: Parts) -> float:
@@ -118,15 +120,15 @@ RESULTS: Figures[GearingParts] = {
     "climb_at": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.road, parts.speed)),
     "ratio": ("ratio", lambda parts: parts.ratio),
     "circumference": ("length", lambda parts: parts.circumference),
-    "rotation_at": ("rotation", _rotation),
-    "electrical_at": ("rotation", _electrical),
+    "angular_speed_at": ("angular_speed", _angular_speed),
+    "electrical_at": ("angular_speed", _electrical),
     "belt_speed_at": ("belt_speed", _belt_speed),
     "torque_constant": ("torque_constant", _stated_constant),
 }
 """Quantity and computation of each result, in the order shown."""
 
 SPREAD_BY_KV = ("top_loaded", *(f"top_{charge}" for charge in CHARGES))
-"""Results that are bands while the motor constant is only printed."""
+"""Results that are bands while the speed constant is only printed."""
 
 
 def chosen_standstill() -> float:

@@ -10,7 +10,7 @@ from logic.answers.reading import Item, Reading, Result
 from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_steady_speed
-from logic.drive.gearing import motor_rotation
+from logic.drive.gearing import motor_angular_speed
 from logic.drive.heating import (
     drag_heat,
     heat_capacity,
@@ -103,7 +103,9 @@ class HoldParts(Parts):
         return drag_heat(
             torque_constant=self.torque_constant,
             no_load_current=self.read("motor.no_load_current"),
-            rotation=motor_rotation(speed=self.speed, circumference=self.circumference, ratio=self.ratio),
+            angular_speed=motor_angular_speed(
+                speed=self.speed, circumference=self.circumference, ratio=self.ratio
+            ),
         )
 
     @cached_property
@@ -163,7 +165,7 @@ class HoldParts(Parts):
         )
         road = self.road
         return steepest_grade(
-            wheel_push=push_of(self.drive("nominal"), torque),
+            tractive_force=push_of(self.drive("nominal"), torque),
             air_drag=air_drag_at(road, self.speed),
             mass=road.mass,
             gravity=road.gravity,

@@ -13,25 +13,30 @@ from logic.belt.geometry import teeth_in_mesh
 from logic.belt.tension import effective_pull
 from logic.board import Board, Value
 from logic.drive.flow import at_steady_speed
-from logic.drive.gearing import electrical_rotation, motor_rotation, unloaded_rotation, unloaded_speed
+from logic.drive.gearing import (
+    electrical_angular_speed,
+    motor_angular_speed,
+    unloaded_angular_speed,
+    unloaded_speed,
+)
 from logic.drive.motor import winding_heat
 from logic.drive.performance import climb_at, steady_speed
 from logic.drive.push import push_curve
 from logic.drive.road import Road
-from logic.drive.stopping import way_of_stop
+from logic.drive.stopping import distance_of_stop
 from logic.errors import InputError
 from logic.si import One, RadianPerSecond
 from logic.workings import cited
 
 
-@cited("1 - rotation / limit", source="derived share that is left", standing="derived")
-def margin_to_limit(*, rotation: RadianPerSecond, limit: RadianPerSecond) -> One:
-    """Return what is left under a limit of rotation, as a share of it; negative beyond it.
+@cited("1 - angular_speed / limit", source="derived share that is left", standing="derived")
+def margin_to_limit(*, angular_speed: RadianPerSecond, limit: RadianPerSecond) -> One:
+    """Return what is left under a limit of angular speed, as a share of it; negative beyond it.
 
-    >>> margin_to_limit(rotation=600.0, limit=800.0)
+    >>> margin_to_limit(angular_speed=600.0, limit=800.0)
     0.25
     """
-    return 1.0 - rotation / limit
+    return 1.0 - angular_speed / limit
 
 
 class PairParts(BeltParts):
@@ -57,10 +62,10 @@ class PairParts(BeltParts):
 
     @cached_property
     def top_electrical(self) -> float:
-        """Electrical rotation of the unloaded motor on a full pack."""
-        return electrical_rotation(
-            rotation=unloaded_rotation(
-                voltage=self.voltage("full"), duty=self.duty, motor_constant=self.motor_constant
+        """Electrical angular speed of the unloaded motor on a full pack."""
+        return electrical_angular_speed(
+            angular_speed=unloaded_angular_speed(
+                voltage=self.voltage("full"), duty=self.duty, speed_constant=self.speed_constant
             ),
             pole_pairs=self.read("motor.pole_pairs"),
         )
@@ -94,7 +99,7 @@ def _unloaded(parts: PairParts) -> float:
     return unloaded_speed(
         voltage=parts.voltage("full"),
         duty=parts.duty,
-        motor_constant=parts.motor_constant,
+        speed_constant=parts.speed_constant,
         circumference=parts.circumference,
         ratio=parts.ratio,
     )
@@ -107,7 +112,7 @@ def _heat(parts: PairParts) -> float:
 
 
 def _stop(parts: PairParts) -> float:
-    return way_of_stop(brake_of(parts, parts.asked), parts.road, parts.loaded)
+    return distance_of_stop(brake_of(parts, parts.asked), parts.road, parts.loaded)
 
 
 def _standstill() -> float:
@@ -122,17 +127,17 @@ RESULTS: Figures[PairParts] = {
     "climb_start": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.road, _standstill())),
     "climb_heat": ("power", _heat),
     "stop": ("way", _stop),
-    "rotation_loaded": (
-        "rotation",
-        lambda parts: motor_rotation(
+    "angular_speed_loaded": (
+        "angular_speed",
+        lambda parts: motor_angular_speed(
             speed=parts.loaded, circumference=parts.circumference, ratio=parts.ratio
         ),
     ),
-    "electrical": ("rotation", lambda parts: parts.top_electrical),
+    "electrical": ("angular_speed", lambda parts: parts.top_electrical),
     "erpm_margin": (
         "share",
         lambda parts: margin_to_limit(
-            rotation=parts.top_electrical, limit=parts.read("controller.erpm_limit")
+            angular_speed=parts.top_electrical, limit=parts.read("controller.erpm_limit")
         ),
     ),
     "belt_load": (

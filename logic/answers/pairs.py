@@ -15,8 +15,8 @@ from logic.belt.geometry import belt_length, centre_distance, pitch_diameter, wh
 from logic.belt.stock import Stock, stock
 from logic.belt.tension import effective_pull
 from logic.board import Board, Value
-from logic.drive.gearing import electrical_rotation, unloaded_rotation
-from logic.drive.options import WishFit, PairOption, Terms, Wish, fit, option, sensible_pairs
+from logic.drive.gearing import electrical_angular_speed, unloaded_angular_speed
+from logic.drive.options import PairOption, Terms, Wish, WishFit, fit, option, sensible_pairs
 from logic.errors import InputError
 from logic.tables import pick
 
@@ -218,7 +218,7 @@ def _terms(run: Run[PairTableParts], *, printed: bool) -> tuple[Terms, tuple[str
         reference=replace(road, grade=asked("ask.climb_grade")),
         reference_speed=asked("ask.climb_speed"),
         brake=None if isinstance(brake, Open) else brake,
-        constant_spread=pick("spreads", name="printed motor constant").number("share") if printed else 0.0,
+        constant_spread=pick("spreads", name="printed speed constant").number("share") if printed else 0.0,
     )
     return terms, brake.missing if isinstance(brake, Open) else ()
 
@@ -226,19 +226,23 @@ def _terms(run: Run[PairTableParts], *, printed: bool) -> tuple[Terms, tuple[str
 class _Rows:
     """What all rows share, looked up once."""
 
-    def __init__(self, run: Run[PairTableParts], terms: Terms, travel: tuple[float, float, bool] | None) -> None:
+    def __init__(
+        self, run: Run[PairTableParts], terms: Terms, travel: tuple[float, float, bool] | None
+    ) -> None:
         parts = run.plain
         self.parts, self.terms, self.travel = parts, terms, travel
         self.torque = run.view(lambda each: each.torque, None)
         self.working = run.view(lambda each: each.belt.working_tension, None)
         self.poles = run.view(lambda each: each.read("motor.pole_pairs"), None)
         self.erpm_limit = run.view(lambda each: each.read("controller.erpm_limit"), None)
-        full = unloaded_rotation(
-            voltage=parts.voltage("full"), duty=parts.duty, motor_constant=parts.motor_constant
+        full = unloaded_angular_speed(
+            voltage=parts.voltage("full"), duty=parts.duty, speed_constant=parts.speed_constant
         )
         # Unloaded, the motor turns at its own speed whatever the pulleys: they only move it along the road.
         self.electrical = (
-            None if self.poles is None else electrical_rotation(rotation=full, pole_pairs=self.poles)
+            None
+            if self.poles is None
+            else electrical_angular_speed(angular_speed=full, pole_pairs=self.poles)
         )
 
     def row(self, motor: int, wheel: int, *, present: bool) -> Pair:

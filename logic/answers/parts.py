@@ -55,14 +55,14 @@ class Parts:
         return rolling_circumference(wheel_diameter=self.wheel_diameter)
 
     @cached_property
-    def motor_constant(self) -> float:
+    def speed_constant(self) -> float:
         """Kv in SI."""
         return self.read("motor.kv")
 
     @cached_property
     def torque_constant(self) -> float:
         """Kt of one DC-equivalent ampere."""
-        return torque_constant(motor_constant=self.motor_constant)
+        return torque_constant(speed_constant=self.speed_constant)
 
     @cached_property
     def motors(self) -> float:
@@ -111,7 +111,7 @@ class Parts:
     def _drive_but_voltage(self) -> dict[str, float]:
         return {
             "motors": self.motors,
-            "motor_constant": self.motor_constant,
+            "speed_constant": self.speed_constant,
             "winding_resistance": self.read("motor.resistance"),
             "no_load_current": self.read("motor.no_load_current"),
             "motor_current_limit": self.motor_amps("controller.motor_current"),

@@ -12,13 +12,13 @@ from logic.answers.riding import energy_of_each_metre
 from logic.answers.run import Figures, Run, answer, kv_bands
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_full_remote, at_steady_speed, overall_efficiency
-from logic.drive.gearing import electrically_limited_speed, motor_rotation
+from logic.drive.gearing import electrically_limited_speed, motor_angular_speed
 from logic.drive.motor import back_emf
 from logic.drive.performance import acceleration_at, climb_at, steady_speed
 from logic.drive.push import push_curve, ruling_limit
 from logic.drive.quick import quick_load, quick_push, quick_top
 from logic.drive.road import Road, load_curve
-from logic.drive.start import time_to_speed, way_to_speed
+from logic.drive.start import distance_to_speed, time_to_speed
 from logic.errors import InputError
 
 REACHED = (20.0 / 3.6, 30.0 / 3.6)
@@ -125,7 +125,7 @@ def _to_speed(formula: Callable[..., float], reached: float, parts: PushParts) -
     if quick_push(drive)(0.0) <= quick_load(road)(0.0):
         raise InputError("speed", 0.0, "cannot start")
     return formula(
-        wheel_push=push_curve(drive),
+        tractive_force=push_curve(drive),
         road_load=load_curve(road),
         mass=road.mass,
         speed=chosen("Speed to reach", reached, "m/s", "speed"),
@@ -134,7 +134,7 @@ def _to_speed(formula: Callable[..., float], reached: float, parts: PushParts) -
 
 def _erpm_speed(parts: PushParts) -> float:
     return electrically_limited_speed(
-        electrical_rotation_limit=parts.read("controller.erpm_limit"),
+        electrical_angular_speed_limit=parts.read("controller.erpm_limit"),
         pole_pairs=parts.read("motor.pole_pairs"),
         circumference=parts.circumference,
         ratio=parts.ratio,
@@ -149,8 +149,8 @@ RESULTS: Figures[PushParts] = {
     **{name: ("speed", partial(_meeting, charge)) for charge, name in MEETINGS.items()},
     "time_20": ("time", partial(_to_speed, time_to_speed, REACHED[0])),
     "time_30": ("time", partial(_to_speed, time_to_speed, REACHED[1])),
-    "way_20": ("way", partial(_to_speed, way_to_speed, REACHED[0])),
-    "way_30": ("way", partial(_to_speed, way_to_speed, REACHED[1])),
+    "way_20": ("way", partial(_to_speed, distance_to_speed, REACHED[0])),
+    "way_30": ("way", partial(_to_speed, distance_to_speed, REACHED[1])),
     "push_at": ("force", lambda parts: push_curve(parts.drive("nominal"))(parts.speed)),
     "load": ("force", lambda parts: load_curve(parts.asked_road)(parts.speed)),
     "acceleration": (
@@ -162,7 +162,7 @@ RESULTS: Figures[PushParts] = {
     "full_battery": ("current", lambda parts: parts.full_remote.battery_current),
     "full_heat": ("power", lambda parts: parts.full_remote.winding_heat),
     "efficiency": ("share", _efficiency),
-    "rotation_at": ("rotation", lambda parts: parts.full_remote.rotation),
+    "angular_speed_at": ("angular_speed", lambda parts: parts.full_remote.angular_speed),
     "steady_current": ("current", lambda parts: parts.steady.current),
     "steady_battery": ("current", lambda parts: parts.steady.battery_current),
     "steady_heat": ("power", lambda parts: parts.steady.winding_heat),
@@ -191,7 +191,7 @@ def _curves(parts: PushParts) -> PushCurves:
 
 
 def _stretches(parts: PushParts, cap: float | None) -> tuple[PushStretch, ...]:
-    """Return what rules where; `cap` is the speed at the limit of electrical rotation, None where it is open."""
+    """Return what rules where; `cap` is the speed at the limit of electrical angular speed, None where it is open."""
     drive = parts.drive("nominal")
     grip = axle_grip(parts.asked, "dry", parts.asked_road, braking=False)
     top, push = quick_top(drive), quick_push(drive)
@@ -199,8 +199,10 @@ def _stretches(parts: PushParts, cap: float | None) -> tuple[PushStretch, ...]:
     for step in range(STRETCHES):
         low, high = top * step / STRETCHES, top * (step + 1) / STRETCHES
         middle = 0.5 * (low + high)
-        rotation = motor_rotation(speed=middle, circumference=parts.circumference, ratio=drive.ratio)
-        emf = back_emf(rotation=rotation, motor_constant=drive.motor_constant)
+        angular_speed = motor_angular_speed(
+            speed=middle, circumference=parts.circumference, ratio=drive.ratio
+        )
+        emf = back_emf(angular_speed=angular_speed, speed_constant=drive.speed_constant)
         limit: str = ruling_limit(drive, emf)
         if cap is not None and middle > cap:
             limit = "electrical rpm"

@@ -105,7 +105,7 @@ def _or_open(name: str, compute: Callable[[], T]) -> T | Open:
 def kv_bands(
     board: Board, make: Callable[[Board], P], of: Figures[P], items: dict[str, Item], *names: str
 ) -> dict[str, Item]:
-    """Return the items, those named with the band that a motor constant leaves open while it is only printed.
+    """Return the items, those named with the band that a speed constant leaves open while it is only printed.
 
     Without a band where an end cannot be worked out, and where the constant was measured.
     """
@@ -113,7 +113,7 @@ def kv_bands(
     if kv is None or kv.known == "measured":
         return items
     with unrecorded():
-        share = pick("spreads", name="printed motor constant").number("share")
+        share = pick("spreads", name="printed speed constant").number("share")
     ends = [_with_kv(board, make, replace(kv, si=float(kv.si) * (1.0 + off))) for off in (-share, share)]
     found = dict(items)
     for name in names:

@@ -8,7 +8,7 @@ from logic.answers.braking import WEAKEST_AT, BrakeParts, axle_grip, brake_of
 from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value, faults
-from logic.drive.gearing import motor_rotation
+from logic.drive.gearing import motor_angular_speed
 from logic.drive.motor import back_emf
 from logic.drive.performance import steepest_grade
 from logic.drive.push import Drivetrain
@@ -18,16 +18,16 @@ from logic.drive.stopping import (
     Brake,
     Ruler,
     brake_curve,
+    braking_distance,
     braking_power,
     current_curve,
     current_taken_back,
     deceleration_at,
+    distance_of_stop,
     held_back,
     reaction_distance,
     ruler,
     stop_distance,
-    stopping_way,
-    way_of_stop,
 )
 from logic.errors import InputError
 from logic.pack.limits import braking_voltage, cells_limit, current_to_full, may_cut_out
@@ -126,7 +126,7 @@ def _stop(parts: StopParts, surface: str, reaction: str) -> float:
         reaction=reaction_distance(
             speed=parts.speed, reaction_time=pick("reaction", name=reaction).number("time")
         ),
-        braking=way_of_stop(parts.brake(surface), parts.slope_road, parts.speed),
+        braking=distance_of_stop(parts.brake(surface), parts.slope_road, parts.speed),
     )
 
 
@@ -141,8 +141,10 @@ STOPS: Figures[StopParts] = {
 def _into_pack(parts: StopParts) -> float:
     brake, drive = parts.brake("dry"), parts.braking_drive
     emf = back_emf(
-        rotation=motor_rotation(speed=parts.speed, circumference=parts.circumference, ratio=parts.ratio),
-        motor_constant=parts.motor_constant,
+        angular_speed=motor_angular_speed(
+            speed=parts.speed, circumference=parts.circumference, ratio=parts.ratio
+        ),
+        speed_constant=parts.speed_constant,
     )
     power = braking_power(
         motors=drive.motors,
@@ -160,7 +162,7 @@ def _into_pack(parts: StopParts) -> float:
 def _held_descent(parts: StopParts) -> float:
     road = parts.road
     return steepest_grade(
-        wheel_push=held_back(force=brake_curve(parts.brake("dry"))(parts.speed)),
+        tractive_force=held_back(force=brake_curve(parts.brake("dry"))(parts.speed)),
         air_drag=air_drag_at(road, parts.speed),
         mass=road.mass,
         gravity=road.gravity,
@@ -253,6 +255,6 @@ def _stop_curve(surface: str, parts: StopParts) -> Points:
     time, mass = pick("reaction", name="design").number("time"), parts.slope_road.mass
     speeds = [1.3 * parts.speed * step / CURVE_POINTS for step in range(1, CURVE_POINTS + 1)]
     return tuple(
-        (speed, speed * time + stopping_way(braking_force=brake, road_load=road, mass=mass, speed=speed))
+        (speed, speed * time + braking_distance(braking_force=brake, road_load=road, mass=mass, speed=speed))
         for speed in speeds
     )

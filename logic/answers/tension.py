@@ -18,8 +18,7 @@ from logic.belt.running import (
 )
 from logic.belt.scale import misread_tension, pull_force_locked
 from logic.belt.tension import Window, effective_pull
-from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, BeltVerdict, judge
-from logic.belt.verdict import Measured
+from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, BeltVerdict, Measured, judge
 from logic.board import Board
 from logic.errors import InputError
 from logic.person import Person
@@ -89,14 +88,14 @@ def _design_pull(parts: BeltParts) -> float:
 
 def _locked(parts: BeltParts) -> float:
     return pull_force_locked(
-        tension=parts.target.tension, depth=parts.depth, span=parts.span, stiffness=parts.belt.stiffness
+        tension=parts.target.tension, deflection=parts.depth, span=parts.span, stiffness=parts.belt.stiffness
     )
 
 
 def _misread(parts: BeltParts) -> float:
     return misread_tension(
         tension=parts.target.tension,
-        depth=parts.depth,
+        deflection=parts.depth,
         span=parts.span,
         length=parts.belt_length,
         stiffness=parts.belt.stiffness,
@@ -155,7 +154,9 @@ def belt_reading(board: Board, person: Person, pull: float, depth: float | None 
 
 def one_pull(name: str, pull: float, parts: BeltParts) -> Measured:
     """Return what a pull by the scale tells, with the errors of the person's own tools."""
-    return read_pull(force=put_in(name, pull), depth=parts.depth, **parts.tool_errors, **parts.span_and_belt)
+    return read_pull(
+        force=put_in(name, pull), deflection=parts.depth, **parts.tool_errors, **parts.span_and_belt
+    )
 
 
 def put_in(name: str, force: float) -> float:

@@ -68,7 +68,7 @@ class WheelParts(Parts):
         return unloaded_speed(
             voltage=self.voltage("nominal"),
             duty=self.duty,
-            motor_constant=self.motor_constant,
+            speed_constant=self.speed_constant,
             circumference=rolling_circumference(wheel_diameter=diameter),
             ratio=self.ratio,
         )

@@ -4,7 +4,7 @@ from math import floor, sqrt
 
 from logic.belt.pull_reading import (
     tension_error,
-    tension_per_depth,
+    tension_per_deflection,
     tension_per_force,
     tension_per_stiffness,
 )
@@ -19,21 +19,21 @@ over the pulleys count."""
 
 
 @cited(
-    "tension + stiffness * (sqrt(span**2 + 4 * depth**2) - span) / length",
+    "tension + stiffness * (sqrt(span**2 + 4 * deflection**2) - span) / length",
     source="derived the whole belt shares the stretch of the pulled span",
     standing="derived",
 )
 def tension_while_pulled(
-    *, tension: Newton, depth: Metre, span: Metre, length: Metre, stiffness: Newton
+    *, tension: Newton, deflection: Metre, span: Metre, length: Metre, stiffness: Newton
 ) -> Newton:
     """Tension of the belt while its span is held at a depth. Raises InputError as `pull_force` does.
 
-    >>> round(tension_while_pulled(tension=100.0, depth=0.002, span=0.064, length=0.28, stiffness=226900.0))
+    >>> round(tension_while_pulled(tension=100.0, deflection=0.002, span=0.064, length=0.28, stiffness=226900.0))
     201
     """
     positive(tension=tension)
-    check_free(depth, span, length, stiffness)
-    return tension + stiffness * (sqrt(span**2 + 4 * depth**2) - span) / length
+    check_free(deflection, span, length, stiffness)
+    return tension + stiffness * (sqrt(span**2 + 4 * deflection**2) - span) / length
 
 
 @cited("abs(slope * error)", source="derived first-order propagation", standing="derived")
@@ -47,7 +47,7 @@ def force_part(*, slope: One, error: Newton) -> Newton:
 
 
 @cited("abs(slope * error)", source="derived first-order propagation", standing="derived")
-def depth_part(*, slope: NewtonPerMetre, error: Metre) -> Newton:
+def deflection_part(*, slope: NewtonPerMetre, error: Metre) -> Newton:
     """Part of the tension's error that the depth's error makes.
 
     >>> depth_part(slope=-180000.0, error=0.0001)
@@ -59,28 +59,30 @@ def depth_part(*, slope: NewtonPerMetre, error: Metre) -> Newton:
 def error_at(  # noqa: PLR0913  (a drive, a depth and the three errors)
     *,
     tension: Newton,
-    depth: Metre,
+    deflection: Metre,
     span: Metre,
     length: Metre,
     stiffness: Newton,
     force_error: Newton,
-    depth_error: Metre,
+    deflection_error: Metre,
     stiffness_error: Newton,
 ) -> Newton:
     """Return the error a pull at a depth would leave on a belt of this tension.
 
     >>> round(error_at(
-    ...     tension=106.8, depth=0.001, span=0.0636, length=0.265, stiffness=226800.0,
-    ...     force_error=0.5, depth_error=0.0001, stiffness_error=45360.0), 1)
+    ...     tension=106.8, deflection=0.001, span=0.0636, length=0.265, stiffness=226800.0,
+    ...     force_error=0.5, deflection_error=0.0001, stiffness_error=45360.0), 1)
     21.1
     """
-    force = pull_force(tension=tension, depth=depth, span=span, length=length, stiffness=stiffness)
+    force = pull_force(tension=tension, deflection=deflection, span=span, length=length, stiffness=stiffness)
     return tension_error(
-        per_force=tension_per_force(depth=depth, span=span),
+        per_force=tension_per_force(deflection=deflection, span=span),
         force_error=force_error,
-        per_depth=tension_per_depth(force=force, depth=depth, span=span, length=length, stiffness=stiffness),
-        depth_error=depth_error,
-        per_stiffness=tension_per_stiffness(depth=depth, span=span, length=length),
+        per_depth=tension_per_deflection(
+            force=force, deflection=deflection, span=span, length=length, stiffness=stiffness
+        ),
+        deflection_error=deflection_error,
+        per_stiffness=tension_per_stiffness(deflection=deflection, span=span, length=length),
         stiffness_error=stiffness_error,
     )
 
@@ -88,7 +90,7 @@ def error_at(  # noqa: PLR0913  (a drive, a depth and the three errors)
 @method(
     "of the depths in whole steps down to a sixteenth of the span, as long as the pulled belt stays under its"
     " working tension: the one whose error on a belt of this tension is smallest",
-    source="derived first-order propagation at each depth",
+    source="derived first-order propagation at each deflection",
 )
 def best_depth(  # noqa: PLR0913  (a drive, three errors, the step and the limit)
     *,
@@ -97,7 +99,7 @@ def best_depth(  # noqa: PLR0913  (a drive, three errors, the step and the limit
     length: Metre,
     stiffness: Newton,
     force_error: Newton,
-    depth_error: Metre,
+    deflection_error: Metre,
     stiffness_error: Newton,
     step: Metre,
     working: Newton,
@@ -109,7 +111,7 @@ def best_depth(  # noqa: PLR0913  (a drive, three errors, the step and the limit
 
     >>> best_depth(
     ...     tension=106.8, span=0.0636, length=0.265, stiffness=226800.0, force_error=0.5,
-    ...     depth_error=0.0001, stiffness_error=45360.0, step=0.0005, working=268.0)
+    ...     deflection_error=0.0001, stiffness_error=45360.0, step=0.0005, working=268.0)
     0.001
     """
     positive(tension=tension, span=span, step=step, working=working)
@@ -118,21 +120,21 @@ def best_depth(  # noqa: PLR0913  (a drive, three errors, the step and the limit
         raise InputError("step", step, "range", high=span * DEEPEST_OFFERED)
     best, least = step, float("inf")
     for number in range(1, count + 1):
-        depth = number * step
+        deflection = number * step
         if number > 1 and working < tension_while_pulled(
-            tension=tension, depth=depth, span=span, length=length, stiffness=stiffness
+            tension=tension, deflection=deflection, span=span, length=length, stiffness=stiffness
         ):
             break
         error = error_at(
             tension=tension,
-            depth=depth,
+            deflection=deflection,
             span=span,
             length=length,
             stiffness=stiffness,
             force_error=force_error,
-            depth_error=depth_error,
+            deflection_error=deflection_error,
             stiffness_error=stiffness_error,
         )
         if error < least:
-            best, least = depth, error
+            best, least = deflection, error
     return best

@@ -60,7 +60,7 @@ def mass_factor_for_width(
 
 @cited(
     "2048 * stretch",
-    source="derived the published pull force is the force on a stretched span at a depth of span / 64",
+    source="derived the published pull force is the force on a stretched span at a deflection of span / 64",
     standing="derived",
 )
 def belt_stiffness(*, stretch: Newton) -> Newton:

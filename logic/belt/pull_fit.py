@@ -22,7 +22,7 @@ class Pull:
     """One pull: what the scale read, and the depth as it was read."""
 
     force: Newton
-    depth: Metre
+    deflection: Metre
 
 
 @dataclass(frozen=True)
@@ -45,7 +45,7 @@ class Tools:
     """Limits of the errors: of the scale, of one depth, the share of it that stays from pull to pull."""
 
     force_error: Newton
-    depth_error: Metre
+    deflection_error: Metre
     zero_share: One
     stiffness_error: Newton
 
@@ -57,14 +57,17 @@ def fit_pulls(pulls: list[Pull], tools: Tools, *, span: Metre, length: Metre, st
     """
     if len(pulls) < FEWEST:
         raise InputError("pulls", len(pulls), "range", low=float(FEWEST))
-    if max(pull.depth for pull in pulls) - min(pull.depth for pull in pulls) < tools.depth_error / 2:
-        raise InputError("depth", pulls[0].depth, "one depth")
+    if (
+        max(pull.deflection for pull in pulls) - min(pull.deflection for pull in pulls)
+        < tools.deflection_error / 2
+    ):
+        raise InputError("depth", pulls[0].deflection, "one depth")
     for pull in pulls:
         positive(force=pull.force)
-        check_free(pull.depth, span, length, stiffness)
-    zero_limit = tools.zero_share * tools.depth_error
-    reading_limit = sqrt(max(1 - tools.zero_share**2, 0.0)) * tools.depth_error
-    tension, zero, stiff = pulls[0].force * span / (4 * pulls[0].depth), 0.0, stiffness
+        check_free(pull.deflection, span, length, stiffness)
+    zero_limit = tools.zero_share * tools.deflection_error
+    reading_limit = sqrt(max(1 - tools.zero_share**2, 0.0)) * tools.deflection_error
+    tension, zero, stiff = pulls[0].force * span / (4 * pulls[0].deflection), 0.0, stiffness
     misfit = 0.0
     spread = [[0.0] * 3 for _ in range(3)]
     for _ in range(ROUNDS):
@@ -75,23 +78,23 @@ def fit_pulls(pulls: list[Pull], tools: Tools, *, span: Metre, length: Metre, st
         _add(matrix, right, (0.0, 0.0, 1.0), stiffness - stiff, tools.stiffness_error)
         misfit = 0.0
         for pull in pulls:
-            force, slopes = _model(pull.depth + zero, tension, stiff, span, length)
+            force, slopes = _model(pull.deflection + zero, tension, stiff, span, length)
             limit = sqrt(tools.force_error**2 + (slopes[1] * reading_limit) ** 2)
             _add(matrix, right, slopes, pull.force - force, limit)
             misfit = max(misfit, abs(pull.force - force) / limit)
         spread = _inverse(matrix)
         step = [sum(row[column] * right[column] for column in range(3)) for row in spread]
         tension, zero, stiff = tension + step[0], zero + step[1], max(stiff + step[2], 0.1 * stiffness)
-        zero = max(zero, 1e-5 - min(pull.depth for pull in pulls))
+        zero = max(zero, 1e-5 - min(pull.deflection for pull in pulls))
     return PullFit(tension, sqrt(spread[0][0]), zero, sqrt(spread[1][1]), misfit)
 
 
 def _model(
-    depth: float, tension: float, stiffness: float, span: float, length: float
+    deflection: float, tension: float, stiffness: float, span: float, length: float
 ) -> tuple[float, tuple[float, float, float]]:
     """Return the pull and its slopes by tension, depth and stiffness."""
-    long = sqrt(span**2 + 4 * depth**2)
-    lever, stretch = 4 * depth / long, (long - span) / length
+    long = sqrt(span**2 + 4 * deflection**2)
+    lever, stretch = 4 * deflection / long, (long - span) / length
     pulled = tension + stiffness * stretch
     by_depth = 4 * span**2 / long**3 * pulled + lever * stiffness * lever / length
     return lever * pulled, (lever, by_depth, lever * stretch)
@@ -147,7 +150,7 @@ def fitted_tension(  # noqa: PLR0913  (a drive, the tools and the pulls)
     length: Metre,
     stiffness: Newton,
     force_error: Newton,
-    depth_error: Metre,
+    deflection_error: Metre,
     zero_share: One,
     stiffness_error: Newton,
     **pulls: float,
@@ -156,7 +159,7 @@ def fitted_tension(  # noqa: PLR0913  (a drive, the tools and the pulls)
 
     Raises InputError as `fit_pulls` does.
     """
-    tools = Tools(force_error, depth_error, zero_share, stiffness_error)
+    tools = Tools(force_error, deflection_error, zero_share, stiffness_error)
     return fit_pulls(_given(pulls), tools, span=span, length=length, stiffness=stiffness).tension
 
 
@@ -167,13 +170,13 @@ def fitted_error(  # noqa: PLR0913  (as above)
     length: Metre,
     stiffness: Newton,
     force_error: Newton,
-    depth_error: Metre,
+    deflection_error: Metre,
     zero_share: One,
     stiffness_error: Newton,
     **pulls: float,
 ) -> Newton:
     """Return the error of `fitted_tension`, a limit like those put in. Raises InputError as it does."""
-    tools = Tools(force_error, depth_error, zero_share, stiffness_error)
+    tools = Tools(force_error, deflection_error, zero_share, stiffness_error)
     return fit_pulls(_given(pulls), tools, span=span, length=length, stiffness=stiffness).error
 
 
@@ -184,11 +187,11 @@ def fitted_zero(  # noqa: PLR0913  (as above)
     length: Metre,
     stiffness: Newton,
     force_error: Newton,
-    depth_error: Metre,
+    deflection_error: Metre,
     zero_share: One,
     stiffness_error: Newton,
     **pulls: float,
 ) -> Metre:
     """Return what must be added to each depth as it was read. Raises InputError as `fit_pulls` does."""
-    tools = Tools(force_error, depth_error, zero_share, stiffness_error)
+    tools = Tools(force_error, deflection_error, zero_share, stiffness_error)
     return fit_pulls(_given(pulls), tools, span=span, length=length, stiffness=stiffness).zero

@@ -16,63 +16,63 @@ def _check_error(**limits: float) -> None:
 
 
 @cited(
-    "sqrt(span**2 + 4 * depth**2) / (4 * depth)",
+    "sqrt(span**2 + 4 * deflection**2) / (4 * deflection)",
     source="derived slope of tension_from_pull",
     standing="derived",
 )
-def tension_per_force(*, depth: Metre, span: Metre) -> One:
+def tension_per_force(*, deflection: Metre, span: Metre) -> One:
     """Change of the inferred tension for each newton of pull.
 
     Raises InputError unless both are positive and the depth is at most a quarter of the span.
 
-    >>> round(tension_per_force(depth=0.001, span=0.064), 2)
+    >>> round(tension_per_force(deflection=0.001, span=0.064), 2)
     16.01
     """
-    check_depth(depth, span)
-    return sqrt(span**2 + 4 * depth**2) / (4 * depth)
+    check_depth(deflection, span)
+    return sqrt(span**2 + 4 * deflection**2) / (4 * deflection)
 
 
 @cited(
-    "-(force * span**2 / (4 * depth**2) + 4 * stiffness * depth / length) / sqrt(span**2 + 4 * depth**2)",
+    "-(force * span**2 / (4 * deflection**2) + 4 * stiffness * deflection / length) / sqrt(span**2 + 4 * deflection**2)",
     source="derived slope of tension_from_pull",
     standing="derived",
 )
-def tension_per_depth(
-    *, force: Newton, depth: Metre, span: Metre, length: Metre, stiffness: Newton
+def tension_per_deflection(
+    *, force: Newton, deflection: Metre, span: Metre, length: Metre, stiffness: Newton
 ) -> NewtonPerMetre:
     """Change of the inferred tension for each metre of depth, below zero: deeper means slacker.
 
     Raises InputError as `tension_from_pull` does.
 
-    >>> per_depth = tension_per_depth(force=8.0, depth=0.001, span=0.064, length=0.265, stiffness=226900.0)
+    >>> per_depth = tension_per_depth(force=8.0, deflection=0.001, span=0.064, length=0.265, stiffness=226900.0)
     >>> round(per_depth / 1000, 1)
     -181.4
     """
     positive(force=force)
-    check_free(depth, span, length, stiffness)
-    stretched = sqrt(span**2 + 4 * depth**2)
-    return -(force * span**2 / (4 * depth**2) + 4 * stiffness * depth / length) / stretched
+    check_free(deflection, span, length, stiffness)
+    stretched = sqrt(span**2 + 4 * deflection**2)
+    return -(force * span**2 / (4 * deflection**2) + 4 * stiffness * deflection / length) / stretched
 
 
 @cited(
-    "(span - sqrt(span**2 + 4 * depth**2)) / length",
+    "(span - sqrt(span**2 + 4 * deflection**2)) / length",
     source="derived slope of tension_from_pull",
     standing="derived",
 )
-def tension_per_stiffness(*, depth: Metre, span: Metre, length: Metre) -> One:
+def tension_per_stiffness(*, deflection: Metre, span: Metre, length: Metre) -> One:
     """Change of the inferred tension for each newton of stiffness, below zero: stiffer means slacker.
 
     Raises InputError as `tension_from_pull` does.
 
-    >>> round(tension_per_stiffness(depth=0.000994, span=0.063597, length=0.265) * 1e6)
+    >>> round(tension_per_stiffness(deflection=0.000994, span=0.063597, length=0.265) * 1e6)
     -117
     """
-    check_free(depth, span, length, 1.0)
-    return (span - sqrt(span**2 + 4 * depth**2)) / length
+    check_free(deflection, span, length, 1.0)
+    return (span - sqrt(span**2 + 4 * deflection**2)) / length
 
 
 @cited(
-    "sqrt((per_force * force_error)**2 + (per_depth * depth_error)**2"
+    "sqrt((per_force * force_error)**2 + (per_depth * deflection_error)**2"
     " + (per_stiffness * stiffness_error)**2)",
     source="derived first-order propagation of independent errors",
     standing="derived",
@@ -82,7 +82,7 @@ def tension_error(  # noqa: PLR0913  (three slopes and the three errors they car
     per_force: One,
     force_error: Newton,
     per_depth: NewtonPerMetre,
-    depth_error: Metre,
+    deflection_error: Metre,
     per_stiffness: One,
     stiffness_error: Newton,
 ) -> Newton:
@@ -91,14 +91,14 @@ def tension_error(  # noqa: PLR0913  (three slopes and the three errors they car
     Raises InputError for an error below zero.
 
     >>> tension_error(
-    ...     per_force=16.0, force_error=0.25, per_depth=-3000.0, depth_error=0.001,
+    ...     per_force=16.0, force_error=0.25, per_depth=-3000.0, deflection_error=0.001,
     ...     per_stiffness=0.0, stiffness_error=0.0)
     5.0
     """
-    _check_error(force_error=force_error, depth_error=depth_error, stiffness_error=stiffness_error)
+    _check_error(force_error=force_error, deflection_error=deflection_error, stiffness_error=stiffness_error)
     return sqrt(
         (per_force * force_error) ** 2
-        + (per_depth * depth_error) ** 2
+        + (per_depth * deflection_error) ** 2
         + (per_stiffness * stiffness_error) ** 2
     )
 
@@ -106,12 +106,12 @@ def tension_error(  # noqa: PLR0913  (three slopes and the three errors they car
 def read_pull(  # noqa: PLR0913  (a pull, the drive it was made on and the three errors)
     *,
     force: Newton,
-    depth: Metre,
+    deflection: Metre,
     span: Metre,
     length: Metre,
     stiffness: Newton,
     force_error: Newton,
-    depth_error: Metre,
+    deflection_error: Metre,
     stiffness_error: Newton,
 ) -> Measured:
     """Return the tension that a pull tells, with its error; a pulley must be free to turn.
@@ -119,21 +119,21 @@ def read_pull(  # noqa: PLR0913  (a pull, the drive it was made on and the three
     Raises InputError as `tension_from_pull` and `tension_error` do.
 
     >>> reading = read_pull(
-    ...     force=8.33, depth=0.000994, span=0.063597, length=0.265, stiffness=226800.0,
-    ...     force_error=0.2, depth_error=0.0001, stiffness_error=0.0)
+    ...     force=8.33, deflection=0.000994, span=0.063597, length=0.265, stiffness=226800.0,
+    ...     force_error=0.2, deflection_error=0.0001, stiffness_error=0.0)
     >>> round(reading.tension), round(reading.error)
     (107, 19)
     """
     return Measured(
-        tension_from_pull(force=force, depth=depth, span=span, length=length, stiffness=stiffness),
+        tension_from_pull(force=force, deflection=deflection, span=span, length=length, stiffness=stiffness),
         tension_error(
-            per_force=tension_per_force(depth=depth, span=span),
+            per_force=tension_per_force(deflection=deflection, span=span),
             force_error=force_error,
-            per_depth=tension_per_depth(
-                force=force, depth=depth, span=span, length=length, stiffness=stiffness
+            per_depth=tension_per_deflection(
+                force=force, deflection=deflection, span=span, length=length, stiffness=stiffness
             ),
-            depth_error=depth_error,
-            per_stiffness=tension_per_stiffness(depth=depth, span=span, length=length),
+            deflection_error=deflection_error,
+            per_stiffness=tension_per_stiffness(deflection=deflection, span=span, length=length),
             stiffness_error=stiffness_error,
         ),
     )

@@ -1,4 +1,4 @@
-"""Catalogue rating of a belt: torque at a rotation, with the factors for width, length and teeth in mesh.
+"""Catalogue rating of a belt: torque at an angular speed, with the factors for width, length and teeth in mesh.
 
 A life rating of some thousand hours, not a limit of breaking. Small boards normally run beyond it.
 """
@@ -10,28 +10,33 @@ from logic.workings import cited
 
 
 @cited(
-    "low_torque + (high_torque - low_torque) * (rotation - low_rotation) / (high_rotation - low_rotation)",
+    "low_torque + (high_torque - low_torque) * (angular_speed - low_angular_speed) / (high_angular_speed - low_angular_speed)",
     source="derived on the straight line between two printed columns",
     standing="derived",
 )
 def between_columns(
     *,
-    rotation: RadianPerSecond,
-    low_rotation: RadianPerSecond,
-    high_rotation: RadianPerSecond,
+    angular_speed: RadianPerSecond,
+    low_angular_speed: RadianPerSecond,
+    high_angular_speed: RadianPerSecond,
     low_torque: NewtonMetre,
     high_torque: NewtonMetre,
 ) -> NewtonMetre:
-    """Torque between two printed rotations. Raises InputError unless the rotation lies between them.
+    """Torque between two printed angular speeds. Raises InputError unless the angular speed lies between them.
 
     >>> between_columns(
-    ...     rotation=150.0, low_rotation=100.0, high_rotation=200.0, low_torque=2.0, high_torque=1.0)
+    ...     angular_speed=150.0, low_angular_speed=100.0, high_angular_speed=200.0, low_torque=2.0, high_torque=1.0)
     1.5
     """
-    if not low_rotation < high_rotation or not low_rotation <= rotation <= high_rotation:
-        raise InputError("rotation", rotation, "range", low=low_rotation, high=high_rotation)
-    return low_torque + (high_torque - low_torque) * (rotation - low_rotation) / (
-        high_rotation - low_rotation
+    if (
+        not low_angular_speed < high_angular_speed
+        or not low_angular_speed <= angular_speed <= high_angular_speed
+    ):
+        raise InputError(
+            "angular_speed", angular_speed, "range", low=low_angular_speed, high=high_angular_speed
+        )
+    return low_torque + (high_torque - low_torque) * (angular_speed - low_angular_speed) / (
+        high_angular_speed - low_angular_speed
     )
 
 
@@ -51,18 +56,18 @@ def rated_torque(
     return printed * width_factor * length_factor * mesh_factor
 
 
-def printed_torque(*, profile: str, teeth: One, rotation: RadianPerSecond) -> NewtonMetre:
-    """Return the printed torque of a pulley at a rotation, and record the rows it came from.
+def printed_torque(*, profile: str, teeth: One, angular_speed: RadianPerSecond) -> NewtonMetre:
+    """Return the printed torque of a pulley at an angular speed, and record the rows it came from.
 
     A tooth count between two printed ones takes the smaller, one above them the largest: both on the safe
     side. Below the first column its torque holds. Raises InputError where nothing is printed: another
-    profile, fewer teeth, a higher rotation.
+    profile, fewer teeth, a higher angular speed.
 
-    >>> round(printed_torque(profile="HTD 5M", teeth=16.0, rotation=523.6), 2)
+    >>> round(printed_torque(profile="HTD 5M", teeth=16.0, angular_speed=523.6), 2)
     1.15
     """
-    positive(rotation=rotation)
-    printed = sorted(matching("belt_ratings", profile=profile), key=lambda row: row.cells["rotation"])
+    positive(angular_speed=angular_speed)
+    printed = sorted(matching("belt_ratings", profile=profile), key=lambda row: row.cells["angular_speed"])
     counts = sorted({float(row.cells["teeth"]) for row in printed})
     if not counts:
         raise InputError("profile", profile, "no rating printed")
@@ -70,17 +75,18 @@ def printed_torque(*, profile: str, teeth: One, rotation: RadianPerSecond) -> Ne
         raise InputError("teeth", teeth, "range", low=counts[0])
     count = max(number for number in counts if number <= teeth)
     line = [row for row in printed if row.cells["teeth"] == count]
-    if rotation > line[-1].cells["rotation"]:
-        raise InputError("rotation", rotation, "range", high=line[-1].cells["rotation"], quantity="rotation")
-    above = next(index for index, row in enumerate(line) if rotation <= row.cells["rotation"])
+    if angular_speed > line[-1].cells["angular_speed"]:
+        fastest = line[-1].cells["angular_speed"]
+        raise InputError("angular_speed", angular_speed, "range", high=fastest, quantity="angular_speed")
+    above = next(index for index, row in enumerate(line) if angular_speed <= row.cells["angular_speed"])
     high = line[above]
     if above == 0:
         return _torque(high)
     low = line[above - 1]
     return between_columns(
-        rotation=rotation,
-        low_rotation=low.number("rotation"),
-        high_rotation=high.number("rotation"),
+        angular_speed=angular_speed,
+        low_angular_speed=low.number("angular_speed"),
+        high_angular_speed=high.number("angular_speed"),
         low_torque=_torque(low),
         high_torque=_torque(high),
     )
@@ -115,16 +121,16 @@ def _from_below(table: str, column: str, profile: str, value: float) -> float:
     return reached[-1].number("factor")
 
 
-def smallest_suggested(*, profile: str, rotation: RadianPerSecond) -> One:
-    """Return the fewest teeth suggested for a life at a rotation, and record the row.
+def smallest_suggested(*, profile: str, angular_speed: RadianPerSecond) -> One:
+    """Return the fewest teeth suggested for a life at an angular speed, and record the row.
 
     Above the last row its count stands. Raises InputError for an unknown profile.
 
-    >>> smallest_suggested(profile="HTD 5M", rotation=100.0)
+    >>> smallest_suggested(profile="HTD 5M", angular_speed=100.0)
     22.0
     """
     printed = list(matching("belt_smallest", profile=profile))
     if not printed:
         raise InputError("profile", profile, "not in the table")
-    row = next((row for row in printed if rotation <= row.cells["rotation"]), printed[-1])
+    row = next((row for row in printed if angular_speed <= row.cells["angular_speed"]), printed[-1])
     return row.number("teeth")

@@ -144,4 +144,6 @@ def run_to_dict(run: ChecklistRun) -> dict[str, Any]:
 def run_from_dict(body: Mapping[str, Any]) -> ChecklistRun:
     """Return the run of plain data."""
     answers = {key: Answer(**answer) for key, answer in body["answers"].items()}
-    return ChecklistRun(**{**body, "order": tuple(body["order"]), "breaks": tuple(body["breaks"]), "answers": answers})
+    return ChecklistRun(
+        **{**body, "order": tuple(body["order"]), "breaks": tuple(body["breaks"]), "answers": answers}
+    )

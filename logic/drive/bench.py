@@ -6,13 +6,13 @@ from logic.workings import cited
 
 
 @cited(
-    "rotation / (duty * voltage - no_load_current * winding_resistance)",
+    "angular_speed / (duty * voltage - no_load_current * winding_resistance)",
     source="derived voltage balance of the winding at the no-load current",
     standing="derived",
 )
-def motor_constant_from_spin(
+def speed_constant_from_spin(
     *,
-    rotation: RadianPerSecond,
+    angular_speed: RadianPerSecond,
     voltage: Volt,
     duty: One,
     no_load_current: Ampere,
@@ -20,21 +20,21 @@ def motor_constant_from_spin(
 ) -> RadianPerSecondPerVolt:
     """Return Kv from a free spin at a known voltage, six-step or DC-equivalent.
 
-    Raises InputError unless rotation, voltage and duty are positive, and ("no such motor") when the no-load
+    Raises InputError unless angular speed, voltage and duty are positive, and ("no such motor") when the no-load
     current alone would use all the volts.
 
-    >>> motor_constant_from_spin(
-    ...     rotation=760.0, voltage=40.0, duty=1.0, no_load_current=20.0, winding_resistance=0.1
+    >>> speed_constant_from_spin(
+    ...     angular_speed=760.0, voltage=40.0, duty=1.0, no_load_current=20.0, winding_resistance=0.1
     ... )
     20.0
     """
-    positive(rotation=rotation, voltage=voltage, duty=duty)
+    positive(angular_speed=angular_speed, voltage=voltage, duty=duty)
     if duty > 1.0:
         raise InputError("duty", duty, "range", low=0.0, high=1.0)
     left = duty * voltage - no_load_current * winding_resistance
     if left <= 0.0:
         raise InputError("voltage", voltage, "no such motor")
-    return rotation / left
+    return angular_speed / left
 
 
 @cited("magnets / 2", source="motor-torque-constant three-phase motor theory, electrical angle")

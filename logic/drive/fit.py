@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from math import atan, exp, sqrt
 from typing import Annotated
 
-from logic.drive.gearing import motor_rotation, rolling_circumference
+from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.motor import back_emf, motor_torque, torque_constant
 from logic.drive.push import Drivetrain, push_of
 from logic.errors import InputError, positive
@@ -68,19 +68,19 @@ class Sample:
 
 def force_of_ride(drive: Drivetrain, sample: Sample) -> Newton:
     """Return the push on the road that a ride's energy stands for, with the drive's own losses taken out."""
-    rotation = motor_rotation(
+    angular_speed = motor_angular_speed(
         speed=sample.speed,
         circumference=rolling_circumference(wheel_diameter=drive.wheel_diameter),
         ratio=drive.ratio,
     )
     current = current_for_power(
-        back_emf=back_emf(rotation=rotation, motor_constant=drive.motor_constant),
+        back_emf=back_emf(angular_speed=angular_speed, speed_constant=drive.speed_constant),
         winding_resistance=drive.winding_resistance,
         power=sample.energy_per_distance * sample.speed,
         motors=drive.motors,
     )
     torque = motor_torque(
-        torque_constant=torque_constant(motor_constant=drive.motor_constant),
+        torque_constant=torque_constant(speed_constant=drive.speed_constant),
         current=current,
         no_load_current=drive.no_load_current,
     )

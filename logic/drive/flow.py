@@ -1,8 +1,8 @@
-"""What turns and flows at a speed: rotation, currents, powers, heat; full remote or a speed held steady."""
+"""What turns and flows at a speed: angular speed, currents, powers, heat; full remote or a speed held steady."""
 
 from dataclasses import dataclass
 
-from logic.drive.gearing import motor_rotation, rolling_circumference
+from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.limits import Limit, battery_current, battery_power, motor_current
 from logic.drive.motor import (
     back_emf,
@@ -28,7 +28,7 @@ class Flow:
     """
 
     speed: MetrePerSecond
-    rotation: RadianPerSecond
+    angular_speed: RadianPerSecond
     current: Ampere
     torque: NewtonMetre
     push: Newton
@@ -41,11 +41,11 @@ class Flow:
 
 def at_full_remote(drive: Drivetrain, speed: MetrePerSecond) -> Flow:
     """Return what flows at a speed with the remote held full."""
-    rotation, emf = _turning(drive, speed)
+    angular_speed, emf = _turning(drive, speed)
     current = motor_current(**limits_at(drive, emf))
     with unrecorded():
         limit = ruling_limit(drive, emf)
-    return _flow(drive, speed, rotation, emf, current, limit)
+    return _flow(drive, speed, angular_speed, emf, current, limit)
 
 
 def at_steady_speed(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> Flow:
@@ -54,42 +54,42 @@ def at_steady_speed(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> Flo
     Raises InputError for a speed that the drive cannot hold there ("not reached") and for one that must be
     braked ("needs the brake").
     """
-    rotation, emf = _turning(drive, speed)
+    angular_speed, emf = _turning(drive, speed)
     current = current_for_push(
-        wheel_push=load_curve(road)(speed),
+        tractive_force=load_curve(road)(speed),
         wheel_diameter=drive.wheel_diameter,
         motors=drive.motors,
         ratio=drive.ratio,
         efficiency=drive.efficiency,
-        torque_constant=torque_constant(motor_constant=drive.motor_constant),
+        torque_constant=torque_constant(speed_constant=drive.speed_constant),
         no_load_current=drive.no_load_current,
     )
     if current < 0.0:
         raise InputError("speed", speed, "needs the brake")
     if current > motor_current(**limits_at(drive, emf)):
         raise InputError("speed", speed, "not reached")
-    return _flow(drive, speed, rotation, emf, current, None)
+    return _flow(drive, speed, angular_speed, emf, current, None)
 
 
 def _turning(drive: Drivetrain, speed: MetrePerSecond) -> tuple[RadianPerSecond, Volt]:
-    rotation = motor_rotation(
+    angular_speed = motor_angular_speed(
         speed=speed,
         circumference=rolling_circumference(wheel_diameter=drive.wheel_diameter),
         ratio=drive.ratio,
     )
-    return rotation, back_emf(rotation=rotation, motor_constant=drive.motor_constant)
+    return angular_speed, back_emf(angular_speed=angular_speed, speed_constant=drive.speed_constant)
 
 
 def _flow(  # noqa: PLR0913  (all of them are known to both callers)
     drive: Drivetrain,
     speed: MetrePerSecond,
-    rotation: RadianPerSecond,
+    angular_speed: RadianPerSecond,
     emf: Volt,
     current: Ampere,
     limit: Limit | None,
 ) -> Flow:
     torque = motor_torque(
-        torque_constant=torque_constant(motor_constant=drive.motor_constant),
+        torque_constant=torque_constant(speed_constant=drive.speed_constant),
         current=current,
         no_load_current=drive.no_load_current,
     )
@@ -101,11 +101,11 @@ def _flow(  # noqa: PLR0913  (all of them are known to both callers)
     )
     return Flow(
         speed=speed,
-        rotation=rotation,
+        angular_speed=angular_speed,
         current=current,
         torque=torque,
         push=push_of(drive, torque),
-        shaft_power=shaft_power(torque=torque, rotation=rotation),
+        shaft_power=shaft_power(torque=torque, angular_speed=angular_speed),
         winding_heat=winding_heat(current=current, winding_resistance=drive.winding_resistance),
         battery_power=power,
         battery_current=battery_current(

@@ -1,4 +1,4 @@
-"""Teeth, wheel and rotation: what turns how fast."""
+"""Teeth, wheel and angular speed: what turns how fast."""
 
 from math import pi
 
@@ -36,12 +36,12 @@ def rolling_circumference(*, wheel_diameter: Metre) -> Metre:
     source="derived turns of the wheel times the ratio",
     standing="derived",
 )
-def motor_rotation(*, speed: MetrePerSecond, circumference: Metre, ratio: One) -> RadianPerSecond:
-    """Return the rotation of the motor at a road speed; 2 pi turns the count of turns into an angle.
+def motor_angular_speed(*, speed: MetrePerSecond, circumference: Metre, ratio: One) -> RadianPerSecond:
+    """Return the angular speed of the motor at a road speed; 2 pi turns the count of turns into an angle.
 
     Raises InputError unless circumference and ratio are positive.
 
-    >>> round(motor_rotation(speed=5.0, circumference=0.5, ratio=2.0), 1)
+    >>> round(motor_angular_speed(speed=5.0, circumference=0.5, ratio=2.0), 1)
     125.7
     """
     positive(circumference=circumference, ratio=ratio)
@@ -49,100 +49,102 @@ def motor_rotation(*, speed: MetrePerSecond, circumference: Metre, ratio: One) -
 
 
 @cited(
-    "rotation * pole_pairs",
+    "angular_speed * pole_pairs",
     source="motor-torque-constant three-phase motor theory, electrical angle",
 )
-def electrical_rotation(*, rotation: RadianPerSecond, pole_pairs: One) -> RadianPerSecond:
-    """Return the electrical rotation (rpm in, erpm out, when both are shown so).
+def electrical_angular_speed(*, angular_speed: RadianPerSecond, pole_pairs: One) -> RadianPerSecond:
+    """Return the electrical angular speed (rpm in, erpm out, when both are shown so).
 
     Pole pairs are half the magnets of the rotor. Raises InputError unless they are positive.
 
-    >>> electrical_rotation(rotation=100.0, pole_pairs=7.0)
+    >>> electrical_angular_speed(angular_speed=100.0, pole_pairs=7.0)
     700.0
     """
     positive(pole_pairs=pole_pairs)
-    return rotation * pole_pairs
+    return angular_speed * pole_pairs
 
 
 @cited(
-    "rotation * pitch_diameter / 2",
+    "angular_speed * pitch_diameter / 2",
     source="derived speed of the pitch line of a pulley",
     standing="derived",
 )
-def belt_speed(*, rotation: RadianPerSecond, pitch_diameter: Metre) -> MetrePerSecond:
+def belt_speed(*, angular_speed: RadianPerSecond, pitch_diameter: Metre) -> MetrePerSecond:
     """Return the speed of the belt on a pulley. Raises InputError unless the pitch diameter is positive.
 
-    >>> belt_speed(rotation=400.0, pitch_diameter=0.025)
+    >>> belt_speed(angular_speed=400.0, pitch_diameter=0.025)
     5.0
     """
     positive(pitch_diameter=pitch_diameter)
-    return rotation * pitch_diameter / 2.0
+    return angular_speed * pitch_diameter / 2.0
 
 
 @cited(
-    "duty * voltage * motor_constant",
+    "duty * voltage * speed_constant",
     source="derived back-EMF equal to the largest mean voltage",
     standing="derived",
 )
-def unloaded_rotation(*, voltage: Volt, duty: One, motor_constant: RadianPerSecondPerVolt) -> RadianPerSecond:
-    """Return the rotation at which a motor draws nothing any more at the largest duty.
+def unloaded_angular_speed(
+    *, voltage: Volt, duty: One, speed_constant: RadianPerSecondPerVolt
+) -> RadianPerSecond:
+    """Return the angular speed at which a motor draws nothing any more at the largest duty.
 
     Raises InputError unless all are positive and the duty is at most 1. A printed Kv is good to about 10 %.
 
-    >>> unloaded_rotation(voltage=40.0, duty=0.95, motor_constant=20.0)
+    >>> unloaded_angular_speed(voltage=40.0, duty=0.95, speed_constant=20.0)
     760.0
     """
-    positive(voltage=voltage, motor_constant=motor_constant)
+    positive(voltage=voltage, speed_constant=speed_constant)
     if not 0.0 < duty <= 1.0:
         raise InputError("duty", duty, "range", low=0.0, high=1.0)
-    return duty * voltage * motor_constant
+    return duty * voltage * speed_constant
 
 
 @cited(
-    "duty * voltage * motor_constant * circumference / (2 * pi * ratio)",
-    source="derived rotation of the unloaded motor, at the wheel",
+    "duty * voltage * speed_constant * circumference / (2 * pi * ratio)",
+    source="derived angular speed of the unloaded motor, at the wheel",
     standing="derived",
 )
 def unloaded_speed(
-    *, voltage: Volt, duty: One, motor_constant: RadianPerSecondPerVolt, circumference: Metre, ratio: One
+    *, voltage: Volt, duty: One, speed_constant: RadianPerSecondPerVolt, circumference: Metre, ratio: One
 ) -> MetrePerSecond:
     """Return the road speed without any load, which a board can come near but not hold.
 
     Raises InputError unless all are positive and the duty is at most 1. A printed Kv is good to about 10 %,
     and so is this speed.
 
-    >>> round(unloaded_speed(voltage=40.0, duty=0.95, motor_constant=20.0, circumference=0.3, ratio=2.5), 2)
+    >>> round(unloaded_speed(voltage=40.0, duty=0.95, speed_constant=20.0, circumference=0.3, ratio=2.5), 2)
     14.51
     """
     positive(circumference=circumference, ratio=ratio)
-    rotation = unloaded_rotation(voltage=voltage, duty=duty, motor_constant=motor_constant)
-    return rotation * circumference / (2.0 * pi * ratio)
+    angular_speed = unloaded_angular_speed(voltage=voltage, duty=duty, speed_constant=speed_constant)
+    return angular_speed * circumference / (2.0 * pi * ratio)
 
 
 @cited(
-    "electrical_rotation_limit * circumference / (2 * pi * ratio * pole_pairs)",
-    source="derived electrical rotation at a road speed, turned round",
+    "electrical_angular_speed_limit * circumference / (2 * pi * ratio * pole_pairs)",
+    source="derived electrical angular speed at a road speed, turned round",
     standing="derived",
 )
 def electrically_limited_speed(
-    *, electrical_rotation_limit: RadianPerSecond, pole_pairs: One, circumference: Metre, ratio: One
+    *, electrical_angular_speed_limit: RadianPerSecond, pole_pairs: One, circumference: Metre, ratio: One
 ) -> MetrePerSecond:
-    """Return the road speed at which a controller's limit of electrical rotation is reached.
+    """Return the road speed at which a controller's limit of electrical angular speed is reached.
 
     It caps the speed whatever the push. Raises InputError unless all are positive.
 
     >>> round(
     ...     electrically_limited_speed(
-    ...         electrical_rotation_limit=7000.0, pole_pairs=7.0, circumference=0.3, ratio=2.5
+    ...         electrical_angular_speed_limit=7000.0, pole_pairs=7.0, circumference=0.3, ratio=2.5
     ...     ),
     ...     2,
     ... )
     19.1
     """
     positive(
-        electrical_rotation_limit=electrical_rotation_limit,
+        electrical_angular_speed_limit=electrical_angular_speed_limit,
         pole_pairs=pole_pairs,
         circumference=circumference,
         ratio=ratio,
     )
-    return electrical_rotation_limit * circumference / (2.0 * pi * ratio * pole_pairs)
+    return electrical_angular_speed_limit * circumference / (2.0 * pi * ratio * pole_pairs)

@@ -56,20 +56,20 @@ def warm_resistance(
 
 
 @cited(
-    "torque_constant * no_load_current * rotation",
+    "torque_constant * no_load_current * angular_speed",
     source="derived torque of the no-load current, turning",
     standing="derived",
 )
 def drag_heat(
-    *, torque_constant: NewtonMetrePerAmpere, no_load_current: Ampere, rotation: RadianPerSecond
+    *, torque_constant: NewtonMetrePerAmpere, no_load_current: Ampere, angular_speed: RadianPerSecond
 ) -> Watt:
     """Return the heat of a motor's own drag: iron and bearings. Raises InputError for a torque constant below zero.
 
-    >>> drag_heat(torque_constant=0.05, no_load_current=1.0, rotation=400.0)
+    >>> drag_heat(torque_constant=0.05, no_load_current=1.0, angular_speed=400.0)
     20.0
     """
     positive(torque_constant=torque_constant)
-    return torque_constant * no_load_current * rotation
+    return torque_constant * no_load_current * angular_speed
 
 
 @cited(

@@ -54,18 +54,18 @@ def dc_equivalent_current(*, current: Ampere, conversion: One) -> Ampere:
     return conversion * current
 
 
-@cited("1 / motor_constant", source="derived power balance of an ideal machine", standing="derived")
-def torque_constant(*, motor_constant: RadianPerSecondPerVolt) -> NewtonMetrePerAmpere:
+@cited("1 / speed_constant", source="derived power balance of an ideal machine", standing="derived")
+def torque_constant(*, speed_constant: RadianPerSecondPerVolt) -> NewtonMetrePerAmpere:
     """Return the torque of one DC-equivalent ampere (9.549 / Kv with Kv in rpm per volt).
 
     Saturation is left out: far above the rated current a real motor gives less. Raises InputError unless the
-    motor constant is positive.
+    speed constant is positive.
 
-    >>> torque_constant(motor_constant=20.0)
+    >>> torque_constant(speed_constant=20.0)
     0.05
     """
-    positive(motor_constant=motor_constant)
-    return 1.0 / motor_constant
+    positive(speed_constant=speed_constant)
+    return 1.0 / speed_constant
 
 
 @cited("conversion * torque_constant", source="derived equal air-gap power", standing="derived")
@@ -81,15 +81,17 @@ def torque_constant_stated(*, torque_constant: NewtonMetrePerAmpere, conversion:
     return conversion * torque_constant
 
 
-@cited("rotation / motor_constant", source="derived definition of the motor constant", standing="derived")
-def back_emf(*, rotation: RadianPerSecond, motor_constant: RadianPerSecondPerVolt) -> Volt:
-    """Return the voltage that a turning motor makes. Raises InputError unless the motor constant is positive.
+@cited(
+    "angular_speed / speed_constant", source="derived definition of the speed constant", standing="derived"
+)
+def back_emf(*, angular_speed: RadianPerSecond, speed_constant: RadianPerSecondPerVolt) -> Volt:
+    """Return the voltage that a turning motor makes. Raises InputError unless the speed constant is positive.
 
-    >>> back_emf(rotation=400.0, motor_constant=20.0)
+    >>> back_emf(angular_speed=400.0, speed_constant=20.0)
     20.0
     """
-    positive(motor_constant=motor_constant)
-    return rotation / motor_constant
+    positive(speed_constant=speed_constant)
+    return angular_speed / speed_constant
 
 
 @cited(
@@ -102,7 +104,7 @@ def motor_torque(
 ) -> NewtonMetre:
     """Return the torque at the shaft of one motor; below the no-load current it drags, and this is negative.
 
-    The no-load current is taken as constant; in truth it grows with rotation. Raises InputError when it is
+    The no-load current is taken as constant; in truth it grows with angular speed. Raises InputError when it is
     negative or the torque constant is not positive.
 
     >>> motor_torque(torque_constant=0.05, current=21.0, no_load_current=1.0)
@@ -160,11 +162,11 @@ def electric_power(*, current: Ampere, back_emf: Volt, winding_resistance: Ohm) 
     return current * (back_emf + current * winding_resistance)
 
 
-@cited("torque * rotation", source="derived power of a shaft", standing="derived")
-def shaft_power(*, torque: NewtonMetre, rotation: RadianPerSecond) -> Watt:
+@cited("torque * angular_speed", source="derived power of a shaft", standing="derived")
+def shaft_power(*, torque: NewtonMetre, angular_speed: RadianPerSecond) -> Watt:
     """Return the power at the shaft of one motor.
 
-    >>> shaft_power(torque=1.5, rotation=400.0)
+    >>> shaft_power(torque=1.5, angular_speed=400.0)
     600.0
     """
-    return torque * rotation
+    return torque * angular_speed

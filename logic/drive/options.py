@@ -5,13 +5,13 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from logic.drive.flow import at_full_remote, at_steady_speed
-from logic.drive.gearing import motor_rotation, ratio, rolling_circumference
+from logic.drive.gearing import motor_angular_speed, ratio, rolling_circumference
 from logic.drive.limits import Limit
 from logic.drive.performance import Outcome, steady_between, steepest_grade
 from logic.drive.push import Drivetrain
 from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
 from logic.drive.road import Road, air_drag_at
-from logic.drive.stopping import Brake, stopping_way
+from logic.drive.stopping import Brake, braking_distance
 from logic.errors import InputError
 from logic.si import Metre, MetrePerSecond, Newton, One, RadianPerSecond, Watt
 
@@ -29,7 +29,7 @@ class PairOption:
 
     `heat` is of one motor's winding on the reference climb. `stop` is the braking way from `loaded`, None without
     brake limits. `limit` is what rules at `loaded`. `spread` are the loaded speeds at both ends of what a printed
-    motor constant leaves open.
+    speed constant leaves open.
     """
 
     motor_teeth: int
@@ -46,7 +46,7 @@ class PairOption:
     stop: Metre | None
     stop_outcome: str
     limit: Limit | None
-    rotation: RadianPerSecond
+    angular_speed: RadianPerSecond
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -83,7 +83,7 @@ def option(terms: Terms, motor_teeth: int, wheel_teeth: int) -> PairOption:
         stop=stop,
         stop_outcome=stop_outcome,
         limit=None if steady.speed is None else at_full_remote(drive, steady.speed).limit,
-        rotation=motor_rotation(
+        angular_speed=motor_angular_speed(
             speed=steady.unloaded if steady.speed is None else steady.speed,
             circumference=rolling_circumference(wheel_diameter=drive.wheel_diameter),
             ratio=drive.ratio,
@@ -100,7 +100,7 @@ def _spread(
     # The board as it is stands among the ends: with a limit of the pack's in force neither end need be the fastest.
     reach = [loaded]
     for share in (-terms.constant_spread, terms.constant_spread):
-        other = replace(drive, motor_constant=drive.motor_constant * (1.0 + share))
+        other = replace(drive, speed_constant=drive.speed_constant * (1.0 + share))
         end = steady_between(quick_push(other), load, quick_top(other)).speed
         if end is None:
             return None
@@ -111,7 +111,7 @@ def _spread(
 def _steepest(push: Newton, road: Road) -> One | None:
     try:
         return steepest_grade(
-            wheel_push=push,
+            tractive_force=push,
             air_drag=air_drag_at(road, 0.0),
             mass=road.mass,
             gravity=road.gravity,
@@ -132,7 +132,7 @@ def _stop(drive: Drivetrain, terms: Terms, loaded: MetrePerSecond | None) -> tup
     if terms.brake is None or loaded is None:
         return None, "" if terms.brake is None else "no speed"
     try:
-        way = stopping_way(
+        way = braking_distance(
             braking_force=quick_brake(
                 replace(terms.brake, drive=replace(terms.brake.drive, ratio=drive.ratio))
             ),

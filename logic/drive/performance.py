@@ -19,9 +19,9 @@ Outcome = Literal["meets", "cannot start", "runs past"]
 """How push and road load meet: at a speed, not even at standstill, or only above the unloaded speed."""
 
 
-@solved("wheel_push - road_load", source="derived push = load, both by the speed")
+@solved("tractive_force - road_load", source="derived push = load, both by the speed")
 def loaded_speed(
-    *, wheel_push: ForceCurve, road_load: ForceCurve, unloaded_speed: MetrePerSecond
+    *, tractive_force: ForceCurve, road_load: ForceCurve, unloaded_speed: MetrePerSecond
 ) -> Annotated[Root, "m/s"]:
     """Return the speed between standstill and the unloaded speed at which push and load are equal.
 
@@ -29,19 +29,19 @@ def loaded_speed(
     none; `steady_speed` tells which way.
     """
     return bracketed(
-        lambda speed: wheel_push(speed) - road_load(speed), 0.0, unloaded_speed, name="loaded_speed"
+        lambda speed: tractive_force(speed) - road_load(speed), 0.0, unloaded_speed, name="loaded_speed"
     )
 
 
 @cited(
-    "tan(asin((wheel_push - air_drag) / (mass * gravity * sqrt(1 + rolling_coefficient**2)))"
+    "tan(asin((tractive_force - air_drag) / (mass * gravity * sqrt(1 + rolling_coefficient**2)))"
     " - atan(rolling_coefficient))",
     source="derived push = air + rolling + grade, solved for the angle",
     standing="derived",
 )
 def steepest_grade(
     *,
-    wheel_push: Newton,
+    tractive_force: Newton,
     air_drag: Newton,
     mass: Kilogram,
     gravity: MetrePerSecondSquared,
@@ -54,7 +54,7 @@ def steepest_grade(
 
     >>> round(
     ...     steepest_grade(
-    ...         wheel_push=110.0, air_drag=10.0, mass=100.0, gravity=10.0, rolling_coefficient=0.0
+    ...         tractive_force=110.0, air_drag=10.0, mass=100.0, gravity=10.0, rolling_coefficient=0.0
     ...     ),
     ...     4,
     ... )
@@ -65,24 +65,26 @@ def steepest_grade(
         raise InputError("rolling_coefficient", rolling_coefficient, "negative", low=0.0)
     weight = mass * gravity
     most = weight * sqrt(1.0 + rolling_coefficient**2)
-    left = wheel_push - air_drag
+    left = tractive_force - air_drag
     if not -weight < left <= most:
-        raise InputError("wheel_push", wheel_push, "beyond the weight", air_drag - weight, air_drag + most)
+        raise InputError(
+            "tractive_force", tractive_force, "beyond the weight", air_drag - weight, air_drag + most
+        )
     return tan(asin(left / most) - atan(rolling_coefficient))
 
 
-@cited("(wheel_push - road_load) / mass", source="derived force over mass", standing="derived")
-def acceleration(*, wheel_push: Newton, road_load: Newton, mass: Kilogram) -> MetrePerSecondSquared:
+@cited("(tractive_force - road_load) / mass", source="derived force over mass", standing="derived")
+def acceleration(*, tractive_force: Newton, road_load: Newton, mass: Kilogram) -> MetrePerSecondSquared:
     """Return what the push beyond the load does to the speed; negative when it slows.
 
     Turning wheels and rotors are left out, so it reads a little high. Raises InputError unless the mass is
     positive.
 
-    >>> acceleration(wheel_push=180.0, road_load=30.0, mass=100.0)
+    >>> acceleration(tractive_force=180.0, road_load=30.0, mass=100.0)
     1.5
     """
     positive(mass=mass)
-    return (wheel_push - road_load) / mass
+    return (tractive_force - road_load) / mass
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -114,7 +116,7 @@ def steady_between(push: ForceCurve, load: ForceCurve, top: MetrePerSecond) -> S
         return steady("cannot start", None, 0.0)
     if push(top) > load(top):
         return steady("runs past", None, top)
-    meeting = loaded_speed(wheel_push=push, road_load=load, unloaded_speed=top)
+    meeting = loaded_speed(tractive_force=push, road_load=load, unloaded_speed=top)
     return steady("meets", meeting, meeting)
 
 
@@ -124,7 +126,7 @@ def climb_at(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> One:
     Raises InputError when the push is beyond the weight.
     """
     return steepest_grade(
-        wheel_push=push_curve(drive)(speed),
+        tractive_force=push_curve(drive)(speed),
         air_drag=air_drag_at(road, speed),
         mass=road.mass,
         gravity=road.gravity,
@@ -135,5 +137,5 @@ def climb_at(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> One:
 def acceleration_at(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> MetrePerSecondSquared:
     """Return the acceleration at full remote at a speed."""
     return acceleration(
-        wheel_push=push_curve(drive)(speed), road_load=load_curve(road)(speed), mass=road.mass
+        tractive_force=push_curve(drive)(speed), road_load=load_curve(road)(speed), mass=road.mass
     )

@@ -7,7 +7,7 @@ in.
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from logic.drive.gearing import motor_rotation, rolling_circumference, unloaded_speed
+from logic.drive.gearing import motor_angular_speed, rolling_circumference, unloaded_speed
 from logic.drive.limits import (
     Limit,
     battery_current_drawn,
@@ -42,7 +42,7 @@ class Drivetrain:
     """
 
     motors: One
-    motor_constant: RadianPerSecondPerVolt
+    speed_constant: RadianPerSecondPerVolt
     winding_resistance: Ohm
     no_load_current: Ampere
     motor_current_limit: Ampere
@@ -72,7 +72,7 @@ class Drivetrain:
     source="derived torque of all motors through the belts, over the wheel's radius",
     standing="derived",
 )
-def wheel_push(
+def tractive_force(
     *, motors: One, torque: NewtonMetre, ratio: One, efficiency: One, wheel_diameter: Metre
 ) -> Newton:
     """Return the push of all driven wheels on the road, as far as the tyres and the road hold.
@@ -80,7 +80,7 @@ def wheel_push(
     A dragging motor's small negative torque is passed on with the same efficiency. Raises InputError unless
     motors, ratio, efficiency and diameter are positive and the efficiency is at most 1.
 
-    >>> wheel_push(motors=2.0, torque=2.0, ratio=2.5, efficiency=0.9, wheel_diameter=0.1)
+    >>> tractive_force(motors=2.0, torque=2.0, ratio=2.5, efficiency=0.9, wheel_diameter=0.1)
     180.0
     """
     positive(motors=motors, ratio=ratio, wheel_diameter=wheel_diameter)
@@ -90,13 +90,13 @@ def wheel_push(
 
 
 @cited(
-    "wheel_push * wheel_diameter / (2 * motors * ratio * efficiency * torque_constant) + no_load_current",
+    "tractive_force * wheel_diameter / (2 * motors * ratio * efficiency * torque_constant) + no_load_current",
     source="derived push of the wheels, turned round for the current",
     standing="derived",
 )
 def current_for_push(  # noqa: PLR0913  (what the push passes through has seven numbers)
     *,
-    wheel_push: Newton,
+    tractive_force: Newton,
     wheel_diameter: Metre,
     motors: One,
     ratio: One,
@@ -109,7 +109,7 @@ def current_for_push(  # noqa: PLR0913  (what the push passes through has seven 
     Raises InputError unless the drive's figures are positive.
 
     >>> current_for_push(
-    ...     wheel_push=180.0,
+    ...     tractive_force=180.0,
     ...     wheel_diameter=0.1,
     ...     motors=2.0,
     ...     ratio=2.5,
@@ -127,7 +127,8 @@ def current_for_push(  # noqa: PLR0913  (what the push passes through has seven 
         torque_constant=torque_constant,
     )
     return (
-        wheel_push * wheel_diameter / (2.0 * motors * ratio * efficiency * torque_constant) + no_load_current
+        tractive_force * wheel_diameter / (2.0 * motors * ratio * efficiency * torque_constant)
+        + no_load_current
     )
 
 
@@ -136,7 +137,7 @@ def top_unloaded_speed(drive: Drivetrain) -> MetrePerSecond:
     return unloaded_speed(
         voltage=drive.open_circuit_voltage,
         duty=drive.duty,
-        motor_constant=drive.motor_constant,
+        speed_constant=drive.speed_constant,
         circumference=rolling_circumference(wheel_diameter=drive.wheel_diameter),
         ratio=drive.ratio,
     )
@@ -197,11 +198,11 @@ def push_curve(drive: Drivetrain) -> Callable[[float], float]:
     Speeds are not negative: braking and rolling backwards are other questions.
     """
     circumference = rolling_circumference(wheel_diameter=drive.wheel_diameter)
-    constant = torque_constant(motor_constant=drive.motor_constant)
+    constant = torque_constant(speed_constant=drive.speed_constant)
 
     def push(speed: MetrePerSecond) -> Newton:
-        rotation = motor_rotation(speed=speed, circumference=circumference, ratio=drive.ratio)
-        emf = back_emf(rotation=rotation, motor_constant=drive.motor_constant)
+        angular_speed = motor_angular_speed(speed=speed, circumference=circumference, ratio=drive.ratio)
+        emf = back_emf(angular_speed=angular_speed, speed_constant=drive.speed_constant)
         torque = motor_torque(
             torque_constant=constant,
             current=motor_current(**limits_at(drive, emf)),
@@ -214,7 +215,7 @@ def push_curve(drive: Drivetrain) -> Callable[[float], float]:
 
 def push_of(drive: Drivetrain, torque: NewtonMetre) -> Newton:
     """Return the push of all driven wheels at a torque of one motor."""
-    return wheel_push(
+    return tractive_force(
         motors=drive.motors,
         torque=torque,
         ratio=drive.ratio,

@@ -8,7 +8,7 @@ is recorded, so no working rests on it.
 from collections.abc import Callable
 from math import cos, sin, sqrt
 
-from logic.drive.gearing import motor_rotation, rolling_circumference
+from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.motor import back_emf, torque_constant
 from logic.drive.push import Drivetrain, push_of, top_unloaded_speed
 from logic.drive.road import Road, slope_angle
@@ -24,12 +24,12 @@ quick_top = top_unloaded_speed
 
 def _emf_per_speed(drive: Drivetrain) -> float:
     """Return the volts one motor makes at each metre per second of the road."""
-    turning = motor_rotation(
+    turning = motor_angular_speed(
         speed=1.0,
         circumference=rolling_circumference(wheel_diameter=drive.wheel_diameter),
         ratio=drive.ratio,
     )
-    return back_emf(rotation=turning, motor_constant=drive.motor_constant)
+    return back_emf(angular_speed=turning, speed_constant=drive.speed_constant)
 
 
 def quick_push(drive: Drivetrain) -> Curve:
@@ -42,7 +42,7 @@ def quick_push(drive: Drivetrain) -> Curve:
     product = 4.0 * resistance * (voltage - drawn * drive.pack_resistance) * drawn / drive.motors
     most = resistance * voltage**2 / weakness if weakness else float("inf")
     limit, drag = drive.motor_current_limit, drive.no_load_current
-    push_per_ampere = push_of(drive, torque_constant(motor_constant=drive.motor_constant))
+    push_per_ampere = push_of(drive, torque_constant(speed_constant=drive.speed_constant))
 
     def push(speed: float) -> float:
         emf = emf_per_speed * speed
@@ -74,7 +74,7 @@ def quick_brake(brake: Brake) -> Curve:
     emf_per_speed = _emf_per_speed(drive)
     push_per_ampere = brake_push(
         motors=drive.motors,
-        torque_constant=torque_constant(motor_constant=drive.motor_constant),
+        torque_constant=torque_constant(speed_constant=drive.speed_constant),
         current=1.0,
         ratio=drive.ratio,
         wheel_diameter=drive.wheel_diameter,

@@ -13,8 +13,8 @@ from logic.si import Joule, Kilogram, Metre, MetrePerSecond, Second
 from logic.workings import method
 
 
-def _spare(wheel_push: ForceCurve, road_load: ForceCurve, at: float) -> float:
-    spare = wheel_push(at) - road_load(at)
+def _spare(tractive_force: ForceCurve, road_load: ForceCurve, at: float) -> float:
+    spare = tractive_force(at) - road_load(at)
     if spare <= 0.0:
         raise InputError("speed", at, "never reached", high=at, quantity="speed")
     return spare
@@ -26,18 +26,18 @@ def _spare(wheel_push: ForceCurve, road_load: ForceCurve, at: float) -> float:
     at="speed",
 )
 def time_to_speed(
-    *, wheel_push: ForceCurve, road_load: ForceCurve, mass: Kilogram, speed: MetrePerSecond
+    *, tractive_force: ForceCurve, road_load: ForceCurve, mass: Kilogram, speed: MetrePerSecond
 ) -> Second:
     """Return the time from standstill to a speed at full remote; turning parts are left out.
 
     Raises InputError ("never reached") when push and load meet at or below the speed, and unless mass and speed
     are positive.
 
-    >>> round(time_to_speed(wheel_push=lambda _: 190.0, road_load=lambda _: 10.0, mass=90.0, speed=6.0), 9)
+    >>> round(time_to_speed(tractive_force=lambda _: 190.0, road_load=lambda _: 10.0, mass=90.0, speed=6.0), 9)
     3.0
     """
     positive(mass=mass, speed=speed)
-    return integral(lambda at: (mass / _spare(wheel_push, road_load, at),), 0.0, speed)[0]
+    return integral(lambda at: (mass / _spare(tractive_force, road_load, at),), 0.0, speed)[0]
 
 
 @method(
@@ -46,16 +46,16 @@ def time_to_speed(
     source="derived force = mass x acceleration, along the way",
     at="speed",
 )
-def way_to_speed(
-    *, wheel_push: ForceCurve, road_load: ForceCurve, mass: Kilogram, speed: MetrePerSecond
+def distance_to_speed(
+    *, tractive_force: ForceCurve, road_load: ForceCurve, mass: Kilogram, speed: MetrePerSecond
 ) -> Metre:
     """Return the way from standstill to a speed at full remote. Raises InputError as `time_to_speed` does.
 
-    >>> round(way_to_speed(wheel_push=lambda _: 190.0, road_load=lambda _: 10.0, mass=90.0, speed=6.0), 9)
+    >>> round(distance_to_speed(tractive_force=lambda _: 190.0, road_load=lambda _: 10.0, mass=90.0, speed=6.0), 9)
     9.0
     """
     positive(mass=mass, speed=speed)
-    return integral(lambda at: (mass * at / _spare(wheel_push, road_load, at),), 0.0, speed)[0]
+    return integral(lambda at: (mass * at / _spare(tractive_force, road_load, at),), 0.0, speed)[0]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -79,7 +79,7 @@ def start(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> Start:
     """Return the start from standstill to a speed. Raises InputError as `time_to_speed` does."""
     positive(speed=speed)
     push, load = push_curve(drive), load_curve(road)
-    constant = torque_constant(motor_constant=drive.motor_constant)
+    constant = torque_constant(speed_constant=drive.speed_constant)
 
     def rates(at: float) -> tuple[float, ...]:
         flow = at_full_remote(drive, at)
@@ -93,7 +93,7 @@ def start(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> Start:
                 at,
                 flow.battery_power,
                 drive.motors * flow.winding_heat,
-                drive.motors * constant * drive.no_load_current * flow.rotation,
+                drive.motors * constant * drive.no_load_current * flow.angular_speed,
                 shafts - flow.push * at,
                 load(at) * at,
                 (push(at) - load(at)) * at,

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from math import sqrt
 from typing import Literal
 
-from logic.drive.gearing import motor_rotation, rolling_circumference
+from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.integral import integral
 from logic.drive.motor import back_emf, torque_constant
 from logic.drive.performance import ForceCurve
@@ -216,10 +216,10 @@ def current_curve(brake: Brake) -> Callable[[float], float]:
     )
 
     def current(speed: MetrePerSecond) -> Ampere:
-        rotation = motor_rotation(speed=speed, circumference=circumference, ratio=drive.ratio)
+        angular_speed = motor_angular_speed(speed=speed, circumference=circumference, ratio=drive.ratio)
         return brake_current_within(
             brake_current=brake.brake_current_limit,
-            back_emf=back_emf(rotation=rotation, motor_constant=drive.motor_constant),
+            back_emf=back_emf(angular_speed=angular_speed, speed_constant=drive.speed_constant),
             winding_resistance=drive.winding_resistance,
             power=power,
             motors=drive.motors,
@@ -231,7 +231,7 @@ def current_curve(brake: Brake) -> Callable[[float], float]:
 def motor_curve(brake: Brake) -> Callable[[float], float]:
     """Return the braking force of the motors, whatever the tyre holds, as a function of the speed."""
     drive, current = brake.drive, current_curve(brake)
-    constant = torque_constant(motor_constant=drive.motor_constant)
+    constant = torque_constant(speed_constant=drive.speed_constant)
 
     def force(speed: MetrePerSecond) -> Newton:
         return brake_push(
@@ -274,7 +274,7 @@ def deceleration_at(brake: Brake, road: Road, speed: MetrePerSecond) -> MetrePer
     source="derived force = mass x acceleration, along the way",
     at="speed",
 )
-def stopping_way(
+def braking_distance(
     *, braking_force: ForceCurve, road_load: ForceCurve, mass: Kilogram, speed: MetrePerSecond
 ) -> Metre:
     """Return the way of a stop whose force changes with the speed.
@@ -282,7 +282,7 @@ def stopping_way(
     Raises InputError ("does not stop") where the slope is at least as strong as the brake at any speed on the
     way down to standstill, and unless mass and speed are positive.
 
-    >>> round(stopping_way(braking_force=lambda _: 90.0, road_load=lambda _: 0.0, mass=90.0, speed=6.0), 6)
+    >>> round(braking_distance(braking_force=lambda _: 90.0, road_load=lambda _: 0.0, mass=90.0, speed=6.0), 6)
     18.0
     """
     positive(mass=mass, speed=speed)
@@ -296,8 +296,8 @@ def stopping_way(
     return integral(way, 0.0, speed)[0]
 
 
-def way_of_stop(brake: Brake, road: Road, speed: MetrePerSecond) -> Metre:
+def distance_of_stop(brake: Brake, road: Road, speed: MetrePerSecond) -> Metre:
     """Return the braking way from a speed. Raises InputError ("does not stop") where it cannot."""
-    return stopping_way(
+    return braking_distance(
         braking_force=brake_curve(brake), road_load=load_curve(road), mass=road.mass, speed=speed
     )

@@ -9,7 +9,7 @@ from types import TracebackType
 from typing import Self
 
 from logic.log import BoardChanged, Check
-from logic.store.boards import Boards, StoredRun, StoredBoard
+from logic.store.boards import Boards, StoredBoard, StoredRun
 from logic.store.errors import (
     BadReplacement,
     NewerFile,
@@ -32,9 +32,9 @@ __all__ = [
     "NotAStore",
     "NotSaved",
     "Record",
-    "StoredRun",
     "Store",
     "StoredBoard",
+    "StoredRun",
     "UnknownBoard",
     "UnknownEntry",
     "UnknownKind",

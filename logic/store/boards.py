@@ -130,7 +130,11 @@ class Boards(File):
         row = self._connection.execute(
             "SELECT body, at FROM run WHERE board = ? AND checklist = ?", (board, checklist)
         ).fetchone()
-        return None if row is None else StoredRun(board, checklist, _read(row[0]), datetime.fromisoformat(row[1]))
+        return (
+            None
+            if row is None
+            else StoredRun(board, checklist, _read(row[0]), datetime.fromisoformat(row[1]))
+        )
 
     def drop_run(self, board: str, checklist: str) -> None:
         """Forget a checklist in progress, if there is one."""

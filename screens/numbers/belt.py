@@ -21,7 +21,7 @@ LOAD = (
     "rated_top",
     "steady_torque",
     "used_top",
-    "rotation_loaded",
+    "angular_speed_loaded",
     "belt_speed",
     "smallest",
 )

@@ -6,7 +6,7 @@ from typing import Any
 from kivy.metrics import dp
 from kivy.properties import BooleanProperty, NumericProperty, ObjectProperty, StringProperty
 
-from logic.answers.compare import Comparison, ComparedLine, comparison
+from logic.answers.compare import ComparedLine, Comparison, comparison
 from logic.answers.reading import RIDER, Item, Open
 from logic.board import Board
 from logic.units import quantities

@@ -28,7 +28,7 @@ QUANTITY = {
     "centre": "length",
     "belt_load": "share",
     "ratio": "ratio",
-    "rotation": "rotation",
+    "angular_speed": "angular_speed",
     "erpm_margin": "share",
     "belt": "teeth",
     "in_mesh": "teeth",

@@ -16,7 +16,7 @@ CHOICE = {
     "slot_inner": "Mount should reach in to",
     "slot_outer": "Mount should reach out to",
     "belt_speed": "Belt at top speed",
-    "rotation_loaded": "Motor at top speed",
+    "angular_speed_loaded": "Motor at top speed",
     "rated_start": "Rated torque at the start",
     "peak_torque": "Most torque of one motor",
     "used_start": "Share of the rating, start",

@@ -11,7 +11,7 @@ ITEMS = {
     "climb_at": "Steepest climb at {speed}",
     "ratio": "Gear ratio",
     "circumference": "Way of one wheel turn",
-    "rotation_at": "Motor at {speed}",
+    "angular_speed_at": "Motor at {speed}",
     "electrical_at": "Electrical speed at {speed}",
     "belt_speed_at": "Belt at {speed}",
     "torque_constant": "Torque constant",

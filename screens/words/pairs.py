@@ -8,7 +8,7 @@ LABELS = {
     "climb_start": "Steepest climb, from standstill",
     "climb_heat": "Heat of one motor on the reference climb",
     "stop": "Stop from the top speed, without reaction",
-    "rotation_loaded": "Motor at the top speed",
+    "angular_speed_loaded": "Motor at the top speed",
     "electrical": "Electrical speed, unloaded, full pack",
     "erpm_margin": "Left under the controller's electrical limit",
     "belt_load": "Pull of the belt against its working tension",
@@ -30,7 +30,7 @@ COLUMNS = {
     "belt_load": "Belt load",
     "ratio": "Ratio",
     "unloaded": "Unloaded",
-    "rotation": "Motor",
+    "angular_speed": "Motor",
     "erpm_margin": "Left, electrical",
 }
 """Head of each column of the table, in the order they come into view."""

@@ -18,7 +18,7 @@ LABELS = {
     "full_battery": "Battery amps, whole board, full remote",
     "full_heat": "Heat of one winding, full remote",
     "efficiency": "From pack to road, full remote",
-    "rotation_at": "Motor at {speed}",
+    "angular_speed_at": "Motor at {speed}",
     "steady_current": "Motor amps, each motor, held steady",
     "steady_battery": "Battery amps, whole board, held steady",
     "steady_heat": "Heat of one winding, held steady",

@@ -65,7 +65,7 @@ def towpath() -> Gearing:
         ("top_nominal", 36 * 170 * 0.95 / 2.5 / 60 * pi * 0.1),
         ("top_full", 42 * 170 * 0.95 / 2.5 / 60 * pi * 0.1),
         # 20 km/h = 5.556 m/s: 17.684 turns of the wheel, 44.21 of the motor a second; seven pole pairs.
-        ("rotation_at", SPEED / 0.1 * 2 * 2.5),
+        ("angular_speed_at", SPEED / 0.1 * 2 * 2.5),
         ("electrical_at", SPEED / 0.1 * 2 * 2.5 * 7),
         ("belt_speed_at", SPEED / (pi * 0.1) * 2.5 * 16 * 0.005),
         ("torque_constant", KT),

@@ -16,20 +16,20 @@ from logic.errors import InputError
 
 DRIVE = {"span": 0.0636, "length": 0.265, "stiffness": 226800.0}
 TENSION = 107.0
-TOOLS = {"force_error": 0.5, "depth_error": 1e-4, "stiffness_error": 0.2 * 226800.0}
+TOOLS = {"force_error": 0.5, "deflection_error": 1e-4, "stiffness_error": 0.2 * 226800.0}
 TRIALS = 300
 
 
 @pytest.mark.parametrize("force_error", [0.1, 0.5, 1.0])
 @pytest.mark.parametrize("depth_error", [5e-5, 1e-4, 2.5e-4])
 def test_no_depth_is_better_than_the_best(force_error: float, depth_error: float) -> None:
-    tools = {**TOOLS, "force_error": force_error, "depth_error": depth_error}
+    tools = {**TOOLS, "force_error": force_error, "deflection_error": depth_error}
     best = best_depth(tension=TENSION, **DRIVE, **tools, step=1e-4, working=268.0)
-    least = error_at(tension=TENSION, depth=best, **DRIVE, **tools)
+    least = error_at(tension=TENSION, deflection=best, **DRIVE, **tools)
     for number in range(1, 40):
         depth = number * 1e-4
-        if tension_while_pulled(tension=TENSION, depth=depth, **DRIVE) <= 268.0:
-            assert error_at(tension=TENSION, depth=depth, **DRIVE, **tools) >= least * (1 - 1e-12)
+        if tension_while_pulled(tension=TENSION, deflection=depth, **DRIVE) <= 268.0:
+            assert error_at(tension=TENSION, deflection=depth, **DRIVE, **tools) >= least * (1 - 1e-12)
 
 
 def test_a_poor_scale_wants_a_deeper_pull_and_a_doubtful_belt_a_shallower() -> None:
@@ -45,18 +45,20 @@ def test_a_pull_never_takes_the_belt_over_its_working_tension() -> None:
         tension=TENSION,
         **DRIVE,
         force_error=3.0,
-        depth_error=1e-3,
+        deflection_error=1e-3,
         stiffness_error=1.0,
         step=1e-4,
         working=150.0,
     )
-    assert tension_while_pulled(tension=TENSION, depth=depth, **DRIVE) <= 150.0
+    assert tension_while_pulled(tension=TENSION, deflection=depth, **DRIVE) <= 150.0
 
 
 @pytest.mark.parametrize(("step", "least", "most"), [(1e-4, 0.15, 0.30), (2.5e-4, 0.35, 0.55)])
 def test_one_reading_is_only_so_good(step: float, least: float, most: float) -> None:
     """On a span of 64 mm one pull is good to about 15 to 45 % with a ruler step of 0.1 to 0.25 mm."""
-    share = error_at(tension=TENSION, depth=0.001, **DRIVE, **{**TOOLS, "depth_error": step}) / TENSION
+    share = (
+        error_at(tension=TENSION, deflection=0.001, **DRIVE, **{**TOOLS, "deflection_error": step}) / TENSION
+    )
     assert least < share < most
 
 
@@ -67,7 +69,7 @@ def simulated(dice: random.Random, depths: tuple[float, ...]) -> list[Pull]:
     pulls = []
     for depth in depths:
         true = depth + zero + dice.gauss(0.0, 0.6 * TOOLS["depth_error"] / 2)
-        force = pull_force(tension=TENSION, depth=true, **{**DRIVE, "stiffness": stiffness})
+        force = pull_force(tension=TENSION, deflection=true, **{**DRIVE, "stiffness": stiffness})
         pulls.append(Pull(force + dice.gauss(0.0, TOOLS["force_error"] / 2), depth))
     return pulls
 
@@ -84,7 +86,7 @@ def test_what_fitting_gains_and_that_its_band_holds() -> None:
     held = {"one": 0, "five": 0}
     for _ in range(TRIALS):
         five = simulated(dice, (0.001, 0.0015, 0.002, 0.0025, 0.003))
-        single = read_pull(force=five[0].force, depth=0.001, **DRIVE, **TOOLS)
+        single = read_pull(force=five[0].force, deflection=0.001, **DRIVE, **TOOLS)
         two = fit_pulls([five[0], five[2]], tools, **DRIVE)
         all_five = fit_pulls(five, tools, **DRIVE)
         errors["one"].append(single.tension - TENSION)
@@ -101,7 +103,7 @@ def test_what_fitting_gains_and_that_its_band_holds() -> None:
 def test_a_clear_zero_error_is_found() -> None:
     """Ours: exact pulls, every depth read 0.15 mm short, tools that leave it open."""
     pulls = [
-        Pull(pull_force(tension=80.0, depth=depth + 1.5e-4, **DRIVE), depth)
+        Pull(pull_force(tension=80.0, deflection=depth + 1.5e-4, **DRIVE), depth)
         for depth in (5e-4, 1e-3, 2e-3, 3e-3)
     ]
     fit = fit_pulls(pulls, Tools(0.01, 5e-4, 0.99999, 0.01 * DRIVE["stiffness"]), **DRIVE)
@@ -111,7 +113,7 @@ def test_a_clear_zero_error_is_found() -> None:
 
 
 def test_pulls_that_do_not_belong_together_are_seen() -> None:
-    pulls = [Pull(pull_force(tension=80.0, depth=depth, **DRIVE), depth) for depth in (1e-3, 2e-3)]
+    pulls = [Pull(pull_force(tension=80.0, deflection=depth, **DRIVE), depth) for depth in (1e-3, 2e-3)]
     held = Pull(3 * pulls[1].force, 2.5e-3)
     assert fit_pulls([*pulls, held], Tools(0.5, 1e-4, 0.8, TOOLS["stiffness_error"]), **DRIVE).misfit > 1.5
 

@@ -6,8 +6,8 @@ from logic.belt.verdict import (
     CANNOT_TELL,
     MAY_BE_SLACK,
     MAY_BE_TIGHT,
-    Measured,
     BeltVerdict,
+    Measured,
     judge,
     word_of,
 )

@@ -23,7 +23,7 @@ from logic.units import COHERENT, factor, number_text, quantities, read, registr
     pytest.param("3/8 in", "length", None, 0.009525, id="fraction"),
     pytest.param("2 3/8 in", "length", None, 0.060325, id="mixed fraction"),
     pytest.param("3/8", "length", "in", 0.009525, id="fraction, tool in inches"),
-    pytest.param("170 rpm/V", "motor_constant", None, 17.802358370342162, id="rpm per volt"),
+    pytest.param("170 rpm/V", "speed_constant", None, 17.802358370342162, id="rpm per volt"),
     pytest.param("4000 mAh", "charge", None, 14400.0, id="milliampere hours"),
     pytest.param("25 mph", "speed", None, 11.176, id="NIST SP 811 B.8: 1 mi/h = 0.44704 m/s"),
     pytest.param("30 km/h", "speed", None, 30 / 3.6, id="kilometres an hour"),

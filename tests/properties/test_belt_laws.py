@@ -18,7 +18,12 @@ from logic.belt.geometry import (
     whole_teeth_in_mesh,
     wrap_angle,
 )
-from logic.belt.pull_reading import read_pull, tension_per_depth, tension_per_force, tension_per_stiffness
+from logic.belt.pull_reading import (
+    read_pull,
+    tension_per_deflection,
+    tension_per_force,
+    tension_per_stiffness,
+)
 from logic.belt.running import shaft_pull, tension_from_shaft_pull
 from logic.belt.scale import (
     misread_tension,
@@ -46,7 +51,7 @@ def pulls(draw: st.DrawFn) -> dict[str, float]:
     span = draw(st.floats(0.03, 0.3))
     return {
         "tension": draw(st.floats(5.0, 600.0)),
-        "depth": span * draw(st.floats(0.004, 0.06)),
+        "deflection": span * draw(st.floats(0.004, 0.06)),
         "span": span,
         "length": span * draw(st.floats(2.1, 8.0)),
         "stiffness": draw(st.floats(3e4, 6e5)),
@@ -189,7 +194,7 @@ def test_force_and_tension_are_inverse(pull: dict[str, float]) -> None:
 def test_force_grows_with_everything_that_tightens(pull: dict[str, float], factor: float) -> None:
     """Tension, depth and stiffness raise the pull; a longer belt, which gives more, lowers it."""
     force = pull_force(**pull)
-    for name in ("tension", "depth", "stiffness"):
+    for name in ("tension", "deflection", "stiffness"):
         assert pull_force(**{**pull, name: pull[name] * factor}) > force
     assert pull_force(**{**pull, "length": pull["length"] * factor}) < force
 
@@ -213,7 +218,7 @@ def test_slopes_against_finite_differences(pull: dict[str, float]) -> None:
     place = without(numbers, "force", "stiffness")
     slopes = {
         "force": tension_per_force(**without(place, "length")),
-        "depth": tension_per_depth(**numbers),
+        "deflection": tension_per_deflection(**numbers),
         "stiffness": tension_per_stiffness(**place),
     }
     for name, slope in slopes.items():
@@ -225,15 +230,17 @@ def test_slopes_against_finite_differences(pull: dict[str, float]) -> None:
 
 @laws
 @given(pulls(), st.floats(0.0, 0.02), st.floats(0.0, 0.02), st.floats(0.0, 0.02))
-def test_error_holds_what_it_says(pull: dict[str, float], force: float, depth: float, stiff: float) -> None:
+def test_error_holds_what_it_says(
+    pull: dict[str, float], force: float, deflection: float, stiff: float
+) -> None:
     """Each error alone moves the tension by what the slopes say; the whole is the root of their squares."""
     numbers = {**without(pull, "tension"), "force": pull_force(**pull)}
     size = {
         "force": force * numbers["force"],
-        "depth": depth * pull["depth"],
+        "deflection": depth * pull["deflection"],
         "stiffness": stiff * pull["stiffness"],
     }
-    none = {"force_error": 0.0, "depth_error": 0.0, "stiffness_error": 0.0}
+    none = {"force_error": 0.0, "deflection_error": 0.0, "stiffness_error": 0.0}
     alone = []
     for name, error in size.items():
         reading = read_pull(**numbers, **{**none, f"{name}_error": error})

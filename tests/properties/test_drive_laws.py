@@ -13,9 +13,9 @@ from scipy.optimize import brentq
 from logic.drive.flow import Flow, at_full_remote, at_steady_speed
 from logic.drive.gearing import (
     belt_speed,
-    electrical_rotation,
+    electrical_angular_speed,
     electrically_limited_speed,
-    motor_rotation,
+    motor_angular_speed,
     ratio,
     rolling_circumference,
 )
@@ -34,7 +34,7 @@ LAWS = settings.get_profile("drive laws")
 RPM = 2.0 * pi / 60.0
 TOWPATH = Drivetrain(
     motors=2.0,
-    motor_constant=170.0 * RPM,
+    speed_constant=170.0 * RPM,
     winding_resistance=0.045,
     no_load_current=1.5,
     motor_current_limit=45.0,
@@ -59,7 +59,7 @@ CANAL = Road(
 drives = st.builds(
     Drivetrain,
     motors=st.sampled_from([1.0, 2.0]),
-    motor_constant=st.floats(8.0, 40.0),
+    speed_constant=st.floats(8.0, 40.0),
     winding_resistance=st.floats(0.01, 0.2),
     no_load_current=st.floats(0.0, 3.0),
     motor_current_limit=st.floats(10.0, 80.0),
@@ -89,7 +89,7 @@ shares = st.floats(0.0, 1.0)
 
 def net_force(drive: Drivetrain, road: Road, speed: float) -> float:
     """Return push less load; the current is the largest that breaks none of the three limits."""
-    emf = speed / (drive.wheel_diameter / 2.0) * drive.ratio / drive.motor_constant
+    emf = speed / (drive.wheel_diameter / 2.0) * drive.ratio / drive.speed_constant
 
     def allowed(current: float) -> bool:
         power = drive.motors * (emf * current + drive.winding_resistance * current**2)
@@ -107,7 +107,7 @@ def net_force(drive: Drivetrain, road: Road, speed: float) -> float:
         for _ in range(60):
             middle = 0.5 * (low + high)
             low, high = (middle, high) if allowed(middle) else (low, middle)
-    torque = (low - drive.no_load_current) / drive.motor_constant
+    torque = (low - drive.no_load_current) / drive.speed_constant
     push = drive.motors * torque * drive.ratio * drive.efficiency / (drive.wheel_diameter / 2.0)
     slope = atan(road.grade)
     through_air = speed + road.wind
@@ -125,7 +125,7 @@ def second_speed(drive: Drivetrain, road: Road, top: float) -> float:
 def any_drive(dice: Random) -> Drivetrain:
     return Drivetrain(
         motors=dice.choice([1.0, 2.0]),
-        motor_constant=dice.uniform(8.0, 40.0),
+        speed_constant=dice.uniform(8.0, 40.0),
         winding_resistance=dice.uniform(0.01, 0.2),
         no_load_current=dice.uniform(0.0, 3.0),
         motor_current_limit=dice.uniform(5.0, 80.0),
@@ -158,7 +158,7 @@ def test_loaded_speed_against_a_second_solver() -> None:
         drive, road = any_drive(dice), any_road(dice)
         ours = steady_speed(drive, road)
         seen[ours.outcome] += 1
-        top = drive.duty * drive.open_circuit_voltage * drive.motor_constant / drive.ratio
+        top = drive.duty * drive.open_circuit_voltage * drive.speed_constant / drive.ratio
         top *= drive.wheel_diameter / 2.0
         assert isclose(ours.unloaded, top, rel_tol=1e-12)
         if net_force(drive, road, 0.0) <= 0.0:
@@ -195,7 +195,9 @@ def test_gentle_descent_meets_faster_than_the_flat() -> None:
 
 @LAWS
 @given(drives, st.integers(10, 30), st.integers(32, 72))
-def test_more_motor_teeth_are_faster_and_push_less(drive: Drivetrain, motor_teeth: int, wheel_teeth: int) -> None:
+def test_more_motor_teeth_are_faster_and_push_less(
+    drive: Drivetrain, motor_teeth: int, wheel_teeth: int
+) -> None:
     fewer = replace(drive, ratio=ratio(wheel_teeth=float(wheel_teeth), motor_teeth=float(motor_teeth)))
     more = replace(drive, ratio=ratio(wheel_teeth=float(wheel_teeth), motor_teeth=float(motor_teeth + 1)))
     assert top_unloaded_speed(more) > top_unloaded_speed(fewer)
@@ -239,7 +241,7 @@ def test_energy_balance_closes(drive: Drivetrain, share: float, meaning: str) ->
     """Battery power = winding heat + shaft power + the motors' own drag, whatever the stated amperes mean."""
     limit = dc_equivalent_current(current=drive.motor_current_limit, conversion=conversion(meaning))
     flow = at_full_remote(replace(drive, motor_current_limit=limit), share * top_unloaded_speed(drive))
-    own_drag = drive.no_load_current / drive.motor_constant * flow.rotation
+    own_drag = drive.no_load_current / drive.speed_constant * flow.angular_speed
     used = drive.motors * (flow.winding_heat + flow.shaft_power + own_drag)
     assert flow.battery_power == pytest.approx(used, rel=1e-9, abs=1e-9)
     sagged = drive.open_circuit_voltage - flow.battery_current * drive.pack_resistance
@@ -254,7 +256,7 @@ def test_energy_balance_closes(drive: Drivetrain, share: float, meaning: str) ->
 def test_limits_hold_and_the_named_one_is_met(drive: Drivetrain, share: float) -> None:
     flow = at_full_remote(drive, share * top_unloaded_speed(drive))
     sagged = drive.open_circuit_voltage - flow.battery_current * drive.pack_resistance
-    duty = (flow.rotation / drive.motor_constant + drive.winding_resistance * flow.current) / sagged
+    duty = (flow.angular_speed / drive.speed_constant + drive.winding_resistance * flow.current) / sagged
     most = 0.5 * drive.open_circuit_voltage
     used = {
         "pack": flow.battery_current * drive.pack_resistance / most,
@@ -333,10 +335,12 @@ def test_electrical_limit_turns_back(
     limit: float, pairs: float, circumference: float, gearing: float
 ) -> None:
     speed = electrically_limited_speed(
-        electrical_rotation_limit=limit, pole_pairs=pairs, circumference=circumference, ratio=gearing
+        electrical_angular_speed_limit=limit, pole_pairs=pairs, circumference=circumference, ratio=gearing
     )
-    rotation = motor_rotation(speed=speed, circumference=circumference, ratio=gearing)
-    assert electrical_rotation(rotation=rotation, pole_pairs=pairs) == pytest.approx(limit, rel=1e-12)
+    angular_speed = motor_angular_speed(speed=speed, circumference=circumference, ratio=gearing)
+    assert electrical_angular_speed(angular_speed=angular_speed, pole_pairs=pairs) == pytest.approx(
+        limit, rel=1e-12
+    )
 
 
 @LAWS
@@ -344,15 +348,15 @@ def test_electrical_limit_turns_back(
 def test_belt_runs_as_fast_on_both_pulleys(motor_teeth: int, wheel_teeth: int, speed: float) -> None:
     """Pitch diameters go with the teeth, so the belt's speed is one, whichever pulley it is read from."""
     circumference = rolling_circumference(wheel_diameter=0.09)
-    rotation = motor_rotation(
+    angular_speed = motor_angular_speed(
         speed=speed,
         circumference=circumference,
         ratio=ratio(wheel_teeth=float(wheel_teeth), motor_teeth=float(motor_teeth)),
     )
-    wheel = motor_rotation(speed=speed, circumference=circumference, ratio=1.0)
-    at_motor = belt_speed(rotation=rotation, pitch_diameter=motor_teeth * 0.005 / pi)
+    wheel = motor_angular_speed(speed=speed, circumference=circumference, ratio=1.0)
+    at_motor = belt_speed(angular_speed=angular_speed, pitch_diameter=motor_teeth * 0.005 / pi)
     assert at_motor == pytest.approx(
-        belt_speed(rotation=wheel, pitch_diameter=wheel_teeth * 0.005 / pi), rel=1e-12
+        belt_speed(angular_speed=wheel, pitch_diameter=wheel_teeth * 0.005 / pi), rel=1e-12
     )
 
 

@@ -20,8 +20,8 @@ from logic.drive.performance import climb_at, steady_speed
 from logic.drive.push import Drivetrain, push_curve
 from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
 from logic.drive.road import Road, load_curve
-from logic.drive.start import start, time_to_speed, way_to_speed
-from logic.drive.stopping import Brake, brake_curve, way_of_stop
+from logic.drive.start import distance_to_speed, start, time_to_speed
+from logic.drive.stopping import Brake, brake_curve, distance_of_stop
 from logic.errors import InputError
 from screens.words.figures import OUTCOMES
 
@@ -34,7 +34,7 @@ def any_drive(dice: Random) -> Drivetrain:
     free = dice.random() < 0.125
     return Drivetrain(
         motors=dice.choice([1.0, 2.0]),
-        motor_constant=dice.uniform(8.0, 40.0),
+        speed_constant=dice.uniform(8.0, 40.0),
         winding_resistance=dice.uniform(0.01, 0.2),
         no_load_current=dice.uniform(0.0, 3.0),
         motor_current_limit=5000.0 if free else dice.uniform(5.0, 80.0),
@@ -74,7 +74,7 @@ def any_brake(drive: Drivetrain, dice: Random) -> Brake:
 
 def second_push(drive: Drivetrain, speed: float) -> float:
     turning = 2.0 * speed / drive.wheel_diameter * drive.ratio
-    emf = turning / drive.motor_constant
+    emf = turning / drive.speed_constant
 
     def from_plug(amps: float) -> float:
         share = (drive.open_circuit_voltage - amps * drive.pack_resistance) * amps / drive.motors
@@ -94,7 +94,7 @@ def second_push(drive: Drivetrain, speed: float) -> float:
             drive.winding_resistance + drive.duty * drive.duty * drive.motors * drive.pack_resistance
         )
     current = min(drive.motor_current_limit, by_battery, by_duty)
-    torque = (max(current, 0.0) - drive.no_load_current) / drive.motor_constant
+    torque = (max(current, 0.0) - drive.no_load_current) / drive.speed_constant
     return drive.motors * torque * drive.ratio * drive.efficiency / (0.5 * drive.wheel_diameter)
 
 
@@ -107,18 +107,18 @@ def second_load(road: Road, speed: float) -> float:
 
 def second_brake(brake: Brake, speed: float) -> float:
     drive = brake.drive
-    emf = 2.0 * speed / drive.wheel_diameter * drive.ratio / drive.motor_constant
+    emf = 2.0 * speed / drive.wheel_diameter * drive.ratio / drive.speed_constant
     taken = brake.regen_current_limit
     most = taken * (drive.open_circuit_voltage + taken * drive.pack_resistance) / drive.motors
     current = brake.brake_current_limit
     if emf * current - drive.winding_resistance * current**2 > most:
         current = 2.0 * most / (emf + sqrt(emf**2 - 4.0 * drive.winding_resistance * most))
-    torque = current / drive.motor_constant
+    torque = current / drive.speed_constant
     return min(brake.grip, drive.motors * torque * drive.ratio / (0.5 * drive.wheel_diameter))
 
 
 def second_top(drive: Drivetrain) -> float:
-    turning = drive.duty * drive.open_circuit_voltage * drive.motor_constant
+    turning = drive.duty * drive.open_circuit_voltage * drive.speed_constant
     return turning / drive.ratio * drive.wheel_diameter / 2.0
 
 
@@ -178,7 +178,7 @@ def test_starts_of_a_thousand_boards() -> None:
         drive, road = any_drive(dice), any_road(dice)
         speed = dice.uniform(0.3, 0.95) * second_top(drive)
         asked = {
-            "wheel_push": push_curve(drive),
+            "tractive_force": push_curve(drive),
             "road_load": load_curve(road),
             "mass": road.mass,
             "speed": speed,
@@ -189,7 +189,7 @@ def test_starts_of_a_thousand_boards() -> None:
             assert key == "never reached"
             assert min(second_push(drive, v) - second_load(road, v) for v in (0.0, speed)) <= 1e-6
             continue
-        way = way_to_speed(**asked)
+        way = distance_to_speed(**asked)
         seen["reached"] += 1
 
         def rate(v: float, drive: Drivetrain = drive, road: Road = road) -> float:
@@ -254,7 +254,7 @@ def test_energy_balance_along_a_run() -> None:
             speed = second_top(drive) * share / 10.0
             flow = at_full_remote(drive, speed)
             heat = drive.motors * flow.winding_heat
-            heat += drive.motors * drive.no_load_current / drive.motor_constant * flow.rotation
+            heat += drive.motors * drive.no_load_current / drive.speed_constant * flow.angular_speed
             heat += drive.motors * flow.shaft_power - flow.push * speed
             gain = road.mass * speed * (push(speed) - load(speed)) / road.mass
             size = abs(flow.battery_power) + abs(heat) + abs(load(speed) * speed)
@@ -273,7 +273,7 @@ def test_stops_of_a_thousand_boards() -> None:
     for _ in range(BOARDS):
         drive, road = any_drive(dice), any_road(dice)
         brake, speed = any_brake(drive, dice), dice.uniform(1.0, 14.0)
-        way, key = outcome(way_of_stop, brake, road, speed)
+        way, key = outcome(distance_of_stop, brake, road, speed)
         if way is None:
             seen[key] += 1
             assert key == "does not stop"
@@ -310,12 +310,12 @@ def test_steady_currents_of_a_thousand_boards() -> None:
             assert key == "needs the brake" if second_load(road, speed) < 0.0 else net < 0.0
             continue
         seen["held"] += 1
-        emf = 2.0 * speed / drive.wheel_diameter * drive.ratio / drive.motor_constant
+        emf = 2.0 * speed / drive.wheel_diameter * drive.ratio / drive.speed_constant
         force = brentq(
             lambda amps, drive=drive, road=road, speed=speed: (
                 drive.motors
                 * (amps - drive.no_load_current)
-                / drive.motor_constant
+                / drive.speed_constant
                 * drive.ratio
                 * drive.efficiency
                 / (0.5 * drive.wheel_diameter)
@@ -363,7 +363,7 @@ def test_rows_of_the_table_are_the_figures() -> None:
         if steady.speed is not None and row.loaded is not None:
             assert row.loaded == pytest.approx(steady.speed, rel=1e-9)
             assert row.stop == pytest.approx(
-                way_of_stop(replace(brake, drive=geared), road, steady.speed), rel=1e-6
+                distance_of_stop(replace(brake, drive=geared), road, steady.speed), rel=1e-6
             )
 
 
@@ -447,7 +447,7 @@ CANAL = Road(
 )
 TOWPATH = Drivetrain(
     motors=2.0,
-    motor_constant=17.802358370342162,
+    speed_constant=17.802358370342162,
     winding_resistance=0.045,
     no_load_current=1.5,
     motor_current_limit=45.0,

@@ -106,7 +106,7 @@ def test_a_length_beyond_the_table_is_refused() -> None:
     ],
 )  # fmt: skip
 def test_rated_torque_of_the_table(teeth: int, rpm: int, printed: str) -> None:
-    assert agrees(printed_torque(profile="HTD 5M", teeth=float(teeth), rotation=rpm * RPM), printed)
+    assert agrees(printed_torque(profile="HTD 5M", teeth=float(teeth), angular_speed=rpm * RPM), printed)
 
 
 @pytest.mark.parametrize(
@@ -121,7 +121,7 @@ def test_torques_belong_to_5_mm_diameters(teeth: int, pull: int) -> None:
 
     The torque is printed to a hundredth, which leaves up to 0.5 N of the pull open.
     """
-    torque = printed_torque(profile="HTD 5M", teeth=float(teeth), rotation=100 * RPM)
+    torque = printed_torque(profile="HTD 5M", teeth=float(teeth), angular_speed=100 * RPM)
     diameter = pitch_diameter(pitch=5 * MM, teeth=float(teeth))
     assert effective_pull(torque=torque, pitch_diameter=diameter) == pytest.approx(
         pull, abs=0.5 + 0.01 / diameter
@@ -136,15 +136,15 @@ def test_torques_belong_to_5_mm_diameters(teeth: int, pull: int) -> None:
     ],
 )
 def test_rated_torque_of_the_other_profile(teeth: int, rpm: int, inch_pounds: str) -> None:
-    found = printed_torque(profile="GT 5M", teeth=float(teeth), rotation=rpm * RPM)
+    found = printed_torque(profile="GT 5M", teeth=float(teeth), angular_speed=rpm * RPM)
     assert agrees(found / LBF_INCH, inch_pounds)
 
 
 def test_between_columns_and_between_teeth() -> None:
     """Ours: half way between 1000 and 2000 rpm the mean; 17 teeth take the torque of 16, 40 that of 24."""
-    assert printed_torque(profile="HTD 5M", teeth=16.0, rotation=1500 * RPM) == pytest.approx(1.59)
-    assert printed_torque(profile="HTD 5M", teeth=17.0, rotation=1000 * RPM) == 1.72
-    assert printed_torque(profile="HTD 5M", teeth=40.0, rotation=1000 * RPM) == 2.78
+    assert printed_torque(profile="HTD 5M", teeth=16.0, angular_speed=1500 * RPM) == pytest.approx(1.59)
+    assert printed_torque(profile="HTD 5M", teeth=17.0, angular_speed=1000 * RPM) == 1.72
+    assert printed_torque(profile="HTD 5M", teeth=40.0, angular_speed=1000 * RPM) == 2.78
 
 
 @pytest.mark.parametrize(
@@ -159,7 +159,7 @@ def test_nothing_is_made_up_where_nothing_is_printed(
     profile: str, teeth: float, rpm: int, reason: str
 ) -> None:
     with pytest.raises(InputError) as refused:
-        printed_torque(profile=profile, teeth=teeth, rotation=rpm * RPM)
+        printed_torque(profile=profile, teeth=teeth, angular_speed=rpm * RPM)
     assert refused.value.reason == reason
 
 
@@ -186,7 +186,7 @@ def test_length_factor(length: int, factor: float) -> None:
 def test_rated_torque_of_a_small_board() -> None:
     """Derived: 15 mm HTD 5M, 16 teeth, 265 mm, 5000 rpm is rated for 1.6 to 1.7 N m."""
     found = rated_torque(
-        printed=printed_torque(profile="HTD 5M", teeth=16.0, rotation=5000 * RPM),
+        printed=printed_torque(profile="HTD 5M", teeth=16.0, angular_speed=5000 * RPM),
         width_factor=width_factor(profile="HTD 5M", width=15 * MM),
         length_factor=length_factor(profile="HTD 5M", length=265 * MM),
         mesh_factor=1.0,

@@ -7,7 +7,7 @@ import pytest
 
 from logic.belt.catalogue import belt
 from logic.belt.geometry import centre_distance, length_of_teeth, pitch_diameter, span_length
-from logic.belt.pull_reading import read_pull, tension_per_depth
+from logic.belt.pull_reading import read_pull, tension_per_deflection
 from logic.belt.scale import (
     misread_tension,
     pull_force,
@@ -41,7 +41,7 @@ def test_handbook_pull(pounds: float, expected: float) -> None:
     """sdpsi-2017 p. T-31 eq. 10-4, 10-5: at a 64th of the span it reads 0.05 % above the exact force."""
     handbook = (pounds * POUND + SPAN / LENGTH * BELT.stretch) / 16
     exact = pull_force(
-        tension=pounds * POUND, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness
+        tension=pounds * POUND, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness
     )
     assert handbook == pytest.approx(expected, abs=0.005)
     assert handbook / exact - 1 == pytest.approx(0.0005, abs=0.0001)
@@ -49,46 +49,48 @@ def test_handbook_pull(pounds: float, expected: float) -> None:
 
 def test_pull() -> None:
     """Derived: 8.33 N exact at 24 lbf."""
-    exact = pull_force(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
+    exact = pull_force(tension=TIGHT, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
     assert exact == pytest.approx(8.33, abs=0.005)
 
 
 def test_locked_pulleys() -> None:
     """Derived: 13.59 N, 63 % more than with a free pulley; read as free it looks like 191 N, not 107 N."""
-    locked = pull_force_locked(tension=TIGHT, depth=DEPTH, span=SPAN, stiffness=BELT.stiffness)
-    free = pull_force(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
+    locked = pull_force_locked(tension=TIGHT, deflection=DEPTH, span=SPAN, stiffness=BELT.stiffness)
+    free = pull_force(tension=TIGHT, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
     assert locked == pytest.approx(13.59, abs=0.005)
     assert locked / free == pytest.approx(1.63, abs=0.005)
-    wrong = tension_from_pull(force=locked, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
+    wrong = tension_from_pull(
+        force=locked, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness
+    )
     assert wrong == pytest.approx(
-        misread_tension(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness),
+        misread_tension(tension=TIGHT, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness),
         rel=1e-12,
     )
 
 
 def test_without_stretch() -> None:
     """Derived: 6.67 N, so the stretch is a fifth of the pull."""
-    none = pull_force(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=1e-9)
+    none = pull_force(tension=TIGHT, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=1e-9)
     assert none == pytest.approx(6.67, abs=0.005)
 
 
 def test_a_tenth_of_a_millimetre_of_depth() -> None:
     """Derived: 17 to 19 % of the tension; the slope lies between what the two signs of the error do."""
-    force = pull_force(tension=TIGHT, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
+    force = pull_force(tension=TIGHT, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
     drive = {"force": force, "span": SPAN, "length": LENGTH, "stiffness": BELT.stiffness}
-    deeper = tension_from_pull(depth=DEPTH + 0.0001, **drive) / TIGHT - 1
-    shallower = tension_from_pull(depth=DEPTH - 0.0001, **drive) / TIGHT - 1
+    deeper = tension_from_pull(deflection=DEPTH + 0.0001, **drive) / TIGHT - 1
+    shallower = tension_from_pull(deflection=DEPTH - 0.0001, **drive) / TIGHT - 1
     assert -deeper == pytest.approx(0.16, abs=0.01)
     assert shallower == pytest.approx(0.19, abs=0.01)
-    slope = tension_per_depth(depth=DEPTH, **drive) * 0.0001 / TIGHT
+    slope = tension_per_deflection(deflection=DEPTH, **drive) * 0.0001 / TIGHT
     assert -deeper < -slope < shallower
 
 
 def test_reading_with_a_calliper_and_a_luggage_scale() -> None:
     """Ours, by hand: 0.1 mm is 18.8 N, 0.5 N of scale 8.0 N, a fifth of stiffness 5.3 N; together 21.1 N."""
     reading = read_pull(
-        force=8.33, depth=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness,
-        force_error=0.5, depth_error=0.0001, stiffness_error=0.2 * BELT.stiffness,
+        force=8.33, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness,
+        force_error=0.5, deflection_error=0.0001, stiffness_error=0.2 * BELT.stiffness,
     )  # fmt: skip
     assert reading.tension == pytest.approx(106.8, abs=0.1)
     assert reading.error == pytest.approx((18.75**2 + 8.0**2 + 5.3**2) ** 0.5, abs=0.1)

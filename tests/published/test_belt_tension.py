@@ -24,7 +24,7 @@ def test_effective_pull_of_the_worked_example() -> None:
 
 def test_belt_speed_of_the_worked_example() -> None:
     """optibelt-rubber p. 42-45: 2850 rpm on 91.67 mm is 13.68 m/s."""
-    assert agrees(belt_speed(rotation=2850 * 2 * pi / 60, pitch_diameter=0.09167), "13.68")
+    assert agrees(belt_speed(angular_speed=2850 * 2 * pi / 60, pitch_diameter=0.09167), "13.68")
 
 
 # gates-17595 p. 14-17: a 14 mm pitch belt of another make, whose own multipliers are 1.4 and 1.5.
@@ -42,7 +42,7 @@ def test_pull_of_the_worked_example(multiplier: float, printed: float) -> None:
     """At the depth of a 64th of the span, with that belt's own constants."""
     force = pull_force(
         tension=multiplier * TENSION * POUND,
-        depth=SPAN * INCH / 64,
+        deflection=SPAN * INCH / 64,
         span=SPAN * INCH,
         length=LENGTH * INCH,
         stiffness=belt_stiffness(stretch=STRETCH * POUND),

@@ -21,7 +21,7 @@ from logic.drive.performance import steepest_grade
 from logic.drive.push import Drivetrain, push_curve
 from logic.drive.road import air_drag, grade_resistance, rolling_resistance, slope_angle
 from logic.drive.start import time_to_speed
-from logic.drive.stopping import reaction_distance, stop_distance, stopping_way
+from logic.drive.stopping import braking_distance, reaction_distance, stop_distance
 from tests.printed import agrees
 
 KMH = 1.0 / 3.6
@@ -30,7 +30,7 @@ MPH_IN_FEET = 5280.0 / 3600.0
 
 def way_at(deceleration: float, speed: float, *, road_load: float = 0.0, mass: float = 1.0) -> float:
     """Return the way of a stop under a force that does not change."""
-    return stopping_way(
+    return braking_distance(
         braking_force=lambda _: deceleration * mass, road_load=lambda _: road_load, mass=mass, speed=speed
     )
 
@@ -83,7 +83,7 @@ def test_motor_that_starts_a_vehicle(gear: float, push: str, percent: str | None
     """Husain, Electric and Hybrid Vehicles, example 9.1, second-hand: 50 V, 0.7 ohm, 1.3 N m/A, 7848 N, 0.178 m."""
     drive = Drivetrain(
         motors=1.0,
-        motor_constant=1.0 / 1.3,
+        speed_constant=1.0 / 1.3,
         winding_resistance=0.7,
         no_load_current=0.0,
         motor_current_limit=1e6,
@@ -99,7 +99,7 @@ def test_motor_that_starts_a_vehicle(gear: float, push: str, percent: str | None
     assert agrees(found, push)
     if percent is not None:
         grade = steepest_grade(
-            wheel_push=found, air_drag=0.0, mass=7848.0 / 9.81, gravity=9.81, rolling_coefficient=0.0
+            tractive_force=found, air_drag=0.0, mass=7848.0 / 9.81, gravity=9.81, rolling_coefficient=0.0
         )
         assert agrees(100.0 * grade, percent)
 
@@ -107,7 +107,9 @@ def test_motor_that_starts_a_vehicle(gear: float, push: str, percent: str | None
 def test_steepest_hill_of_a_car() -> None:
     """A hill question, second-hand, title not given: 2500 lb, 110 hp at 60 mph, 40 lb of other forces: 0.259, 15 deg."""
     push = 110.0 * 550.0 / 88.0
-    grade = steepest_grade(wheel_push=push, air_drag=40.0, mass=2500.0, gravity=1.0, rolling_coefficient=0.0)
+    grade = steepest_grade(
+        tractive_force=push, air_drag=40.0, mass=2500.0, gravity=1.0, rolling_coefficient=0.0
+    )
     assert agrees(sin(atan(grade)), "0.259")
     assert agrees(degrees(atan(grade)), "15")
 
@@ -128,7 +130,7 @@ def test_energy_of_a_cyclist() -> None:
 def test_start_at_a_constant_power() -> None:
     """OpenStax College Physics (m42152), solved: 850 kg, 40.0 hp, to 15.0 m/s: 3.20 s."""
     time = time_to_speed(
-        wheel_push=lambda speed: 40.0 * 746.0 / speed if speed else inf,
+        tractive_force=lambda speed: 40.0 * 746.0 / speed if speed else inf,
         road_load=lambda _: 0.0,
         mass=850.0,
         speed=15.0,
@@ -144,7 +146,7 @@ def test_start_of_an_electric_car(mass: float, printed: float) -> None:
     from memory; they give the equation that is printed.
     """
     time = time_to_speed(
-        wheel_push=lambda speed: 0.95 * (37.0 * 140.0 if speed < 19.8 else 102e3 / speed),
+        tractive_force=lambda speed: 0.95 * (37.0 * 140.0 if speed < 19.8 else 102e3 / speed),
         road_load=lambda speed: 0.0048 * mass * 9.8 + 0.5 * 1.25 * 0.19 * 1.8 * speed**2,
         mass=mass,
         speed=26.8,
@@ -221,7 +223,7 @@ def test_weight_that_shifts_on_to_the_driven_axle() -> None:
     )
     assert agrees(force / 0.3 / 2.0, "857.14")
     assert agrees(force / mass, "3.68")
-    time = time_to_speed(wheel_push=lambda _: force, road_load=lambda _: 0.0, mass=mass, speed=10.0)
+    time = time_to_speed(tractive_force=lambda _: force, road_load=lambda _: 0.0, mass=mass, speed=10.0)
     assert agrees(time, "2.72")
 
 

@@ -7,7 +7,7 @@ from math import pi, sin
 
 import pytest
 
-from logic.drive.gearing import electrical_rotation, unloaded_rotation
+from logic.drive.gearing import electrical_angular_speed, unloaded_angular_speed
 from logic.drive.motor import (
     conversion,
     current_meanings,
@@ -41,7 +41,7 @@ def agrees(value: float, printed: str) -> bool:
     ],
 )
 def test_torque_constant_over_kv(meaning: str, over_kv: str) -> None:
-    constant = torque_constant(motor_constant=1.0 * RPM)
+    constant = torque_constant(speed_constant=1.0 * RPM)
     stated = torque_constant_stated(torque_constant=constant, conversion=conversion(meaning))
     assert agrees(stated, over_kv)
     assert pick("torque_constants", meaning=meaning).number("printed") == float(over_kv)
@@ -78,7 +78,7 @@ def test_three_phases_give_the_same_torque_and_heat(meaning: str, phases: float)
     )
     heat = sum((peak * sin(angle + shift)) ** 2 * line_to_line / 2.0 for angle in angles for shift in shifts)
     current = dc_equivalent_current(current=stated, conversion=conversion(meaning))
-    constant = torque_constant(motor_constant=kv)
+    constant = torque_constant(speed_constant=kv)
     assert motor_torque(torque_constant=constant, current=current, no_load_current=0.0) == pytest.approx(
         torque / 360.0, rel=1e-12
     )
@@ -89,15 +89,15 @@ def test_three_phases_give_the_same_torque_and_heat(meaning: str, phases: float)
 
 def test_kv_times_volts() -> None:
     """A club article prints 560 rpm/V x 22 V = 12,320 rpm."""
-    rotation = unloaded_rotation(voltage=22.0, duty=1.0, motor_constant=560.0 * RPM)
-    assert agrees(rotation / RPM, "12320")
+    angular_speed = unloaded_angular_speed(voltage=22.0, duty=1.0, speed_constant=560.0 * RPM)
+    assert agrees(angular_speed / RPM, "12320")
 
 
-def test_electrical_rotation() -> None:
+def test_electrical_angular_speed() -> None:
     """Worked example: 7 pole pairs at 8000 rpm are 56000 electrical rpm, 933 Hz."""
-    rotation = electrical_rotation(rotation=8000.0 * RPM, pole_pairs=7.0)
-    assert agrees(rotation / RPM, "56000")
-    assert agrees(rotation / (2.0 * pi), "933")
+    angular_speed = electrical_angular_speed(angular_speed=8000.0 * RPM, pole_pairs=7.0)
+    assert agrees(angular_speed / RPM, "56000")
+    assert agrees(angular_speed / (2.0 * pi), "933")
 
 
 @pytest.mark.parametrize(
@@ -112,12 +112,12 @@ def test_electrical_rotation() -> None:
 def test_motor_on_40_volts(figure: str, printed: str) -> None:
     """Worked example: 40 V, Kv 190, 0.04 ohm, no-load 1.5 A, drawing 20 A at 7448 rpm."""
     kv, resistance = 190.0 * RPM, 0.04
-    rotation = kv * (40.0 - 20.0 * resistance)
+    angular_speed = kv * (40.0 - 20.0 * resistance)
     torque = motor_torque(
-        torque_constant=torque_constant(motor_constant=kv), current=20.0, no_load_current=1.5
+        torque_constant=torque_constant(speed_constant=kv), current=20.0, no_load_current=1.5
     )
-    shaft = shaft_power(torque=torque, rotation=rotation)
-    taken = electric_power(current=20.0, back_emf=rotation / kv, winding_resistance=resistance)
+    shaft = shaft_power(torque=torque, angular_speed=angular_speed)
+    taken = electric_power(current=20.0, back_emf=angular_speed / kv, winding_resistance=resistance)
     found = {
         "torque": torque,
         "shaft": shaft,

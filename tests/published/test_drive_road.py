@@ -123,7 +123,7 @@ def test_unloaded_speed(voltage: float, printed: str) -> None:
     speed = unloaded_speed(
         voltage=voltage,
         duty=0.95,
-        motor_constant=190.0 * RPM,
+        speed_constant=190.0 * RPM,
         circumference=rolling_circumference(wheel_diameter=0.090),
         ratio=ratio(wheel_teeth=36.0, motor_teeth=15.0),
     )

@@ -6,8 +6,8 @@ import pytest
 
 from logic.drive.bench import (
     mixing_error,
-    motor_constant_from_spin,
     pole_pairs_from_magnets,
+    speed_constant_from_spin,
 )
 from logic.drive.fit import band_factor
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
@@ -16,11 +16,11 @@ from logic.drive.push import Drivetrain
 from logic.drive.stopping import (
     Brake,
     brake_curve,
+    braking_distance,
     deceleration,
     power_taken_back,
     reaction_distance,
     stop_distance,
-    stopping_way,
 )
 from logic.drive.wheel import diameter_of, share_of_change
 from logic.errors import InputError
@@ -32,7 +32,9 @@ G = 9.80665
 
 def way_at(deceleration: float, speed: float) -> float:
     """Return the way of a stop at one deceleration, by the sum over speeds that the app shows."""
-    return stopping_way(braking_force=lambda _: deceleration, road_load=lambda _: 0.0, mass=1.0, speed=speed)
+    return braking_distance(
+        braking_force=lambda _: deceleration, road_load=lambda _: 0.0, mass=1.0, speed=speed
+    )
 
 
 MPH, FOOT = 0.44704, 0.3048
@@ -114,16 +116,16 @@ def test_on_ice_both_axles_together_hold_what_all_wheels_do() -> None:
 
 def test_kv_of_a_spin() -> None:
     """The printed 560 rpm/V at 22 V turn at 12,320 rpm (motor club article); turned round, without drag."""
-    kv = motor_constant_from_spin(
-        rotation=12320 * 2 * pi / 60, voltage=22.0, duty=1.0, no_load_current=0.0, winding_resistance=0.1
+    kv = speed_constant_from_spin(
+        angular_speed=12320 * 2 * pi / 60, voltage=22.0, duty=1.0, no_load_current=0.0, winding_resistance=0.1
     )
     assert agrees(kv * 60 / (2 * pi), "560")
 
 
 def test_bench_refuses_what_no_motor_does() -> None:
     with pytest.raises(InputError) as refused:
-        motor_constant_from_spin(
-            rotation=500.0, voltage=1.0, duty=1.0, no_load_current=20.0, winding_resistance=0.1
+        speed_constant_from_spin(
+            angular_speed=500.0, voltage=1.0, duty=1.0, no_load_current=20.0, winding_resistance=0.1
         )
     assert refused.value.reason == "no such motor"
     with pytest.raises(InputError) as refused:
@@ -181,7 +183,7 @@ def test_worked_braking_into_a_small_pack() -> None:
     """Worked example: 2 A a cell, 10S2P at 42 V take 168 W, about 0.3 m/s2 for 95 kg at 25 km/h."""
     drive = Drivetrain(
         motors=2.0,
-        motor_constant=18.0,
+        speed_constant=18.0,
         winding_resistance=0.05,
         no_load_current=1.0,
         motor_current_limit=40.0,

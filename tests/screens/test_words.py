@@ -37,8 +37,8 @@ def test_a_difference_is_that_of_the_numbers_as_shown(before: float, now: float,
 )
 def test_what_was_typed_is_never_said_to_be_worked_out(known: str, said: str) -> None:
     with recording():
-        kv = given(Given("Kv", 17.8, "rad/(s*V)", "motor_constant", known=known))
-    assert sureness(Result("kv", kv, "motor_constant")) == said
+        kv = given(Given("Kv", 17.8, "rad/(s*V)", "speed_constant", known=known))
+    assert sureness(Result("kv", kv, "speed_constant")) == said
 
 
 def test_what_is_worked_out_by_a_printed_formula_is_not_called_published() -> None:
@@ -73,11 +73,11 @@ def test_a_chain_of_arithmetic_is_one_step_up_to_where_a_formula_takes_it() -> N
     with recording():
         a, b, c = (put_in(name, value, "rad/(s*V)") for name, value in (("a", 9.0), ("b", 3.0), ("c", 2.0)))
         current = put_in("motor_current", 20.0, "A")
-        constant = torque_constant(motor_constant=a - (b - c))
+        constant = torque_constant(speed_constant=a - (b - c))
         found = steps(Result("torque", (constant + constant) * current / put_in("b", 5.0), "torque"), Style())
     assert [(step.title, step.formula) for step in found] == [
         ("Difference", "= a − (b − c)"),
-        ("Torque constant", "= 1 / motor constant"),
+        ("Torque constant", "= 1 / speed constant"),
         ("Quotient", "= (torque constant + torque constant) × motor current / b"),
     ]
     assert found[-1].lines[0] == "torque constant = 0.125\N{NO-BREAK SPACE}N·m/A"

@@ -61,12 +61,12 @@ class Choice(Belt):
         return float(speed), load(speed)
 
     @cached_property
-    def rotation(self) -> float:
+    def angular_speed(self) -> float:
         """Of the motor at the loaded top speed, unloaded where that is not known."""
         found = told(lambda: self.steady[0] / (self["drive.wheel_diameter"] / 2.0) * self.ratio)
         return self.unloaded if isinstance(found, str) else found
 
-    def printed_torque(self, rotation: float) -> float:
+    def printed_torque(self, angular_speed: float) -> float:
         """Of the small pulley: its teeth, its rotation."""
         profile = self.text("drive.profile")
         printed = lines("belt_ratings", profile=profile)
@@ -74,13 +74,13 @@ class Choice(Belt):
         if not counts:
             raise Impossible
         line = sorted(
-            (each for each in printed if each["teeth"] == max(counts)), key=lambda each: each["rotation"]
+            (each for each in printed if each["teeth"] == max(counts)), key=lambda each: each["angular_speed"]
         )
-        speeds = [each["rotation"] * RPM for each in line]
+        speeds = [each["angular_speed"] * RPM for each in line]
         torques = [each["torque"] if "torque" in each else each["gt_torque"] * POUND * INCH for each in line]
-        if rotation > speeds[-1]:
+        if angular_speed > speeds[-1]:
             raise Impossible
-        return float(make_interp_spline(speeds, torques, k=1)(max(rotation, speeds[0])))
+        return float(make_interp_spline(speeds, torques, k=1)(max(angular_speed, speeds[0])))
 
     def last(self, name: str, column: str, value: float) -> float:
         """Factor of the last row that a value in mm reaches."""
@@ -93,12 +93,12 @@ class Choice(Belt):
             raise Impossible
         return float(reached[-1])
 
-    def rated(self, rotation: float) -> float:
+    def rated(self, angular_speed: float) -> float:
         """Rated torque at the motor; its pulley may be the larger one, then the small one turns faster with less."""
         faster = self["drive.motor_teeth"] / self.small_teeth
         _ = self.width_row  # a width that no table reaches has no rating
         return (
-            self.printed_torque(rotation * faster)
+            self.printed_torque(angular_speed * faster)
             * faster
             * self.last("belt_width_factors", "width", self.width)
             * self.last("belt_length_factors", "from", self.length / MM)
@@ -119,7 +119,7 @@ class Choice(Belt):
     def smallest(self) -> float:
         faster = self["drive.motor_teeth"] / self.small_teeth
         printed = lines("belt_smallest", profile=self.text("drive.profile"))
-        reached = (each for each in printed if self.rotation * faster <= each["rotation"] * RPM)
+        reached = (each for each in printed if self.angular_speed * faster <= each["angular_speed"] * RPM)
         return float(next(reached, printed[-1])["teeth"])
 
 
@@ -127,8 +127,8 @@ def choice(belt: Choice) -> Numbers:
     def needed() -> float:
         """Power of the road load, of each motor, over its rotation."""
         speed, load = belt.steady
-        rotation = speed / (belt["drive.wheel_diameter"] / 2.0) * belt.ratio
-        return load * speed / belt["load.efficiency"] / float(belt.text("drive.motors")) / rotation
+        angular_speed = speed / (belt["drive.wheel_diameter"] / 2.0) * belt.ratio
+        return load * speed / belt["load.efficiency"] / float(belt.text("drive.motors")) / angular_speed
 
     def inwards() -> float:
         return belt.lay_on(belt.length, belt.text("mount.flanged", "none"))
@@ -152,14 +152,14 @@ def choice(belt: Choice) -> Numbers:
             "tolerance": tolerance,
             "slot_inner": lambda: belt.own_centre - inwards(),
             "slot_outer": lambda: belt.own_centre + tolerance() + outwards(),
-            "belt_speed": lambda: belt.rotation / (2.0 * pi) * belt.pitch * belt["drive.motor_teeth"],
-            "rotation_loaded": lambda: belt.rotation,
+            "belt_speed": lambda: belt.angular_speed / (2.0 * pi) * belt.pitch * belt["drive.motor_teeth"],
+            "angular_speed_loaded": lambda: belt.angular_speed,
             "rated_start": lambda: belt.rated(start),
             "peak_torque": lambda: belt.torque,
             "used_start": lambda: belt.torque / belt.rated(start),
-            "rated_top": lambda: belt.rated(belt.rotation),
+            "rated_top": lambda: belt.rated(belt.angular_speed),
             "steady_torque": needed,
-            "used_top": lambda: needed() / belt.rated(belt.rotation),
+            "used_top": lambda: needed() / belt.rated(belt.angular_speed),
             "smallest": lambda: belt.smallest,
         }
     )
