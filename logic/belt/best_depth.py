@@ -50,7 +50,7 @@ def force_part(*, slope: One, error: Newton) -> Newton:
 def deflection_part(*, slope: NewtonPerMetre, error: Metre) -> Newton:
     """Part of the tension's error that the depth's error makes.
 
-    >>> depth_part(slope=-180000.0, error=0.0001)
+    >>> deflection_part(slope=-180000.0, error=0.0001)
     18.0
     """
     return abs(slope * error)

@@ -44,7 +44,7 @@ def tension_per_deflection(
 
     Raises InputError as `tension_from_pull` does.
 
-    >>> per_depth = tension_per_depth(force=8.0, deflection=0.001, span=0.064, length=0.265, stiffness=226900.0)
+    >>> per_depth = tension_per_deflection(force=8.0, deflection=0.001, span=0.064, length=0.265, stiffness=226900.0)
     >>> round(per_depth / 1000, 1)
     -181.4
     """

@@ -61,10 +61,10 @@ def judge(*, reading: Measured, floor: Newton, ceiling: Newton) -> BeltVerdict:
     A tension below zero (a belt that hung loose) is slack like any other. Raises InputError unless the edges
     are positive and in order, the tension is finite and the error is not below zero.
 
-    >>> judge(reading=Reading(54.0, 19.0), floor=53.5, ceiling=84.0)
-    Verdict(word='on the edge: may be slack')
-    >>> judge(reading=Reading(60.0, 5.0), floor=70.0, ceiling=110.0)
-    Verdict(word='slack')
+    >>> judge(reading=Measured(54.0, 19.0), floor=53.5, ceiling=84.0)
+    BeltVerdict(word='on the edge: may be slack')
+    >>> judge(reading=Measured(60.0, 5.0), floor=70.0, ceiling=110.0)
+    BeltVerdict(word='slack')
     """
     positive(floor=floor, ceiling=ceiling)
     if floor > ceiling:

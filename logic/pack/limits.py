@@ -55,7 +55,7 @@ def weakest(limits: Mapping[str, float]) -> PartLimit:
     limit that is not positive, and for no limit at all.
 
     >>> weakest({"controller": 30.0, "cell": 50.0, "fuse": 40.0})
-    Limit(part='controller', current=30.0)
+    PartLimit(part='controller', current=30.0)
     """
     for part, current in limits.items():
         if part not in PARTS:

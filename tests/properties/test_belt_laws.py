@@ -237,7 +237,7 @@ def test_error_holds_what_it_says(
     numbers = {**without(pull, "tension"), "force": pull_force(**pull)}
     size = {
         "force": force * numbers["force"],
-        "deflection": depth * pull["deflection"],
+        "deflection": deflection * pull["deflection"],
         "stiffness": stiff * pull["stiffness"],
     }
     none = {"force_error": 0.0, "deflection_error": 0.0, "stiffness_error": 0.0}
