@@ -2,7 +2,8 @@
 
 from dataclasses import replace
 
-from screens.acts import Go
+from logic.answers.asked import questions
+from screens.acts import Act, Ask, Go
 from screens.asking import choice, value_line
 from screens.blocks import Choice, Line, Words
 from screens.tongue import _
@@ -22,9 +23,14 @@ def trial_note(world: World) -> tuple[Words, ...]:
     return (Words(key="trial", text=text, tone="trial", bold=True),)
 
 
+def board_ask(key: str) -> Act:
+    """Return how a value is asked for: one of the board on the board's own page."""
+    return Ask(key) if key in questions() else Go("board.value", {"key": key})
+
+
 def board_line(world: World, key: str) -> Line:
-    """Return a value of the board that is changed on the board's own page."""
-    return replace(value_line(untried(world), key), act=Go("board.value", {"key": key}))
+    """Return a value of the board that is changed on the board's own page, or a question."""
+    return replace(value_line(untried(world), key), act=board_ask(key))
 
 
 def board_choice(world: World, key: str) -> Choice:

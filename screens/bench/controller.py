@@ -7,7 +7,7 @@ from logic.answers.controller_card import ControllerCard, controller_card
 from screens.blocks import Block, Section, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Page
-from screens.saved_board import board_line, trial_note, untried
+from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.tongue import _
 from screens.words.packs import AFTER_REACTION, AT_WORST, CARD, PARTS, TEMPERATURES
 from screens.world import World
@@ -55,6 +55,7 @@ def controller_page(world: World) -> Page:
         items=card.items,
         labels={name: label.format(speed=speed) for name, label in CARD.items()},
         details=_details(card),
+        ask=board_ask,
     )
     return figure_page(
         still,

@@ -12,7 +12,7 @@ from screens.asked import out_of_use
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Button, FigureRow, Section, Verdict, Words
 from screens.figure_page import Figures, figure_page, signs_line
 from screens.page import Foot, Page
-from screens.saved_board import board_choice, board_line, trial_note, untried
+from screens.saved_board import board_ask, board_choice, board_line, trial_note, untried
 from screens.tongue import _
 from screens.words import refusal
 from screens.words.flight import arithmetic, confirmed, rules_read, verdict_lines, watt_hours
@@ -35,7 +35,7 @@ def flight_page(world: World) -> Page:
     still = untried(world)
     found = world.kept(may_fly, still.board, world.answers, out_of_use(world) is not None)
     items: dict[str, Item] = {"each": found.energy, "all_joined": found.all_joined}
-    figures = Figures(world=still, items=items, labels=LABELS, details=_details(world, found))
+    figures = Figures(world=still, items=items, labels=LABELS, details=_details(world, found), ask=board_ask)
     page = figure_page(
         still,
         title=_("Pack for a flight"),
