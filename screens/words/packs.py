@@ -1,6 +1,7 @@
 """Words of the pack answers: labels, hazards, outcomes."""
 
 from logic.answers.hazards import Hazard
+from logic.units import GAP
 from screens.words import Style
 
 ENERGY = {
@@ -231,16 +232,16 @@ def hazard_text(hazard: Hazard, style: Style, **more: str) -> str:
 
 
 def about_hours(seconds: float) -> str:
-    """Return a time as a person says it: to half an hour, below one hour to ten minutes.
+    r"""Return a time as a person says it: to half an hour, below one hour to ten minutes. No line breaks in it.
 
     >>> about_hours(2.59 * 3600), about_hours(3.1 * 3600), about_hours(0.42 * 3600)
-    ('2 1/2 h', '3 h', '30 min')
+    ('2\xa01/2\xa0h', '3\xa0h', '30\xa0min')
     """
     halves = round(seconds / 1800.0)
     if halves < 2:  # noqa: PLR2004  (two halves of an hour)
-        return f"{max(10, 10 * round(seconds / 600.0))} min"
-    whole = f"{halves // 2} 1/2" if halves % 2 else f"{halves // 2}"
-    return f"{whole} h"
+        return f"{max(10, 10 * round(seconds / 600.0))}{GAP}min"
+    whole = f"{halves // 2}{GAP}1/2" if halves % 2 else f"{halves // 2}"
+    return f"{whole}{GAP}h"
 
 
 OUTCOMES = {
