@@ -43,7 +43,7 @@ def strength_label(name: str) -> str:
     """
     if name[0].isdigit():
         return f"class {name}"
-    return next((form.format(name) for start, form in STRENGTH_FORMS[::-1] if name.startswith(start)), name)
+    return next((form.format(name) for start, form in STRENGTH_FORMS if name.startswith(start)), name)
 
 
 @cache
