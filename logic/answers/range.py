@@ -16,7 +16,7 @@ from logic.errors import InputError, Missing, positive
 from logic.pack.range import (
     FEWEST,
     Learnt,
-    Ride,
+    RiddenEnergy,
     energy_from_voltages,
     learnt,
     range_band,
@@ -77,7 +77,7 @@ class RangeParts(RidingParts):
     """The packs, the drive and the road at the speed and the climb asked about, and what rides tell."""
 
     def __init__(
-        self, reading: Reading, asked: Asked, rides: Sequence[Ride] = (), speeds: Sequence[float] = ()
+        self, reading: Reading, asked: Asked, rides: Sequence[RiddenEnergy] = (), speeds: Sequence[float] = ()
     ) -> None:
         """Take board and question, the rides that tell an energy, and the usual speeds of those that tell one."""
         super().__init__(reading, asked)
@@ -193,13 +193,13 @@ def range_alone(board: Board, rider: Value | None, asking: Asking, rides: Sequen
     return range_answer(board, rider, asking, rides, drawn=False).items["range"]
 
 
-def _rides(board: Board, rides: Sequence[LoggedRide]) -> tuple[list[Ride], int]:
+def _rides(board: Board, rides: Sequence[LoggedRide]) -> tuple[list[RiddenEnergy], int]:
     """Return the rides that tell an energy, and how many do not."""
     known = []
     for ride in rides:
         energy = _energy(board, ride)
         if energy is not None and ride.distance is not None and ride.distance > 0.0:
-            known.append(Ride(ride.distance, energy))
+            known.append(RiddenEnergy(ride.distance, energy))
     return known, len(rides) - len(known)
 
 

@@ -23,7 +23,7 @@ class Cause:
 
 
 @dataclass(frozen=True)
-class Fault:
+class GuideFault:
     """What is seen or felt, with its hazard if there is one, and the causes in order."""
 
     key: str
@@ -35,7 +35,7 @@ class Fault:
 
 
 @cache
-def faults() -> tuple[Fault, ...]:
+def faults() -> tuple[GuideFault, ...]:
     """Return every fault; its causes the easiest first, of equal ones the dangerous first.
 
     >>> faults()[0].causes[0].effort
@@ -49,16 +49,16 @@ def faults() -> tuple[Fault, ...]:
         causes = [Cause(**{**common, **cause}) for cause in line["cause"]]
         causes.sort(key=lambda cause: (cause.effort, not cause.danger))
         rest = {name: value for name, value in line.items() if name not in ("cause", "words")}
-        found.append(Fault(**rest, words=tuple(line["words"]), causes=tuple(causes)))
+        found.append(GuideFault(**rest, words=tuple(line["words"]), causes=tuple(causes)))
     return tuple(found)
 
 
-def fault(key: str) -> Fault:
+def fault(key: str) -> GuideFault:
     """Return a fault by its key."""
     return next(one for one in faults() if one.key == key)
 
 
-def find_faults(text: str) -> tuple[Fault, ...]:
+def find_faults(text: str) -> tuple[GuideFault, ...]:
     """Return the faults that a few words may mean, the best match first; all of them for no words.
 
     >>> find_faults("belt noise")[0].key

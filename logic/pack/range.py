@@ -21,7 +21,7 @@ TWO_SIGMA = 2.0
 
 
 @dataclass(frozen=True)
-class Ride:
+class RiddenEnergy:
     """One logged ride."""
 
     distance: Metre
@@ -100,14 +100,14 @@ def energy_from_voltages(
     return energy * (voltage_before - voltage_after) / (full_voltage - empty_voltage)
 
 
-def learnt(rides: Sequence[Ride]) -> Learnt:
+def learnt(rides: Sequence[RiddenEnergy]) -> Learnt:
     """Return the usual energy per distance and its band, such that one odd ride does not move it.
 
     The usual one is the median; the spread is the median distance from it, scaled to a standard deviation,
     twice to either side, and never under the least spread of the table. Raises InputError for fewer than
     three rides.
 
-    >>> band = learnt([Ride(10_000.0, 432_000.0), Ride(10_000.0, 450_000.0), Ride(10_000.0, 2_000_000.0)])
+    >>> band = learnt([RiddenEnergy(10_000.0, energy) for energy in (432_000.0, 450_000.0, 2_000_000.0)])
     >>> band.usual
     45.0
     """

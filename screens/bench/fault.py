@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from logic.checks.faults import Cause, Fault, fault
+from logic.checks.faults import Cause, GuideFault, fault
 from screens.acts import Go
 from screens.blocks import Block, Line, Notice, Section, Words
 from screens.page import Page
@@ -33,7 +33,7 @@ def fault_page(world: World) -> Page:
     return Page(title=found.title, blocks=tuple(blocks(world, found)))
 
 
-def blocks(world: World, found: Fault) -> Iterator[Block]:
+def blocks(world: World, found: GuideFault) -> Iterator[Block]:
     """Yield the hazard first, then each cause, then where all of it comes from."""
     if found.hazard:
         yield Notice(key="hazard", word=found.word, text=found.hazard)
