@@ -6,7 +6,7 @@ from typing import Any
 
 from kivy.properties import ObjectProperty, StringProperty
 
-from logic.answers.pairs import Fit, Pair, PairTable, Wish, best_pairs, pair_table, speed_cap, wish_of
+from logic.answers.pairs import Pair, PairTable, Wish, WishFit, best_pairs, pair_table, speed_cap, wish_of
 from logic.answers.reading import RIDER
 from logic.board import Board
 from screens.answering import AnsweringPage
@@ -81,7 +81,7 @@ class PairsPage(AnsweringPage):
     def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
         """Start at the top of the table."""
         self.found: PairTable = PairTable()
-        self.order: Sequence[tuple[Pair, Fit]] = ()
+        self.order: Sequence[tuple[Pair, WishFit]] = ()
         self.sorted_by: str | None = None
         self.turned = False
         self.begin = 0
@@ -220,7 +220,7 @@ class PairsPage(AnsweringPage):
         """Go back to the order of the wish."""
         self.sort("")
 
-    def _row(self, pair: Pair, fit: Fit, *, asked: bool) -> tuple[str, dict[str, str], str, bool]:
+    def _row(self, pair: Pair, fit: WishFit, *, asked: bool) -> tuple[str, dict[str, str], str, bool]:
         option = pair.option
         texts = {name: self._text(pair, name) for name in COLUMNS}
         notes = []
@@ -243,7 +243,7 @@ class PairsPage(AnsweringPage):
         value = figure(pair, name)
         return "–" if value is None else self.style.shown(value, QUANTITY[name]).number
 
-    def _gives(self, fit: Fit) -> str:
+    def _gives(self, fit: WishFit) -> str:
         """Return what a pair gives against the wish."""
         style, option = self.style, fit.option
         short, spare = [], []

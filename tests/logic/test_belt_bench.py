@@ -65,10 +65,10 @@ def test_one_reading_is_only_so_good(step: float, least: float, most: float) -> 
 def simulated(dice: random.Random, depths: tuple[float, ...]) -> list[Pull]:
     """Return pulls at depths read wrong by a common and a fresh error, on a belt a little off the table."""
     stiffness = DRIVE["stiffness"] * (1 + dice.gauss(0.0, 0.1))
-    zero = dice.gauss(0.0, 0.8 * TOOLS["depth_error"] / 2)
+    zero = dice.gauss(0.0, 0.8 * TOOLS["deflection_error"] / 2)
     pulls = []
     for depth in depths:
-        true = depth + zero + dice.gauss(0.0, 0.6 * TOOLS["depth_error"] / 2)
+        true = depth + zero + dice.gauss(0.0, 0.6 * TOOLS["deflection_error"] / 2)
         force = pull_force(tension=TENSION, deflection=true, **{**DRIVE, "stiffness": stiffness})
         pulls.append(Pull(force + dice.gauss(0.0, TOOLS["force_error"] / 2), depth))
     return pulls
