@@ -362,7 +362,8 @@ def test_a_run_left_through_another_page_is_broken_off(app):
     assert action(app) == PRE.item("mounts").action
     app.tap("Joint: torque and locker")
     app.time = app.time.__class__.fromtimestamp(app.time.timestamp() + 14 * 60, app.time.tzinfo)
-    app.tap("Board Towpath 36")
+    app.shell.go("board")
+    app.settle()
     app.tap("Ride")
     app.tap("PRE-RIDE")
     assert app.shows("You stopped at 5 of 9, 14\u00a0min ago.")
