@@ -303,7 +303,7 @@ def test_range_learnt_with_an_outlier_stays_within_its_band(
     odd = true / factor if cheap else true * factor
     kilometres = 8.0
     rides = [
-        ranges.Ride(kilometres * 1000.0, kilometres * 1000.0 * per_metre)
+        ranges.RiddenEnergy(kilometres * 1000.0, kilometres * 1000.0 * per_metre)
         for per_metre in [true * (1.0 + offset) for offset in offsets] + [odd]
     ]
     band = ranges.learnt(rides)
@@ -317,20 +317,20 @@ def test_range_learnt_with_an_outlier_stays_within_its_band(
 def test_a_mean_would_not_have_stayed() -> None:
     # The check above could not fail if any estimate passed it: the plain mean does not.
     values = [42.0, 43.0, 44.0, 45.0, 44.0 * 6.0]
-    band = ranges.learnt([ranges.Ride(1000.0, 1000.0 * value) for value in values])
+    band = ranges.learnt([ranges.RiddenEnergy(1000.0, 1000.0 * value) for value in values])
     assert band.low <= 43.5 <= band.high < mean(values)
 
 
 def test_two_rides_are_too_few() -> None:
     with pytest.raises(InputError, match="too few"):
-        ranges.learnt([ranges.Ride(1000.0, 40000.0)] * 2)
+        ranges.learnt([ranges.RiddenEnergy(1000.0, 40000.0)] * 2)
 
 
 @given(st.lists(st.floats(20.0, 90.0), min_size=3, max_size=12))
 def test_learnt_band_is_in_order_and_scales(values: list[float]) -> None:
-    band = ranges.learnt([ranges.Ride(1000.0, 1000.0 * value) for value in values])
+    band = ranges.learnt([ranges.RiddenEnergy(1000.0, 1000.0 * value) for value in values])
     assert 0.0 < band.low < band.usual < band.high
-    twice = ranges.learnt([ranges.Ride(1000.0, 2000.0 * value) for value in values])
+    twice = ranges.learnt([ranges.RiddenEnergy(1000.0, 2000.0 * value) for value in values])
     assert (twice.low, twice.usual, twice.high) == near((2 * band.low, 2 * band.usual, 2 * band.high))
 
 
