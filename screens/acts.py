@@ -109,6 +109,16 @@ class Put(Act):
 
 
 @dataclass(frozen=True)
+class Set(Act):
+    """Write values onto the saved board as they are given, with how they are known and one undo; None takes one out.
+
+    Where no board is saved they join its trial.
+    """
+
+    values: Mapping[str, Value | None]
+
+
+@dataclass(frozen=True)
 class Keep(Act):
     """Make the trial's values the board's."""
 
@@ -156,6 +166,14 @@ class Settle(Act):
     """Change settings of the person."""
 
     changes: Mapping[str, Any]
+
+
+@dataclass(frozen=True)
+class Remember(Act):
+    """Keep a setting that no page shows, such as the tool that was used last."""
+
+    key: str
+    value: Any
 
 
 @dataclass(frozen=True)

@@ -1,185 +1,160 @@
 """One value of a joint, of a look-up or of the person's hex key: a list to choose from, or a number to type."""
 
-from dataclasses import asdict, replace
-from functools import partial
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass, replace
 from typing import Any
-
-from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
 from logic.answers.joint_options import LOOK_UP, options
 from logic.answers.joints import kind_of
 from logic.board import Field, Value, field_of, value_from
 from logic.fields import ARM
-from screens.app_page import AppPage
+from logic.units import quantities
+from screens.acts import Act, Back, Both, Set, Settle, Turn, Write
+from screens.asking import number_entry, typed_value
 from screens.bench.joint_card import board_of
-from screens.board.value import HOW_KNOWN
-from screens.entry import Entry
-from screens.widgets.bar import Bar
-from screens.widgets.choice import Choice
-from screens.widgets.keypad import Keypad
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
-from screens.widgets.text import Text
+from screens.blocks import Block, Button, Choice, Line, Option, Words
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.words import HOW_KNOWN
 from screens.words.joints import value_text
+from screens.world import World
+
+EXAMPLES = tuple(
+    {"key": key} for key in ("joints.motor_face.thread", "joints.motor_face.engagement", ARM.key)
+)
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-class JointValue(AppPage):
-    """Asks for `key`: "joints.motor_face.thread", "joints.lookup.thread" or "person.key_arm".
+def joint_value_page(world: World) -> Page:
+    """Return the page that asks for `key`: "joints.motor_face.thread", "joints.lookup.thread" or "person.key_arm".
 
     An option is taken up by its tap, a number by Save; both go back.
     """
+    asked = _Asked(world)
+    listed = asked.field.kind in ("choice", "named")
+    return Page(
+        title=asked.field.label,
+        blocks=(
+            Words(key="help", text=asked.field.help),
+            Words(key="now", text=_("Now: {value}.").format(value=asked.shown), tone="second"),
+            *asked.standing(),
+            *(asked.listed() if listed else ()),
+        ),
+        foot=Foot() if listed else asked.foot(),
+        places=False,
+    )
 
-    help = StringProperty()
-    now = StringProperty()
-    ways = ListProperty(HOW_KNOWN)
-    known = StringProperty()
-    can_save = BooleanProperty(defaultvalue=False)
-    top = ObjectProperty()
-    choices = ObjectProperty()
-    typing = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Make the entry; it is shown for a number only."""
-        self.field: Field = ARM
-        self._value: Value | None = None
-        self.entry = Entry()
-        self._bar = Bar(text="Save", disabled=True)
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-        self._bar.bind(on_release=lambda *_: self.save())
-        self.bind(can_save=lambda _, can: setattr(self._bar, "disabled", not can))
-        self.entry.bind(
-            on_value=lambda _, value: self._hold(value),
-            on_empty=lambda *_: self._hold(None),
-            on_wrong=lambda *_: self._hold(None),
-            on_typed=lambda _, text: self.state.note_typed(f"value/{self.args['key']}", text),
-            on_enter=lambda *_: self.save(),
-        )
+@dataclass(frozen=True)
+class _Asked:
+    """The value that is asked for, where it is kept, and how it is known."""
+
+    world: World
 
     @property
-    def keypad(self) -> Keypad | None:
-        """Return the keypad while a number is asked for."""
-        return self.entry.keypad if self.entry.parent is not None else None
+    def key(self) -> str:
+        return str(self.world.args["key"])
+
+    @property
+    def name(self) -> str:
+        return self.key.rpartition(".")[2]
+
+    @property
+    def field(self) -> Field:
+        return ARM if self.key == ARM.key else field_of(self.key)
 
     @property
     def looking_up(self) -> bool:
-        """Tell whether the value belongs to a look-up and not to the board."""
-        return str(self.args["key"]).startswith(f"joints.{LOOK_UP}.")
+        """Whether the value belongs to a look-up and not to the board."""
+        return self.key.startswith(f"joints.{LOOK_UP}.")
 
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Ask for the value."""
-        super().open(**args)
-        self._ask()
+    @property
+    def looked_up(self) -> dict[str, Any]:
+        trail = reversed(self.world.trail)
+        return next((step.args["values"] for step in trail if step.page == "bench.lookup_card"), {})
 
-    def present(self) -> Value | None:
-        """Return the value as it is now."""
-        key = self.args["key"]
-        if key == ARM.key:
-            value: Value | None = self.state.person.key_arm
-            return value
+    @property
+    def value(self) -> Value | None:
+        if self.key == ARM.key:
+            return self.world.person.key_arm
         if self.looking_up:
-            body = self._looked_up().get(key.rpartition(".")[2])
+            body = self.looked_up.get(self.name)
             return None if body is None else value_from(body)
-        return board_of(self.state).value(key)
+        return board_of(self.world).value(self.key)
 
-    def _looked_up(self) -> dict[str, Any]:
-        found: dict[str, Any] = next(
-            (args["values"] for name, args in reversed(self.shell.trail) if name == "bench.lookup_card"), {}
-        )
-        return found
+    @property
+    def shown(self) -> str:
+        if self.value is not None and self.field is ARM:
+            return self.world.style.typed(float(self.value.si), ARM.quantity, self.value.typed_unit)
+        return value_text(self.name, self.value, self.world.style)
 
-    def _ask(self) -> None:
-        key = self.args["key"]
-        self.field = ARM if key == ARM.key else field_of(key)
-        value = self.present()
-        self.title, self.help = self.field.label, self.field.help
-        self.known = value.known if value is not None and value.known in dict(HOW_KNOWN) else self.field.known
-        self._hold(None)
-        for slot in (self.top, self.choices, self.typing):
-            slot.clear_widgets()
-        self._show_now(value)
-        if self.field.kind in ("choice", "named"):
-            self._list(value)
-        else:
-            self.typing.add_widget(self.entry)
-            self.typing.add_widget(self._bar)
-            self.entry.ask(self.field, value, self.style, self.state.typed.get(f"value/{key}", ""))
+    @property
+    def known(self) -> str:
+        """How it is known, as said here, else as it stands, else as such a value mostly is."""
+        stands = None if self.value is None else self.value.known
+        ways = dict(HOW_KNOWN)
+        return next(one for one in (self.world.args.get("known"), stands, self.field.known) if one in ways)
 
-    def _show_now(self, value: Value | None) -> None:
-        if value is not None:
-            name = self.args["key"].rpartition(".")[2]
-            text = (
-                self.style.typed(float(value.si), "length", value.typed_unit)
-                if self.field is ARM
-                else value_text(name, value, self.style)
-            )
-            self.now = f"Now: {text}."
-        else:
-            self.now = "Now: not set."
+    def keep(self, value: Value | None) -> Act:
+        """Return the act that keeps the value where it belongs."""
+        if self.key == ARM.key:
+            return Settle({"key_arm": value})
+        if self.looking_up:
+            others = {name: body for name, body in self.looked_up.items() if name != self.name}
+            return Turn({"values": others if value is None else {**others, self.name: asdict(value)}})
+        return Set({self.key: value})
+
+    def take(self, value: Value | None) -> Both:
+        """Return the act that keeps a value and goes back; nothing stays typed."""
+        return Both((Write(self.typed, ""), Back(), self.keep(value)))
+
+    @property
+    def typed(self) -> str:
+        return f"value/{self.key}"
+
+    def standing(self) -> Iterator[Block]:
+        """Yield how it is known, which a value that stands takes up at once, and the way to take it out."""
         if self.looking_up:
             return
-        choice = Choice(options=HOW_KNOWN, chosen=self.known)
-        choice.bind(on_choose=lambda _, known: self._choose_known(known))
-        self.top.add_widget(Text(text="How do you know?", tone="second"))
-        self.top.add_widget(choice)
-        if value is not None:
-            bar = Bar(text="Take this value out", kind="plain")
-            bar.bind(on_release=lambda *_: self.take(None))
-            self.top.add_widget(bar)
+        value, typed = self.value, bool(self.world.typed.get(self.typed))
 
-    def _list(self, value: Value | None) -> None:
-        """Show the options as rows, the sizes that this kind of joint often has first."""
+        def say(known: str) -> Act:
+            said = Turn({"known": known})
+            return (
+                said
+                if value is None or typed
+                else Both((said, self.keep(replace(value, known=known, on=""))))
+            )
+
+        yield Choice(
+            key="known",
+            label=_("How do you know?"),
+            options=tuple(Option(text, say(known), known == self.known) for known, text in HOW_KNOWN),
+        )
+        if value is not None:
+            yield Line(key="out", title=_("Take this value out"), icon="undo", act=self.take(None))
+
+    def listed(self) -> Iterator[Line]:
+        """Yield the options, the sizes that this kind of joint often has first."""
         found = list(options(self.field))
-        key = self.args["key"]
         if self.field.table == "threads" and not self.looking_up:
-            often = kind_of(key.split(".")[1]).cells["sizes"]
+            often = kind_of(self.key.split(".")[1]).cells["sizes"]
             found.sort(key=lambda option: option.key not in often)
         for option in found:
-            chosen = value is not None and value.si == option.key
-            row = Row(
-                title=option.label[0].upper() + option.label[1:], icon="tick" if chosen else "", chevron=False
+            chosen = self.value is not None and self.value.si == option.key
+            yield Line(
+                key=option.key,
+                title=option.label[0].upper() + option.label[1:],
+                icon="tick" if chosen else "",
+                chosen=chosen,
+                act=self.take(Value(option.key, known=self.known)),
             )
-            row.bind(on_release=partial(self._pick, option.key))
-            self.choices.add_widget(row)
 
-    def _pick(self, key: str, *_: object) -> None:
-        self.take(Value(key, known=self.known))
-
-    def _hold(self, value: Value | None) -> None:
-        self._value = value
-        self.can_save = value is not None
-
-    def _choose_known(self, known: str) -> None:
-        """Say how the value is known; one that stands takes it up at once, with undo."""
-        self.known = known
-        value = self.present()
-        if value is not None and self._value is None:
-            self._write(replace(value, known=known, on=""))
-
-    def save(self) -> None:
-        """Take up the number that is typed."""
-        if self._value is None:
-            self.entry.leave()
-            return
-        self.take(replace(self._value, known=self.known, on=""))
-
-    def take(self, value: Value | None) -> None:
-        """Write a value and go back."""
-        self.state.note_typed(f"value/{self.args['key']}", "")
-        self._write(value)
-        self.shell.back()
-
-    def _write(self, value: Value | None) -> None:
-        key = self.args["key"]
-        if key == ARM.key:
-            self.state.set_person(key_arm=value)
-        elif self.looking_up:
-            name, values = key.rpartition(".")[2], self._looked_up()
-            if value is None:
-                values.pop(name, None)
-            else:
-                values[name] = asdict(value)
-        else:
-            self.state.set_value(key, value)
-
-
-load_kv(__file__)
+    def foot(self) -> Foot:
+        """Return the keypad, and the bar that takes up what is typed."""
+        unit = "" if self.value is None else self.value.typed_unit
+        unit = unit or quantities()[self.field.quantity].home(self.world.style.system).shown
+        found = typed_value(self.world, self.typed, self.field, unit)
+        act = None if found is None else self.take(replace(found, known=self.known, on=""))
+        save = Button(_("Save"), act, why="" if act else _("Type a value first."))
+        return Foot(main=save, entry=number_entry(self.world, self.typed, self.field, unit))

@@ -14,9 +14,8 @@ from screens.entry import Entry
 from screens.widgets.bar import Bar
 from screens.widgets.keypad import Keypad
 from screens.widgets.load import load_kv
-from screens.words import KNOWN, refusal
+from screens.words import HOW_KNOWN, KNOWN, refusal
 
-HOW_KNOWN = (("measured", "Measured"), ("label", "On a label"), ("guess", "A guess"))
 CHOSEN = ("chosen", "Chosen")
 """Offered where a value of a trial was kept: what one picks is no guess."""
 

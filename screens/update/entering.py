@@ -6,7 +6,7 @@ from logic.answers.asked import questions
 from logic.answers.reading import RIDER
 from logic.board import Value, to_dict
 from logic.person import person_to_dict
-from screens.acts import Ask, Done, Put, Save, Type, Write
+from screens.acts import Ask, Done, Put, Save, Set, Type, Write
 from screens.asked import answered
 from screens.asking import field_of, keeps, read_entry, standing, unit_of
 from screens.update import does
@@ -96,6 +96,20 @@ def put(world: World, act: Put) -> World:
     same = world.saved.value(act.key)
     kept = None if same is not None and same.si == value.si else value
     return _trial(world, _with(world.trial, act.key, kept))
+
+
+@does(Set)
+def set_values(world: World, act: Set) -> World:
+    """Write values that belong together. Raises InputError outside their limits; nothing has changed then."""
+    values = {key: _dated(world, value) for key, value in act.values.items()}
+    before = after = world.board if world.is_scratch else world.saved
+    for key, value in values.items():
+        after = after.with_value(key, value)
+    if world.is_scratch:
+        trial = {key: value for key, value in ({**world.trial} | values).items() if value is not None}
+        return _trial(world, trial)
+    world.store.save_board(after.id, after.name, to_dict(after))
+    return replace(world, saved=after, undo=TakeBack("Saved", Save(before), before.id))
 
 
 def noted(world: World, key: str, text: str) -> World:

@@ -5,7 +5,7 @@ from dataclasses import replace
 from logic.board import to_dict
 from logic.log import BoardChanged, Change
 from logic.person import person_to_dict
-from screens.acts import Dismiss, Drop, Keep, Record, Retry, Save, Settle, Undo, Void
+from screens.acts import Dismiss, Drop, Keep, Record, Remember, Retry, Save, Settle, Undo, Void
 from screens.update import does, update
 from screens.update.entering import left, stored
 from screens.world import LogBook, TakeBack, World, open_world
@@ -75,6 +75,13 @@ def settle(world: World, act: Settle) -> World:
     person = replace(world.person, **act.changes)
     world.store.put("person", person_to_dict(person))
     return replace(world, person=person)
+
+
+@does(Remember)
+def remember(world: World, act: Remember) -> World:
+    """Keep a setting."""
+    world.store.put(act.key, act.value)
+    return replace(world)
 
 
 @does(Undo)

@@ -19,6 +19,8 @@ KNOWN = {
     "assumed": "assumed",
     "chosen": "chosen",
 }
+HOW_KNOWN = (("measured", "Measured"), ("label", "On a label"), ("guess", "A guess"))
+"""How a person can say that a value is known."""
 STANDING = {
     "published": "published",
     "derived": "worked out here",
