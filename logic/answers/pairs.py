@@ -23,12 +23,27 @@ from logic.tables import pick
 
 @dataclass(frozen=True)
 class PairBelt:
-    """A belt in stock that fits the mount: its teeth, the centre distance it asks for, and teeth in mesh."""
+    """A belt in stock that fits the mount, over pulleys of two pitch diameters. Where it puts the shafts is found when read."""
 
     teeth: int
-    centre: float
-    in_mesh: int
+    length: float
     sure: bool
+    small: float
+    large: float
+    small_teeth: int
+
+    @cached_property
+    def centre(self) -> float:
+        """The centre distance it asks for."""
+        return centre_distance(length=self.length, large=self.large, small=self.small)
+
+    @cached_property
+    def in_mesh(self) -> int:
+        """Whole teeth in mesh on the small pulley."""
+        found = whole_teeth_in_mesh(
+            centre=self.centre, large=self.large, small=self.small, teeth=float(self.small_teeth)
+        )
+        return round(found)
 
     @property
     def few(self) -> bool:
@@ -231,6 +246,8 @@ class _Rows:
     ) -> None:
         parts = run.plain
         self.parts, self.terms, self.travel = parts, terms, travel
+        # Flanges must pass each other.
+        self.flanges = 2.0 * pick("pair_rules", name="flange").number("length")
         self.torque = run.view(lambda each: each.torque, None)
         self.working = run.view(lambda each: each.belt.working_tension, None)
         self.poles = run.view(lambda each: each.read("motor.pole_pairs"), None)
@@ -270,9 +287,7 @@ class _Rows:
         if self.travel is None:
             return None
         low, high, _ = self.travel
-        # Flanges must pass each other.
-        apart = (small + large) / 2.0 + 2.0 * pick("pair_rules", name="flange").number("length")
-        low = max(low, apart)
+        low = max(low, (small + large) / 2.0 + self.flanges)
         if low > high:
             return None
         candidates = belts_for(self.parts.profile, small, large, low, high)
@@ -280,6 +295,4 @@ class _Rows:
             return None
         middle = belt_length(centre=0.5 * (low + high), large=large, small=small)
         best = min(candidates, key=lambda belt: (not belt.sure, abs(belt.length - middle)))
-        centre = centre_distance(length=best.length, large=large, small=small)
-        in_mesh = whole_teeth_in_mesh(centre=centre, large=large, small=small, teeth=float(teeth))
-        return PairBelt(best.teeth, centre, round(in_mesh), best.sure)
+        return PairBelt(best.teeth, best.length, best.sure, small, large, teeth)

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 from typing import Literal
 
 from logic.drive.flow import at_full_remote, at_steady_speed
@@ -24,32 +25,6 @@ HAIR = 0.002
 
 
 @dataclass(frozen=True, kw_only=True)
-class PairOption:
-    """One pair and what it does. None where there is no number; the outcomes say why.
-
-    `heat` is of one motor's winding on the reference climb. `stop` is the braking way from `loaded`, None without
-    brake limits. `limit` is what rules at `loaded`. `spread` are the loaded speeds at both ends of what a printed
-    speed constant leaves open.
-    """
-
-    motor_teeth: int
-    wheel_teeth: int
-    ratio: One
-    unloaded: MetrePerSecond
-    loaded: MetrePerSecond | None
-    outcome: Outcome
-    spread: tuple[MetrePerSecond, MetrePerSecond] | None
-    push: Newton
-    climb: One | None
-    heat: Watt | None
-    climb_outcome: Climb
-    stop: Metre | None
-    stop_outcome: str
-    limit: Limit | None
-    angular_speed: RadianPerSecond
-
-
-@dataclass(frozen=True, kw_only=True)
 class Terms:
     """What all pairs of one board are worked out with: its drive, its roads, and its brake when that is known."""
 
@@ -61,51 +36,120 @@ class Terms:
     constant_spread: One
 
 
+@dataclass(frozen=True, kw_only=True)
+class PairOption:
+    """One pair and what it does. None where there is no number; the outcomes say why.
+
+    Speed, push and climb are worked out at once, since every table is ordered by them; the rest when it is first read.
+    """
+
+    motor_teeth: int
+    wheel_teeth: int
+    drive: Drivetrain
+    terms: Terms
+    unloaded: MetrePerSecond
+    loaded: MetrePerSecond | None
+    outcome: Outcome
+    push: Newton
+    climb: One | None
+
+    @property
+    def ratio(self) -> One:
+        """Turns of the motor for one of the wheel."""
+        return self.drive.ratio
+
+    @cached_property
+    def spread(self) -> tuple[MetrePerSecond, MetrePerSecond] | None:
+        """Loaded speeds at both ends of what a printed speed constant leaves open; None for a measured one."""
+        if self.loaded is None or not self.terms.constant_spread:
+            return None
+        load = quick_load(self.terms.road)
+        # The board as it is stands among the ends: with a limit of the pack's in force neither end need be the fastest.
+        reach = [self.loaded]
+        for share in (-self.terms.constant_spread, self.terms.constant_spread):
+            other = replace(self.drive, speed_constant=self.drive.speed_constant * (1.0 + share))
+            end = steady_between(quick_push(other), load, quick_top(other)).speed
+            if end is None:
+                return None
+            reach.append(end)
+        return min(reach), max(reach)
+
+    @cached_property
+    def limit(self) -> Limit | None:
+        """What rules at the loaded speed."""
+        return None if self.loaded is None else at_full_remote(self.drive, self.loaded).limit
+
+    @property
+    def angular_speed(self) -> RadianPerSecond:
+        """The motor at the loaded speed, or unloaded where there is none."""
+        return motor_angular_speed(
+            speed=self.unloaded if self.loaded is None else self.loaded,
+            circumference=rolling_circumference(wheel_diameter=self.drive.wheel_diameter),
+            ratio=self.ratio,
+        )
+
+    @property
+    def heat(self) -> Watt | None:
+        """Heat of one motor's winding on the reference climb."""
+        return self._climbing[0]
+
+    @property
+    def climb_outcome(self) -> Climb:
+        """Why there is no heat, "" where there is."""
+        return self._climbing[1]
+
+    @cached_property
+    def _climbing(self) -> tuple[Watt | None, Climb]:
+        try:
+            return at_steady_speed(
+                self.drive, self.terms.reference, self.terms.reference_speed
+            ).winding_heat, ""
+        except InputError as problem:
+            return None, "needs the brake" if problem.reason == "needs the brake" else "not reached"
+
+    @property
+    def stop(self) -> Metre | None:
+        """Braking way from the loaded speed; None without brake limits."""
+        return self._stopping[0]
+
+    @property
+    def stop_outcome(self) -> str:
+        """Why a known brake gives no way, "" where it does."""
+        return self._stopping[1]
+
+    @cached_property
+    def _stopping(self) -> tuple[Metre | None, str]:
+        brake, road = self.terms.brake, self.terms.road
+        if brake is None or self.loaded is None:
+            return None, "" if brake is None else "no speed"
+        try:
+            way = braking_distance(
+                braking_force=quick_brake(replace(brake, drive=replace(brake.drive, ratio=self.ratio))),
+                road_load=quick_load(road),
+                mass=road.mass,
+                speed=self.loaded,
+            )
+        except InputError as problem:
+            return None, problem.reason
+        return way, ""
+
+
 def option(terms: Terms, motor_teeth: int, wheel_teeth: int) -> PairOption:
     """Return what a pair does. Raises InputError unless both counts are positive."""
     drive = replace(terms.drive, ratio=ratio(wheel_teeth=float(wheel_teeth), motor_teeth=float(motor_teeth)))
     push = quick_push(drive)
     steady = steady_between(push, quick_load(terms.road), quick_top(drive))
-    heat, climb_outcome = _climb(drive, terms)
-    stop, stop_outcome = _stop(drive, terms, steady.speed)
     return PairOption(
         motor_teeth=motor_teeth,
         wheel_teeth=wheel_teeth,
-        ratio=drive.ratio,
+        drive=drive,
+        terms=terms,
         unloaded=steady.unloaded,
         loaded=steady.speed,
         outcome=steady.outcome,
-        spread=_spread(drive, terms, steady.speed),
         push=push(0.0),
         climb=_steepest(push(0.0), terms.road),
-        heat=heat,
-        climb_outcome=climb_outcome,
-        stop=stop,
-        stop_outcome=stop_outcome,
-        limit=None if steady.speed is None else at_full_remote(drive, steady.speed).limit,
-        angular_speed=motor_angular_speed(
-            speed=steady.unloaded if steady.speed is None else steady.speed,
-            circumference=rolling_circumference(wheel_diameter=drive.wheel_diameter),
-            ratio=drive.ratio,
-        ),
     )
-
-
-def _spread(
-    drive: Drivetrain, terms: Terms, loaded: MetrePerSecond | None
-) -> tuple[MetrePerSecond, MetrePerSecond] | None:
-    if loaded is None or not terms.constant_spread:
-        return None
-    load = quick_load(terms.road)
-    # The board as it is stands among the ends: with a limit of the pack's in force neither end need be the fastest.
-    reach = [loaded]
-    for share in (-terms.constant_spread, terms.constant_spread):
-        other = replace(drive, speed_constant=drive.speed_constant * (1.0 + share))
-        end = steady_between(quick_push(other), load, quick_top(other)).speed
-        if end is None:
-            return None
-        reach.append(end)
-    return min(reach), max(reach)
 
 
 def _steepest(push: Newton, road: Road) -> One | None:
@@ -119,30 +163,6 @@ def _steepest(push: Newton, road: Road) -> One | None:
         )
     except InputError:
         return None
-
-
-def _climb(drive: Drivetrain, terms: Terms) -> tuple[Watt | None, Climb]:
-    try:
-        return at_steady_speed(drive, terms.reference, terms.reference_speed).winding_heat, ""
-    except InputError as problem:
-        return None, "needs the brake" if problem.reason == "needs the brake" else "not reached"
-
-
-def _stop(drive: Drivetrain, terms: Terms, loaded: MetrePerSecond | None) -> tuple[Metre | None, str]:
-    if terms.brake is None or loaded is None:
-        return None, "" if terms.brake is None else "no speed"
-    try:
-        way = braking_distance(
-            braking_force=quick_brake(
-                replace(terms.brake, drive=replace(terms.brake.drive, ratio=drive.ratio))
-            ),
-            road_load=quick_load(terms.road),
-            mass=terms.road.mass,
-            speed=loaded,
-        )
-    except InputError as problem:
-        return None, problem.reason
-    return way, ""
 
 
 @dataclass(frozen=True, kw_only=True)

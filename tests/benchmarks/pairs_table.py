@@ -10,8 +10,8 @@ from logic.exchange import demo_boards
 
 RIDER = Value(80.0, "measured")
 RUNS = 20
-TABLE_WITHIN, RANKING_WITHIN = 150.0, 8.0
-"""Milliseconds allowed: the whole table, and a ranking within half a frame."""
+TABLE_WITHIN, RANKING_WITHIN = 25.0, 40.0
+"""Milliseconds allowed: the table, and the table ranked by a wish: that reads more of each row."""
 
 
 def best(act: Callable[[], object]) -> tuple[float, float]:
@@ -30,13 +30,14 @@ def main() -> int:
     for board in demo_boards():
         table = pair_table(board, RIDER, {})
         made = best(lambda board=board: pair_table(board, RIDER, {}))
-        ranked = best(lambda table=table: best_pairs(table, Wish(speed=38 / 3.6, grade=0.15)))
+        wish = Wish(speed=38 / 3.6, grade=0.15)
+        ranked = best(lambda board=board, wish=wish: best_pairs(pair_table(board, RIDER, {}), wish))
         late = late or made[1] > TABLE_WITHIN or ranked[1] > RANKING_WITHIN
         print(
             f"{board.name}: {len(table.pairs)} pairs, table {made[0]:.1f} ms (usual {made[1]:.1f}),"
-            f" ranking {ranked[0]:.2f} ms (usual {ranked[1]:.2f})"
+            f" ranked {ranked[0]:.2f} ms (usual {ranked[1]:.2f})"
         )
-    print(f"allowed: table {TABLE_WITHIN:.0f} ms, ranking {RANKING_WITHIN:.0f} ms")
+    print(f"allowed: table {TABLE_WITHIN:.0f} ms, ranked {RANKING_WITHIN:.0f} ms")
     return int(late)
 
 

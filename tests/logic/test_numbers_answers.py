@@ -172,6 +172,13 @@ def test_a_row_is_what_its_page_says(table: PairTable) -> None:
         assert load.value == pytest.approx(pair.belt_load)
 
 
+def test_a_table_works_out_what_is_read_and_no_more() -> None:
+    row = pair_table(TOWPATH, RIDER, {}).pairs[0]
+    assert not {"spread", "limit", "_stopping", "_climbing"} & set(vars(row.option))
+    assert row.option.stop is not None
+    assert "_stopping" in vars(row.option)
+
+
 def test_a_wish_is_ranked_with_what_gives(table: PairTable) -> None:
     wish = wish_of(asking(wish_speed="38 km/h", wish_grade="15 %"))
     order = best_pairs(table, wish)
