@@ -4,10 +4,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache, cached_property
 
+from logic.answers.asked import questions
 from logic.answers.reading import Item
 from logic.answers.run import Figures, Run, answer
 from logic.errors import InputError, Missing
-from logic.fields import Field, Value, fields_of, page
+from logic.fields import Field, Value
 from logic.joints.reach import SLACK, Reach, longest_screw, reach, screw_for_engagement
 from logic.tables import pick
 from logic.workings import Given, given
@@ -15,10 +16,15 @@ from logic.workings import Given, given
 NAMES = ("screw_length", "plate", "washers", "thread_depth", "hole_depth")
 
 
+def asked_key(name: str) -> str:
+    """Return the key under which a length, the thread, the metal or what is behind the hole is asked for."""
+    return f"ask.reach_{name}"
+
+
 @cache
 def reach_fields() -> dict[str, Field]:
     """Return the five lengths that are measured, by name."""
-    return fields_of(page("reach_fields")["field"])
+    return {name: questions()[asked_key(name)].field for name in NAMES}
 
 
 @dataclass(frozen=True)

@@ -28,6 +28,6 @@ PAGES = {
     "bench.lookup": "screens.bench.lookup.lookup_page",
     "bench.lookup_card": "screens.bench.lookup_card.lookup_card_page",
     "bench.locker": "screens.bench.locker.LockerPage",
-    "bench.reach": "screens.bench.reach.ReachPage",
+    "bench.reach": "screens.bench.reach.reach_page",
 }
 """Class of each page by its name; it is imported at the first visit."""

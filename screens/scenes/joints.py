@@ -4,7 +4,10 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 from logic.answers.joints import joints_of
+from logic.answers.reach import NAMES, asked_key
+from logic.board import Value
 from logic.log import Tightening
+from screens.asked import answer
 from screens.driver import Driver
 from screens.scenes import Scene
 from screens.words import Style
@@ -119,16 +122,19 @@ def lookup_thread(driver: Driver) -> None:
     driver.tap("Any screw M8 × 1.25")
 
 
-def reach(*lengths: str) -> Callable[[Driver], None]:
-    """Return the walk to the reach of a screw with these lengths."""
+def reach(*millimetres: float, type_next: str = "") -> Callable[[Driver], None]:
+    """Return the walk to the reach of a screw with these lengths, and the next one being typed."""
 
     def walk(driver: Driver) -> None:
-        driver.app.state.remember("reach", None)
+        for name, length in zip(NAMES, millimetres, strict=False):
+            answer(driver.app.state, asked_key(name), Value(length / 1000.0, typed_unit="mm"))
         driver.tap("Bench")
         driver.tap("Screw reach")
-        for text in lengths:
-            driver.type(text)
-            driver.key(13)
+        if type_next:
+            driver.frame(2)
+            driver.tap("Measure: ")
+            driver.frame(2)
+            driver.type(type_next)
 
     return walk
 
@@ -161,8 +167,9 @@ JOINTS = (
     Scene("lookup-card", lookup_card, "bench.lookup_card"),
     Scene("lookup-look-alike", lookup_thread, "bench.lookup_card"),
     Scene("reach-empty", reach(), "bench.reach"),
-    Scene("reach-enough", reach("14", "7", "1", "6.5", "7"), "bench.reach"),
-    Scene("reach-windings", reach("16", "7", "0", "6.5", "7"), "bench.reach"),
+    Scene("reach-typed", reach(14, 7, type_next="1"), "bench.reach"),
+    Scene("reach-enough", reach(14, 7, 1, 6.5, 7), "bench.reach"),
+    Scene("reach-windings", reach(16, 7, 0, 6.5, 7), "bench.reach"),
     Scene("threadlocker", locker, "bench.locker"),
 )
 

@@ -37,4 +37,10 @@ def update(world: World, act: Act) -> World:
     return _DOES[type(act)](world, act)
 
 
-from screens.update import checks, entering, keeping, moving  # noqa: E402, F401  (they mark their functions)
+from screens.update import (  # noqa: E402, F401  (they mark their functions)
+    checks,
+    entering,
+    keeping,
+    moving,
+    reach,
+)

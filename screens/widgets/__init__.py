@@ -18,7 +18,6 @@ MODULES = {
     "keypad": ("Keypad",),
     "notice": ("Notice",),
     "progress": ("Progress",),
-    "reach_drawing": ("ReachDrawing",),
     "result": ("Result", "ResultFlow"),
     "row": ("Foot", "Row", "Section"),
     "stepper": ("Stepper",),

@@ -98,63 +98,6 @@ def test_a_motor_face_screw_is_looked_up_in_at_most_five_taps(begin: Callable[..
     assert app.shows("Assumed: class 8.8")
 
 
-@pytest.fixture
-def reach(app: Session) -> Session:
-    """Give the app on the screw's reach."""
-    app.tap("Bench")
-    app.tap("Screw reach")
-    return app
-
-
-def enter(app: Session, *lengths: str) -> None:
-    for text in lengths:
-        app.type(text)
-        app.key(9)
-
-
-def test_reach_by_five_lengths(reach: Session) -> None:
-    assert reach.shows("Still to measure: ")
-    enter(reach, "14", "7", "1", "6.5", "7")
-    # Ours: 14 - 8 = 6 in, 7 - 6 = 1 left; 12 to 14.5 fit.
-    assert reach.shows("ENOUGH")
-    assert reach.shows("Screws of 14\u00a0mm to 14.5\u00a0mm fit here.")
-    labels = {box.text for box in reach.page.drawing.drawn_boxes()}
-    assert labels == {
-        "Plate and washers 8\u00a0mm",
-        "Engaged 6\u00a0mm",
-        "Room 1\u00a0mm",
-        "Windings",
-    }
-    assert notices(reach) == []
-
-
-def test_a_screw_into_the_windings_is_a_warning(reach: Session) -> None:
-    enter(reach, "16", "7", "0", "6.5", "7")
-    assert notices(reach) == ["warning"]
-    assert reach.shows("TOO LONG")
-    assert "Past the end 2\u00a0mm" in {box.text for box in reach.page.drawing.drawn_boxes()}
-    assert reach.shows("each screw head to each of the three motor wires must read open")
-    reach.tap("A closed bottom")
-    assert notices(reach) == []
-    assert reach.shows("The screw jams at the end of the thread")
-
-
-def test_reach_is_remembered_and_keys_act_at_once(reach: Session) -> None:
-    enter(reach, "10", "7", "0.5", "6.5", "7")
-    assert reach.shows("TOO SHORT")
-    reach.restart(hours=2)
-    reach.tap("Bench")
-    reach.tap("Screw reach")
-    assert reach.shows("TOO SHORT")
-    reach.tap("Screw, below its head")
-    reach.page.entry.keypad.text = ""
-    reach.type("1")
-    reach.window.dispatch("on_textinput", "4")
-    reach.frame(1)
-    assert reach.shows("Screws of ")
-    assert reach.page.verdict == "ENOUGH"
-
-
 def test_threadlocker_by_size_and_need(app: Session) -> None:
     app.tap("Bench")
     app.tap("Joints")
@@ -176,18 +119,3 @@ def test_a_record_of_a_nut_whose_drag_is_not_measured_has_no_ceiling(joints: Ses
     joints.tap("Record other figures or tool, a look, who, a note")
     joints.type("2.4")
     assert not joints.shows("That is above")
-
-
-def test_the_keypad_of_reach_goes_when_all_is_measured_and_comes_back_on_a_tap(reach: Session) -> None:
-    for text in ("14", "7", "1", "6.5", "7"):
-        assert reach.page.keypad is not None
-        reach.type(text)
-        reach.key(13)
-    assert reach.page.keypad is None
-    reach.tap("Plate")
-    reach.page.entry.keypad.text = ""
-    reach.type("9.5")
-    assert reach.page.verdict == "TOO SHORT"
-    reach.tap("Done")
-    assert reach.page.keypad is None
-    assert reach.page.verdict == "TOO SHORT"
