@@ -15,7 +15,7 @@ from logic.drive.gearing import belt_speed, unloaded_angular_speed
 from logic.drive.motor import limit_torque
 from logic.errors import InputError, Missing
 from logic.person import Person
-from logic.si import Ampere, Metre, Newton, NewtonMetre, One
+from logic.si import Ampere, Metre, Newton, NewtonMetre, One, Volt
 from logic.tables import pick
 from logic.workings import Given, cited, given
 
@@ -44,6 +44,23 @@ def design_torque(*, service_factor: One, torque: NewtonMetre) -> NewtonMetre:
     3.0
     """
     return service_factor * torque
+
+
+def assumed(name: str, quantity: str, value: float, unit: str) -> float:
+    """Return a number that stands in until the board says, under the row of the table that says why."""
+    row = pick("belt_practice", name=name)
+    return given(
+        Given(
+            row.text("label"),
+            value,
+            unit,
+            quantity,
+            known="assumed",
+            standing=row.standing,
+            source=row.source,
+            where=row.where,
+        )
+    )
 
 
 class BeltParts(Parts):
@@ -119,10 +136,28 @@ class BeltParts(Parts):
         """Most torque that the current limits let through to one belt."""
         return limit_torque(
             torque_constant=self.torque_constant,
-            current=peak_current(
-                drive_current=self.motor_amps("controller.motor_current"),
-                brake_current=self.motor_amps("controller.brake_current"),
-            ),
+            current=peak_current(drive_current=self.drive_amps, brake_current=self.brake_amps),
+        )
+
+    @cached_property
+    def drive_amps(self) -> Ampere:
+        """Limit of the motor's current while it drives."""
+        return self.motor_amps("controller.motor_current")
+
+    @cached_property
+    def brake_amps(self) -> Ampere:
+        """Limit of the motor's current while it brakes; until it is set, the one while it drives."""
+        if self.read.board.controller.brake_current is not None:
+            return self.motor_amps("controller.brake_current")
+        return assumed("braking", "current", float(self.drive_amps), "A")
+
+    @cached_property
+    def volts(self) -> Volt:
+        """Volts of the pack that the belt's top speed comes from; those of a usual pack until its cells are known."""
+        if self.read.board.pack.series is not None:
+            return self.voltage("nominal")
+        return assumed(
+            "usual pack", "voltage", float(pick("belt_practice", name="usual pack").cells["volts"]), "V"
         )
 
     @cached_property
@@ -158,7 +193,7 @@ class BeltParts(Parts):
     def wanted(self) -> Target:
         """Tension that the belt asks for, per span."""
         angular_speed = unloaded_angular_speed(
-            voltage=self.voltage("nominal"), duty=self.duty, speed_constant=self.speed_constant
+            voltage=self.volts, duty=self.duty, speed_constant=self.speed_constant
         )
         return target(
             belt=self.belt,

@@ -19,7 +19,7 @@ from logic.board import Board
 from logic.errors import InputError
 from logic.person import Person
 from logic.si import Newton
-from logic.tables import matching, pick
+from logic.tables import matching, pick, rows
 from logic.workings import Given, given
 
 FITTED_DEPTHS = 5
@@ -92,7 +92,7 @@ WAYS: dict[str, Callable[[SoundParts], float]] = {
 
 @dataclass(frozen=True)
 class Ways:
-    """Error of each way by its name, and the way with the smallest; "" where none can be told."""
+    """Error of each way by its name, and the best by its error and by what it takes; "" where none can be told."""
 
     items: dict[str, Item]
     best: str
@@ -104,8 +104,26 @@ def ways(board: Board, person: Person, calibrated: Calibration | None = None) ->
     run = Run(lambda: SoundParts(Reading(board), person))
     every: dict[str, Callable[[SoundParts], float]] = {**WAYS, "pluck": partial(_pluck, calibrated)}
     items = {name: run.figure(f"way_{name}", "share", compute) for name, compute in every.items()}
-    known = {name: item.value for name, item in items.items() if isinstance(item, Result)}
-    return Ways(items, min(known, key=lambda name: known[name], default=""))
+    return Ways(items, _best({name: item.value for name, item in items.items() if isinstance(item, Result)}))
+
+
+def _best(errors: dict[str, float]) -> str:
+    """Return the easiest way, or a harder one whose error is so much smaller that it is worth what it takes.
+
+    >>> _best({"scale": 0.19, "motor": 0.15}), _best({"scale": 0.85, "motor": 0.15})
+    ('scale', 'motor')
+    """
+    best = ""
+    for row in rows("belt_ways"):
+        name = row.text("name")
+        if name in errors and (not best or errors[name] <= row.cells["gain"] * errors[best]):
+            best = name
+    return best
+
+
+def takes(way: str) -> str:
+    """Return what a way takes: hands, things and a place."""
+    return pick("belt_ways", name=way).text("takes")
 
 
 @dataclass(frozen=True)

@@ -18,7 +18,15 @@ from logic.belt.running import (
 )
 from logic.belt.scale import misread_tension, pull_force_locked
 from logic.belt.tension import Window, effective_pull
-from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, BeltVerdict, Measured, judge
+from logic.belt.verdict import (
+    CANNOT_TELL,
+    MAY_BE_SLACK,
+    MAY_BE_TIGHT,
+    BeltVerdict,
+    Measured,
+    judge,
+    slack_at_least,
+)
 from logic.board import Board
 from logic.errors import InputError
 from logic.person import Person
@@ -177,12 +185,10 @@ def judged(run: Run[Belt], read: Callable[[Belt], Measured]) -> BeltReading:
         return BeltReading(whole, whole, None)
     # How the error was made is a working of its own.
     value, error = float(found[0].tension), float(found[0].error)
+    measured = Measured(value, error)
     verdict = run.view(
-        lambda parts: judge(
-            reading=Measured(value, error), floor=parts.window.floor, ceiling=parts.window.ceiling
-        ),
-        None,
-    )
+        lambda parts: judge(reading=measured, floor=parts.window.floor, ceiling=parts.window.ceiling), None
+    ) or run.view(lambda parts: slack_at_least(reading=measured, least=parts.belt.least_tension), None)
     return BeltReading(
         replace(whole, band=(value - error, value + error)),
         run.figure("error", "force", lambda _: found[0].error),

@@ -76,6 +76,20 @@ def judge(*, reading: Measured, floor: Newton, ceiling: Newton) -> BeltVerdict:
     return BeltVerdict(_word(reading.tension, reading.error, floor, ceiling))
 
 
+def slack_at_least(*, reading: Measured, least: Newton) -> BeltVerdict | None:
+    """Return that a belt is slack for its width alone, while its window is not known; None for one that may be right.
+
+    >>> slack_at_least(reading=Measured(20.0, 6.0), least=53.4)
+    BeltVerdict(word='slack')
+    >>> slack_at_least(reading=Measured(52.0, 6.0), least=53.4)
+    """
+    return (
+        BeltVerdict("slack")
+        if least - reading.tension >= SURE * reading.error and reading.tension < least
+        else None
+    )
+
+
 def _word(tension: float, error: float, floor: float, ceiling: float) -> Word:
     if tension - error < floor and tension + error > ceiling:
         return CANNOT_TELL

@@ -282,7 +282,7 @@ def test_a_missing_rider_is_named() -> None:
         ("drive.belt_teeth", "centre"),
         ("drive.belt_width", "target"),
         ("drive.profile", "span"),
-        ("controller.brake_current", "target"),
+        ("controller.motor_current", "target"),
     ],
 )
 def test_a_missing_value_of_the_belt_is_named(key: str, name: str) -> None:
@@ -290,6 +290,18 @@ def test_a_missing_value_of_the_belt_is_named(key: str, name: str) -> None:
     item = plan.items[name]
     assert isinstance(item, Open)
     assert item.missing == (key,)
+
+
+@pytest.mark.parametrize("keys", [("controller.brake_current",), ("pack.series", "pack.chemistry")])
+def test_a_belt_needs_neither_the_brake_nor_the_cells(keys: tuple[str, ...]) -> None:
+    """Towpath 36 brakes with less than it drives with and has 36 V: what stands in is what is so, and the result is rough."""
+    board = TOWPATH
+    for key in keys:
+        board = board.with_value(key, None)
+    found, whole = (result(belt_plan(each, Person()).items["target"]) for each in (board, TOWPATH))
+    assert found.value == pytest.approx(whole.value)
+    assert found.rough
+    assert "assumed" in {entry.known for entry in found.inputs}
 
 
 def test_an_empty_board_asks_and_does_not_fail() -> None:

@@ -255,7 +255,8 @@ class Belt:
 
     @cached_property
     def torque(self) -> float:
-        return max(self.amps(f"controller.{each}_current") for each in ("motor", "brake")) / self["motor.kv"]
+        ways = ("motor", "brake") if self.has("controller.brake_current") else ("motor",)
+        return max(self.amps(f"controller.{way}_current") for way in ways) / self["motor.kv"]
 
     @cached_property
     def service(self) -> float:
@@ -264,7 +265,10 @@ class Belt:
     @cached_property
     def unloaded(self) -> float:
         """Rotation of the unloaded motor at the nominal pack."""
-        volts = row("chemistry", name=self.text("pack.chemistry"))["nominal_low"] * self["pack.series"]
+        if self.has("pack.series"):
+            volts = row("chemistry", name=self.text("pack.chemistry"))["nominal_low"] * self["pack.series"]
+        else:
+            volts = practice("usual pack", "volts")
         return float(volts * self["controller.duty"] * self["motor.kv"])
 
     @cached_property
@@ -367,7 +371,11 @@ class Belt:
             return {"tension": both, "error": both, "word": "nothing"}
         tension, error = both
         edges = told(lambda: self.edges)
-        said = "nothing" if isinstance(edges, str) else word(tension, error, *edges)
+        # While no motor is known the width alone says when a belt is too loose.
+        least = told(lambda: self.least)
+        loose = not isinstance(least, str) and least - tension >= error / 3.0
+        bare = "slack" if loose else "nothing"
+        said = bare if isinstance(edges, str) else word(tension, error, *edges)
         return {"tension": tension, "error": error, "word": said}
 
     # The motor.
@@ -414,6 +422,16 @@ class Belt:
 
 def close(one: float, other: float) -> bool:
     return isclose(one, other, rel_tol=1e-3, abs_tol=1e-9)
+
+
+def best_way(found: Mapping[str, Answer]) -> str:
+    """Name of the way to take: a harder one must halve the error of the easier."""
+    best = ""
+    for name in ("scale", "weight", "pulls", "pluck", "motor"):
+        error = found[name]
+        if not isinstance(error, str) and (not best or error <= float(found[best]) / 2.0):
+            best = name
+    return best
 
 
 def best_of(found: Mapping[str, Answer]) -> Iterable[str]:

@@ -440,10 +440,8 @@ class Card:
     @property
     def driven(self) -> float:
         """Most torque of one motor: amps in the convention they are stated in, over the speed constant."""
-        values = [
-            self.board.value(key)
-            for key in ("motor.kv", "controller.motor_current", "controller.brake_current")
-        ]
+        kv_and_drive = [self.board.value(key) for key in ("motor.kv", "controller.motor_current")]
+        values = [*kv_and_drive, self.board.value("controller.brake_current") or kv_and_drive[1]]
         if None in values:
             raise LackError("motor")
         kv, drive, brake = (float(value.si) for value in values if value is not None)

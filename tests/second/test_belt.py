@@ -317,7 +317,7 @@ def by_ear(case: Case) -> Pairs:
         )
         found, others = ways(board, person, here), setting.ways(belt, there)
         yield "ways", of_items(found.items), others
-        yield "best way", {"best": found.best}, {"best": next(iter(second.best_of(others)), "")}
+        yield "best way", {"best": found.best}, {"best": second.best_way(others)}
 
 
 def side_by_side(case: Case) -> Pairs:
