@@ -55,6 +55,7 @@ class ComparePage(AnsweringPage):
 
     CHIPS = ("ask.speed", "ask.grade", "ask.wind", "ask.climb_grade", "ask.climb_speed", RIDER.key)
     LABELS = PAIR_LABELS | {
+        "climb_heat": "Heat of one motor on the reference climb",
         "time_20": push_words.LABELS["time_20"],
         "time_30": push_words.LABELS["time_30"],
         "per_distance": "Energy on the way, held steady",

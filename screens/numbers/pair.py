@@ -1,75 +1,77 @@
 """One pair of pulleys: every figure with its working, and the way to try it on the board."""
 
-from typing import Any
-
-from kivy.properties import StringProperty
+from dataclasses import replace
 
 from logic.answers.pair import pair_board, pair_details
-from logic.answers.reading import Item
-from logic.board import Board, Value
-from screens.answering import AnsweringPage
-from screens.widgets.load import load_kv
+from logic.answers.reading import RIDER, Item
+from logic.board import Value
+from screens.acts import Both, Put
+from screens.asking import value_of
+from screens.blocks import Button, Words
+from screens.figure_page import Figures, figure_page
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words.pairs import LABELS
+from screens.world import World
 
-DRIVEN = ("motor", "wheel", "belt")
-KEYS = dict(zip(DRIVEN, ("drive.motor_teeth", "drive.wheel_teeth", "drive.belt_teeth"), strict=True))
+EXAMPLES = ({"motor": 16, "wheel": 44, "belt": 59}, {"motor": 12, "wheel": 60, "belt": None})
+"""Parameters the page can be opened with, for tests that look at every page."""
+
+KEYS = {"motor": "drive.motor_teeth", "wheel": "drive.wheel_teeth", "belt": "drive.belt_teeth"}
+FIRST = ("climb_start", "push_start", "stop", "belt_load", "climb_heat")
 
 
-class PairPage(AnsweringPage):
-    """Shows the pair named by `motor`, `wheel` and `belt` teeth."""
-
-    CHIPS = ("ask.climb_grade", "ask.climb_speed")
-    HEAD = "top_loaded"
-    LABELS = LABELS
-    DETAILS = {  # noqa: RUF012  (words, never changed)
-        "top_loaded": "Nominal pack, level road, no wind.",
-        "stop": "Motors alone, as the controller is set, dry.",
+def pair_page(world: World) -> Page:
+    """Return the top speed of the pair named by `motor`, `wheel` and `belt` teeth, then its figures."""
+    motor, wheel, belt = (world.args.get(name) for name in KEYS)
+    board = world.kept(pair_board, world.board, motor, wheel, belt)
+    items: dict[str, Item] = world.kept(pair_details, board, world.person.rider, world.answers)
+    climb = {
+        name: world.style.number(float(value_of(world, f"ask.climb_{name}").si), quantity)  # type: ignore[union-attr]  (it begins with one)
+        for name, quantity in (("grade", "share"), ("speed", "speed"))
     }
-
-    title = StringProperty("Pair")
-    told = StringProperty()
-
-    @property
-    def teeth(self) -> dict[str, Any]:
-        """Return the teeth the pair is named by."""
-        return {name: self.args.get(name) for name in DRIVEN}
-
-    def work_out(self, board: Board) -> dict[str, Item]:
-        """Return the figures of the pair."""
-        return pair_details(pair_board(board, **self.teeth), self.rider, self.asking)
-
-    def before(self, _name: str) -> Item | None:
-        """Tell no difference: the saved board has another pair."""
-        return None
-
-    def show(self, _answer: dict[str, Item]) -> None:
-        """Name the pair."""
-        teeth = self.teeth
-        self.title = f"Pair {teeth['motor']} : {teeth['wheel']}"
-        belt = f"Belt of {teeth['belt']} teeth." if teeth["belt"] else "No belt in stock fits the mount."
-        self.told = f"{teeth['motor']} teeth on the motor, {teeth['wheel']} on the wheel. {belt}"
-
-    def bars(self) -> list[tuple[str, str, Any]]:
-        """Offer to try the pair, unless it is what is on."""
-        wanted = {KEYS[name]: self.args[name] for name in DRIVEN if self.args.get(name)}
-        present = {key: self.board.value(key) for key in wanted}
-        if all(value is not None and value.si == wanted[key] for key, value in present.items()):
-            return super().bars()
-        return [("Try this pair on the board", "main", self.try_it)]
-
-    def try_it(self) -> None:
-        """Lay the pair's teeth over the board as a trial."""
-        for name in DRIVEN:
-            if self.args.get(name):
-                self.state.try_value(KEYS[name], Value(float(self.args[name]), "guess"))
-
-    def label(self, name: str) -> str:
-        """Return the words of a figure; the climb is named by its grade."""
-        if name == "climb_heat":
-            grade = self.style.number(self.asked("ask.climb_grade") or 0.0, "share")
-            speed = self.style.number(self.asked("ask.climb_speed") or 0.0, "speed")
-            return f"Heat of one motor, {grade} at {speed}"
-        return super().label(name)
+    figures = Figures(
+        world=world,
+        items=items,
+        labels={name: label.format(**climb) for name, label in LABELS.items()},
+        details={
+            "top_loaded": _("Nominal pack, level road, no wind."),
+            "stop": _("Motors alone, as the controller is set, dry, after you react."),
+        },
+    )
+    said = _("Belt of {teeth} teeth.").format(teeth=belt) if belt else _("No belt in stock fits the mount.")
+    page = figure_page(
+        world,
+        title=_("Pair {motor}:{wheel}").format(motor=motor, wheel=wheel),
+        crown=figures.crown("top_loaded"),
+        controls=(
+            Words(
+                key="told",
+                text=_("{motor} teeth on the motor, {wheel} on the wheel. {belt}").format(
+                    motor=motor, wheel=wheel, belt=said
+                ),
+            ),
+        ),
+        figures=lambda: figures.rows(FIRST, head="top_loaded"),
+        values=("ask.climb_grade", "ask.climb_speed", RIDER.key),
+        values_title=_("Reference climb and rider"),
+    )
+    return (
+        page if page.foot.entry is not None or _is_on(world) else replace(page, foot=Foot(main=_try(world)))
+    )
 
 
-load_kv(__file__)
+def _wanted(world: World) -> dict[str, float]:
+    return {key: float(world.args[name]) for name, key in KEYS.items() if world.args.get(name)}
+
+
+def _is_on(world: World) -> bool:
+    """Tell whether the pair and its belt are what is on the board now."""
+    present = {key: world.board.value(key) for key in _wanted(world)}
+    return all(value is not None and value.si == _wanted(world)[key] for key, value in present.items())
+
+
+def _try(world: World) -> Button:
+    """Return the bar that lays the pair over the board as a trial."""
+    acts = tuple(Put(key, Value(count)) for key, count in _wanted(world).items())
+    return Button(_("Try this pair on the board"), Both(acts))

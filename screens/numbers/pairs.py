@@ -1,23 +1,48 @@
-"""Pairs of pulleys: every sensible one in a table to sort, and the other way round: which of them meet a wish."""
+"""Pairs of pulleys: which of them do what is wished for, and every sensible one in a table to sort."""
 
-from collections.abc import Callable, Sequence
-from functools import partial
-from typing import Any
+from collections.abc import Iterator
 
-from kivy.properties import ObjectProperty, StringProperty
-
-from logic.answers.pairs import Pair, PairTable, Wish, WishFit, best_pairs, pair_table, speed_cap, wish_of
+from logic.answers.pairs import Pair, speed_cap
 from logic.answers.reading import RIDER
-from logic.board import Board
-from screens.answering import AnsweringPage
-from screens.numbers.pair_rows import SHOWN
-from screens.widgets.bar import Bar
-from screens.widgets.load import load_kv
-from screens.words import offer, refusal
+from logic.drive.options import WishFit
+from screens.acts import Turn
+from screens.asking import fold, refused_now, value_line
+from screens.blocks import Block, Choice, FigureRow, Line, Notice, Option, Section, Verdict, Words
+from screens.numbers.best_pairs import (
+    Ranked,
+    best_told,
+    gives,
+    pair_act,
+    ranked,
+    sound,
+    table_of,
+    wish_text,
+    wished,
+)
+from screens.page import Page
+from screens.tongue import _
+from screens.trying import trial_foot, trying
+from screens.words import Style, offer
 from screens.words.figures import OUTCOMES
-from screens.words.pairs import CAUTION, COLUMNS, NONE_FITS
+from screens.words.pairs import CAUTION, COLUMNS, teeth
 from screens.words.push import LIMITS
+from screens.world import World
 
+WISHES = ("ask.wish_speed", "ask.wish_grade")
+VALUES = (
+    "drive.profile",
+    "mount.centre_least",
+    "mount.centre_most",
+    "drive.wheel_diameter",
+    "drive.belt_width",
+    "ask.climb_grade",
+    "ask.climb_speed",
+    "motor.kv",
+    "controller.motor_current",
+    "controller.battery_current",
+    "load.board_mass",
+    RIDER.key,
+)
 QUANTITY = {
     "loaded": "speed",
     "unloaded": "speed",
@@ -35,242 +60,80 @@ QUANTITY = {
 }
 RISING = ("heat", "stop", "belt_load", "centre", "belt")
 """Columns that are read from the smallest up."""
+SHOWN, MORE = 5, 20
+"""Pairs that stand on the page at first, and how many come at each wish for more."""
 
 
-def figure(pair: Pair, key: str) -> float | None:
+def pairs_page(world: World) -> Page:
+    """Return the best pairs for the wish, the wish itself, then the table."""
+    best = best_told(world)
+    rows = tuple(_rows(world))
+    return Page(
+        title=_("Pairs of pulleys"),
+        crown=Verdict(
+            key="best",
+            word=best.word,
+            text=best.text,
+            form=best.form,
+            lines=2,
+            grey=refused_now(world),
+            act=best.act,
+        ),
+        blocks=(
+            *trying(world),
+            *(value_line(world, key) for key in WISHES),
+            *rows,
+            Notice(key="caution", word="caution", text=CAUTION),
+            Section(key="values", title=_("From the board: tap one to try another value")),
+            *(value_line(world, key) for key in VALUES),
+            *_travel(world),
+        ),
+        foot=trial_foot(world),
+        aside=frozenset(block.key for block in rows),
+    )
+
+
+def _rows(world: World) -> Iterator[Block]:
+    """Yield the table: how many do it, the first pairs, the way to the others and to another order."""
+    table = table_of(world)
+    if not table.pairs:
+        return
+    wish, key = wished(world), world.args.get("sort", "")
+    asked = wish.speed is not None or wish.grade is not None
+    order = _order(world, key, asked=asked)
+    yield Section(key="pairs", title=_("Pairs"), note=_counted(world, asked=asked))
+    shown = world.args.get("rows", SHOWN)
+    for pair, fit in order[:shown]:
+        yield _row(world, pair, fit, key or "loaded", asked=asked)
+    if shown < len(order):
+        more = min(MORE, len(order) - shown)
+        title = _("Show {more} more of {all}").format(more=more, all=len(order))
+        yield Line(key="more", title=title, act=Turn({"rows": shown + more}))
+    yield from fold(world, "sort", _("Sort by another figure"), lambda: (_sorting(key, world, asked=asked),))
+
+
+def _order(world: World, key: str, *, asked: bool) -> Ranked:
+    """Return the pairs in the order that is chosen: by the wish, or by a figure."""
+    order = ranked(world)
+    if asked and not key:
+        return order
+    by = key or "loaded"
+    rising = (by in RISING) != bool(world.args.get("turned"))
+    order = sorted(order, key=lambda one: _place(figure_of(one[0], by), rising=rising))
+    if not key:
+        # What one compares with comes first, what is doubtful last.
+        table = table_of(world)
+        order.sort(key=lambda one: (not one[0].present, not sound(table, one[0])))
+    return order
+
+
+def figure_of(pair: Pair, key: str) -> float | None:
     """Return a figure of a row in SI, None where there is none."""
     if key in ("belt", "centre", "in_mesh"):
         name = {"belt": "teeth"}.get(key, key)
         return None if pair.belt is None else float(getattr(pair.belt, name))
     found = getattr(pair, key) if key in ("belt_load", "erpm_margin") else getattr(pair.option, key)
     return None if found is None else float(found)
-
-
-WISHES = ("ask.wish_speed", "ask.wish_grade")
-
-
-class PairsPage(AnsweringPage):
-    """The count, the table, the caution, then what it rests on."""
-
-    CHIPS = (
-        "ask.wish_speed",
-        "ask.wish_grade",
-        "drive.profile",
-        "mount.centre_least",
-        "mount.centre_most",
-        "drive.wheel_diameter",
-        "drive.belt_width",
-        "ask.climb_grade",
-        "ask.climb_speed",
-        "motor.kv",
-        "controller.motor_current",
-        "controller.battery_current",
-        "load.board_mass",
-        RIDER.key,
-    )
-
-    title = StringProperty("Pairs of pulleys")
-    headline = StringProperty()
-    told = StringProperty()
-    travel = StringProperty()
-    caution = StringProperty()
-    table = ObjectProperty()
-    wishes = ObjectProperty()
-    tools = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Start at the top of the table."""
-        self.found: PairTable = PairTable()
-        self.order: Sequence[tuple[Pair, WishFit]] = ()
-        self.sorted_by: str | None = None
-        self.turned = False
-        self.begin = 0
-        super().__init__(*args, **kwargs)
-        self._offers: tuple[str, ...] = ()
-        for key in WISHES:
-            self.chips.remove_widget(self.values.chip_of[key])
-            self.wishes.add_widget(self.values.chip_of[key])
-        self.table.bind(hidden=lambda *_: self.soon())
-
-    def work_out(self, board: Board) -> PairTable:
-        """Return the table."""
-        return pair_table(board, self.rider, self.asking)
-
-    def show_figures(self) -> None:
-        """Show the part of the table in view."""
-        self.found = self.answer
-        self.rank()
-
-    def rank(self) -> None:
-        """Sort what is worked out and show it: this is all that a tap on a head does."""
-        wish = wish_of(self.asking)
-        asked = wish.speed is not None or wish.grade is not None
-        key = self.sorted_by if self.sorted_by is not None else "" if asked else "loaded"
-        order = best_pairs(self.found, wish)
-        if key:
-            rising = (key in RISING) != self.turned
-            order = sorted(order, key=lambda item: _place(figure(item[0], key), rising=rising))
-        if self.sorted_by is None and not asked:
-            # What one compares with comes first, what is doubtful last.
-            order = sorted(order, key=lambda item: (not item[0].present, _doubtful(item[0])))
-        self.order = order
-        self.begin = min(self.begin, max(0, len(order) - 1))
-        self._tell(wish, key, asked=asked)
-        self._show_rows(key, asked=asked)
-        self._show_tools(can_rank=asked and bool(key))
-
-    def sort(self, key: str) -> None:
-        """Sort by a column, the other way round at the second tap; "" is by the wish."""
-        self.turned = not self.turned if key and key == self.table.sorted_by else False
-        self.sorted_by, self.begin = key, 0
-        self.rank()
-
-    def next_rows(self) -> None:
-        """Bring the next pairs into view, after the last the first."""
-        self.begin = 0 if self.begin + SHOWN >= len(self.order) else self.begin + SHOWN
-        self.rank()
-
-    def pick(self, index: int) -> None:
-        """Open a pair."""
-        pair = self.order[self.begin + index][0]
-        belt = pair.belt.teeth if pair.belt else None
-        self.shell.go("numbers.pair", motor=pair.option.motor_teeth, wheel=pair.option.wheel_teeth, belt=belt)
-
-    def _tell(self, wish: Wish, key: str, *, asked: bool) -> None:
-        found, style = self.found, self.style
-        if found.missing:
-            self.headline = offer(found.missing)
-        elif found.problem is not None:
-            self.headline = refusal(found.problem, style)
-        elif not found.pairs:
-            self.headline = NONE_FITS
-        elif asked:
-            good = sum(not fit.short and self._has_belt(pair) for pair, fit in self.order)
-            self.headline = f"{good or 'None'} of {len(found.pairs)} pairs {_does(good)} {self._wish(wish)}."
-        else:
-            self.headline = f"{len(found.pairs)} pairs fit this board."
-        order = f"Sorted by {COLUMNS[key].lower()}" if key else "Ranked by the wish"
-        lacking = f" Without a stop: {offer(found.also_missing)}" if found.also_missing else ""
-        words = f"{order}. Tap a head to sort, a pair for its figures.{lacking}{self._cap(wish)}"
-        self.told = words if found.pairs else ""
-        self.caution = CAUTION
-        self.travel = self._travel()
-
-    def _cap(self, wish: Wish) -> str:
-        cap = speed_cap(self.found) if wish.speed is not None else None
-        if cap is None:
-            return ""
-        speed, limit = cap
-        return f" Taller gears gain nothing above {self.style.number(speed, 'speed')}: {LIMITS[limit]} limit."
-
-    def _has_belt(self, pair: Pair) -> bool:
-        return self.found.travel is None or pair.belt is not None
-
-    def _wish(self, wish: Wish) -> str:
-        parts = []
-        if wish.speed is not None:
-            parts.append(self.style.number(wish.speed, "speed"))
-        if wish.grade is not None:
-            parts.append(f"a {self.style.number(wish.grade, 'share')} hill")
-        return " and ".join(parts)
-
-    def _travel(self) -> str:
-        found = self.found
-        if found.travel is None:
-            return "Belts are left out: neither the mount's travel nor the present belt is entered."
-        low, high = (self.style.number(end, "length") for end in found.travel)
-        entered = f"Belts in stock with a centre distance from {low} to {high}"
-        if not found.travel_known:
-            entered += ", assumed around the present one"
-        return f"{entered}. Wheel pulleys up to {found.largest_wheel} teeth clear the ground."
-
-    def _show_rows(self, key: str, *, asked: bool) -> None:
-        view = self.order[self.begin : self.begin + SHOWN]
-        rows = [self._row(pair, fit, asked=asked) for pair, fit in view]
-        style = self.style
-        columns = []
-        for name, head in COLUMNS.items() if rows else ():
-            unit = style.shown(1.0, QUANTITY[name]).unit if name not in ("belt", "in_mesh") else ""
-            widest = max((texts[name] for _, texts, *_ in rows), key=len, default="")
-            columns.append((name, f"{head} {unit}".strip(), widest))
-        self.table.sorted_by = key
-        self.table.columns = columns
-        self.table.rows = rows
-
-    def _show_tools(self, *, can_rank: bool) -> None:
-        """Offer what leads on: more figures, more pairs, the order of the wish."""
-        last = min(self.begin + SHOWN, len(self.order))
-        offers = {
-            f"Pairs {self.begin + 1} to {last} of {len(self.order)}: next": len(self.order) > SHOWN,
-            "Next figures": bool(self.order and self.table.hidden),
-            "Rank by the wish": can_rank,
-        }
-        wanted = tuple(text for text, offered in offers.items() if offered)
-        if wanted == self._offers:
-            return
-        self._offers = wanted
-        acts = dict(zip(offers, (self.next_rows, self.table.next_columns, self.by_wish), strict=True))
-        self.tools.clear_widgets()
-        for text in wanted:
-            bar = Bar(text=text, kind="plain")
-            bar.bind(on_release=partial(_do, acts[text]))
-            self.tools.add_widget(bar)
-
-    def by_wish(self) -> None:
-        """Go back to the order of the wish."""
-        self.sort("")
-
-    def _row(self, pair: Pair, fit: WishFit, *, asked: bool) -> tuple[str, dict[str, str], str, bool]:
-        option = pair.option
-        texts = {name: self._text(pair, name) for name in COLUMNS}
-        notes = []
-        if pair.present:
-            notes.append("this board")
-        if asked:
-            notes.append(self._gives(fit))
-        if option.spread is not None:
-            low, high = (self.style.shown(end, "speed").number for end in option.spread)
-            notes.append(f"{low} to {high} loaded, Kv is printed")
-        if option.outcome != "meets":
-            notes.append(OUTCOMES[option.outcome])
-        if pair.belt is not None and pair.belt.few:
-            notes.append(f"only {pair.belt.in_mesh} teeth in mesh")
-        if self.found.travel is not None and pair.belt is None:
-            notes.append("no belt in stock")
-        return f"{option.motor_teeth} : {option.wheel_teeth}", texts, ", ".join(notes), pair.present
-
-    def _text(self, pair: Pair, name: str) -> str:
-        value = figure(pair, name)
-        return "–" if value is None else self.style.shown(value, QUANTITY[name]).number
-
-    def _gives(self, fit: WishFit) -> str:
-        """Return what a pair gives against the wish."""
-        style, option = self.style, fit.option
-        short, spare = [], []
-        for margin, value, quantity in (
-            (fit.speed_margin, option.loaded or 0.0, "speed"),
-            (fit.grade_margin, option.climb or 0.0, "share"),
-        ):
-            if margin is None:
-                continue
-            asked = value / (1.0 + margin) if margin > -1.0 else 0.0
-            away = style.number(abs(value - asked), quantity, 2)
-            (short if margin < 0.0 and fit.short else spare).append(away)
-        if short:
-            return " and ".join(short) + " short"
-        return "does it, " + " and ".join(spare) + " in hand"
-
-
-def _doubtful(pair: Pair) -> bool:
-    return pair.belt is None or pair.belt.few
-
-
-def _do(act: Callable[[], None], *_: object) -> None:
-    act()
-
-
-def _does(count: int) -> str:
-    return "does" if count == 1 else "do"
 
 
 def _place(value: float | None, *, rising: bool) -> tuple[bool, float]:
@@ -280,4 +143,94 @@ def _place(value: float | None, *, rising: bool) -> tuple[bool, float]:
     return False, value if rising else -value
 
 
-load_kv(__file__)
+def _counted(world: World, *, asked: bool) -> str:
+    """Return how many pairs do it, and what caps the speed beside the gears."""
+    table, wish = table_of(world), wished(world)
+    said = []
+    if asked:
+        good = sum(
+            not fit.short and (table.travel is None or pair.belt is not None) for pair, fit in ranked(world)
+        )
+        said.append(
+            _("{good} of {all} do {wish}.").format(
+                good=good or _("None"), all=len(table.pairs), wish=wish_text(world, wish)
+            )
+        )
+        cap = speed_cap(table) if wish.speed is not None else None
+        if cap is not None:
+            text = _("Taller gears gain nothing above {speed}: {limit} limit.")
+            said.append(text.format(speed=world.style.number(cap[0], "speed"), limit=LIMITS[cap[1]]))
+    else:
+        said.append(_("{all} pairs fit this board.").format(all=len(table.pairs)))
+    if table.also_missing:
+        said.append(_("Without a stopping distance: {offer}").format(offer=offer(table.also_missing)))
+    return " ".join(said)
+
+
+def _row(world: World, pair: Pair, fit: WishFit, key: str, *, asked: bool) -> FigureRow:
+    """Return a pair with the figure it is sorted by; speed, hill and belt beside it."""
+    style, option = world.style, pair.option
+    value = figure_of(pair, key)
+    shown = None if value is None else style.shown(value, QUANTITY[key])
+    notes = [
+        _shown(style, option.loaded, "speed", "{number}") if key != "loaded" else "",
+        _shown(style, option.climb, "share", _("{number} hill")) if key != "climb" else "",
+        _shown(style, None if pair.belt is None else pair.belt.teeth, "teeth", _("belt {number}"))
+        if key != "belt"
+        else "",
+        gives(world, fit) if asked else "",
+        _("on the board now") if pair.present else "",
+    ]
+    if option.spread is not None:
+        low, high = (style.shown(end, "speed").number for end in option.spread)
+        notes.append(_("{low} to {high} loaded, Kv is printed").format(low=low, high=high))
+    if option.outcome != "meets":
+        notes.append(OUTCOMES[option.outcome])
+    if pair.belt is not None and pair.belt.few:
+        notes.append(_("only {count} teeth in mesh").format(count=pair.belt.in_mesh))
+    if table_of(world).travel is not None and pair.belt is None:
+        notes.append(_("no belt in stock"))
+    return FigureRow(
+        key=f"pair {teeth(option)}",
+        label=teeth(option),
+        number="–" if shown is None else shown.number,
+        unit="" if shown is None else shown.unit,
+        detail=", ".join(note for note in notes if note),
+        act=pair_act(pair),
+        grey=refused_now(world),
+    )
+
+
+def _shown(style: Style, value: float | None, quantity: str, text: str) -> str:
+    return "" if value is None else text.format(number=style.number(float(value), quantity))
+
+
+def _sorting(key: str, world: World, *, asked: bool) -> Choice:
+    """Return what the table can be sorted by; the same again turns the order."""
+    by_wish = (Option(_("By the wish"), Turn({"sort": None, "turned": None}), not key),) if asked else ()
+    chosen = key or ("" if asked else "loaded")
+
+    def turned(name: str) -> Turn:
+        return Turn({"sort": name, "turned": True if name == key and not world.args.get("turned") else None})
+
+    options = tuple(Option(text, turned(name), name == chosen) for name, text in COLUMNS.items())
+    return Choice(key="sorting", label=_("Tap one twice to turn the order."), options=(*by_wish, *options))
+
+
+def _travel(world: World) -> tuple[Words, ...]:
+    """Return which belts and wheel pulleys were looked at."""
+    table = table_of(world)
+    if table.missing or table.problem is not None:
+        return ()
+    if table.travel is None:
+        text = _("Belts are left out: enter the mount's travel or the belt that is on.")
+        return (Words(key="travel", text=text, role="small", tone="second"),)
+    low, high = (world.style.number(end, "length") for end in table.travel)
+    entered = _("Belts in stock for a centre distance from {low} to {high}.")
+    if not table.travel_known:
+        entered = _(
+            "Belts in stock for a centre distance from {low} to {high}, assumed around the present one."
+        )
+    ground = _("Wheel pulleys up to {teeth} teeth clear the ground.").format(teeth=table.largest_wheel)
+    text = f"{entered.format(low=low, high=high)} {ground}"
+    return (Words(key="travel", text=text, role="small", tone="second"),)

@@ -1,41 +1,49 @@
 """Words of the pairs of pulleys."""
 
+from logic.drive.options import PairOption
+from screens.tongue import _
+
 LABELS = {
-    "top_loaded": "Top speed, loaded",
-    "top_full": "Unloaded, full pack",
-    "ratio": "Gear ratio",
-    "push_start": "Push from standstill",
-    "climb_start": "Steepest climb, from standstill",
-    "climb_heat": "Heat of one motor on the reference climb",
-    "stop": "Stop from the top speed, without reaction",
-    "angular_speed_loaded": "Motor at the top speed",
-    "electrical": "Electrical speed, unloaded, full pack",
-    "erpm_margin": "Left under the controller's electrical limit",
-    "belt_load": "Pull of the belt against its working tension",
-    "belt": "Belt",
-    "centre": "Centre distance",
-    "teeth_in_mesh": "Teeth in mesh",
+    "top_loaded": _("Top speed, loaded"),
+    "top_full": _("Top speed without load, full pack"),
+    "ratio": _("Gear ratio"),
+    "push_start": _("Push from standstill"),
+    "climb_start": _("Steepest climb, from standstill"),
+    "climb_heat": _("Heat of one motor, {grade} at {speed}"),
+    "stop": _("Stopping distance from top speed"),
+    "angular_speed_loaded": _("Motor at top speed"),
+    "electrical": _("Electrical speed without load, full pack"),
+    "erpm_margin": _("Left below the controller's electrical limit"),
+    "belt_load": _("Belt pull, share of what it may carry"),
+    "belt": _("Belt"),
+    "centre": _("Centre distance"),
+    "teeth_in_mesh": _("Teeth in mesh"),
 }
-"""Label of each figure of a pair."""
+"""Label of each figure of a pair; {grade} and {speed} are the reference climb."""
 
 COLUMNS = {
-    "loaded": "Loaded",
-    "push": "Push",
-    "climb": "Climb",
-    "heat": "Heat",
-    "stop": "Stop",
-    "belt": "Belt",
-    "centre": "Centre",
-    "in_mesh": "In mesh",
-    "belt_load": "Belt load",
-    "ratio": "Ratio",
-    "unloaded": "Unloaded",
-    "angular_speed": "Motor",
-    "erpm_margin": "Left, electrical",
+    "loaded": _("Top speed"),
+    "push": _("Push"),
+    "climb": _("Steepest hill"),
+    "heat": _("Motor heat"),
+    "stop": _("Stopping distance"),
+    "belt": _("Belt"),
+    "centre": _("Centre distance"),
+    "in_mesh": _("Teeth in mesh"),
+    "belt_load": _("Belt pull"),
+    "ratio": _("Gear ratio"),
+    "unloaded": _("Speed without load"),
+    "angular_speed": _("Motor speed"),
+    "erpm_margin": _("Electrical room"),
 }
-"""Head of each column of the table, in the order they come into view."""
+"""What the table can be sorted by and shows."""
 
-NONE_FITS = "No pair of catalogue pulleys has a belt in stock within this mount's travel."
-CAUTION = (
-    "Local law may allow far less than these speeds, and above about 35 km/h a board may begin to wobble."
+NONE_FITS = _("No pair of catalogue pulleys has a belt in stock that this mount can tighten.")
+CAUTION = _(
+    "Local law may allow far less than these speeds. Above about 35 km/h a board may begin to wobble."
 )
+
+
+def teeth(option: PairOption) -> str:
+    """Return a pair as one says it: motor, then wheel."""
+    return f"{option.motor_teeth}:{option.wheel_teeth}"

@@ -1,0 +1,136 @@
+"""Which pulleys for the speed and the hill one wants: the answer in a word, shared by Numbers and the page of pairs."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from math import inf
+
+from logic.answers.pairs import Pair, PairTable, best_pairs, pair_table, wish_of
+from logic.drive.options import HAIR, Wish, WishFit
+from screens.acts import Act, Ask, Go
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
+from screens.tongue import _
+from screens.words import offer, refusal
+from screens.words.pairs import NONE_FITS, teeth
+from screens.world import World
+
+ALSO = 2
+"""Pairs that are named beside the best one."""
+
+Ranked = Sequence[tuple[Pair, WishFit]]
+
+
+@dataclass(frozen=True)
+class BestPairs:
+    """The answer: a word, what is said with it, how sure it is, and what a touch opens."""
+
+    word: str
+    text: str
+    form: str
+    act: Act | None = None
+
+
+def table_of(world: World) -> PairTable:
+    """Return the table of the board in front."""
+    return world.kept(pair_table, world.board, world.person.rider, world.answers)
+
+
+def wished(world: World) -> Wish:
+    """Return what is wished for."""
+    return world.kept(wish_of, world.answers)
+
+
+def ranked(world: World) -> Ranked:
+    """Return the pairs by the wish, the best one first."""
+    return world.kept(best_pairs, table_of(world), wished(world))
+
+
+def sound(table: PairTable, pair: Pair) -> bool:
+    """Tell whether a pair has a belt that fits, as far as belts are known at all."""
+    return table.travel is None or (pair.belt is not None and not pair.belt.few)
+
+
+def pair_act(pair: Pair) -> Act:
+    """Return the act that opens a pair."""
+    belt = pair.belt.teeth if pair.belt else None
+    return Go(
+        "numbers.pair", {"motor": pair.option.motor_teeth, "wheel": pair.option.wheel_teeth, "belt": belt}
+    )
+
+
+def wish_text(world: World, wish: Wish) -> str:
+    """Return the wish in words."""
+    style = world.style
+    parts = []
+    if wish.speed is not None:
+        parts.append(style.number(wish.speed, "speed"))
+    if wish.grade is not None:
+        parts.append(_("a {grade} hill").format(grade=style.number(wish.grade, "share")))
+    return _(" and ").join(parts)
+
+
+def best_told(world: World) -> BestPairs:
+    """Return which pulleys do what is wished for, and what stands in the way of an answer."""
+    table, wish = table_of(world), wished(world)
+    if table.missing:
+        return BestPairs(_("Not known yet"), offer(table.missing), PLAIN, Ask(table.missing[0]))
+    if table.problem is not None:
+        return BestPairs(_("Not known yet"), refusal(table.problem, world.style), UNSURE)
+    if not table.pairs:
+        return BestPairs(_("None fits"), NONE_FITS, WRONG)
+    if wish.speed is None and wish.grade is None:
+        return _unwished(world, table)
+    order = ranked(world)
+    good = [pair for pair, fit in order if not fit.short and sound(table, pair)]
+    if not good:
+        nearest = next((one for one in order if sound(table, one[0])), order[0])
+        text = _("None does {wish}. Nearest: {pair}, {short}.").format(
+            wish=wish_text(world, wish), pair=teeth(nearest[0].option), short=gives(world, nearest[1])
+        )
+        return BestPairs(_("None does it"), text, WRONG, pair_act(nearest[0]))
+    also = ", ".join(teeth(pair.option) for pair in good[1 : 1 + ALSO])
+    doubts = list(_doubts(world, table, wish, good[0]))
+    said = [_("For {wish}.").format(wish=wish_text(world, wish)), *doubts]
+    text = " ".join([_("also {pairs}").format(pairs=also) + ".", *said] if also else said)
+    return BestPairs(teeth(good[0].option), text, UNSURE if doubts else RIGHT, pair_act(good[0]))
+
+
+def _unwished(world: World, table: PairTable) -> BestPairs:
+    present = next((pair for pair in table.pairs if pair.present), None)
+    asked = _("Say below which speed and hill you want.")
+    if present is None or present.option.loaded is None:
+        return BestPairs(_("{count} pairs fit").format(count=len(table.pairs)), asked, PLAIN)
+    option, style = present.option, world.style
+    does = style.number(option.loaded or 0.0, "speed")
+    if option.climb is not None:
+        does = _("{speed}, {grade} hill").format(speed=does, grade=style.number(option.climb, "share"))
+    text = _("On the board now: {does}. {asked}").format(does=does, asked=asked)
+    return BestPairs(teeth(option), text, PLAIN, pair_act(present))
+
+
+def _doubts(world: World, table: PairTable, wish: Wish, best: Pair) -> Iterator[str]:
+    """Yield what may be otherwise than the best pair promises."""
+    spread = best.option.spread
+    if wish.speed is not None and spread is not None and spread[0] < wish.speed * (1.0 - HAIR):
+        yield _("It may fall short, down to {speed}: Kv is only printed.").format(
+            speed=world.style.number(spread[0], "speed")
+        )
+    if table.travel is None:
+        yield _("Belts are not checked.")
+
+
+def gives(world: World, fit: WishFit) -> str:
+    """Return what a pair gives against the wish."""
+    style, option = world.style, fit.option
+    short, spare = [], []
+    for margin, value, quantity in (
+        (fit.speed_margin, option.loaded or 0.0, "speed"),
+        (fit.grade_margin, option.climb or 0.0, "share"),
+    ):
+        if margin is None:
+            continue
+        asked = value / (1.0 + margin) if margin > -1.0 else inf
+        away = style.number(abs(value - asked), quantity, 2) if asked < inf else _("all of it")
+        (short if margin < -HAIR else spare).append(away)
+    if short:
+        return _("{short} short").format(short=_(" and ").join(short))
+    return _("{spare} in hand").format(spare=_(" and ").join(spare))
