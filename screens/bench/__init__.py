@@ -1,7 +1,7 @@
 """Where the board is built and set."""
 
 PAGES = {
-    "bench": "screens.bench.home.BenchHome",
+    "bench": "screens.bench.home.bench_page",
     "bench.controller": "screens.bench.controller.controller_page",
     "bench.power": "screens.bench.power.power_page",
     "bench.belt": "screens.bench.belt.SetBelt",
@@ -15,8 +15,8 @@ PAGES = {
     "bench.saved": "screens.bench.saved.BenchSaved",
     "bench.wear": "screens.bench.wear.wear_page",
     "bench.wear_sign": "screens.bench.wear.sign_page",
-    "bench.view": "screens.bench.view.BenchView",
-    "bench.build": "screens.bench.build.BuildPage",
+    "bench.view": "screens.bench.view.view_page",
+    "bench.build": "screens.bench.build.build_page",
     "bench.faults": "screens.bench.faults.faults_page",
     "bench.fault": "screens.bench.fault.fault_page",
     "bench.spares": "screens.bench.spares.spares_page",
@@ -24,10 +24,10 @@ PAGES = {
     "bench.joint": "screens.bench.joint.joint_page",
     "bench.joint_edit": "screens.bench.joint_edit.joint_edit_page",
     "bench.joint_value": "screens.bench.joint_value.joint_value_page",
-    "bench.joint_done": "screens.bench.joint_done.JointDone",
+    "bench.joint_done": "screens.bench.joint_done.joint_done_page",
     "bench.lookup": "screens.bench.lookup.lookup_page",
     "bench.lookup_card": "screens.bench.lookup_card.lookup_card_page",
-    "bench.locker": "screens.bench.locker.LockerPage",
+    "bench.locker": "screens.bench.locker.locker_page",
     "bench.reach": "screens.bench.reach.reach_page",
 }
 """Class of each page by its name; it is imported at the first visit."""

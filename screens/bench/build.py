@@ -1,76 +1,90 @@
-"""The build: its stages in order, with where each stands on this board."""
+"""Build, stage by stage: how far it is, and the way on."""
 
-from functools import partial
-from typing import Any
-
-from kivy.properties import ListProperty, ObjectProperty, StringProperty
+from typing import NamedTuple
 
 from logic.checks.lists import build_stages
 from logic.log.checks import STOPPED
-from screens.app_page import AppPage
+from screens.acts import Act, Go
+from screens.blocks import PLAIN, RIGHT, Button, Line, Progress, Section, Verdict, Words
+from screens.page import Foot, Page
 from screens.ride.lists import list_state
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
+from screens.tongue import _
+from screens.world import World
+
+ICONS = {"right": "ticked", "noted": "cross", "front": "edit", "open": "unticked"}
 
 
-class BuildPage(AppPage):
-    """Nine stages with a pause after each; first power and the first re-check among them."""
+class Build(NamedTuple):
+    """How far the build is: the state of each stage, and the one to go on with."""
 
-    summary = StringProperty()
-    states = ListProperty()
-    go_text = StringProperty()
-    go_detail = StringProperty()
-    rows = ObjectProperty()
+    states: dict[str, str]
+    onward: str
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the page."""
-        self._next = build_stages()[0]
-        super().__init__(*args, title="Build", **kwargs)
+    @property
+    def done(self) -> int:
+        """Return how many stages are done."""
+        return list(self.states.values()).count("right")
 
-    def refresh(self) -> None:
-        """Show the stages, and offer the one to go on with."""
-        self.rows.clear_widgets()
-        stages = [self._stage(key) for key in build_stages()]
-        self.states = [state for _, state in stages]
-        done = self.states.count("right")
-        self.summary = f"{done} of {len(stages)} stages done."
-        waiting = [key for key, state in stages if state != "right"]
-        running = [key for key in waiting if self._running(key)]
-        self._next = (running or waiting or [build_stages()[0]])[0]
-        of = self.state.checklist(self._next)
-        begun = self._running(self._next)
-        self.go_text = "GO ON" if begun else "BEGIN" if waiting else "BEGIN AGAIN"
-        self.go_detail = of.title
-        for place, (key, state) in enumerate(stages):
-            one = self.state.checklist(key)
-            icons = {"right": "ticked", "noted": "cross", "front": "edit", "open": "unticked"}
-            row = Row(
-                title=self._letter(place, one.title), detail=list_state(self.state, one), icon=icons[state]
-            )
-            row.bind(on_release=partial(self._open, key))
-            self.rows.add_widget(row)
-
-    def _letter(self, place: int, title: str) -> str:
-        return title if title[1:2] == ":" else f"{chr(ord('A') + place)}: {title}"
-
-    def _running(self, key: str) -> bool:
-        run = self.state.store.run(self.state.saved.id, key)
-        return run is not None and bool(run.body["answers"])
-
-    def _stage(self, key: str) -> tuple[str, str]:
-        if self._running(key):
-            return key, "front"
-        last = self.state.last("check", list=key)
-        if last is None:
-            return key, "open"
-        return key, "noted" if last.body.verdict == STOPPED else "right"
-
-    def go_on(self) -> None:
-        """Open the stage to go on with."""
-        self.shell.go("ride.run", list=self._next)
-
-    def _open(self, key: str, *_: object) -> None:
-        self.shell.go("ride.run", list=key)
+    @property
+    def text(self) -> str:
+        """Return how many are done, in words."""
+        return _("{done} of {count} stages done").format(done=self.done, count=len(self.states))
 
 
-load_kv(__file__)
+def build_of(world: World) -> Build:
+    """Return how far the build of the board in use is. What is under way goes first."""
+    states = {key: _state(world, key) for key in build_stages()}
+    begun = [key for key, state in states.items() if state == "front"]
+    waiting = [key for key, state in states.items() if state != "right"]
+    return Build(states, (begun or waiting or build_stages())[0])
+
+
+def _state(world: World, key: str) -> str:
+    run = world.store.run(world.saved.id, key)
+    if run is not None and run.body["answers"]:
+        return "front"
+    last = world.last("check", list=key)
+    if last is None:
+        return "open"
+    return "noted" if last.body.verdict == STOPPED else "right"
+
+
+def build_page(world: World) -> Page:
+    """Return nine stages with a pause after each; first power and the first re-check are among them."""
+    build = build_of(world)
+    over = build.done == len(build.states)
+    begun = build.states[build.onward] == "front"
+    text = _("Go on: {stage}") if begun else _("Begin again: {stage}") if over else _("Begin: {stage}")
+    onward = world.checklist(build.onward).title
+    return Page(
+        title=_("Build"),
+        crown=Verdict(key="verdict", word=build.text, form=RIGHT if over else PLAIN),
+        blocks=(
+            Progress(key="progress", states=tuple(build.states.values()), text=build.text),
+            Words(
+                key="said",
+                text=_("Each stage ends at a pause: look at it again before the next."),
+                tone="second",
+            ),
+            *(_line(world, place, key, state) for place, (key, state) in enumerate(build.states.items())),
+            Section(key="beside", title=_("On its own")),
+            Line(
+                key="power",
+                title=_("First power"),
+                detail=_("Polarity by meter, pre-charge by resistor."),
+                icon="wires",
+                act=Go("bench.power"),
+            ),
+        ),
+        foot=Foot(main=Button(text.format(stage=onward), _open(build.onward)), tall=True),
+    )
+
+
+def _line(world: World, place: int, key: str, state: str) -> Line:
+    of = world.checklist(key)
+    title = of.title if of.title[1:2] == ":" else f"{chr(ord('A') + place)}: {of.title}"
+    return Line(key=key, title=title, detail=list_state(world, of), icon=ICONS[state], act=_open(key))
+
+
+def _open(key: str) -> Act:
+    return Go("ride.run", {"list": key})

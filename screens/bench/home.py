@@ -1,38 +1,50 @@
 """Bench: what the hands are doing to the board. The build stands first, at the stage where it was left."""
 
-from typing import Any
-
-from kivy.properties import StringProperty
-
-from logic.checks.lists import build_stages
-from screens.app_page import AppPage
+from screens.acts import Go
+from screens.bench.build import build_of
+from screens.blocks import Line
+from screens.page import Page
 from screens.ride.lists import list_state
-from screens.widgets.load import load_kv
+from screens.tongue import _
+from screens.world import World
+
+TASKS = (
+    ("bench.belt", "gauge", _("Set a belt"), _("By scale, weight, motor or sound; history and wear.")),
+    ("bench.joints", "driver", _("Joints"), _("Torque, threadlocker and tools of this board's screws.")),
+    ("bench.lookup", "search", _("Look up a screw"), _("By kind, by size, by what you see.")),
+    ("bench.reach", "ruler", _("Screw reach"), _("Enough thread, clear of the windings?")),
+    (
+        "bench.controller",
+        "settings",
+        _("Set the controller"),
+        _("Amps, volts and temperatures for this board."),
+    ),
+    ("bench.faults", "search", _("Fault guide"), _("From what you see or feel to the cause.")),
+    ("bench.spares", "bench", _("Tools and spares"), _("What this board needs, to pack or share.")),
+)
+"""Page, icon, title and detail of each task."""
 
 
-class BenchHome(AppPage):
-    """The list of bench tasks."""
-
-    build_detail = StringProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the place."""
-        super().__init__(*args, title="Bench", **kwargs)
-
-    def refresh(self) -> None:
-        """Say where the build stands."""
-        state = self.state
-        stages = build_stages()
-        for key in stages:
-            run = state.store.run(state.saved.id, key)
-            if run is not None and run.body["answers"]:
-                of = state.checklist(key)
-                self.build_detail = f"{of.title}. {list_state(self.state, of)}"
-                return
-        done = sum(state.last("check", list=key) is not None for key in stages)
-        self.build_detail = (
-            f"{done} of {len(stages)} stages done." if done else f"{len(stages)} stages, parts to first ride."
-        )
-
-
-load_kv(__file__)
+def bench_page(world: World) -> Page:
+    """Return the tasks of the bench."""
+    build = build_of(world)
+    of = world.checklist(build.onward)
+    begun = build.states[build.onward] == "front"
+    detail = f"{of.title}. {list_state(world, of)}" if begun else f"{build.text}."
+    return Page(
+        title=_("Bench"),
+        blocks=(
+            Line(
+                key="bench.build",
+                title=_("Build, stage by stage"),
+                detail=detail,
+                icon="checklist",
+                act=Go("bench.build"),
+            ),
+            *(
+                Line(key=page, title=title, detail=detail, icon=icon, act=Go(page))
+                for page, icon, title, detail in TASKS
+            ),
+        ),
+        chip=True,
+    )

@@ -1,122 +1,158 @@
 """What was done to a joint, in full: tightened or looked at, to what, with what, by whom, and a note."""
 
-from typing import Any
-
-from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import cached_property
 
 from logic.answers.joint_entry import tightening
 from logic.answers.joints import JointCard, joint_card
 from logic.answers.reading import Result
 from logic.board import Field, Value
-from screens.app_page import AppPage
+from screens.acts import Act, Back, Record, Remember, Turn, Write
+from screens.asking import number_entry, read_entry
 from screens.bench.joint_card import board_of
-from screens.entry import Entry  # noqa: F401  (joint_done.kv names it)
-from screens.state import Undo
-from screens.widgets.keypad import Keypad
-from screens.widgets.load import load_kv
+from screens.blocks import Block, Button, Choice, Line, Option, Words
+from screens.blocks import Field as TextField
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words.joints import TOOLS, answer_text, torque_text
+from screens.words.typed import not_used
+from screens.world import World
 
 TORQUE = Field("torque", "Set to", "number", 0, "", quantity="torque", low=0.05, high=100.0)
-DONE = (("tightened", "Tightened"), ("looked", "Looked at, line whole"))
-LOCKERS = (("none", "None"), ("low", "Low"), ("medium", "Medium"), ("high", "High"))
+DONE = (("tightened", _("Tightened")), ("looked", _("Looked at, line whole")))
+LOCKERS = (("none", _("None")), ("low", _("Low")), ("medium", _("Medium")), ("high", _("High")))
+TOOL = "joint_tool"
+"""Key of the setting that holds the tool used last."""
+TEXTS = ("by", "note")
+EXAMPLES = ({"joint": "motor_face"}, {"joint": "axle_nut"}, {"joint": "motor_face", "typing": True})
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-class JointDone(AppPage):
-    """Writes one entry into the log for the joint with the key `joint`. Nothing typed: the card's setting."""
+def joint_done_page(world: World) -> Page:
+    """Return what one entry for the joint `joint` will say. Nothing typed: the card's setting."""
+    done = _Done(world)
+    return Page(
+        title=done.card.kind.text("name"),
+        blocks=(
+            done.choice("done", "", DONE),
+            *(() if done.looked else done.torque()),
+            *(() if done.looked else (done.choice("tool", _("With"), TOOLS.items()),)),
+            *(() if done.looked else (done.choice("locker", _("Threadlocker"), LOCKERS),)),
+            done.text("by", _("By whom, if wanted")),
+            done.text("note", _("Note")),
+        ),
+        foot=done.foot(),
+        places=False,
+        back=Turn({"typing": None}) if world.args.get("typing") else None,
+    )
 
-    done = StringProperty("tightened")
-    tool = StringProperty("torque wrench")
-    locker = StringProperty("none")
-    tools = ListProperty(tuple(TOOLS.items()))
-    lockers = ListProperty(LOCKERS)
-    dones = ListProperty(DONE)
-    offered = StringProperty()
-    over = StringProperty()
-    can_save = BooleanProperty(defaultvalue=True)
-    entry = ObjectProperty()
-    by = ObjectProperty()
-    note = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Listen to the entry and to the two lines of text."""
-        self._value: Value | None = None
-        self.card: JointCard | None = None
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-        self.entry.bind(
-            on_value=lambda _, value: self._hold(value),
-            on_empty=lambda *_: self._hold(None),
-            on_wrong=lambda *_: self._hold(None, wrong=True),
-            on_typed=lambda _, text: self.state.note_typed(self._typed("torque"), text),
-            on_enter=lambda *_: self.save(),
-        )
-        for name in ("by", "note"):
-            getattr(self, name).bind(
-                text=lambda _, text, name=name: self.state.note_typed(self._typed(name), text)
-            )
+@dataclass(frozen=True)
+class _Done:
+    """What is chosen and typed so far, else what the card says."""
+
+    world: World
+
+    @cached_property
+    def card(self) -> JointCard:
+        return self.world.kept(joint_card, board_of(self.world), self.world.args["joint"], self.world.person)
+
+    def key(self, name: str) -> str:
+        """Return the key under which a text of this page is typed."""
+        return f"done/{self.world.args['joint']}/{name}"
 
     @property
-    def keypad(self) -> Keypad | None:
-        """Return the keypad, unless words are being typed."""
-        return None if self.by.focus or self.note.focus else self.entry.keypad
+    def unit(self) -> str:
+        return "lbf·in" if self.world.style.system == "inch" else "N·m"
 
-    def _typed(self, name: str) -> str:
-        return f"done/{self.args['joint']}/{name}"
+    def chosen(self, name: str) -> str:
+        """Return what is chosen."""
+        locker = self.card.locker
+        begins = {
+            "done": "tightened",
+            "tool": self.world.store.get(TOOL, "torque wrench") if self.card.torque else "by feel",
+            "locker": "none" if locker is None else locker.grade,
+        }
+        return str(self.world.args.get(name, begins[name]))
 
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Begin with what the card says."""
-        super().open(**args)
-        self.card = joint_card(board_of(self.state), args["joint"], self.state.person)
-        self.title = self.card.kind.text("name")
-        torque = self.card.torque
-        self.done = "tightened"
-        self.tool = self.state.store.get("joint_tool", "torque wrench") if torque else "by feel"
-        self.locker = "none" if self.card.locker is None else self.card.locker.grade
-        self._hold(None)
-        for name in ("by", "note"):
-            getattr(self, name).text = self.state.typed.get(self._typed(name), "")
-        unit = Value(1.0, typed_unit="lbf·in" if self.style.system == "inch" else "N·m")
-        self.entry.ask(TORQUE, unit, self.style, self.state.typed.get(self._typed("torque"), ""))
+    @property
+    def looked(self) -> bool:
+        """Tell whether it was looked at only: nothing was set then."""
+        return self.chosen("done") == "looked"
 
-    def _hold(self, value: Value | None, *, wrong: bool = False) -> None:
-        """Take up what is typed, and say what is recorded without it or that it is too much."""
-        self._value, self.can_save, self.offered, self.over = value, not wrong, "", ""
-        card = self.card
-        if value is None:
-            said = f"{answer_text(card, self.style)}, as the card says" if card.torque else "set by feel"
-            self.offered = "" if wrong else f"Nothing typed: {said}."
-            return
+    @property
+    def typed(self) -> str:
+        return self.world.typed.get(self.key("torque"), "")
+
+    @cached_property
+    def value(self) -> Value | None:
+        """Return the torque that is typed."""
+        unit = self.world.units.get(self.key("torque"), self.unit)
+        return read_entry(self.world, self.typed, TORQUE, unit).value
+
+    def choice(self, name: str, label: str, options: Iterable[tuple[str, str]]) -> Choice:
+        """Return one of the choices."""
+        chosen = self.chosen(name)
+        made = (Option(text, Turn({name: key}), key == chosen) for key, text in options)
+        return Choice(key=name, label=label, options=tuple(made))
+
+    def text(self, name: str, label: str) -> TextField:
+        """Return one of the texts."""
+        key = self.key(name)
+        return TextField(key=key, label=label, text=self.world.typed.get(key, ""))
+
+    def torque(self) -> Iterator[Block]:
+        """Yield what was set, with what is recorded when nothing is typed, and that it is too much."""
+        world, card = self.world, self.card
+        if self.value is not None:
+            shown = world.style.typed(float(self.value.si), "torque", self.value.typed_unit)
+            said = ""
+        elif self.typed and not world.args.get("typing"):
+            shown, said = "–", not_used(self.typed)
+        else:
+            shown = answer_text(card, world.style)
+            said = _("as the card says") if card.torque else ""
+        yield Line(
+            key="torque",
+            title=TORQUE.label,
+            value=shown,
+            detail=said,
+            bad=bool(self.typed) and self.value is None,
+            chosen=bool(world.args.get("typing")),
+            act=Turn({"typing": True}),
+        )
         limit = card.items["wrench_ceiling"]
         # A reading with a drag that is not known cannot be held against a ceiling without it.
-        if isinstance(limit, Result) and not card.drag_missing and float(value.si) > limit.value + 1e-9:
-            shown = torque_text(limit.value, self.style, inch=self.style.system == "inch")
-            self.over = f"That is above {shown}, the most for this joint. Renew screw and hole before riding."
-
-    def save(self) -> None:
-        """Write the entry and go back."""
-        if not self.can_save or self.card is None:
-            self.entry.leave()
+        if self.value is None or not isinstance(limit, Result) or card.drag_missing:
             return
-        looked = self.done == "looked"
-        typed = None if self._value is None else float(self._value.si)
-        torque = None if looked else typed if typed is not None else self.card.torque
-        if torque and not looked and self.tool != "by feel":
-            self.state.remember("joint_tool", self.tool)
-        number = self.state.record(
-            tightening(
-                self.card,
-                torque=torque,
-                tool=self.tool,
-                locker=self.locker,
-                by=self.by.text.strip(),
-                note=self.note.text.strip(),
-                looked=looked,
-            )
+        if float(self.value.si) > limit.value + 1e-9:
+            most = torque_text(limit.value, world.style, inch=world.style.system == "inch")
+            over = _("Above {most}, the most for this joint. Renew screw and hole before riding.")
+            yield Words(key="over", text=over.format(most=most), tone="bad", bold=True)
+
+    def foot(self) -> Foot:
+        """Return the keypad while a torque is typed, and the bar that writes the entry."""
+        act = self.save() if self.looked or self.value is not None or not self.typed else None
+        save = Button(_("Save"), act, why="" if act else _("The torque cannot be used."))
+        if not self.world.args.get("typing") or self.looked:
+            return Foot(main=save)
+        entry = number_entry(self.world, self.key("torque"), TORQUE, self.unit)
+        return Foot(main=Button(_("Done"), Turn({"typing": None})), entry=entry)
+
+    def save(self) -> Act:
+        """Return the act that writes the entry, empties the page and goes back."""
+        card, tool = self.card, self.chosen("tool")
+        torque = None if self.looked else card.torque if self.value is None else float(self.value.si)
+        entry = tightening(
+            card,
+            torque=torque,
+            tool=tool,
+            locker=self.chosen("locker"),
+            by=self.world.typed.get(self.key("by"), "").strip(),
+            note=self.world.typed.get(self.key("note"), "").strip(),
+            looked=self.looked,
         )
-        for name in ("torque", "by", "note"):
-            self.state.note_typed(self._typed(name), "")
-        self.by.focus = self.note.focus = False
-        self.state.undo = Undo("Recorded", lambda: self.state.take_back(number))
-        self.shell.back()
-
-
-load_kv(__file__)
+        keep = (Remember(TOOL, tool),) if torque and tool != "by feel" else ()
+        empty = (Write(self.key(name), "") for name in ("torque", *TEXTS))
+        return Record(entry, (*keep, *empty, Back()), undo=_("Recorded"))

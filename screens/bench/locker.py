@@ -1,8 +1,6 @@
 """Threadlocker: which grade for a size and a need, where not, surfaces, cure, on and off again. All from the tables."""
 
-from typing import Any
-
-from kivy.properties import ListProperty, ObjectProperty, StringProperty
+from collections.abc import Iterator, Mapping
 
 from logic.answers.joint_guide import (
     choose_locker,
@@ -13,90 +11,91 @@ from logic.answers.joint_guide import (
     locker_steps,
     locker_surfaces,
 )
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Section
-from screens.widgets.text import Text
+from screens.acts import Turn
+from screens.asking import fold
+from screens.blocks import PLAIN, Block, Choice, Notice, Option, Section, Verdict, Words
+from screens.page import Page
+from screens.tongue import _
 from screens.words.joints import CAUTIONS
+from screens.world import World
 
 SIZES = ("M3", "M4", "M5", "M6", "M8", "M10")
-COLD = "Below 5 °C it may never cure: warm the parts first."
+HARM = _(
+    "Threadlocker harms skin and eyes. Gloves, an open window, no finger near the eyes."
+    " Old locker that is heated smokes."
+)
+COLD = _("Below 5 °C it may never cure: warm the parts first.")
 DAYS = (278.15, 283.15, 288.15, 295.15)
 """Temperatures of the cure that are listed, in K."""
 
 
-class LockerPage(AppPage):
-    """A choice of size and need above what holds for all of them."""
-
-    thread_size = StringProperty("M4")
-    sizes = ListProperty([(size, size) for size in SIZES])
-    need = StringProperty()
-    needs = ListProperty()
-    answer = StringProperty()
-    more = StringProperty()
-    guide = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Take the needs from the table of grades."""
-        super().__init__(*args, title="Threadlocker", nav=False, **kwargs)
-        self.needs = [(need, need.capitalize()) for need in locker_needs()]
-        self.need = locker_needs()[1]
-
-    def change(self, name: str, key: str) -> None:
-        """Take up a size or a need."""
-        setattr(self, name, key)
-        self.refresh()
-
-    def refresh(self) -> None:
-        """Show the grade, then the guide."""
-        locker = choose_locker(self.thread_size, need=self.need)
-        grade = next(one for one in locker_grades() if one.name == locker.grade)
-        self.answer = f"{locker.grade.capitalize()} strength"
-        cautions = " ".join(CAUTIONS[key] for key in locker.cautions)
-        self.more = f"The label reads: {locker.label}. Off again: {grade.removal} {cautions}".strip()
-        if not self.guide.children:
-            self._build()
-
-    def _build(self) -> None:
-        self._part("Put on", locker_steps("put on"))
-        self._part(
-            "Where it must not go",
-            tuple(f"{name[0].upper()}{name[1:]}: {why}" for name, why in locker_places()),
-        )
-        yes, no, never = (", ".join(locker_surfaces(active)) for active in ("yes", "no", "never"))
-        self._part(
-            "Surfaces",
-            (
-                f"Start the cure: {yes}.",
-                f"Slow, activator helps: {no}.",
-                f"Never: {never}.",
-                "Activator on the threads, let it dry, join. It is quicker and slightly weaker.",
+def locker_page(world: World) -> Page:
+    """Return the grade for a `size` and a `need`, how it goes on, and the rest folded."""
+    size, need = world.args.get("size", "M4"), world.args.get("need", locker_needs()[1])
+    locker = choose_locker(size, need=need)
+    grade = next(one for one in locker_grades() if one.name == locker.grade)
+    return Page(
+        title=_("Threadlocker"),
+        crown=Verdict(
+            key="verdict",
+            word=_("{grade} strength").format(grade=locker.grade.capitalize()),
+            text=_("The label reads: {label}.").format(label=locker.label),
+            form=PLAIN,
+        ),
+        blocks=(
+            _choice("size", _("Thread"), {one: one for one in SIZES}, size),
+            _choice("need", _("The joint"), {one: one.capitalize() for one in locker_needs()}, need),
+            Notice(key="harm", word="caution", text=HARM),
+            *(Words(key=f"caution {key}", text=CAUTIONS[key]) for key in locker.cautions),
+            Words(key="off", text=_("Off again: {how}").format(how=grade.removal)),
+            Section(key="on", title=_("Put on")),
+            *_lines("on", locker_steps("put on")),
+            Section(key="places", title=_("Where it must not go")),
+            *_lines("place", (f"{name[0].upper()}{name[1:]}: {why}" for name, why in locker_places())),
+            *fold(world, "surfaces", _("Surfaces"), lambda: tuple(_lines("surface", _surfaces()))),
+            *fold(world, "cure", _("Cure by temperature"), lambda: tuple(_lines("day", _cure(world)))),
+            *fold(world, "take off", _("Take off"), lambda: tuple(_lines("step", locker_steps("take off")))),
+            *fold(
+                world,
+                "strength",
+                _("Strength on M10 steel"),
+                lambda: tuple(_lines("grade", _strength(world))),
             ),
-        )
-        self._part("Cure by temperature, rough", (*(self._cure(day) for day in DAYS), COLD))
-        self._part("Take off", locker_steps("take off"))
-        lines = (
-            f"{one.name.capitalize()}: breaks loose at {self.style.number(one.low, 'torque')} to"
-            f" {self.style.number(one.high, 'torque')}."
-            for one in locker_grades()
-        )
-        self._part(
-            "Strength on M10 steel, from memory", (*lines, "Grades differ by half from maker to maker.")
-        )
-
-    def _cure(self, day: float) -> str:
-        time = cure_hours(day)
-        shown = self.style.number(day, "temperature")
-        return (
-            f"{shown}: {self.style.number(time, 'long_time', 2)}"
-            if time is not None
-            else f"{shown}: too cold"
-        )
-
-    def _part(self, title: str, lines: tuple[str, ...]) -> None:
-        self.guide.add_widget(Section(title=title))
-        for line in lines:
-            self.guide.add_widget(Text(text=line))
+        ),
+        places=False,
+    )
 
 
-load_kv(__file__)
+def _choice(name: str, label: str, options: Mapping[str, str], chosen: str) -> Choice:
+    made = (Option(text, Turn({name: key}), key == chosen) for key, text in options.items())
+    return Choice(key=name, label=label, options=tuple(made))
+
+
+def _lines(key: str, lines: Iterator[str] | tuple[str, ...]) -> Iterator[Block]:
+    return (Words(key=f"{key} {place}", text=line) for place, line in enumerate(lines))
+
+
+def _surfaces() -> Iterator[str]:
+    yes, no, never = (", ".join(locker_surfaces(active)) for active in ("yes", "no", "never"))
+    yield _("Start the cure: {surfaces}.").format(surfaces=yes)
+    yield _("Slow, activator helps: {surfaces}.").format(surfaces=no)
+    yield _("Never: {surfaces}.").format(surfaces=never)
+    yield _("Activator on the threads, let it dry, join. It is quicker and slightly weaker.")
+
+
+def _cure(world: World) -> Iterator[str]:
+    yield _("Rough times of a full cure on steel.")
+    for day in DAYS:
+        time, shown = cure_hours(day), world.style.number(day, "temperature")
+        told = _("too cold") if time is None else world.style.number(time, "long_time", 2)
+        yield f"{shown}: {told}"
+    yield COLD
+
+
+def _strength(world: World) -> Iterator[str]:
+    yield _("From memory. Grades differ by half from maker to maker.")
+    for one in locker_grades():
+        low, high = (world.style.number(end, "torque") for end in (one.low, one.high))
+        yield _("{grade}: breaks loose at {low} to {high}.").format(
+            grade=one.name.capitalize(), low=low, high=high
+        )

@@ -1,31 +1,20 @@
 """Bench view: one thing in letters that can be read from a metre away, with dirty hands."""
 
-from typing import Any
+from screens.blocks import Figure, Words
+from screens.page import Page
+from screens.world import World
 
-from kivy.properties import ListProperty, ObjectProperty, StringProperty
-
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.text import Text
-
-
-class BenchView(AppPage):
-    """Shows `big` and under it `lines`."""
-
-    big = StringProperty()
-    lines = ListProperty()
-    holder = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without the four places."""
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-
-    def refresh(self) -> None:
-        """Show what was asked for."""
-        self.title, self.big = self.args["title"], self.args["big"]
-        self.holder.clear_widgets()
-        for line in self.args["lines"]:
-            self.holder.add_widget(Text(text=line, role="title", bold=True))
+EXAMPLES = ({"title": "Belt, left", "big": "1.26 kg", "lines": ["Pull 1 mm aside", "Aim at 99 N"]},)
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-load_kv(__file__)
+def view_page(world: World) -> Page:
+    """Return `big` and under it `lines`; the screen stays on."""
+    big, lines = world.args["big"], world.args["lines"]
+    return Page(
+        title=world.args["title"],
+        crown=Figure(key="big", label="", number=big) if big else None,
+        blocks=tuple(Words(key=f"line {place}", text=line, role="title") for place, line in enumerate(lines)),
+        places=False,
+        awake=True,
+    )

@@ -90,7 +90,7 @@ def arm(driver: Driver) -> None:
 def done(driver: Driver) -> None:
     """Record a torque above the ceiling."""
     card("motor_face")(driver)
-    driver.app.shell.go("bench.joint_done", joint="motor_face")
+    driver.app.shell.go("bench.joint_done", joint="motor_face", typing=True)
     driver.frame(2)
     driver.type("2.4")
 

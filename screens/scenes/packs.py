@@ -215,6 +215,7 @@ def power(driver: Driver) -> None:
     """Open first power."""
     clean(driver)
     driver.tap("Bench")
+    driver.tap("Build, stage by stage")
     driver.tap("First power")
 
 

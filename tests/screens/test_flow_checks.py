@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from logic.checks.lists import build_stages, checklist
+from logic.checks.lists import checklist
 from screens.acts import Rerun
 from screens.driver import Touch
 from screens.theme import theme
@@ -276,26 +276,6 @@ def test_the_tension_check_opens_from_the_item_and_comes_back_to_it(app):
     app.tap("Tension check")
     app.key(27)
     assert action(app) == checklist("build.belt").item("set").action
-
-
-def test_the_whole_build_runs_on_the_example_board_without_leaving_the_app(app):
-    state = app.state
-    app.tap("Bench")
-    app.tap("Build, stage by stage")
-    for key in build_stages():
-        app.tap(app.page.go_text)
-        while app.shell.trail[-1][0] == "ride.run":
-            one = app.page.world.session(key).of.item(item(app))
-            app.frame(seconds=0.4)
-            if one.ask == "volts":
-                app.keys("40")
-            elif one.ask:
-                app.tap(one.options[0])
-            app.key(13)
-            app.frame()
-        app.tap("FINISH")
-        assert state.last("check", list=key).body.verdict == "all right"
-    assert app.shows("9 of 9 stages done.")
 
 
 def test_where_the_phone_has_no_voice_the_card_says_so(app, monkeypatch):
