@@ -102,6 +102,34 @@ class FigureRow(Tappable):
         return _joined(self.label, f"{self.number} {self.unit}".strip(), self.change, self.detail)
 
 
+@dataclass(frozen=True)
+class Cell:
+    """One number among several. `better` marks the one that wins."""
+
+    text: str
+    act: Act | None = part(default=None, compare=False)
+    better: bool = False
+
+
+@dataclass(frozen=True, kw_only=True)
+class Columns(Block):
+    """The same figure of several things beside each other; `head` is the row that says which they are."""
+
+    cells: tuple[Cell, ...]
+    label: str = ""
+    detail: str = ""
+    head: bool = False
+    grey: bool = False
+
+    def acts(self) -> Mapping[str, Act | None]:
+        """Return an act for each cell."""
+        return {f"cell {place}": cell.act for place, cell in enumerate(self.cells)}
+
+    def said(self) -> str:
+        """Return the label and its numbers."""
+        return _joined(self.label, *(cell.text for cell in self.cells), self.detail)
+
+
 @dataclass(frozen=True, kw_only=True)
 class Line(Tappable):
     """A row that opens something or asks for a value. `bad` colours the detail, `trial` marks a value that is tried."""

@@ -16,7 +16,7 @@ PAGES = {
     "numbers.pair": "screens.numbers.pair.pair_page",
     "numbers.stopping": "screens.numbers.stopping.stopping_page",
     "numbers.push": "screens.numbers.push.push_page",
-    "numbers.compare": "screens.numbers.compare.ComparePage",
+    "numbers.compare": "screens.numbers.compare.compare_page",
     "numbers.consumption": "screens.numbers.consumption.ConsumptionPage",
     "numbers.rides": "screens.numbers.rides.RidesPage",
     "numbers.coast": "screens.numbers.coast.CoastPage",

@@ -1,180 +1,196 @@
 """Two set-ups side by side: the saved board against its trial, or against another board."""
 
-from functools import partial
-from typing import Any
-
-from kivy.metrics import dp
-from kivy.properties import BooleanProperty, NumericProperty, ObjectProperty, StringProperty
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 
 from logic.answers.compare import ComparedLine, Comparison, comparison
-from logic.answers.reading import RIDER, Item, Open
+from logic.answers.push import REACHED
+from logic.answers.reading import RIDER, Item, Open, Result
 from logic.board import Board
-from logic.units import quantities
-from screens.answering import AnsweringPage
-from screens.cards import why
-from screens.widgets.chart import Curve
-from screens.widgets.choice import ChoiceButton
-from screens.widgets.column import Column
-from screens.widgets.load import load_kv
-from screens.widgets.surface import Tap
-from screens.widgets.text import width_of
-from screens.words import push as push_words
-from screens.words.pairs import LABELS as PAIR_LABELS
+from screens.acts import Turn
+from screens.asking import fold, once, refused_now, value_line, value_of, why, working
+from screens.blocks import Block, Cell, Choice, Columns, Option, Picture, Section, Verdict, Words
+from screens.page import Page
+from screens.pictures.chart import Curve, chart
+from screens.tongue import _
+from screens.trying import trial_foot, trying
+from screens.words import NO_CHANGE, Style
+from screens.words.compare import BETTER, LABELS
+from screens.world import World
 
 TRIAL = "trial"
+FIRST = 5
+"""Figures that stand open; the rest are under "All figures"."""
+NAMED = 3
+"""How much is said of one in the verdict; the rest is ticked in the rows."""
+PUT = (
+    ("grade", "ask.climb_grade", "share"),
+    ("speed", "ask.climb_speed", "speed"),
+    ("steady", "ask.speed", "speed"),
+)
+"""What is put into the labels, by its name there: a question, and its quantity."""
+VALUES = ("ask.speed", "ask.grade", "ask.wind", "ask.climb_grade", "ask.climb_speed", RIDER.key)
 
 
-class CompareRow(Tap, Column):
-    """One figure of both set-ups and the difference. A tap opens the working of the second."""
+@dataclass(frozen=True)
+class Named:
+    """One of the two, and what it is called."""
 
-    title = StringProperty()
-    first = StringProperty()
-    second = StringProperty()
-    change = StringProperty()
-    changed = BooleanProperty(defaultvalue=False)
-    need = NumericProperty(0)
+    board: Board
+    name: str
 
-    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
-        """Start without a frame."""
-        kwargs.setdefault("look", "bare")
-        super().__init__(**kwargs)
 
-    def dress(self, *_: object) -> None:
-        """Measure: three values on one line, or one under the other."""
-        super().dress()
-        widest = max(
-            width_of(text, "body", bold=True) for text in (self.first, self.second, self.change, "0")
+def compare_page(world: World) -> Page:
+    """Return which is better at what, both in columns, then their curves."""
+    boards = {board.id: board for board in world.boards() if board.id != world.saved.id}
+    tried = bool(world.trial) and not world.is_scratch
+    seconds = ({TRIAL: _("The trial")} if tried else {}) | {key: board.name for key, board in boards.items()}
+    if not seconds:
+        return _nothing(world)
+    chosen = world.args.get("second")
+    key = chosen if chosen in seconds else next(iter(seconds))
+    first = Named(world.board if world.is_scratch else world.saved, world.saved.name)
+    # What is read of the store anew each time is the same board: its answer is kept.
+    other = world.board if key == TRIAL else world.kept.same(f"board {key}", boards[key])
+    second = Named(other, seconds[key])
+    answer = world.kept(comparison, first.board, second.board, world.person.rider, world.answers)
+    blocks = tuple(_figures(world, answer, first, second))
+    drawn = world.kept(_chart, world.style, answer)
+    return Page(
+        title=_("Two set-ups"),
+        crown=_verdict(world, answer, first, second),
+        blocks=(
+            *trying(world),
+            _against(seconds, key),
+            *blocks,
+            *drawn,
+            Section(key="values", title=_("Asked of both")),
+            *(value_line(world, one) for one in VALUES),
+        ),
+        foot=trial_foot(world),
+        aside=frozenset(block.key for block in (*blocks, *drawn)),
+    )
+
+
+def _nothing(world: World) -> Page:
+    return Page(
+        title=_("Two set-ups"),
+        crown=Verdict(
+            key="verdict",
+            word=_("Nothing to compare with"),
+            text=_("Try another value on a page of Numbers, or save a second board."),
+        ),
+        blocks=trying(world),
+        foot=trial_foot(world),
+    )
+
+
+def _against(seconds: Mapping[str, str], key: str) -> Choice:
+    options = tuple(Option(text, Turn({"second": name}), name == key) for name, text in seconds.items())
+    return Choice(key="second", label=_("Against"), options=options)
+
+
+def _verdict(world: World, answer: Comparison, first: Named, second: Named) -> Verdict:
+    """Say which is faster, and what else each is better at."""
+    wins: tuple[list[str], list[str]] = ([], [])
+    lines = {line.name: line for line in answer.lines}
+    for name in list(BETTER)[1:]:
+        place = _better(lines[name], world.style)
+        if place is not None and len(wins[place]) < NAMED:
+            wins[place].append(BETTER[name][1])
+    speed, faster = lines["top_loaded"], _better(lines["top_loaded"], world.style)
+    if faster is not None:
+        word = _("{name} is faster").format(name=(first, second)[faster].name)
+    elif speed.change is None:
+        word = _("Top speed not known")
+    else:
+        word = _("Same top speed")
+    said = [
+        _("{name}: {wins}.").format(name=one.name, wins=", ".join(won))
+        for one, won in zip((first, second), wins, strict=True)
+        if won
+    ]
+    return Verdict(key="verdict", word=word, text=" ".join(said), grey=refused_now(world))
+
+
+def _better(line: ComparedLine, style: Style) -> int | None:
+    """Return which of the two is better at a figure as it is shown; None for neither."""
+    if line.name not in BETTER or line.change is None or not _change(line, style):
+        return None
+    return int(line.change * BETTER[line.name][0] > 0)
+
+
+def _change(line: ComparedLine, style: Style) -> str:
+    """Return the second less the first, "" where both are shown the same or one is no number."""
+    if isinstance(line.first, Open) or isinstance(line.second, Open):
+        return ""
+    said = style.change(line.second.value, line.first.value, line.second.quantity)
+    return "" if said == NO_CHANGE else said
+
+
+def _figures(world: World, answer: Comparison, first: Named, second: Named) -> Iterator[Block]:
+    """Yield the heads and the first figures; the rest fold."""
+    lines = {line.name: line for line in answer.lines}
+    heads = Columns(key="heads", cells=(Cell(first.name), Cell(second.name)), head=True)
+    labels = _labels(world)
+    yield heads
+
+    def row(name: str) -> Columns:
+        return _row(world, lines[name], labels[name])
+
+    names = list(LABELS)
+    yield from (row(name) for name in names[:FIRST])
+    yield from fold(
+        world,
+        "all",
+        _("All figures"),
+        lambda: (once(heads, "heads again"), *(row(name) for name in names[FIRST:])),
+    )
+
+
+def _row(world: World, line: ComparedLine, label: str) -> Columns:
+    """Return one figure of both; a touch on a number opens its working."""
+    better, change = _better(line, world.style), _change(line, world.style)
+    cells = tuple(
+        Cell(
+            _text(world, item),
+            working(item, label) if isinstance(item, Result) else None,
+            better == place,
         )
-        self.need = 3 * widest + dp(32)
-
-    on_first = on_second = on_change = dress
-
-
-class ComparePage(AnsweringPage):
-    """The board as saved stands first; the second is its trial, or another board."""
-
-    CHIPS = ("ask.speed", "ask.grade", "ask.wind", "ask.climb_grade", "ask.climb_speed", RIDER.key)
-    LABELS = PAIR_LABELS | {
-        "climb_heat": "Heat of one motor on the reference climb",
-        "time_20": push_words.LABELS["time_20"],
-        "time_30": push_words.LABELS["time_30"],
-        "per_distance": "Energy on the way, held steady",
-    }
-
-    title = StringProperty("Two set-ups")
-    headline = StringProperty()
-    told = StringProperty()
-    rows = ObjectProperty()
-    chart = ObjectProperty()
-    others = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Start with the trial, or with the first other board."""
-        self.second_id = ""
-        self._trial_seen = False
-        self._row_of: dict[str, CompareRow] = {}
-        self._choices: tuple[tuple[str, str], ...] = ()
-        super().__init__(*args, **kwargs)
-
-    def work_out(self, _board: Board) -> Comparison | None:
-        """Return both set-ups, None while there is nothing to compare with."""
-        state = self.state
-        boards = {board.id: board for board in state.boards() if board.id != state.saved.id}
-        trial = bool(state.trial) and not state.is_scratch
-        choices = ((TRIAL, "The trial"),) if trial else ()
-        choices += tuple((key, board.name) for key, board in boards.items())
-        if trial and not self._trial_seen:
-            self.second_id = TRIAL
-        self._trial_seen = trial
-        if self.second_id not in dict(choices):
-            self.second_id = choices[0][0] if choices else ""
-        self._show_choices(choices)
-        if not self.second_id:
-            return None
-        first = state.board if state.is_scratch else state.saved
-        second = state.board if self.second_id == TRIAL else boards[self.second_id]
-        name = "its trial" if self.second_id == TRIAL else second.name
-        self.headline = f"{first.name} against {name}"
-        return comparison(first, second, self.rider, self.asking)
-
-    def show_figures(self) -> None:
-        """Show a row for each figure."""
-        lines = self.answer.lines if self.answer is not None else ()
-        self.items = {line.name: line.second for line in lines}
-        self._show_lines(lines)
-
-    def show(self, answer: Comparison | None) -> None:
-        """Name both, and draw them."""
-        if answer is None:
-            self.headline = "There is nothing to compare with yet."
-            self.told = "Try another value on a page of Numbers, or save a second board."
-            self.chart.lines = ()
-            return
-        self.told = "First, second, and the second less the first."
-        self._show_chart(answer)
-
-    def label(self, name: str) -> str:
-        """Return the words of a figure, with the speeds in the person's unit."""
-        words = super().label(name)
-        for kmh in (20, 30):
-            words = words.replace("{" + str(kmh) + "}", self.style.number(kmh / 3.6, "speed"))
-        return words
-
-    def _show_lines(self, lines: tuple[ComparedLine, ...]) -> None:
-        wanted = [line.name for line in lines]
-        for name in [name for name in self._row_of if name not in wanted]:
-            self.rows.remove_widget(self._row_of.pop(name))
-        for line in lines:
-            row = self._row_of.get(line.name)
-            if row is None:
-                row = self._row_of[line.name] = CompareRow()
-                row.bind(on_release=partial(self.open_working, line.name))
-                self.rows.add_widget(row)
-            row.title = self.label(line.name)
-            row.first, row.second = self._text(line.first), self._text(line.second)
-            row.change = self._change(line)
-            row.changed = row.change not in ("", "no change")
-
-    def _text(self, item: Item) -> str:
-        return (
-            why(item, self.style, self.OUTCOMES)
-            if isinstance(item, Open)
-            else self.style.number(item.value, item.quantity)
-        )
-
-    def _change(self, line: ComparedLine) -> str:
-        if isinstance(line.first, Open) or isinstance(line.second, Open):
-            return ""
-        return self.style.change(line.second.value, line.first.value, line.second.quantity)
-
-    def _show_choices(self, choices: tuple[tuple[str, str], ...]) -> None:
-        if choices != self._choices:
-            self._choices = choices
-            self.others.clear_widgets()
-            for key, text in choices:
-                button = ChoiceButton(text=text, key=key)
-                button.bind(on_release=self._choose)
-                self.others.add_widget(button)
-        for button in self.others.children:
-            button.chosen = button.key == self.second_id
-
-    def _choose(self, button: ChoiceButton) -> None:
-        self.second_id = button.key
-        self.refresh()
-
-    def _show_chart(self, answer: Comparison) -> None:
-        chart, style = self.chart, self.style
-        speed, force = (quantities()[name].home(style.system).shown for name in ("speed", "force"))
-        chart.x_title, chart.y_title = f"Speed, {speed}", f"Push, {force}"
-        chart.empty_text = "The chart needs values that are missing on both."
-        named = zip(("first", "second"), answer.push, answer.load, strict=True)
-        lines = []
-        for name, push, load in named:
-            for words, points in ((name, push), (f"load, {name}", load)):
-                scaled = [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points]
-                if scaled:
-                    lines.append(Curve(words, scaled))
-        chart.lines = tuple(lines)
+        for place, item in enumerate((line.first, line.second))
+    )
+    return Columns(key=line.name, label=label, cells=cells, detail=change, grey=refused_now(world))
 
 
-load_kv(__file__)
+def _text(world: World, item: Item) -> str:
+    return why(item, world.style) if isinstance(item, Open) else world.style.number(item.value, item.quantity)
+
+
+def _labels(world: World) -> dict[str, str]:
+    """Put the speeds and the climb into the labels, in the person's unit."""
+    style = world.style
+    put = dict(zip(("low", "high"), (style.number(speed, "speed") for speed in REACHED), strict=True))
+    for name, key, quantity in PUT:
+        value = value_of(world, key)
+        put[name] = style.number(float(value.si), quantity)  # type: ignore[union-attr]  (it begins with one)
+    return {name: label.format(**put) for name, label in LABELS.items()}
+
+
+def _chart(style: Style, answer: Comparison) -> tuple[Block, ...]:
+    """Draw push and load of both over speed."""
+    named = zip((_("first"), _("second")), answer.push, answer.load, strict=True)
+    curves = [
+        Curve(words, [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points])
+        for name, push, load in named
+        for words, points in ((name, push), (_("load, {name}").format(name=name), load))
+        if points
+    ]
+    head = Section(key="chart head", title=_("Push against road load, both"))
+    if not curves:
+        return head, Words(key="chart", text=_("The chart needs values that are missing."), tone="second")
+    picture = chart(
+        curves,
+        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
+        y_title=_("Push, {unit}").format(unit=style.unit("force")),
+    )
+    return head, Picture(key="chart", strokes=picture, text=_("Push and road load of both over speed."))

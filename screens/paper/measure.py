@@ -7,7 +7,7 @@ from typing import Any
 from kivy.metrics import dp
 
 from screens import blocks as b
-from screens.paper.scale import EDGE, LEAD, NUMBERS, SMALL, TEXT, TITLE, Look
+from screens.paper.scale import EDGE, LEAD, NUMBERS, SMALL, TEXT, TITLE, TOUCH, Look
 from screens.paper.sheet import Drawing, Laid, Sheet, touchable
 
 ROW = 56
@@ -232,6 +232,43 @@ def line(block: b.Line, sheet: Sheet) -> None:
         sheet.touch("act", 0, 0, sheet.width, sheet.y, block.said())
 
 
+def columns(block: b.Columns, sheet: Sheet) -> None:
+    """Draw numbers in columns under their label, under each other where their words have no room beside each other."""
+    x, room = inner(sheet)
+    role = TEXT if block.head else LEAD
+    tone = "second" if block.grey else "text"
+    y = dp(8)
+    y += sheet.write(block.label, TEXT, x, y, room, tone="second").height
+    count, tick = len(block.cells), 0.0 if block.head else sheet.look.size(TEXT) * 1.2
+    each = room / count
+    longest = max(sheet.longest(cell.text, role, bold=True) for cell in block.cells)
+    beside = longest + tick <= each - dp(8)
+    wide = each if beside else room
+    tall = max(
+        sheet.fits(cell.text, role, wide - tick - dp(8), bold=block.head or cell.better).height
+        for cell in block.cells
+    )
+    tall = max(tall, 0.0 if block.head else dp(TOUCH) - dp(8))
+    for place, cell in enumerate(block.cells):
+        left = x + place * each if beside else x
+        if cell.better:
+            sheet.icon("tick", left, y + (tall - tick) / 2, tick, tone="good")
+        bold, shift = block.head or cell.better, tick if cell.better or not beside else 0.0
+        text = sheet.fits(cell.text, role, wide - tick - dp(8), bold=bold)
+        top = y + (tall - text.height) / 2
+        sheet.write(cell.text, role, left + shift, top, wide - tick - dp(8), tone=tone, bold=bold)
+        if cell.act is not None:
+            name = ", ".join(part for part in (block.label, cell.text) if part)
+            sheet.touch(f"cell {place}", left, y - dp(4), wide, tall + dp(8), name)
+        if not beside:
+            y += tall + dp(8)
+    y += tall if beside else 0.0
+    # What is said of the last against the others stands under it.
+    y += sheet.write(block.detail, SMALL, left, y, wide, tone="trial", bold=True).height
+    sheet.y = y + dp(8)
+    sheet.box(x, sheet.y - dp(1), room, dp(2 if block.head else 1), fill="text" if block.head else "hair")
+
+
 ROLES = {"title": TITLE, "lead": LEAD, "text": TEXT, "small": SMALL, "number": 36}
 
 
@@ -425,6 +462,7 @@ KINDS: dict[type[b.Block], Callable[[Any, Sheet], None]] = {
     b.Verdict: verdict,
     b.Figure: figure,
     b.FigureRow: figure_row,
+    b.Columns: columns,
     b.Line: line,
     b.Words: words,
     b.Notice: notice,

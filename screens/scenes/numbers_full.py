@@ -130,8 +130,7 @@ def compare_trial(driver: Driver) -> None:
 def compare_chart(driver: Driver) -> None:
     """Scroll to both curves."""
     compare_trial(driver)
-    page = driver.app.shell.page
-    page.scroll.scroll_to(page.chart, animate=False)
+    driver.find("Push against road load, both").bring()
 
 
 def consumption(driver: Driver) -> None:

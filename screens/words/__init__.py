@@ -28,6 +28,8 @@ STANDING = {
     "estimate": "estimate",
 }
 
+NO_CHANGE = "no change"
+
 ENTERED = {"measured": "As entered, measured", "label": "As entered, from a label"}
 """What is said of a result that is no more than a value of the board."""
 
@@ -60,7 +62,7 @@ class Style:
         moved += (last - first - moved) * 1e-6
         moved = round(moved, min(places(last), places(first)))
         if not moved:
-            return "no change"
+            return NO_CHANGE
         text = number_text(abs(moved), mark=self.mark, digits=9)
         return str(Shown(("+" if moved > 0 else MINUS) + text, self.shown(now, quantity, unit=unit).unit))
 

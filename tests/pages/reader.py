@@ -122,6 +122,8 @@ class Reader:
                 yield block.label, acts["act"]
             elif isinstance(block, b.Choice):
                 yield from ((option.text, option.act) for option in block.options)
+            elif isinstance(block, b.Columns):
+                yield from ((f"{block.label}, {cell.text}", cell.act) for cell in block.cells)
             elif "act" in acts:
                 yield (
                     getattr(block, "title", getattr(block, "label", getattr(block, "word", ""))),

@@ -4,7 +4,6 @@ from typing import Any
 
 import pytest
 
-from logic.board import Value
 from logic.log import Ride
 from screens.blocks import Figure, FigureRow
 from screens.widgets.result import Result
@@ -84,20 +83,6 @@ def test_a_row_of_the_list_shows_the_figure_its_page_leads_with(app: Session, wh
         app.shell.go(name)
         app.settle()
         assert value == leads_with(app.page), name
-
-
-# Two set-ups
-
-
-def test_the_trial_stands_beside_the_saved_board(app: Session) -> None:
-    app.state.try_value("drive.motor_teeth", Value(18.0))
-    visit(app, "Two set-ups side by side")
-    assert app.shows("Towpath 36 against its trial")
-    row = next(widget for widget in app.walk() if getattr(widget, "title", "") == "Gear ratio")
-    assert (row.first, row.second, row.change) == ("2.5", "2.22", "\u22120.28")
-    app.tap("Weir")
-    assert app.shows("Towpath 36 against Weir")
-    assert len(app.page.chart.lines) == 4
 
 
 # Rides and coasting
