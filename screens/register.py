@@ -16,7 +16,7 @@ PAGES = {
     **log.PAGES,
     **board.PAGES,
     **settings.PAGES,
-    "working": "screens.working.WorkingPage",
+    "working": "screens.working.working_page",
 }
 
 

@@ -1,38 +1,40 @@
 """The working of one result: what it is, what it rests on, each step with its source."""
 
-from typing import TYPE_CHECKING, Any
+from collections.abc import Iterator
+from dataclasses import replace
 
-from kivy.properties import ListProperty, StringProperty
-
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
+from logic.answers.reading import Result
+from screens.asking import figure
+from screens.blocks import Block, Section, Words
+from screens.page import Page
+from screens.tongue import _
 from screens.words import sureness
-from screens.words.workings import steps
-
-if TYPE_CHECKING:
-    from logic.answers.reading import Result
+from screens.words.workings import Step, steps
+from screens.world import World
 
 
-class WorkingPage(AppPage):
-    """Shows `item`, a result, under its `label`."""
-
-    label = StringProperty()
-    answer = StringProperty()
-    sureness = StringProperty()
-    lines = ListProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without the four places: a working is read, then left."""
-        super().__init__(*args, nav=False, title="Working", **kwargs)
-
-    def refresh(self) -> None:
-        """Show the result in the person's units."""
-        item: Result = self.args["item"]
-        style = self.style
-        self.label = self.args["label"]
-        self.answer = style.number(item.value, item.quantity)
-        self.sureness = sureness(item)
-        self.lines = steps(item, style)
+def working_page(world: World) -> Page:
+    """Return the result `item` under its `label`, then each step. A working is read, then left: nothing keeps it."""
+    item = world.args.get("item")
+    if not isinstance(item, Result):
+        gone = _("Touch a number to see how it was worked out.")
+        return Page(title=_("Working"), blocks=(Words(key="gone", text=gone),), places=False)
+    crown = figure(world, item, world.args["label"], row=False)
+    sure = Words(key="sure", text=_("{sureness}.").format(sureness=sureness(item)))
+    return Page(
+        title=_("Working"),
+        crown=replace(crown, act=None),
+        blocks=(
+            sure,
+            *(block for place, one in enumerate(steps(item, world.style)) for block in _step(place, one)),
+        ),
+        places=False,
+    )
 
 
-load_kv(__file__)
+def _step(place: int, step: Step) -> Iterator[Block]:
+    """Yield one step: its name and source, the formula with the numbers that go in, what comes out."""
+    note = _("{source}, {standing}").format(source=step.source, standing=step.standing)
+    yield Section(key=f"step {place}", title=step.title, note=note)
+    yield Words(key=f"sum {place}", text="\n".join((step.formula, *step.lines)))
+    yield Words(key=f"result {place}", text=step.result, bold=True)

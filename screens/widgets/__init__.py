@@ -24,7 +24,6 @@ MODULES = {
     "steps": ("Steps",),
     "text": ("Text",),
     "undo": ("UndoBar",),
-    "working": ("Working",),
     "writing": ("Writing",),
 }
 

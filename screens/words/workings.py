@@ -1,15 +1,28 @@
 """The working of a result in words: from the recorded calls to lines that can be followed on paper."""
 
 import re
+from dataclasses import dataclass
 
 from logic.answers.reading import Result
 from logic.step_units import unit_of
 from logic.units import GAP, quantities, show_in
 from logic.workings import BARE, Call, Entry, Given, Traced, origins
-from screens.widgets.working import Step
 from screens.words import KNOWN, STANDING, Style
 from screens.words.sources import source_text
 from screens.words.sums import SHAPES, is_step, name_of, sum_of
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One line of a working, in words ready to be shown."""
+
+    title: str
+    formula: str
+    lines: tuple[str, ...]
+    result: str
+    source: str
+    standing: str
+
 
 QUANTITY_OF = {
     "m": "length",

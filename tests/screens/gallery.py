@@ -19,20 +19,6 @@ from screens.widgets.row import Foot, Page, Row, Section
 from screens.widgets.stepper import Stepper
 from screens.widgets.text import Text
 from screens.widgets.undo import UndoBar
-from screens.widgets.working import Step, Working
-
-STEP = Step(
-    title="Road speed",
-    formula="pi * wheel diameter * motor speed / ratio",
-    lines=(
-        "wheel diameter = 100 mm = 0.1 m, measured",
-        "motor speed = 6120 rpm = 640.9 rad/s",
-        "ratio = 2.5",
-    ),
-    result="46.1 km/h",
-    source="Own derivation from the geometry of the drive",
-    standing="derived",
-)
 
 
 def texts() -> list[Widget]:
@@ -109,7 +95,6 @@ def results() -> list[Widget]:
         ),
         flow,
         Result(label="Pressed", value="2.5", unit="N·m", state="down"),
-        Working(steps=[STEP, STEP]),
     ]
 
 

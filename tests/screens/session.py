@@ -8,6 +8,7 @@ from logic.log import Check, Tension
 from screens.app import DeckhandApp
 from screens.driver import Driver, words
 from screens.widgets.keypad import Key
+from screens.words.workings import steps
 
 CANAL_TIME = timezone(timedelta(hours=1))
 
@@ -91,8 +92,9 @@ class Session(Driver):
 
 def gaps(page: Any) -> list[str]:
     """What a working page leaves out: no step, or a step without formula, numbers, result, source or standing."""
-    found = [] if page.lines else ["no step"]
-    for step in page.lines:
+    lines = steps(page.args["item"], page.world.style)
+    found = [] if lines else ["no step"]
+    for step in lines:
         shown = (step.title, step.formula, step.source, step.standing, step.result.removeprefix("= "))
         if not all(shown):
             found.append(f"empty: {step}")

@@ -66,7 +66,7 @@ def test_the_comma_is_on_the_key_and_in_every_number(app: Session) -> None:
     assert not [text for text in differences if "." in text]
     app.tap("Done")
     app.tap("Gear ratio")
-    assert app.page.answer == "2,35"
+    assert app.page.page.crown.number == "2,35"
 
 
 def test_theme_and_text_change_while_a_number_is_typed(app: Session) -> None:

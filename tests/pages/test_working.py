@@ -1,0 +1,50 @@
+"""The working of a figure: every step with its numbers and its source, at every size."""
+
+from logic.answers.tension import belt_plan
+from logic.units import GAP
+from screens.blocks import FigureRow, Section
+from tests.pages.reader import Reader
+from tests.pages.test_layout import SCALES, SIZES, faults, laids
+
+
+def test_a_number_leads_to_its_working_and_back(pages: Reader) -> None:
+    pages.open("ride.tension")
+    target = belt_plan(pages.world.saved, pages.world.person).items["target"]
+    pages.tap("Working of the target")
+    page = pages.page
+    assert page.title == "Working"
+    assert page.crown.label == "Belt tension to set"
+    assert f"{page.crown.number}{GAP}{page.crown.unit}" == pages.world.style.number(target.value, "force")
+    assert page.crown.act is None
+    heads = [block for block in page.blocks if isinstance(block, Section)]
+    assert len(heads) > 2
+    assert all(head.title and head.note.strip(", ") for head in heads)
+    assert all(" = " in block.text for block in page.blocks if block.key.startswith("sum "))
+    pages.back()
+    assert pages.name == "ride.tension"
+
+
+def test_a_working_that_is_gone_says_so(pages: Reader) -> None:
+    pages.open("ride.tension")
+    pages.tap("Working of the target")
+    pages.world = pages.world.turned(item=None)
+    assert pages.shows("Touch a number to see how it was worked out.")
+
+
+def test_the_working_of_every_figure_of_a_page_can_be_read_at_every_size(pages: Reader) -> None:
+    pages.open("numbers.gearing")
+    rows = [block for block in pages.blocks() if isinstance(block, FigureRow) and block.act is not None]
+    found = []
+    for row in rows:
+        pages.act(row.act)
+        page = pages.page
+        for width, height in SIZES:
+            for scale in SCALES:
+                found += [
+                    f"{row.label} {width}x{height} {scale} {part}: {fault}"
+                    for part, laid in laids(page, width, height, scale)
+                    for fault in faults(laid)
+                ]
+        pages.back()
+    assert rows
+    assert found == []
