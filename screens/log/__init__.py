@@ -2,7 +2,7 @@
 
 PAGES = {
     "log": "screens.log.home.LogHome",
-    "log.tension": "screens.log.tension.TensionHistory",
+    "log.tension": "screens.log.tension.history_page",
     "log.due": "screens.log.due.DuePage",
     "log.entry": "screens.log.entry.EntryPage",
     "log.ride": "screens.log.ride.RideEntry",

@@ -137,6 +137,9 @@ def _place(  # noqa: PLR0913  (the room and what is in it)
     best = None
     for anchor in label.anchors:
         x = at[0] - wide / 2 + (wide / 2 + gap) * (("r" in anchor) - ("l" in anchor))
+        if anchor in ("t", "b"):
+            # Above or below its point a text may slide along, so that it stays in the picture.
+            x = min(max(0.0, x), width - wide)
         y = at[1] - tall / 2 + (tall / 2 + gap * 0.6) * (("t" in anchor) - ("b" in anchor))
         room = Room(x, y, x + wide, y + tall)
         inside = room.x >= 0 and room.y >= 0 and room.right <= width and room.top <= height

@@ -52,12 +52,18 @@ def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style
             ),  # type: ignore[union-attr]
         ]
     strokes += [
-        Label(style.number(window.floor, "force"), (floor, 0.0), ("b",), must=True),
-        Label(style.number(window.ceiling, "force"), (ceiling, 0.0), ("b",), must=True),
+        # One text for both edges: two would meet under a narrow band.
+        Label(
+            _("in window {low} to {high}").format(
+                low=style.shown(window.floor, "force").number, high=style.number(window.ceiling, "force")
+            ),
+            ((floor + ceiling) / 2, 0.0),
+            ("b",),
+            must=True,
+        ),
         Label(_("set to"), (aim, 1.22), ("t", "lt", "rt")),
         Label(_("slack"), ((low + floor) / 2, 0.5), ("c",), bold=True),
         Label(_("tight"), ((ceiling + high) / 2, 0.5), ("c",), bold=True),
-        Label(_("in window"), ((floor + ceiling) / 2, 0.5), ("c",), bold=True),
     ]
     if last is not None:
         strokes.append(Label(_("last"), (at(last), 1.0), ("t", "b"), tone="second"))

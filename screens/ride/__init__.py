@@ -8,7 +8,7 @@ PAGES = {
     "ride.not_right": "screens.ride.not_right.NotRight",
     "ride.lists": "screens.ride.lists.lists_page",
     "ride.tension": "screens.ride.tension.tension_check",
-    "ride.tension_saved": "screens.ride.tension_saved.TensionSaved",
+    "ride.tension_saved": "screens.ride.tension_saved.saved_page",
     "ride.flight": "screens.ride.flight.flight_page",
     "ride.flight_card": "screens.ride.flight_card.FlightCard",
     "ride.pack_signs": "screens.ride.pack_signs.PackSigns",

@@ -1,17 +1,17 @@
 """What the log holds of a belt's tension, for every page that sets readings side by side."""
 
 from logic.store import Record
-from screens.state import State
+from screens.world import World
 
 SHOWN = 200
 """Newest entries that are looked through."""
 
 
-def readings(state: State, side: str, *, since: Record | None = None) -> list[Record]:
-    """Return the readings of one belt that can be compared, oldest first; only those after an entry if given."""
-    found = [
+def readings(world: World, side: str) -> list[Record]:
+    """Return the readings of one belt that can be compared, oldest first, since it was fitted."""
+    fitted = world.last("belt_fitted", belt=side)
+    return [
         record
-        for record in state.entries("tension", SHOWN)
-        if record.body.belt == side and record.body.comparable and (since is None or record.id > since.id)
+        for record in reversed(world.log.tensions[:SHOWN])
+        if record.body.belt == side and record.body.comparable and (fitted is None or record.id > fitted.id)
     ]
-    return found[::-1]

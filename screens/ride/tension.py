@@ -10,11 +10,9 @@ from logic.board import Field, Value
 from logic.store import Record as Entered
 from screens.acts import Act, Both, Record, Say, Settle, Swap, Turn, Type
 from screens.asking import figure, fold, number_entry, shared_sureness, typed_value, working
+from screens.belt_verdict import form_of
 from screens.blocks import (
     PLAIN,
-    RIGHT,
-    UNSURE,
-    WRONG,
     Block,
     Button,
     Line,
@@ -26,11 +24,13 @@ from screens.blocks import (
 from screens.page import Foot, Page
 from screens.pictures.drive import drive
 from screens.pictures.gauge import gauge, steps
+from screens.ride.readings import readings
 from screens.tongue import _
 from screens.words.tension import (
     ITEMS,
     ago,
     aim_text,
+    belt_name,
     locked_text,
     method_text,
     plan_notes,
@@ -75,7 +75,7 @@ class Check:
         """Return what the belt is called."""
         if len(self.sides) == 1:
             return _("Belt")
-        return _("Left belt") if self.side == "left" else _("Right belt")
+        return belt_name(self.side)
 
     @property
     def word(self) -> str:
@@ -157,8 +157,7 @@ def crown(check: Check) -> Verdict:
         word = found.reads or _("Pull {depth} aside").format(depth=check.depth)
         text = found.tension or found.certainty or aim_text(check.plan, style, check.entry.unit)
         return Verdict(key="verdict", word=word, text=text, form=PLAIN, lines=2)
-    form = {"good": RIGHT, "bad": WRONG}.get(found.tone, UNSURE)
-    return Verdict(key="verdict", word=found.verdict, text=found.reads, form=form, lines=2)
+    return Verdict(key="verdict", word=found.verdict, text=found.reads, form=form_of(check.word), lines=2)
 
 
 def main_bar(check: Check) -> Button:
@@ -270,14 +269,7 @@ def _last_text(check: Check) -> str:
 def _latest(check: Check) -> Iterator[Block]:
     """Set the last readings of this belt since it was fitted side by side over its window."""
     world = check.world
-    fitted = world.last("belt_fitted", belt=check.side)
-    forces = [
-        record.body.tension
-        for record in reversed(world.log.tensions)
-        if record.body.belt == check.side
-        and record.body.comparable
-        and (fitted is None or record.id > fitted.id)
-    ][-LATEST:]
+    forces = [record.body.tension for record in readings(world, check.side)][-LATEST:]
     window = check.plan.window
     picture = steps(forces, window.floor if window else 0.0, window.ceiling if window else 0.0, world.style)
     if picture is not None:

@@ -1,39 +1,60 @@
-"""What a tension check found: each belt with its verdict and what to do."""
-
-from typing import Any
-
-from kivy.properties import ObjectProperty
+"""What a tension check found: the belt that asks for most in front, each belt with what to do."""
 
 from logic.answers.tension_entry import word_of
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
-from screens.words.tension import MOVES, SIGNS, tension_text
+from logic.store import Record
+from screens.acts import Back, Swap
+from screens.belt_verdict import form_of, worst
+from screens.blocks import Button, Line, Verdict, Words
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.words.tension import MOVES, SIGNS, belt_name, tension_text, tile
+from screens.world import World
+
+EXAMPLES = ({"ids": []},)
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-class TensionSaved(AppPage):
-    """Shows the log entries `ids`."""
-
-    belts = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without the four places."""
-        super().__init__(*args, title="Tension saved", nav=False, chip=False, **kwargs)
-
-    def refresh(self) -> None:
-        """Show the entries."""
-        self.belts.clear_widgets()
-        for number in self.args["ids"]:
-            record = self.state.store.entry(number)
-            word = word_of(record.body)
-            name = "Belt" if len(self.args["ids"]) == 1 else f"{record.body.belt.capitalize()} belt"
-            row = Row(
-                title=f"{name}: {tension_text(record, self.style)}",
-                detail=MOVES.get(word, ""),
-                icon=SIGNS.get(word, ""),
-                chevron=False,
-            )
-            self.belts.add_widget(row)
+def saved_page(world: World) -> Page:
+    """Return the readings of `ids`, saved."""
+    records = [world.store.entry(number) for number in world.args["ids"]]
+    one = len(records) == 1
+    return Page(
+        title=_("Tension saved"),
+        crown=_crown(records, one=one),
+        blocks=(
+            *(_line(world, record, one=one) for record in records),
+            Words(
+                key="after",
+                text=_("After moving a motor: lock its screws, turn the wheel, measure again."),
+                tone="second",
+            ),
+        ),
+        foot=Foot(
+            main=Button(_("Finish"), Back()),
+            beside=(Button(_("Measure again"), Swap("ride.tension")),),
+        ),
+        places=False,
+    )
 
 
-load_kv(__file__)
+def _crown(records: list[Record], *, one: bool) -> Verdict:
+    said = _("Saved. Checked by you.")
+    if not records:
+        return Verdict(key="verdict", word=said)
+    first = worst(records).body
+    word = word_of(first)
+    if not word:
+        return Verdict(key="verdict", word=said)
+    name = "" if one else f"{belt_name(first.belt)}: "
+    return Verdict(key="verdict", word=f"{name}{tile(word)}", text=said, form=form_of(word))
+
+
+def _line(world: World, record: Record, *, one: bool) -> Line:
+    word = word_of(record.body)
+    name = _("Belt") if one else belt_name(record.body.belt)
+    return Line(
+        key=f"belt {record.body.belt}",
+        title=f"{name}: {tension_text(record, world.style)}",
+        detail=MOVES.get(word, ""),
+        icon=SIGNS.get(word, ""),
+    )

@@ -7,6 +7,7 @@ from logic.answers.tension import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, BeltP
 from logic.answers.tension_entry import word_of
 from logic.store import Record
 from logic.units import GAP, Shown, places
+from screens.tongue import _
 from screens.words import Style, offer, refusal
 
 ITEMS = {
@@ -56,6 +57,11 @@ MOVES = {
     "tight": "Move the motor a little towards the wheel, turn, measure again.",
 }
 """What to do about a belt that must be set anew."""
+
+
+def belt_name(side: str) -> str:
+    """Return what one of two belts is called."""
+    return _("Left belt") if side == "left" else _("Right belt")
 
 
 def tile(word: str) -> str:

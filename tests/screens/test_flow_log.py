@@ -216,7 +216,7 @@ def test_the_build_sheet_is_written_as_text_and_with_pictures_and_the_log_as_a_t
 
 @pytest.mark.parametrize(
     "page",
-    ["ride", "log", "log.due", "log.export", "log.bin", "log.tension", "board.boards", "entry"],
+    ["ride", "log", "log.due", "log.export", "log.bin", "board.boards", "entry"],
 )
 def test_rows_are_built_anew_only_when_they_differ(app, page):
     add_ride(app, wet=True)

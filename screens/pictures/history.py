@@ -1,0 +1,77 @@
+"""Readings of one belt over its way or its days: each with its error, over the window it should lie in."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+from screens.pictures.axis import opened, plain_number, reach, round_ticks
+from screens.pictures.strokes import Disc, Fill, Label, Path, Picture, Stroke
+from screens.tongue import _
+
+TICKS = 5
+AIR = 0.06
+"""Share of the width that the first and the last reading stand off the frame."""
+
+
+class Reading(NamedTuple):
+    """A reading on the axes, and how far it may be off."""
+
+    x: float
+    y: float
+    error: float
+
+
+def history(
+    readings: Sequence[Reading], window: tuple[float, float] | None, *, y_title: str
+) -> Picture | None:
+    """Return the readings joined in their order; None without any. `window` is its floor and ceiling."""
+    if not readings:
+        return None
+    left, right = opened(min(one.x for one in readings), max(one.x for one in readings))
+    air = AIR * (right - left)
+    left, right = left - air, right + air
+    ends = [one.y + side * one.error for one in readings for side in (-1, 1)]
+    foot, top = reach([*ends, *(window or ())], from_zero=False)
+    foot = max(0.0, foot)
+    strokes: list[Stroke] = []
+    if window is not None:
+        low, high = (max(foot, edge) for edge in window)
+        strokes.append(Fill(((left, low), (right, low), (right, high), (left, high)), "key"))
+        strokes += [Path(((left, edge), (right, edge)), "outline", 2.0) for edge in (low, high)]
+    for value in round_ticks(foot, top, TICKS):
+        strokes += [
+            Path(((left, value), (right, value)), "hair", 1.0),
+            Label(plain_number(value), (left, value), ("l",), tone="second", must=True, gap=5.0),
+        ]
+    for value in round_ticks(left, right, TICKS):
+        strokes += [
+            Path(((value, foot), (value, foot + (top - foot) * 0.025)), "outline", 1.0),
+            Label(plain_number(value), (value, foot), ("b",), tone="second", must=True),
+        ]
+    strokes += [
+        Path(((left, top), (left, foot), (right, foot)), "outline", 1.1),
+        Path(tuple((one.x, one.y) for one in readings), "chart_a", 3.0),
+    ]
+    cap = 0.012 * (right - left)
+    for one in readings:
+        low, high = max(foot, one.y - one.error), one.y + one.error
+        strokes.append(Path(((one.x, low), (one.x, high)), "chart_a", 2.0))
+        strokes += [Path(((one.x - cap, end), (one.x + cap, end)), "chart_a", 2.0) for end in (low, high)]
+        strokes.append(Disc((one.x, one.y), 5.0, "chart_a", "ground"))
+    strokes.append(Label(y_title, (left, top), ("rt",), tone="second", gap=2.0, must=True))
+    if window is not None:
+        # Where two readings leave the most room between them.
+        xs = [left, *(one.x for one in readings), right]
+        before, after = max(pairwise(xs), key=lambda gap: gap[1] - gap[0])
+        middle = (before + after) / 2
+        strokes += [
+            Label(_("ceiling"), (middle, window[1]), ("b", "t"), bold=True),
+            Label(_("floor"), (middle, window[0]), ("t", "b"), bold=True),
+        ]
+    return Picture(
+        tuple(strokes),
+        (left, foot, right, top),
+        to_scale=False,
+        height=220.0,
+        margins=(44.0, 26.0, 12.0, 24.0),
+    )

@@ -1,0 +1,53 @@
+"""The tension gauge: its texts stand beside each other, its band is always whole."""
+
+from itertools import combinations
+
+import pytest
+
+from logic.answers.tension import belt_plan, belt_reading
+from logic.board import Board
+from logic.exchange import demo_boards
+from logic.person import Person
+from screens.paper.ink import width_of
+from screens.paper.picture import lay
+from screens.pictures.gauge import gauge
+from screens.pictures.strokes import Fill, Picture
+from screens.words import Style
+
+SLACK = 1.5
+WIDTHS = (288.0, 328.0, 380.0, 608.0)
+
+
+def over_each_other(drawn: Picture, width: float, scale: float) -> list[tuple[str, str]]:
+    """Give the texts that meet in a picture."""
+    boxes = []
+    for one in lay(drawn, width, drawn.height, scale):
+        if one.kind == "text":
+            (x, y), wide = one.points[0], width_of(one.text, one.width, one.bold)
+            boxes.append((one.text, x, y, x + wide, y + one.height))
+    return [
+        (one[0], other[0])
+        for one, other in combinations(boxes, 2)
+        if one[1] < other[3] - SLACK
+        and other[1] < one[3] - SLACK
+        and one[2] < other[4] - SLACK
+        and other[2] < one[4] - SLACK
+    ]
+
+
+@pytest.mark.parametrize("board", demo_boards(), ids=lambda board: board.name)
+@pytest.mark.parametrize("system", ["metric", "inch"])
+def test_needle_and_edges_keep_their_numbers_apart(board: Board, system: str) -> None:
+    plan, style = belt_plan(board, Person()), Style(system)
+    aim = plan.items["pull_target"].value
+    for tenth in range(3, 25, 2):
+        reading = belt_reading(board, Person(), aim * tenth / 10, plan.depth)
+        for last in (None, reading.tension.value + 2.0):
+            drawn = gauge(plan, reading, last, style)
+            assert drawn is not None
+            # The band, floor to ceiling, is never cut by the frame.
+            band = [one for one in drawn.strokes if isinstance(one, Fill)][1]
+            assert drawn.box[0] < band.points[0][0] < band.points[1][0] < drawn.box[2]
+            for width in WIDTHS:
+                for scale in (1.0, 1.3, 1.6, 2.0):
+                    assert over_each_other(drawn, width, scale) == [], (tenth, last, width, scale)
