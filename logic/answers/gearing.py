@@ -1,20 +1,21 @@
 """Gearing and speed: how fast the board goes, how hard it pushes, and why."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.parts import CHARGES, Parts, chosen
-from logic.answers.reading import Item, Reading
+from logic.answers.reading import Item, Reading, Result
 from logic.answers.run import Figures, Run, answer, kv_bands
 from logic.board import Board, Value, faults
 from logic.drive.gearing import belt_speed, electrical_angular_speed, motor_angular_speed, unloaded_speed
 from logic.drive.motor import torque_constant_stated
 from logic.drive.performance import climb_at, steady_speed
-from logic.drive.push import push_curve
+from logic.drive.push import push_curve, top_unloaded_speed
 from logic.drive.road import load_curve
 from logic.errors import InputError
 
-POINTS = 60
+POINTS = 40
 """Points of each curve of the chart."""
 
 FACING_UP = 1.08
@@ -34,7 +35,7 @@ class Curves:
 class Gearing:
     """Results by name, in the order they are shown; curves when they can be drawn; what does not fit together."""
 
-    items: dict[str, Item]
+    items: Mapping[str, Item]
     curves: Curves | None
     faults: tuple[InputError, ...]
 
@@ -47,8 +48,8 @@ def gearing(board: Board, rider: Value | None, at_speed: float) -> Gearing:
     """
     make = partial(GearingParts, rider, at_speed)
     run = Run(lambda: make(board))
-    items = kv_bands(board, make, RESULTS, run.figures(RESULTS), *SPREAD_BY_KV)
-    return Gearing(items, run.view(_curves, None), faults(board))
+    items = kv_bands(board, make, RESULTS, run.when_read(RESULTS), *SPREAD_BY_KV)
+    return Gearing(items, run.view(partial(_curves, items["top_loaded"]), None), faults(board))
 
 
 @answer()
@@ -136,14 +137,14 @@ def chosen_standstill() -> float:
     return chosen("Speed", 0.0, "m/s", "speed")
 
 
-def _curves(parts: Parts) -> Curves:
-    drive, road = parts.drive("nominal"), parts.road
-    push, load = push_curve(drive), load_curve(road)
-    steady = steady_speed(drive, road)
-    end = steady.unloaded * FACING_UP
+def _curves(top: Item, parts: Parts) -> Curves:
+    """Return the curves, meeting at the top speed that was found already."""
+    drive = parts.drive("nominal")
+    push, load = push_curve(drive), load_curve(parts.road)
+    end = top_unloaded_speed(drive) * FACING_UP
     speeds = [end * step / (POINTS - 1) for step in range(POINTS)]
     return Curves(
         tuple((speed, push(speed)) for speed in speeds),
         tuple((speed, load(speed)) for speed in speeds),
-        None if steady.speed is None else (steady.speed, push(steady.speed)),
+        (float(top.value), push(float(top.value))) if isinstance(top, Result) else None,
     )

@@ -92,7 +92,7 @@ def pair_details(board: Board, rider: Value | None, asking: Asking) -> dict[str,
         return PairParts(Reading(of, rider), Asked(asking))
 
     items = Run(lambda: make(board)).figures(RESULTS)
-    return kv_bands(board, make, RESULTS, items, "top_loaded", "top_full")
+    return dict(kv_bands(board, make, RESULTS, items, "top_loaded", "top_full"))
 
 
 def _unloaded(parts: PairParts) -> float:

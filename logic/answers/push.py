@@ -100,7 +100,7 @@ def pushing(board: Board, rider: Value | None, asking: Asking) -> Pushing:
         return PushParts(Reading(of, rider), Asked(asking))
 
     run = Run(lambda: make(board))
-    items = kv_bands(board, make, RESULTS, run.figures(RESULTS), *MEETINGS.values())
+    items = dict(kv_bands(board, make, RESULTS, run.figures(RESULTS), *MEETINGS.values()))
     if board.controller.erpm_limit is not None:
         items["erpm_speed"] = run.figure("erpm_speed", "speed", _erpm_speed)
     stretches = run.view(partial(_stretches, cap=run.view(_erpm_speed, None)), ())

@@ -1,6 +1,6 @@
 """One run of an answer: what it shows is recorded, traced and guarded in one place, and one register lists all answers."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any, Generic, TypeVar
@@ -46,6 +46,35 @@ def answer(**samples: Any) -> Callable[[F], F]:  # noqa: ANN401  (whatever an an
     return enter
 
 
+class WhenRead(Mapping[str, Item]):
+    """Figures by name, each worked out when it is first read: what nobody looks at costs nothing."""
+
+    def __init__(self, names: Iterable[str], make: Callable[[str], Item]) -> None:
+        """Take the names in the order shown, and what works one out."""
+        self._found: dict[str, Item | None] = dict.fromkeys(names)
+        self._make = make
+
+    def __getitem__(self, name: str) -> Item:
+        """Return one figure."""
+        found = self._found[name]
+        if found is None:
+            found = self._found[name] = self._make(name)
+        return found
+
+    @property
+    def read(self) -> set[str]:
+        """Return the names of those that were worked out."""
+        return {name for name, item in self._found.items() if item is not None}
+
+    def __iter__(self) -> Iterator[str]:
+        """Give the names."""
+        return iter(self._found)
+
+    def __len__(self) -> int:
+        """Return how many there are."""
+        return len(self._found)
+
+
 class Run(Generic[P]):
     """One run over the parts that an answer rests on; `make` reads them when first needed."""
 
@@ -79,6 +108,10 @@ class Run(Generic[P]):
         """Return every figure by name."""
         return {name: self.figure(name, quantity, compute) for name, (quantity, compute) in of.items()}
 
+    def when_read(self, of: Figures[P]) -> Mapping[str, Item]:
+        """Return every figure by name, worked out when it is read."""
+        return WhenRead(of, lambda name: self.figure(name, *of[name]))
+
     def or_open(self, name: str, compute: Callable[[P], T]) -> T | Open:
         """Return something beside the figures, or what stands in its way."""
         with unrecorded():
@@ -103,8 +136,8 @@ def _or_open(name: str, compute: Callable[[], T]) -> T | Open:
 
 
 def kv_bands(
-    board: Board, make: Callable[[Board], P], of: Figures[P], items: dict[str, Item], *names: str
-) -> dict[str, Item]:
+    board: Board, make: Callable[[Board], P], of: Figures[P], items: Mapping[str, Item], *names: str
+) -> Mapping[str, Item]:
     """Return the items, those named with the band that a speed constant leaves open while it is only printed.
 
     Without a band where an end cannot be worked out, and where the constant was measured.
@@ -115,14 +148,18 @@ def kv_bands(
     with unrecorded():
         share = pick("spreads", name="printed speed constant").number("share")
     ends = [_with_kv(board, make, replace(kv, si=float(kv.si) * (1.0 + off))) for off in (-share, share)]
-    found = dict(items)
-    for name in names:
-        item, compute = items[name], of[name][1]
-        low, high = (end.view(compute, None) for end in ends)
-        if isinstance(item, Result) and isinstance(low, float) and isinstance(high, float):
-            reach = (low, high, float(item.value))
-            found[name] = replace(item, band=(min(reach), max(reach)))
-    return found
+
+    def banded(name: str) -> Item:
+        item = items[name]
+        if name not in names or not isinstance(item, Result):
+            return item
+        low, high = (end.view(of[name][1], None) for end in ends)
+        if not isinstance(low, float) or not isinstance(high, float):
+            return item
+        reach = (low, high, float(item.value))
+        return replace(item, band=(min(reach), max(reach)))
+
+    return WhenRead(items, banded)
 
 
 def _with_kv(board: Board, make: Callable[[Board], P], kv: Value) -> Run[P]:

@@ -156,7 +156,16 @@ class BeltReading:
 @answer(pull=15.0)
 def belt_reading(board: Board, person: Person, pull: float, depth: float | None = None) -> BeltReading:
     """Return the belt tension of a pull in N at a depth in m, with the error of the person's own tools."""
-    run = Run(lambda: BeltParts(Reading(board), person, depth))
+    return pulled(belt_run(board, person, depth), pull)
+
+
+def belt_run(board: Board, person: Person, depth: float | None = None) -> Run[BeltParts]:
+    """Return what every pull on a belt rests on, for `pulled`: kept, it is read once and not at each digit."""
+    return Run(lambda: BeltParts(Reading(board), person, depth))
+
+
+def pulled(run: Run[BeltParts], pull: float) -> BeltReading:
+    """Return what a pull in N tells, as `belt_reading`."""
     return judged(run, partial(one_pull, "Pull on the scale", pull))
 
 

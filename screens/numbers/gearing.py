@@ -49,6 +49,7 @@ VALUES = (
     "ask.gearing_speed",
 )
 SPEED = "ask.gearing_speed"
+CROWN = "top_loaded"
 FIRST = ("top_nominal", "push_start", "climb_start", "ratio", "push_at")
 """Figures that stand open; the rest are under "All figures"."""
 
@@ -70,10 +71,12 @@ def gearing_page(world: World) -> Page:
         detail = f"{_band(world, item)} {words}".strip()
         return figure(world, item, labels[name], before=before.get(name), detail=detail, grey=grey, **look)
 
-    said = once_each(answer.items)
+    # What is folded is not read: what is not read is not worked out.
+    items = {name: answer.items[name] for name in (CROWN, *FIRST)}
+    said = once_each(items)
 
     def rest() -> Iterator[Block]:
-        return (shown(name) for name in said if name not in (*FIRST, "top_loaded"))
+        return (shown(name) for name in once_each(items | dict(answer.items)) if name not in items)
 
     blocks: tuple[Block, ...] = (
         *trying(world),
@@ -81,13 +84,13 @@ def gearing_page(world: World) -> Page:
         *(stepper(world, key) for key in STEPPED),
         Section(key="chart head", title=_("Push against road load")),
         *_chart(answer, world.style),
-        Section(key="more", title=_("More answers"), note=world.kept(shared_sureness, answer.items)),
+        Section(key="more", title=_("More answers"), note=shared_sureness(items)),
         *(shown(name, reserve=True) for name in FIRST if name in said),
         *fold(world, "all", _("All figures"), rest),
         Section(key="values", title=_("From the board: tap one to try another value")),
         *(value_line(world, key) for key in VALUES),
     )
-    crown = shown("top_loaded", row=False, reserve=True)
+    crown = shown(CROWN, row=False, reserve=True)
     assert isinstance(crown, Figure)  # noqa: S101  (row=False makes one)
     return Page(
         title=_("Gearing and speed"),

@@ -1,28 +1,39 @@
 """Paints marks into a canvas: boxes, text, and pictures of strokes."""
 
+from collections.abc import Sequence
 from itertools import pairwise
 from math import ceil, cos, hypot, pi, sin
 from typing import Any
 
-from kivy.graphics import Color, Ellipse, Line, Mesh, Rectangle, RoundedRectangle
+from kivy.graphics import Color, Ellipse, Line, Mesh, Rectangle
 from kivy.metrics import dp
 
 from screens.paper.colours import colour
 from screens.paper.ink import broken, texture
 from screens.paper.picture import Placed, lay
 from screens.paper.sheet import Box, Drawing, Ink, Laid
+from screens.pictures.strokes import Point
 
 DASHES = (9.0, 6.0)
 
 
 def paint(canvas: Any, laid: Laid) -> None:  # noqa: ANN401  (Kivy's canvas has no types)
-    """Paint a block, its lower left corner at the origin."""
+    """Paint a block, its lower left corner at the origin: grounds, then frames, then what stands in them."""
+    boxes = [mark for mark in laid.marks if isinstance(mark, Box)]
+    shapes: dict[tuple[bool, str], Shape] = {}
+    for mark in boxes:
+        if mark.fill:
+            _fill(shapes.setdefault((True, mark.fill), Shape()), mark, laid.height)
+    for mark in boxes:
+        if mark.edge:
+            _edge(shapes.setdefault((False, mark.edge), Shape()), mark, laid.height)
+    for (_, tone), shape in shapes.items():
+        _tint(canvas, tone)
+        canvas.add(shape.mesh())
     for mark in laid.marks:
         if isinstance(mark, Ink):
             _ink(canvas, mark, laid.height)
-        elif isinstance(mark, Box):
-            _box(canvas, mark, laid.height)
-        else:
+        elif isinstance(mark, Drawing):
             _drawing(canvas, mark, laid.height)
 
 
@@ -38,27 +49,90 @@ def _ink(canvas: Any, mark: Ink, height: float) -> None:  # noqa: ANN401
     canvas.add(Rectangle(texture=found, pos=(round(x), round(height - mark.y - tall)), size=(wide, tall)))
 
 
-def _box(canvas: Any, mark: Box, height: float) -> None:  # noqa: ANN401
-    pos, size = (mark.x, height - mark.y - mark.height), (mark.width, mark.height)
-    radius = min(mark.radius, min(size) / 2)
-    if mark.fill:
-        _tint(canvas, mark.fill)
-        if radius:
-            canvas.add(RoundedRectangle(pos=pos, size=size, radius=(radius,), segments=8))
-        else:
-            canvas.add(Rectangle(pos=pos, size=size))
-    if mark.edge:
-        _tint(canvas, mark.edge)
-        half = mark.line / 2
-        x, y, wide, tall = pos[0] + half, pos[1] + half, size[0] - mark.line, size[1] - mark.line
-        if mark.dashed:
-            corners = ((x, y), (x + wide, y), (x + wide, y + tall), (x, y + tall), (x, y))
-            for x0, y0, x1, y1 in dashes(corners, DASHES):
-                canvas.add(Line(points=(x0, y0, x1, y1), width=max(1.0, half), cap="none"))
-        elif radius:
-            canvas.add(Line(rounded_rectangle=(x, y, wide, tall, radius, 24), width=max(1.0, half)))
-        else:
-            canvas.add(Line(rectangle=(x, y, wide, tall), width=max(1.0, half), joint="miter"))
+class Shape:
+    """Polygons of one colour, drawn in one go: each instruction of a canvas costs time at every frame."""
+
+    def __init__(self) -> None:
+        """Begin empty."""
+        self.vertices: list[float] = []
+        self.indices: list[int] = []
+
+    def add(self, points: Sequence[Point]) -> None:
+        """Add a polygon without dents."""
+        first = self._put(points)
+        for place in range(1, len(points) - 1):
+            self.indices += (first, first + place, first + place + 1)
+
+    def ring(self, outer: Sequence[Point], inner: Sequence[Point]) -> None:
+        """Add what lies between two polygons of as many points."""
+        count, first = len(outer), self._put((*outer, *inner))
+        for place in range(count):
+            after = (place + 1) % count
+            a, b, c, d = first + place, first + after, first + count + place, first + count + after
+            self.indices += (a, b, c, b, d, c)
+
+    def dash(self, x0: float, y0: float, x1: float, y1: float, half: float) -> None:
+        """Add a straight piece of a line with blunt ends."""
+        length = hypot(x1 - x0, y1 - y0) or 1.0
+        dx, dy = (y1 - y0) / length * half, (x0 - x1) / length * half
+        self.add(((x0 + dx, y0 + dy), (x1 + dx, y1 + dy), (x1 - dx, y1 - dy), (x0 - dx, y0 - dy)))
+
+    def mesh(self) -> Mesh:
+        """Return it as Kivy draws it."""
+        return Mesh(vertices=self.vertices, indices=self.indices, mode="triangles")
+
+    def _put(self, points: Sequence[Point]) -> int:
+        first = len(self.vertices) // 4
+        for x, y in points:
+            self.vertices += (x, y, 0.0, 0.0)
+        return first
+
+
+CORNER = tuple((1.0 - cos(step * pi / 12), 1.0 - sin(step * pi / 12)) for step in range(7))
+"""A quarter of a circle in its square, from one side to the next."""
+
+
+def _rounded(x: float, y: float, wide: float, tall: float, radius: float) -> list[Point]:
+    """Return the corners of a rectangle, rounded, all the way round."""
+    right, top = x + wide, y + tall
+    if radius <= 0.0:
+        return [(x, y), (right, y), (right, top), (x, top)]
+    turns = [(radius * a, radius * b) for a, b in CORNER]
+    return [
+        *((x + a, y + b) for a, b in turns),
+        *((right - b, y + a) for a, b in turns),
+        *((right - a, top - b) for a, b in turns),
+        *((x + b, top - a) for a, b in turns),
+    ]
+
+
+def _whole(mark: Box, height: float) -> tuple[float, float, float, float, float]:
+    """Return place, size and radius of a box on whole pixels, so that its edges are sharp."""
+    x, y = round(mark.x), round(height - mark.y - mark.height)
+    wide, tall = round(mark.x + mark.width) - x, max(1, round(height - mark.y) - y)
+    return x, y, wide, tall, min(mark.radius, wide / 2, tall / 2)
+
+
+def _fill(shape: Shape, mark: Box, height: float) -> None:
+    shape.add(_rounded(*_whole(mark, height)))
+
+
+def _edge(shape: Shape, mark: Box, height: float) -> None:
+    x, y, wide, tall, radius = _whole(mark, height)
+    line = max(1, round(mark.line))
+    if mark.dashed:
+        half = line / 2
+        left, low, right, top = x + half, y + half, x + wide - half, y + tall - half
+        corners = ((left, low), (right, low), (right, top), (left, top), (left, low))
+        for piece in dashes(corners, DASHES):
+            shape.dash(*piece, half)
+        return
+    outer = _rounded(x, y, wide, tall, radius)
+    inside = max(0.0, radius - line)
+    inner = _rounded(x + line, y + line, wide - 2 * line, tall - 2 * line, inside)
+    if len(inner) != len(outer):
+        inner = [corner for corner in inner for _ in CORNER]
+    shape.ring(outer, inner)
 
 
 def dashes(points: Any, pattern: tuple[float, ...]) -> list[tuple[float, float, float, float]]:  # noqa: ANN401
@@ -98,8 +172,10 @@ def _stroke(canvas: Any, stroke: Placed, x: float, y: float) -> None:  # noqa: A
     _tint(canvas, stroke.tone)
     if stroke.kind == "line":
         if stroke.dashes:
+            shape = Shape()
             for piece in dashes(points, stroke.dashes):
-                canvas.add(Line(points=piece, width=dp(stroke.width) / 2, cap="none"))
+                shape.dash(*piece, max(0.5, dp(stroke.width) / 2))
+            canvas.add(shape.mesh())
         else:
             canvas.add(Line(points=flat, width=max(1.0, dp(stroke.width) / 2), joint="round"))
     elif stroke.kind == "fill":

@@ -6,11 +6,51 @@ from kivy.graphics import Color, Rectangle
 from kivy.metrics import dp
 from kivy.uix.recycleboxlayout import RecycleBoxLayout
 from kivy.uix.recycleview import RecycleView
+from kivy.uix.recycleview.views import RecycleDataAdapter
 
 from screens.blocks import Block
 from screens.paper.colours import colour
 from screens.paper.sheet import Laid, Touch
 from screens.paper.view import BlockView
+
+
+class Views(RecycleDataAdapter):
+    """Gives each block the view that has painted it already, wherever it stood: what did not change is not painted again."""
+
+    SPARE = 16
+    """Views that are kept although nothing of theirs is in sight."""
+
+    def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
+        """Begin without any."""
+        self._spare: list[BlockView] = []
+        super().__init__(**kwargs)
+
+    def invalidate(self) -> None:
+        """Keep the views when the blocks changed: many will be the same."""
+        self._spare += self.views.values()
+        self._take_dirty()
+        self.views = {}
+
+    def get_view(self, index: int, data_item: dict[str, Any], viewclass: Any) -> Any:  # noqa: ANN401  (Kivy's own signature)
+        """Return the view of a block: the one that shows it, else one whose block has gone, else a new one."""
+        self._take_dirty()
+        laid, spare = data_item["laid"], self._spare
+        place = next((at for at, view in enumerate(spare) if view.laid is laid), None)
+        if place is None:
+            wanted = {id(one) for one in self.recycleview.laids}
+            place = next((at for at, view in enumerate(spare) if id(view.laid) not in wanted), None)
+        if place is None and len(spare) > self.SPARE:
+            place = 0
+        if place is None:
+            return self.create_view(index, data_item, viewclass)
+        view = spare.pop(place)
+        self.refresh_view_attrs(index, data_item, view)
+        return view
+
+    def _take_dirty(self) -> None:
+        for views in self.dirty_views.values():
+            self._spare += views.values()
+            views.clear()
 
 
 class Pane(RecycleView):
@@ -20,6 +60,7 @@ class Pane(RecycleView):
         """Begin empty."""
         kwargs.setdefault("size_hint", (None, None))
         super().__init__(**kwargs)
+        self.view_adapter = Views()
         self.bar_width = dp(3)
         self.bar_margin = dp(1)
         self.scroll_distance = dp(24)

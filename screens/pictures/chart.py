@@ -15,6 +15,8 @@ STYLES: tuple[tuple[str, tuple[float, ...]], ...] = (
 )
 """Tone and dashes (ink, gap, in dp; none is a full line) of the first to the fourth line."""
 TICKS = 5
+ENOUGH = 15
+"""Points of a line that say well enough how far away it is."""
 
 
 class Curve(NamedTuple):
@@ -105,15 +107,15 @@ def _apart(place: int, curves: Sequence[Curve], tall: float) -> Point:
     """Return the point of a line that is farthest from the others, away from the ends of the frame."""
     points = list(curves[place].points)
     inside = points[len(points) // 5 : max(len(points) // 5 + 1, 4 * len(points) // 5)]
-    others = [curve.points for at, curve in enumerate(curves) if at != place]
+    others = [
+        curve.points[:: max(1, len(curve.points) // ENOUGH)] for at, curve in enumerate(curves) if at != place
+    ]
 
     def distance(point: Point) -> float:
+        px, py = point
+        wide = abs(px) + 1e-9
         return min(
-            (
-                min(abs(y - point[1]) / tall + abs(x - point[0]) / (abs(point[0]) + 1e-9) for x, y in other)
-                for other in others
-                if other
-            ),
+            (min(abs(y - py) / tall + abs(x - px) / wide for x, y in other) for other in others if other),
             default=0.0,
         )
 

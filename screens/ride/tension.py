@@ -4,9 +4,9 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from logic.answers.reading import Result
-from logic.answers.tension import BeltPlan, BeltReading, belt_plan, belt_reading
+from logic.answers.tension import BeltPlan, BeltReading, belt_plan, belt_run, pulled
 from logic.answers.tension_entry import tension_entry
-from logic.board import Field, Value
+from logic.board import Board, Field, Value
 from logic.store import Record as Entered
 from screens.acts import Act, Both, Record, Say, Settle, Swap, Turn, Type
 from screens.asking import figure, fold, number_entry, shared_sureness, typed_value, working
@@ -24,8 +24,10 @@ from screens.blocks import (
 from screens.page import Foot, Page
 from screens.pictures.drive import drive
 from screens.pictures.gauge import gauge, steps
+from screens.pictures.strokes import Picture as Strokes
 from screens.ride.readings import readings
 from screens.tongue import _
+from screens.words import Style
 from screens.words.tension import (
     ITEMS,
     ago,
@@ -60,7 +62,8 @@ class Check:
         self.pull: Value | None = typed_value(world, self.key, PULL, world.person.scale_unit)
         self.reading: BeltReading | None = None
         if self.pull is not None and self.plan.depth is not None:
-            self.reading = belt_reading(world.saved, world.person, float(self.pull.si), self.plan.depth)
+            run = world.kept(belt_run, world.saved, world.person, self.plan.depth)
+            self.reading = pulled(run, float(self.pull.si))
         self.last = self._last()
         before = None if self.last is None else self.last.body.tension
         self.told: Told = told(self.reading, self.pull, self.plan, before, world.style, self.entry.unit)
@@ -228,7 +231,7 @@ def _what_it_tells(check: Check) -> Iterator[Block]:
 
 def _drive(check: Check) -> Iterator[Block]:
     world, plan, style = check.world, check.plan, check.world.style
-    picture = drive(world.saved, plan, style, check.entry.unit, mirrored=check.side == "right")
+    picture = world.kept(_drawn, world.saved, plan, style, check.entry.unit, check.side)
     if picture is not None:
         text = _("The drive to scale, with the pull at the middle of the free span.")
         yield Picture(key="drive", strokes=picture, text=text)
@@ -236,6 +239,10 @@ def _drive(check: Check) -> Iterator[Block]:
     notes = plan_notes(plan, style)
     if notes:
         yield Words(key="notes", text=notes, bold=True)
+
+
+def _drawn(board: Board, plan: BeltPlan, style: Style, unit: str, side: str) -> Strokes | None:
+    return drive(board, plan, style, unit, mirrored=side == "right")
 
 
 def _figures(check: Check) -> Iterator[Block]:

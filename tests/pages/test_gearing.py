@@ -4,6 +4,9 @@ from dataclasses import replace
 
 import pytest
 
+from logic.answers.asked import questions
+from logic.answers.gearing import gearing
+from logic.answers.run import WhenRead
 from screens.acts import Ask, Go, Undo
 from screens.blocks import Figure, FigureRow
 from tests.pages.reader import Reader
@@ -239,3 +242,15 @@ def test_results_that_lack_the_same_value_say_so_once(bare: Reader) -> None:
     bare.tap("All figures")
     details = [one.detail for one in bare.blocks() if isinstance(one, Figure | FigureRow)]
     assert len(details) == len(set(details)) > 1
+
+
+def test_a_folded_figure_is_not_worked_out(gears: Reader) -> None:
+    speed = float(questions()["ask.gearing_speed"].begins.si)
+    items = gears.world.kept(gearing, gears.world.board, gears.world.person.rider, speed).items
+    assert isinstance(items, WhenRead)
+    assert gears.page.crown
+    assert items.read == {"top_loaded", "top_nominal", "push_start", "climb_start", "ratio", "push_at"}
+    assert len(items) > len(items.read)
+    gears.tap("All figures")
+    assert gears.page.crown
+    assert items.read == set(items)

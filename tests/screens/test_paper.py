@@ -12,6 +12,7 @@ from screens.acts import Turn
 from screens.blocks import Block, Field, Line, Stepper, Words
 from screens.driver import Touch
 from screens.page import Page
+from screens.paper import view
 from screens.paper.ink import MOST_PIXELS, kept_pixels
 from screens.register import PAGES, is_data, page_function
 from tests.screens.session import Session
@@ -278,3 +279,28 @@ def test_a_closed_app_leaves_no_page_behind(app: Session) -> None:
     app.restart(hours=1)
     collect()
     assert page() is None
+
+
+def test_what_did_not_change_is_not_painted_again_though_it_moves(app: Session, monkeypatch: Any) -> None:
+    painted: list[str] = []
+    real = view.paint
+    monkeypatch.setattr(
+        view, "paint", lambda canvas, laid: (painted.append(laid.said), real(canvas, laid))[1]
+    )
+    show(app, monkeypatch, shifting)
+    painted.clear()
+    app.tap("Number, one more")
+    app.settle()
+    assert "New" in painted
+    assert not [said for said in painted if said.startswith("Line")]
+
+
+def shifting(world: Any) -> Page:
+    """Return a page on which a block appears over the others."""
+    count = world.args.get("count", 0)
+    blocks: tuple[Block, ...] = (
+        Stepper(key="step", label="Number", value=str(count), more=Turn({"count": count + 1})),
+        *((Words(key="new", text="New"),) if count else ()),
+        *(Line(key=f"line {number}", title=f"Line {number}") for number in range(4)),
+    )
+    return Page(title="Shifting", blocks=blocks)
