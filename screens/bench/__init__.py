@@ -25,7 +25,6 @@ PAGES = {
     "bench.joint_edit": "screens.bench.joint_edit.joint_edit_page",
     "bench.joint_value": "screens.bench.joint_value.joint_value_page",
     "bench.joint_done": "screens.bench.joint_done.joint_done_page",
-    "bench.lookup": "screens.bench.lookup.lookup_page",
     "bench.lookup_card": "screens.bench.lookup_card.lookup_card_page",
     "bench.locker": "screens.bench.locker.locker_page",
     "bench.reach": "screens.bench.reach.reach_page",

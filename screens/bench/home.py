@@ -10,9 +10,7 @@ from screens.world import World
 
 TASKS = (
     ("bench.belt", "gauge", _("Set a belt"), _("By scale, weight, motor or sound; history and wear.")),
-    ("bench.joints", "driver", _("Joints"), _("Torque, threadlocker and tools of this board's screws.")),
-    ("bench.lookup", "search", _("Look up a screw"), _("By kind, by size, by what you see.")),
-    ("bench.reach", "ruler", _("Screw reach"), _("Enough thread, clear of the windings?")),
+    ("bench.joints", "driver", _("Screws"), _("Torque, threadlocker, tool and reach of each.")),
     (
         "bench.controller",
         "settings",

@@ -27,12 +27,10 @@ def joint_page(world: World) -> Page:
         blocks=(
             *show.hazard(),
             *_inputs(show),
-            *show.answer(),
             *show.told(),
-            *show.pull(),
-            *show.locker(),
             *_record(show),
             *show.folds(),
+            *show.alike(),
         ),
         foot=Foot(main=_done(show), tall=True),
         places=False,

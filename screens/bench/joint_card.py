@@ -74,9 +74,11 @@ class CardBlocks:
                 torque_text(card.items[name].value, style, inch=style.system == "inch")
                 for name in ("wrench", "wrench_ceiling")
             )
-            word = _("Set {torque}, never above {ceiling}").format(torque=number, ceiling=never)
+            word = _("{torque}, never over {ceiling}").format(
+                torque=number, ceiling=never.partition("\u00a0")[0]
+            )
             over = ABOVE_DRAG if card.drag_missing else ""
-            text = " ".join(part for part in (self._locker(), self._pull()) if part)
+            text = "\n".join(part for part in (self._locker(), self._pull()) if part)
             act = working(item, ITEMS["wrench"])
             return Verdict(key="verdict", word=f"{word}{over}", text=text, form=form, act=act)
         if isinstance(item, Open) and item.missing:
@@ -92,18 +94,18 @@ class CardBlocks:
         if locker is None:
             return ""
         if locker.grade == "none":
-            return _("No locker.")
+            return _("No locker")
         grade = _("{grade} locker").format(grade=locker.grade.capitalize())
         if not isinstance(cure, Result):
-            return f"{grade}."
+            return grade
         wait = self.world.style.number(cure.value, cure.quantity)
-        return _("{locker}, ride after {wait}.").format(locker=grade, wait=wait)
+        return _("{locker}, ride after {wait}").format(locker=grade, wait=wait)
 
     def _pull(self) -> str:
         item = self.card.items.get("pull")
         if not isinstance(item, Result):
             return ""
-        return _("No wrench: {scale} at {arm}.").format(scale=self._scale(item), arm=self._arm(item))
+        return _("No wrench: {scale} at {arm}").format(scale=self._scale(item), arm=self._arm(item))
 
     def _scale(self, item: Result) -> str:
         unit = self.world.person.scale_unit
@@ -119,40 +121,62 @@ class CardBlocks:
         if word:
             yield Notice(key="hazard", word=word, text=NOTICES[key])
 
-    def answer(self) -> Iterator[Words]:
-        """Yield the torque in the other unit, the nut's drag, and what limits it."""
+    def told(self) -> Iterator[Block]:
+        """Yield what was assumed and what deserves a word."""
+        card = self.card
+        if card.assumed:
+            yield Words(key="assumed", text=assumed_text(card), tone="second")
+        for note in card.notes:
+            yield Words(key=f"note {note}", text=NOTES[note])
+
+    def alike(self) -> Iterator[Block]:
+        """Yield look-alikes; the first is a notice where no other hazard is named."""
+        card = self.card
+        for place, (other, warning) in enumerate(card.alike):
+            text, key = (
+                _("Looks alike: {other}. {warning}").format(other=other, warning=warning),
+                f"alike {place}",
+            )
+            plain = place or card.notice[0]
+            yield Words(key=key, text=text) if plain else Notice(key=key, word="notice", text=text)
+
+    def folds(self) -> Iterator[Block]:
+        """Yield threadlocker, pull, tool and order, and why it is so much: each opens on a tap."""
+        card, world = self.card, self.world
+        yield from fold(world, "locker", _("Threadlocker"), lambda: tuple(self._put_on()))
+        if isinstance(card.items.get("pull"), Result):
+            yield from fold(world, "no wrench", _("Without a torque wrench"), lambda: tuple(self._pulled()))
+        yield from fold(world, "tool", _("Tool and order"), lambda: tuple(self._work()))
+        if self._reasons():
+            yield from fold(world, "why", _("Why"), lambda: tuple(self._why()))
+
+    def _reasons(self) -> bool:
+        return isinstance(self.card.items["wrench"], Result) or bool(shown_items(self.card))
+
+    def _why(self) -> Iterator[Block]:
+        """Yield the torque in the other unit, the nut's drag, what limits it, and every other result with its working."""
         card, style = self.card, self.world.style
         if isinstance(card.items["wrench"], Result):
+            limit = _("What limits it: {limit}.").format(limit=LIMITS[card.limit])
+            yield Words(key="limit", text=limit, bold=True)
             yield Words(key="other unit", text=set_text(card, style, inch=style.system != "inch"))
             drag = drag_text(card, style)
             if drag:
                 yield Words(key="drag", text=drag, bold=card.drag_missing)
-            limit = _("What limits it: {limit}.").format(limit=LIMITS[card.limit])
-            yield Words(key="limit", text=limit)
-
-    def told(self) -> Iterator[Block]:
-        """Yield what a motor asks of its pulley, what deserves a word, what was assumed, and look-alikes."""
-        card = self.card
         for name in ("drive_torque", "carried"):
             item = card.items.get(name)
             if item is not None and not (isinstance(item, Open) and item.outcome):
                 yield self.row(name)
-        for note in card.notes:
-            yield Words(key=f"note {note}", text=NOTES[note])
-        if card.assumed:
-            yield Words(key="assumed", text=assumed_text(card), tone="second")
-        if card.alike:
-            yield Section(key="alike", title=_("Looks alike"))
-        for place, (other, warning) in enumerate(card.alike):
-            text, key = f"{other}: {warning}", f"alike {place}"
-            plain = place or card.notice[0]
-            yield Words(key=key, text=text) if plain else Notice(key=key, word="notice", text=text)
+        names = shown_items(card)
+        note = self.world.kept(shared_sureness, card.items)
+        if names:
+            yield Section(key="figures", title=_("Figures"), note=note)
+        yield from map(self.row, names)
 
-    def locker(self) -> Iterator[Block]:
+    def _put_on(self) -> Iterator[Block]:
         """Yield grade, preparation and cure; or none and why."""
         card, world = self.card, self.world
-        yield Section(key="locker head", title=_("Threadlocker"))
-        yield Words(key="locker", text=locker_text(card), bold=True)
+        yield Words(key="grade", text=locker_text(card), bold=True)
         locker = card.locker
         if locker is None or locker.grade == "none":
             return
@@ -177,11 +201,10 @@ class CardBlocks:
         day = min(max(self.world.person.day + sign * STEP, COLDEST), HOTTEST)
         return None if day == self.world.person.day else Settle({"day": day})
 
-    def pull(self) -> Iterator[Block]:
+    def _pulled(self) -> Iterator[Block]:
         """Yield the same torque as a pull on the person's own key or spanner."""
-        card, world, item = self.card, self.world, self.card.items.get("pull")
-        if not isinstance(item, Result):
-            return
+        card, world, item = self.card, self.world, self.card.items["pull"]
+        assert isinstance(item, Result)  # noqa: S101  (the fold is there only then)
         tool, turned = turned_by(card), _("nut") if turned_by(card) == "spanner" else _("screw")
         detail = _("{scale} on the scale{over}, {arm} from the {turned}, square to the {tool}.").format(
             scale=self._scale(item),
@@ -196,7 +219,6 @@ class CardBlocks:
             detail += _(" Your scale is good to ± {share} of it.").format(share=share)
         arm = world.person.key_arm
         left = not_used(world.typed.get(f"value/{ARM.key}", ""))
-        yield Section(key="pull head", title=_("Without a torque wrench"))
         yield self.row("pull", detail)
         yield Line(
             key="arm",
@@ -206,14 +228,6 @@ class CardBlocks:
             value=self._arm(item),
             act=Go("bench.joint_value", {"key": ARM.key}),
         )
-
-    def folds(self) -> Iterator[Block]:
-        """Yield tool and order, and every other result with its working."""
-        yield from fold(self.world, "tool", _("Tool and order"), lambda: tuple(self._work()))
-        names = shown_items(self.card)
-        if names:
-            note = self.world.kept(shared_sureness, self.card.items)
-            yield from fold(self.world, "all", _("All figures"), lambda: tuple(map(self.row, names)), note)
 
     def _work(self) -> Iterator[Words]:
         card, style = self.card, self.world.style

@@ -9,27 +9,29 @@ from logic.answers.joint_guide import holds_a_thread, kind_named
 from logic.answers.joint_options import LOOK_UP, option_label, usual, usual_joint
 from logic.answers.joints import JointCard, joint_card
 from logic.board import Board, value_from
-from logic.board_joints import BoardJoint
+from logic.board_joints import BoardJoint, joint_places
 from logic.fields import joint_fields
 from logic.person import Person
-from screens.acts import Go, Turn
+from screens.acts import Both, Go, Set, Swap, Turn
+from screens.asking import fold
 from screens.bench.joint_card import CardBlocks, board_of
-from screens.bench.lookup import plain
-from screens.blocks import Block, Choice, Line, Option, Section, Words
+from screens.bench.lookup import joint_of, plain
+from screens.blocks import Block, Choice, Line, Option, Words
 from screens.page import Page
 from screens.tongue import _
 from screens.words.joints import summary, value_text
 from screens.words.typed import not_used
 from screens.world import World
 
-INTO = ("aluminium unknown", "6061-T6", "6082-T6", "steel", "insert nut")
+INTO = ("aluminium unknown", "6061-T6", "steel", "insert nut")
 SHORT = {
-    "aluminium unknown": _("alloy not known"),
-    "6061-T6": _("I know it is 6061"),
-    "6082-T6": _("I know it is 6082"),
+    "aluminium unknown": _("aluminium"),
+    "steel": _("steel"),
     "insert nut": _("insert nut"),
 }
 """What stands on a button, where the full name is too long for one."""
+PICKED = ("thread", "into", "engagement")
+"""What is asked first, each with its usual values."""
 MORE = {
     "set screw": ("carries", "shaft", "screws", "key_width", "key_height", "key_length"),
     "torque": ("strength", "condition", "head", "member", "washer", "running"),
@@ -46,20 +48,18 @@ def lookup_card_page(world: World) -> Page:
     kind, values = world.args["kind"], json.dumps(world.args["values"], sort_keys=True)
     card = world.kept(looked_up, board_of(world), kind, values, world.person)
     show = CardBlocks(world, card)
-    said = _("Looked up: {screw}").format(screw=summary(card.joint, world.style))
     return Page(
         title=card.kind.text("name"),
         crown=show.crown(),
         blocks=(
             *show.hazard(),
             *_picks(world, card),
-            Words(key="said", text=said, bold=True),
-            *show.answer(),
+            Words(key="said", text=f"{summary(card.joint, world.style)}.", bold=True),
             *show.told(),
-            *show.pull(),
-            *show.locker(),
-            *_more(world, card),
+            *show.alike(),
             *show.folds(),
+            *fold(world, "more", _("Other sizes, class, head"), lambda: tuple(_more(world, card))),
+            *_keep(card),
         ),
         places=False,
     )
@@ -93,7 +93,7 @@ def _picks(world: World, card: JointCard) -> Iterator[Choice]:
 
 
 def _choice(world: World, name: str, label: str, options: Mapping[str, str], chosen: str) -> Choice:
-    """Return the usual values of one field; "other" opens the whole list."""
+    """Return the usual values of one field; the others stand further down."""
     values = world.args["values"]
 
     def put(key: str) -> Turn:
@@ -103,7 +103,7 @@ def _choice(world: World, name: str, label: str, options: Mapping[str, str], cho
         return Turn({"values": {**values, name: {**value, "known": "chosen"}}})
 
     picks = tuple(Option(text, put(key), key == chosen) for key, text in options.items())
-    return Choice(key=name, label=label, options=(*picks, Option(_("other"), _asks(name))))
+    return Choice(key=name, label=label, options=picks)
 
 
 def _asks(name: str) -> Go:
@@ -111,8 +111,13 @@ def _asks(name: str) -> Go:
 
 
 def _more(world: World, card: JointCard) -> Iterator[Block]:
-    yield Section(key="more", title=_("More about this screw"))
-    for name in MORE[card.kind.text("way")]:
+    """Yield every value, each with its whole list or the keypad."""
+    into = "" if card.joint.into is None else str(card.joint.into.si)
+    first = PICKED if card.kind.text("way") != "feel" else PICKED[:1]
+    for name in (
+        *(one for one in first if one != "engagement" or holds_a_thread(into)),
+        *MORE[card.kind.text("way")],
+    ):
         left = not_used(world.typed.get(f"value/joints.{LOOK_UP}.{name}", ""))
         yield Line(
             key=f"more {name}",
@@ -122,6 +127,18 @@ def _more(world: World, card: JointCard) -> Iterator[Block]:
             bad=bool(left),
             act=_asks(name),
         )
+
+
+def _keep(card: JointCard) -> Iterator[Line]:
+    """Yield the way to make it a joint of the board, to be recorded and looked at again."""
+    key = joint_of(card.kind)
+    if not key:
+        return
+    asks = joint_places()[key].asks
+    values = {f"joints.{key}.{name}": value for name, value in card.joint.values() if name in asks}
+    detail = _("Then it can be recorded, and is looked at again in time.")
+    keep = Both((Set(values), Swap("bench.joint", {"joint": key})))
+    yield Line(key="keep", title=_("Keep it with the board"), detail=detail, icon="save", act=keep)
 
 
 def _short(label: str) -> str:

@@ -17,7 +17,7 @@ from screens.words.joints import FEEL, set_text
 def joints(driver: Driver) -> None:
     """Open the joints of the board."""
     driver.tap("Bench")
-    driver.tap("Joints")
+    driver.tap("Screws")
 
 
 def card(name: str, board: str = "Towpath 36") -> Callable[[Driver], None]:
@@ -60,7 +60,7 @@ def card_empty(driver: Driver) -> None:
 def working(driver: Driver) -> None:
     """Open the working of a setting."""
     card("motor_face")(driver)
-    driver.tap("Set 1.7")
+    driver.tap("1.7")
 
 
 def edit(driver: Driver) -> None:
@@ -96,15 +96,15 @@ def done(driver: Driver) -> None:
 
 
 def lookup(driver: Driver) -> None:
-    """Open the look-up."""
-    driver.tap("Bench")
-    driver.tap("Look up a screw")
+    """Look for a screw that no board has described."""
+    driver.app.state.choose("none")
+    joints(driver)
 
 
 def lookup_found(driver: Driver) -> None:
     """Search for what is seen."""
     driver.app.state.note_typed("lookup", "5/16")
-    lookup(driver)
+    joints(driver)
 
 
 def lookup_card(driver: Driver) -> None:
@@ -117,7 +117,7 @@ def lookup_card(driver: Driver) -> None:
 def lookup_thread(driver: Driver) -> None:
     """Look up a size that has a double."""
     driver.app.state.note_typed("lookup", "M8")
-    lookup(driver)
+    joints(driver)
     driver.frame(2)
     driver.tap("Any screw M8 × 1.25")
 
@@ -128,8 +128,8 @@ def reach(*millimetres: float, type_next: str = "") -> Callable[[Driver], None]:
     def walk(driver: Driver) -> None:
         for name, length in zip(NAMES, millimetres, strict=False):
             answer(driver.app.state, asked_key(name), Value(length / 1000.0, typed_unit="mm"))
-        driver.tap("Bench")
-        driver.tap("Screw reach")
+        driver.app.shell.place("bench")
+        driver.app.shell.go("bench.reach")
         if type_next:
             driver.frame(2)
             driver.tap("Measure: ")
@@ -142,7 +142,7 @@ def reach(*millimetres: float, type_next: str = "") -> Callable[[Driver], None]:
 def locker(driver: Driver) -> None:
     """Open the guide to threadlocker."""
     joints(driver)
-    driver.tap("Threadlocker")
+    driver.app.shell.go("bench.locker")
 
 
 JOINTS = (
@@ -162,8 +162,8 @@ JOINTS = (
     Scene("joint-thread", value("thread"), "bench.joint_value"),
     Scene("joint-hex-key", arm, "bench.joint_value"),
     Scene("joint-done", done, "bench.joint_done"),
-    Scene("lookup", lookup, "bench.lookup"),
-    Scene("lookup-found", lookup_found, "bench.lookup"),
+    Scene("screws-no-board", lookup, "bench.joints"),
+    Scene("lookup-found", lookup_found, "bench.joints"),
     Scene("lookup-card", lookup_card, "bench.lookup_card"),
     Scene("lookup-look-alike", lookup_thread, "bench.lookup_card"),
     Scene("reach-empty", reach(), "bench.reach"),

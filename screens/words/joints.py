@@ -15,9 +15,9 @@ from screens.words.tension import ago
 
 ITEMS = {
     "setting": "Set, without the nut's drag",
-    "ceiling": "Never above, without the drag",
+    "ceiling": "Never over, without the drag",
     "wrench": "Set",
-    "wrench_ceiling": "Never above",
+    "wrench_ceiling": "Never over",
     "pull": "Pull on the key or spanner",
     "pull_error": "The scale's error in that pull",
     "lower_preload": "Clamp left at the most friction",
@@ -132,7 +132,7 @@ def torque_text(torque: float, style: Style, *, inch: bool) -> str:
 def set_text(card: JointCard, style: Style, *, inch: bool) -> str:
     """Return the sentence of a joint with a torque in one unit."""
     setting, ceiling = (torque_text(card.items[name].value, style, inch=inch) for name in WRENCH)
-    return f"Set {setting}, never above {ceiling}{ABOVE_DRAG if card.drag_missing else ''}."
+    return f"Set {setting}, never over {ceiling}{ABOVE_DRAG if card.drag_missing else ''}."
 
 
 WRENCH = ("wrench", "wrench_ceiling")
