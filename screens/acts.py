@@ -177,6 +177,20 @@ class Remember(Act):
 
 
 @dataclass(frozen=True)
+class TakeOut(Act):
+    """Take the pack of the board in use out of use, for a sign that was seen."""
+
+    sign: str
+
+
+@dataclass(frozen=True)
+class PutBack(Act):
+    """Put that pack into use again, for a reason."""
+
+    why: str
+
+
+@dataclass(frozen=True)
 class Undo(Act):
     """Take back the step that the bar at the foot names, on the board it was done to."""
 

@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING, Any
 from logic.answers.asked import questions
 from logic.answers.range import LoggedRide
 from logic.board import Value, value_from
-from logic.log import Note
 
 if TYPE_CHECKING:
     from screens.state import State
@@ -101,19 +100,12 @@ def ride_speeds(state: "State | World") -> dict[str, float]:
     return dict(state.store.get(f"ride speeds {state.saved.id}", {}))
 
 
+def out_key(state: "State | World") -> str:
+    """Return the setting that tells of a pack that is out of use."""
+    return f"pack_out/{state.saved.id}"
+
+
 def out_of_use(state: "State | World") -> dict[str, Any] | None:
     """Return when and why the pack of the board in use was taken out of use, None while it is in use."""
-    found: dict[str, Any] | None = state.store.get(f"pack_out/{state.saved.id}")
+    found: dict[str, Any] | None = state.store.get(out_key(state))
     return found
-
-
-def take_out(state: "State", sign: str) -> None:
-    """Take the pack of the board in use out of use: every page about packs says so from now on."""
-    state.remember(f"pack_out/{state.saved.id}", {"sign": sign, "at": state.clock().isoformat()})
-    state.record(Note(note=f"Pack taken out of use: {sign}."))
-
-
-def put_back(state: "State", why: str) -> None:
-    """Put a pack into use again, for a reason that goes into the log."""
-    state.remember(f"pack_out/{state.saved.id}", None)
-    state.record(Note(note=f"Pack in use again: {why}."))

@@ -70,7 +70,10 @@ class Verdict(Tappable):
 
 @dataclass(frozen=True, kw_only=True)
 class Figure(Tappable):
-    """One number, large: for the crown. `reserve` keeps a line for the change where values can be tried."""
+    """One number, large: for the crown. `reserve` keeps a line for the change where values can be tried.
+
+    `held_up` is for a number that others read at arm's length: as large as the width lets it be.
+    """
 
     label: str
     number: str
@@ -79,6 +82,7 @@ class Figure(Tappable):
     detail: str = ""
     grey: bool = False
     reserve: bool = False
+    held_up: bool = False
 
     def said(self) -> str:
         """Return label and number."""

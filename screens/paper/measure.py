@@ -6,12 +6,15 @@ from typing import Any
 
 from kivy.metrics import dp
 
+from logic.units import GAP
 from screens import blocks as b
 from screens.paper.scale import EDGE, LEAD, NUMBERS, SMALL, TEXT, TITLE, TOUCH, Look
 from screens.paper.sheet import Drawing, Laid, Sheet, touchable
 
 ROW = 56
 TILE = 72
+HELD = (80, 132)
+"""Least and most size of a number that is held up: a digit is 0.71 of it, so 80 dp make 57 dp or 9 mm."""
 SHORT = 12
 """Letters up to which options stand in one row."""
 
@@ -72,8 +75,24 @@ def _moved(mark: Any, down: float) -> Any:  # noqa: ANN401  (any mark)
     return replace(mark, y=mark.y + down)
 
 
+def held_up(block: b.Figure, sheet: Sheet) -> None:
+    """Draw label, number and unit as large as the width lets them be; the unit goes under a number it would make small."""
+    x, room = inner(sheet)
+    y = dp(8) + sheet.write(block.label, LEAD, x, dp(8), room, bold=True).height
+    whole = f"{block.number}{GAP}{block.unit}"
+    if sheet.fits(whole, HELD[1], room, bold=True).size >= dp(HELD[0]):
+        y += sheet.write(whole, HELD[1], x, y, room, bold=True).height
+    else:
+        y += sheet.write(block.number, HELD[1], x, y, room, bold=True).height
+        y += sheet.write(block.unit, NUMBERS[0], x, y, room, bold=True).height
+    sheet.y = y + dp(8)
+
+
 def figure(block: b.Figure, sheet: Sheet) -> None:
     """Draw label, then the number as large as there is room, the change beside it."""
+    if block.held_up:
+        held_up(block, sheet)
+        return
     x, room = inner(sheet)
     tone = "second" if block.grey else "text"
     y = dp(8)

@@ -10,7 +10,7 @@ PAGES = {
     "ride.tension": "screens.ride.tension.tension_check",
     "ride.tension_saved": "screens.ride.tension_saved.saved_page",
     "ride.flight": "screens.ride.flight.flight_page",
-    "ride.flight_card": "screens.ride.flight_card.FlightCard",
-    "ride.pack_signs": "screens.ride.pack_signs.PackSigns",
+    "ride.flight_card": "screens.ride.flight_card.flight_card",
+    "ride.pack_signs": "screens.ride.pack_signs.pack_signs",
 }
 """Class of each page by its name; it is imported at the first visit."""

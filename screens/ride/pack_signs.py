@@ -1,92 +1,69 @@
 """A pack that swells, hisses, smokes or is hot: what to do, and out of use until a person says what came of it."""
 
+from collections.abc import Iterator
 from datetime import datetime
-from typing import Any
-
-from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
 
 from logic.answers.care import advice
-from screens.app_page import AppPage
-from screens.asked import out_of_use, put_back, take_out
-from screens.widgets.choice import Choice
-from screens.widgets.load import load_kv
-from screens.widgets.row import Section
-from screens.widgets.text import Text
+from screens.acts import PutBack, TakeOut, Turn
+from screens.asked import out_of_use
+from screens.blocks import Block, Button, Choice, Notice, Option, Section, Words
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words.tension import ago
+from screens.world import World
 
 SIGNS = (
-    ("swollen", "Swollen"),
-    ("hissing or smoking", "Hissing or smoking"),
-    ("hot", "Hot without a hard ride"),
-    ("leaking or smelling", "Leaking or smelling"),
+    ("swollen", _("Swollen")),
+    ("hissing or smoking", _("Hissing or smoking")),
+    ("hot", _("Hot without a hard ride")),
+    ("leaking or smelling", _("Leaking or smelling")),
 )
 ENDS = (
-    ("another pack is in the board", "Another pack is in the board"),
-    ("the sign was entered by mistake", "It was entered by mistake"),
+    ("another pack is in the board", _("Another pack is in the board")),
+    ("the sign was entered by mistake", _("It was entered by mistake")),
 )
 
 
-class PackSigns(AppPage):
-    """DANGER on top, always. Taking out needs a sign and a bar; putting back needs a reason and the same bar's place.
+def pack_signs(world: World) -> Page:
+    """Return the danger first, always.
 
-    No single tap and no repeated tap on one spot does either, and Back leaves everything as it is.
+    Taking out needs a sign and a bar; putting back needs a reason and the same bar's place. No single tap and no repeated tap
+    on one spot does either, and Back leaves everything as it is.
     """
+    stop, *others = advice("stop")
+    out = out_of_use(world)
+    chosen = str(world.args.get("sign", ""))
+    return Page(
+        title=_("Pack: stop signs"),
+        crown=Notice(key="danger", word="danger", text=stop.text),
+        blocks=(
+            *(Words(key=f"fire {row.key}", text=row.text, bold=True) for row in advice("fire")),
+            *_state(world, out, chosen),
+            Section(key="others", title=_("Other signs")),
+            *(Words(key=f"stop {row.key}", text=row.text) for row in others),
+        ),
+        foot=_foot(chosen, out=out is not None),
+        places=False,
+    )
 
-    text = StringProperty()
-    since = StringProperty()
-    sign = StringProperty()
-    out = BooleanProperty(defaultvalue=False)
-    question = StringProperty()
-    choice = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Write the advice once: it is data."""
-        super().__init__(*args, nav=False, title="Pack: stop signs", **kwargs)
-        stop, *_ = advice("stop")
-        self.text = stop.text
-        self.choice = Choice()
-        self.choice.bind(on_choose=lambda _, key: self._choose(key))
-        self.ids.choice_slot.add_widget(self.choice)
-        for row in advice("fire"):
-            self.ids.lines.add_widget(Text(text=row.text, bold=True))
-        self.ids.lines.add_widget(Section(title="Other signs"))
-        for row in advice("stop")[1:]:
-            self.ids.lines.add_widget(Text(text=row.text))
+def _state(world: World, out: dict[str, str] | None, chosen: str) -> Iterator[Block]:
+    if out is not None:
+        when = ago(datetime.fromisoformat(out["at"]), world.now)
+        text = _("Out of use: {sign}, {when}.").format(sign=out["sign"], when=when)
+        yield Words(key="since", text=text, tone="bad", bold=True)
+    question = _("What do you see?") if out is None else _("What came of it?")
+    options = tuple(
+        Option(text, Turn({"sign": key}), key == chosen) for key, text in (SIGNS if out is None else ENDS)
+    )
+    yield Choice(key="sign", label=question, options=options)
 
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Begin with nothing chosen."""
-        self.sign = ""
-        super().open(**args)
 
-    def refresh(self) -> None:
-        """Show whether the pack is in use, and what can be done."""
-        out = out_of_use(self.state)
-        self.out = out is not None
-        self.since = (
-            f"Out of use: {out['sign']}, {ago(datetime.fromisoformat(out['at']), self.state.clock())}."
-            if out
-            else ""
+def _foot(chosen: str, *, out: bool) -> Foot:
+    if out:
+        back = Button(
+            _("Put into use again"), PutBack(chosen) if chosen else None, _("First say what came of it.")
         )
-        self.question = "What came of it?" if self.out else "What do you see?"
-        options = [list(option) for option in (ENDS if self.out else SIGNS)]
-        self.choice.chosen = self.sign
-        if [list(option) for option in self.choice.options] != options:
-            self.choice.options = options
-
-    def _choose(self, key: str) -> None:
-        self.sign = key
-        self.refresh()
-
-    def act(self) -> None:
-        """Take the pack out of use for the sign, or put it back for the reason."""
-        if not self.sign:
-            return
-        sign, self.sign = self.sign, ""
-        if self.out:
-            put_back(self.state, sign)
-        else:
-            take_out(self.state, sign)
-        self.refresh()
-
-
-load_kv(__file__)
+        return Foot(beside=(back,))
+    take = TakeOut(chosen) if chosen else None
+    return Foot(main=Button(_("Take this pack out of use"), take, _("First tap what you see.")))

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from logic.log import Ride
-from screens.asked import forget_answers, take_out
+from screens.asked import forget_answers
 from screens.driver import Driver
 from screens.scenes import Scene
 
@@ -144,9 +144,8 @@ def below_full(driver: Driver) -> None:
 
 def pack_out(driver: Driver) -> None:
     """Charge a pack that was taken out of use."""
-    board(driver, "Lock-keeper")
-    clean(driver)
-    take_out(driver.app.state, "swollen")
+    signs_out(driver)
+    driver.app.shell.place("ride")
     driver.tap("Numbers")
     driver.tap("Charging")
 

@@ -42,5 +42,6 @@ from screens.update import (  # noqa: E402, F401  (they mark their functions)
     entering,
     keeping,
     moving,
+    packs,
     reach,
 )

@@ -7,7 +7,7 @@ import pytest
 
 from logic.checks.lists import Checklist, checklist
 from logic.log import Check, Fault, Ride
-from screens.asked import out_of_use, take_out
+from screens.asked import out_key, out_of_use
 from screens.widgets.bar import Bar
 from screens.widgets.row import Row
 from tests.screens.session import Session
@@ -28,6 +28,11 @@ def run_through(app: Session) -> None:
             app.tap(item.options[0])
         app.tap(item.state.upper())
     app.settle()
+
+
+def take_out(state: Any, sign: str) -> None:
+    state.remember(out_key(state), {"sign": sign, "at": state.clock().isoformat()})
+    state.changed()
 
 
 def bars(app: Session) -> list[str]:

@@ -1,0 +1,24 @@
+"""A pack that is taken out of use: every page about packs says so until it is put back."""
+
+from logic.log import Note
+from screens.acts import PutBack, Record, TakeOut
+from screens.asked import out_key
+from screens.update import does, update
+from screens.world import World
+
+
+@does(TakeOut)
+def take_out(world: World, act: TakeOut) -> World:
+    """Take the pack out of use; the log says why."""
+    return _say(world, {"sign": act.sign, "at": world.now.isoformat()}, f"Pack taken out of use: {act.sign}.")
+
+
+@does(PutBack)
+def put_back(world: World, act: PutBack) -> World:
+    """Put the pack into use again; the log says why."""
+    return _say(world, None, f"Pack in use again: {act.why}.")
+
+
+def _say(world: World, out: dict[str, str] | None, note: str) -> World:
+    world.store.put(out_key(world), out)
+    return update(world.turned(sign=None), Record(Note(note=note)))
