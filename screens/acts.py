@@ -207,6 +207,13 @@ class Both(Act):
     acts: tuple[Act, ...]
 
 
+def asks(act: Act | None) -> str:
+    """Return the key that an act asks for, "" for one that does not ask."""
+    if isinstance(act, Both):
+        return next((key for one in act.acts if (key := asks(one))), "")
+    return act.key if isinstance(act, Ask) else ""
+
+
 # Checklists
 
 

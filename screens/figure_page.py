@@ -50,6 +50,13 @@ def answered(world: World, work_out: Callable[[Board], A]) -> tuple[A, Mapping[s
     return answer, work_out(world.saved).items if world.trial and not world.is_scratch else {}
 
 
+def compared(
+    world: World, work_out: Callable[[Board], Mapping[str, Item]]
+) -> tuple[Mapping[str, Item], Mapping[str, Item]]:
+    """Return what `answered` does, for results that come by name alone."""
+    return work_out(world.board), work_out(world.saved) if world.trial and not world.is_scratch else {}
+
+
 @dataclass(frozen=True, kw_only=True)
 class Figures:
     """Results by name, what they are called, and what is said of them.
@@ -138,17 +145,18 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     advice: Sequence[Block] = (),
     values: Sequence[str | Block] = (),
     values_title: str = "",
+    offer: Button | None = None,
 ) -> Page:
     """Return a page of figures.
 
     `stop` follows the word DANGER in the verdict while a hazard is one; a page that has it is stopped by a pack out of use,
     too. All that is left then are the notice and the values, and `fixes` names the one that ends it. Nothing on the page
-    dismisses it.
+    dismisses it. `offer` is what the page can lay over the board.
     """
     out = out_of_use(world) if stop and not world.is_scratch else None
     hazards = [Hazard("DANGER", "pack out")] if out is not None else list(hazards)
     stopped = bool(hazards) and hazards[0].word == "DANGER"
-    foot = trial_foot(world, fits=not faults)
+    foot = trial_foot(world, fits=not faults, offer=offer)
     if stopped:
         hazards, crown = (
             hazards[:1],

@@ -29,16 +29,20 @@ def faults_said(world: World, faults: Sequence[InputError]) -> tuple[Words, ...]
     )
 
 
-def trial_foot(world: World, *, fits: bool = True) -> Foot:
-    """Return what is being entered, else the bars that keep or drop the trial, else nothing."""
+def trial_foot(world: World, *, fits: bool = True, offer: Button | None = None) -> Foot:
+    """Return what is being entered, else the bars that keep or drop the trial, else nothing.
+
+    `offer` is what can be laid over the board: it comes before the trial that there is.
+    """
     entry = entry_of(world)
     if entry is not None:
         return Foot(main=Button(_("Done"), Done()), entry=entry)
     if not world.trial:
-        return Foot()
+        return Foot(main=offer)
     keep = Go("board.name", {"purpose": "keep"}) if world.is_scratch else Keep()
     drop = Button(_("Drop the trial"), Drop())
+    kept = Button(_("Keep on board"), keep)
     # What does not fit together can be kept, but it is not what is offered first.
-    if not fits:
-        return Foot(beside=(drop, Button(_("Keep on board"), keep)))
-    return Foot(main=Button(_("Keep on board"), keep), beside=(drop,))
+    if offer is not None or not fits:
+        return Foot(main=offer, beside=(drop, kept))
+    return Foot(main=kept, beside=(drop,))

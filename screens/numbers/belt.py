@@ -1,151 +1,124 @@
 """Choose a belt: those in stock near the wanted centre distance, and what the board's own can carry."""
 
-from functools import partial
-
-from kivy.properties import ObjectProperty, StringProperty
-
+from logic.answers.asked import Asked
 from logic.answers.belt_choice import BeltChoice, BeltRow, belt_choice
-from logic.answers.reading import RIDER, Item, Result
-from logic.board import Board, Value
-from screens.answering import AnsweringPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
+from logic.answers.reading import RIDER, Result
+from logic.board import Value
+from screens.acts import Go, Put
+from screens.asking import keeps, stepper
+from screens.blocks import Block, Line, Picture, Section, Words
+from screens.figure_page import Figures, answered, figure_page
+from screens.page import Page
+from screens.pictures.drive import drive
+from screens.tongue import _
 from screens.words.belt import BEYOND, CHOICE, LACKS, makers, stock_title
+from screens.world import World
 
-DRIVE = ("span", "wrap", "teeth_in_mesh", "mesh_factor")
-TRAVEL = ("lay_on", "take_up", "tolerance", "slot_inner", "slot_outer")
-LOAD = (
-    "rated_start",
-    "peak_torque",
-    "used_start",
-    "rated_top",
-    "steady_torque",
-    "used_top",
-    "angular_speed_loaded",
-    "belt_speed",
-    "smallest",
+HEAD = "centre"
+BELT = "drive.belt_teeth"
+FIRST = ("teeth_in_mesh", "lay_on", "take_up", "used_start", "used_top", "smallest")
+VALUES = (
+    "ask.wanted_centre",
+    "drive.profile",
+    "drive.belt_width",
+    "mount.centre_least",
+    "mount.centre_most",
+    "mount.flanged",
+    "drive.wheel_diameter",
+    "motor.kv",
+    "controller.motor_current",
+    "controller.brake_current",
+    "drive.motors",
+    RIDER.key,
 )
 
 
-class BeltPage(AnsweringPage):
-    """The belt's centre first, then teeth, then what is in stock, the drawing, and what it carries."""
-
-    HEAD = "centre"
-    CONTROLS = ("drive.motor_teeth", "drive.wheel_teeth", "drive.belt_teeth")
-    CHIPS = (
-        "ask.wanted_centre",
-        "drive.profile",
-        "drive.belt_width",
-        "mount.centre_least",
-        "mount.centre_most",
-        "mount.flanged",
-        "drive.wheel_diameter",
-        "motor.kv",
-        "controller.motor_current",
-        "controller.brake_current",
-        "drive.motors",
-        RIDER.key,
+def belt_page(world: World) -> Page:
+    """Return the belt's centre first, then teeth, what is in stock, the drawing, and what the belt carries."""
+    rider, asked = world.person.rider, Asked(world.answers).value("ask.wanted_centre")
+    wanted = None if asked is None else float(asked.si)
+    answer, before = answered(world, lambda board: world.kept(belt_choice, board, rider, wanted))
+    own = next((row for row in answer.rows if _on_board(world, row)), None)
+    figures = Figures(
+        world=world,
+        items=answer.items,
+        labels=CHOICE,
+        before=before,
+        details={HEAD: _said(makers(own.belt), LACKS[own.lacks])} if own is not None else {},
     )
-    LABELS = CHOICE
+    return figure_page(
+        world,
+        title=_("Belt"),
+        crown=figures.crown(HEAD),
+        controls=("drive.motor_teeth", "drive.wheel_teeth", stepper(world, BELT, _("Belt"))),
+        picture=(*_notes(answer), *_stock(world, answer), *_drawing(world, answer)),
+        figures=lambda: figures.rows(FIRST, _("The drive"), HEAD),
+        advice=(
+            Words(key="beyond", text=BEYOND, tone="second"),
+            Line(
+                key="fit",
+                title=_("Does it fit"),
+                detail=_("Ground, deck, hanger, the other motor."),
+                icon="ruler",
+                act=Go("numbers.fit"),
+            ),
+        ),
+        values=VALUES,
+        values_title=_("Tap one to try another value"),
+    )
 
-    title = StringProperty("Belt")
-    near = StringProperty()
-    notes = StringProperty()
-    beyond = StringProperty(BEYOND)
-    stock = ObjectProperty()
-    drive = ObjectProperty()
-    travel = ObjectProperty()
-    load = ObjectProperty()
 
-    def work_out(self, board: Board) -> BeltChoice:
-        """Return the belt and what is in stock around the wanted centre."""
-        return belt_choice(board, self.rider, self.asked("ask.wanted_centre"))
+def _on_board(world: World, row: BeltRow) -> bool:
+    teeth = world.board.drive.belt_teeth
+    return teeth is not None and teeth.si == row.belt.teeth
 
-    def control_label(self, key: str) -> str:
-        """Name the belt shortly."""
-        return "Belt" if key == "drive.belt_teeth" else super().control_label(key)
 
-    def detail(self, name: str, item: Item) -> str:
-        """Say of the board's own belt who makes it and what it lacks."""
-        if name != self.HEAD:
-            return super().detail(name, item)
-        own = (line for line in self.answer.rows if self._on_board(line))
-        return next(
-            (" ".join(part for part in (makers(line.belt), LACKS[line.lacks]) if part) for line in own), ""
+def _said(*parts: str) -> str:
+    return " ".join(part for part in parts if part)
+
+
+def _notes(answer: BeltChoice) -> tuple[Words, ...]:
+    """Return what is worth a word about the belt and its pulleys."""
+    found = {}
+    if isinstance(answer.items[HEAD], Result) and answer.rows and not answer.in_stock:
+        found["none"] = _("This length is in none of the lists near here.")
+    if answer.few_teeth:
+        found["few"] = _("Fewer than 6 teeth in mesh: the rating falls, and the belt climbs more easily.")
+    if answer.small_pulley:
+        found["small"] = _(
+            "The motor pulley is smaller than suggested for a long life. Most boards do that, and change belts"
+            " more often. 20 teeth beside a 97 mm wheel is the usual middle way."
         )
-
-    def _on_board(self, line: BeltRow) -> bool:
-        teeth = self.board.drive.belt_teeth
-        return teeth is not None and teeth.si == line.belt.teeth
-
-    def show_figures(self) -> None:
-        """Show the centre distance, then the drive, the mount and the load."""
-        self.show_head()
-        for flow, names in ((self.flow, DRIVE), (self.travel, TRAVEL), (self.load, LOAD)):
-            self.cards.show(flow, *names)
-
-    def show(self, answer: BeltChoice) -> None:
-        """Show what is in stock, what is worth a word, and the drawing."""
-        self._show_stock(answer)
-        self._show_notes(answer)
-        self._show_drive(answer)
-
-    def _show_stock(self, answer: BeltChoice) -> None:
-        self.stock.clear_widgets()
-        if answer.wanted is None or not answer.rows:
-            self.near = (
-                "In stock: the list needs profile, both pulleys and a belt or a wanted centre distance."
-            )
-            return
-        self.near = f"In stock near {self.style.number(answer.wanted, 'length')}"
-        for line in answer.rows:
-            here = self._on_board(line)
-            row = Row(
-                title=stock_title(line.belt, self.style) + (", on the board" if here else ""),
-                detail=self._row_text(line),
-                value=self.style.number(line.centre, "length"),
-                icon="tick" if here else "",
-            )
-            row.bind(on_release=partial(self._take, line))
-            self.stock.add_widget(row)
-
-    def _row_text(self, line: BeltRow) -> str:
-        off = self.style.change(line.centre, line.centre - line.off, "length")
-        return " ".join(
-            part for part in (f"{off} against wanted.", LACKS[line.lacks], makers(line.belt)) if part
-        )
-
-    def _take(self, line: BeltRow, *_: object) -> None:
-        self.state.try_value("drive.belt_teeth", Value(float(line.belt.teeth), "label"))
-
-    def _show_notes(self, answer: BeltChoice) -> None:
-        notes = []
-        if isinstance(answer.items["centre"], Result) and answer.rows and not answer.in_stock:
-            notes.append("This length is in none of the lists near here.")
-        if answer.few_teeth:
-            notes.append("Fewer than 6 teeth in mesh: the rating falls, and the belt climbs more easily.")
-        if answer.small_pulley:
-            notes.append(
-                "The motor pulley is smaller than suggested for a long life; most boards do that, and change"
-                " belts more often. 20 teeth beside a 97 mm wheel is the usual middle way."
-            )
-        self.notes = " ".join(notes)
-
-    def _show_drive(self, answer: BeltChoice) -> None:
-        drawing, board = self.drive, self.board
-        teeth = (board.drive.motor_teeth, board.drive.wheel_teeth)
-        centre, span = answer.items["centre"], answer.items["span"]
-        if not isinstance(centre, Result) or not isinstance(span, Result) or None in teeth:
-            drawing.centre, drawing.empty_text = 0, "The drawing needs both pulleys and the belt."
-            return
-        drawing.motor_teeth, drawing.wheel_teeth = (int(value.si) for value in teeth)
-        drawing.motor_diameter, drawing.wheel_pulley_diameter = map(float, answer.diameters)
-        wheel = board.drive.wheel_diameter
-        drawing.wheel_diameter = float(wheel.si) if wheel is not None else 0
-        drawing.centre = float(centre.value)
-        drawing.motor_text, drawing.wheel_text = (self.style.plain(float(value.si)) for value in teeth)
-        drawing.centre_text = self.style.number(centre.value, "length")
-        drawing.span_text = self.style.number(span.value, "length")
+    return tuple(Words(key=f"note {name}", text=text) for name, text in found.items())
 
 
-load_kv(__file__)
+def _stock(world: World, answer: BeltChoice) -> tuple[Block, ...]:
+    """Return the belts in stock near the wanted centre; a touch tries one."""
+    if answer.wanted is None or not answer.rows:
+        text = _("In stock: the list needs profile, both pulleys and a belt or a wanted centre distance.")
+        return (Words(key="stock", text=text, tone="second"),)
+    near = _("In stock near {centre}").format(centre=world.style.number(answer.wanted, "length"))
+    return (Section(key="stock", title=near), *(_stock_line(world, row) for row in answer.rows))
+
+
+def _stock_line(world: World, row: BeltRow) -> Line:
+    style, here = world.style, _on_board(world, row)
+    title = stock_title(row.belt, style)
+    off = _("{off} against wanted.").format(off=style.change(row.centre, row.centre - row.off, "length"))
+    return Line(
+        key=f"stock {row.belt.teeth}",
+        title=_("{belt}, on the board").format(belt=title) if here else title,
+        detail=_said(off, LACKS[row.lacks], makers(row.belt)),
+        value=style.number(row.centre, "length"),
+        icon="tick" if here else "",
+        chosen=here,
+        act=Put(BELT, Value(float(row.belt.teeth), "label"), keeps(BELT)),
+    )
+
+
+def _drawing(world: World, answer: BeltChoice) -> tuple[Block, ...]:
+    picture = drive(world.board, answer, world.style)
+    if picture is None:
+        text = _("The drawing needs both pulleys and the belt.")
+        return (Words(key="drawing", text=text, tone="second"),)
+    return (Picture(key="drawing", strokes=picture, text=_("The belt drive to scale.")),)

@@ -1,57 +1,89 @@
 """Does it fit: gaps to the ground, the deck, the hanger and the other motor."""
 
-from kivy.properties import StringProperty
+from logic.answers.asked import Asked
+from logic.answers.belt_fit import BeltFit, belt_fit
+from logic.answers.reading import Open
+from screens.asking import why, working
+from screens.blocks import RIGHT, UNSURE, WRONG, Verdict, Words
+from screens.figure_page import Figures, answered, figure_page
+from screens.page import Page
+from screens.tongue import _
+from screens.words.belt import FIT, TOUCHES
+from screens.world import World
 
-from logic.answers.belt_fit import FIT, BeltFit, belt_fit
-from logic.board import Board
-from screens.answering import AnsweringPage
-from screens.widgets.load import load_kv
-from screens.words.belt import FIT as WORDS
-from screens.words.belt import TOUCHES
+FIRST = ("pulley_ground", "can_ground", "pulley_deck", "can_deck", "can_hanger", "motors_gap")
+"""Gaps that stand open; those of a worn wheel are under "All figures"."""
+VALUES = (
+    "ask.wheel_wear",
+    "drive.wheel_diameter",
+    "drive.wheel_teeth",
+    "drive.motor_teeth",
+    "drive.belt_teeth",
+    "mount.angle",
+    "mount.deck_height",
+    "mount.can_diameter",
+    "mount.can_length",
+    "mount.hanger_length",
+    "mount.hanger_width",
+    "mount.inset",
+    "mount.plate",
+)
 
 
-class FitPage(AnsweringPage):
-    """The narrowest gap first, then every one."""
-
-    CHIPS = (
-        "ask.wheel_wear",
-        "drive.wheel_diameter",
-        "drive.wheel_teeth",
-        "drive.motor_teeth",
-        "drive.belt_teeth",
-        "mount.angle",
-        "mount.deck_height",
-        "mount.can_diameter",
-        "mount.can_length",
-        "mount.hanger_length",
-        "mount.hanger_width",
-        "mount.inset",
-        "mount.plate",
+def fit_page(world: World) -> Page:
+    """Return whether it fits by the narrowest gap, then every gap."""
+    worn = Asked(world.answers)("ask.wheel_wear")
+    answer, before = answered(world, lambda board: world.kept(belt_fit, board, worn))
+    figures = Figures(world=world, items=answer.items, labels=FIT, before=before)
+    return figure_page(
+        world,
+        title=_("Does it fit"),
+        crown=_verdict(world, answer),
+        figures=lambda: figures.rows(FIRST, _("Gaps")),
+        advice=(
+            Words(
+                key="level",
+                text=_(
+                    "Board level, nobody on it. Leaning, weight and a bent deck take some of it."
+                    " Flanges stand higher than the belt."
+                ),
+                tone="second",
+            ),
+        ),
+        values=VALUES,
+        values_title=_("Tap one to try another value"),
     )
-    LABELS = WORDS
-
-    title = StringProperty("Does it fit")
-    touching = StringProperty()
-
-    def work_out(self, board: Board) -> BeltFit:
-        """Return every gap."""
-        return belt_fit(board, self.asked("ask.wheel_wear") or 0.0)
-
-    def show_figures(self) -> None:
-        """Show the narrowest gap, then every one."""
-        self.HEAD = self.answer.narrowest
-        if self.HEAD:
-            words = WORDS[self.HEAD]
-            self.cards.fill(self.head, self.items[self.HEAD], f"Narrowest: {words[0].lower()}{words[1:]}")
-        else:
-            self.head.label, self.head.value, self.head.unit = "Narrowest gap", "\N{EN DASH}", ""
-            self.head.difference, self.head.standing, self.head.has_working = "", "", False
-            self.head.detail = "The gaps need the measures below."
-        self.cards.show(self.flow, *FIT)
-
-    def show(self, answer: BeltFit) -> None:
-        """Say what touches."""
-        self.touching = " ".join(TOUCHES[name] for name in answer.tight)
 
 
-load_kv(__file__)
+def _verdict(world: World, answer: BeltFit) -> Verdict:
+    """Return whether it fits; a gap that is not known leaves it open."""
+    unknown = [item for item in answer.items.values() if isinstance(item, Open)]
+    if not answer.narrowest:
+        lacks = unknown[0]
+        return Verdict(
+            key="verdict",
+            word=_("Not known yet"),
+            text=why(lacks, world.style),
+            act=working(lacks, FIT[lacks.name]),
+            lines=2,
+        )
+    narrowest = answer.items[answer.narrowest]
+    label = FIT[answer.narrowest]
+    gap = world.style.number(narrowest.value, narrowest.quantity)  # type: ignore[union-attr]  (a narrowest one is a Result)
+    if answer.tight:
+        word, form = _("Does not fit: {gap}"), WRONG
+        text = " ".join(TOUCHES[name] for name in answer.tight)
+    elif unknown:
+        word = _("Fits: {gap} at the narrowest; {count} gaps not known")
+        word = _("Fits: {gap} at the narrowest; 1 gap not known") if len(unknown) == 1 else word
+        text, form = label, UNSURE
+    else:
+        word, text, form = _("Fits: {gap} at the narrowest"), label, RIGHT
+    return Verdict(
+        key="verdict",
+        word=word.format(gap=gap, count=len(unknown)),
+        text=text,
+        form=form,
+        act=working(narrowest, label),
+        lines=2,
+    )

@@ -14,7 +14,7 @@ from kivy.uix.widget import Widget
 from logic.entries import LONGEST
 from logic.errors import InputError
 from logic.store import NotSaved
-from screens.acts import Act, Ask, Back, Done, Go, Type, Write
+from screens.acts import Act, Back, Done, Go, Type, Write, asks
 from screens.blocks import Block, Button, Entry, Field, Words
 from screens.page import Page
 from screens.paper import hand
@@ -638,20 +638,23 @@ class Paper(Widget):
 
     # Focus
 
-    def _askable(self) -> list[str]:
-        """Return what can be asked for on this page, from top to bottom."""
-        keys = [
-            act.key for block in self.page.blocks for act in block.acts().values() if isinstance(act, Ask)
-        ]
-        return list(dict.fromkeys(keys))
+    def _askable(self) -> dict[str, Act]:
+        """Return what can be asked for on this page, from top to bottom, with the first act that asks for it."""
+        found: dict[str, Act] = {}
+        for block in self.page.blocks:
+            for act in block.acts().values():
+                if act is not None and asks(act):
+                    found.setdefault(asks(act), act)
+        return found
 
     def _tab(self, step: int) -> bool:
         """Go to the next value that can be entered; on a page without any, to the next thing that can be touched."""
-        keys = self._askable()
+        askable = self._askable()
+        keys = list(askable)
         if keys:
             now = self.entry.key if self.entry is not None else ""
             place = keys.index(now) + step if now in keys else 0
-            self.act(Ask(keys[place % len(keys)]))
+            self.act(askable[keys[place % len(keys)]])
             return True
         count = len(self._focusable())
         if not count:

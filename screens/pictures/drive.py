@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from math import asin, cos, pi, sin
 
+from logic.answers.belt_choice import BeltChoice
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan
 from logic.board import Board
@@ -15,11 +16,11 @@ THICK = 0.0016
 
 
 def drive(
-    board: Board, plan: BeltPlan, style: Style, scale_unit: str, *, mirrored: bool = False
+    board: Board, plan: BeltPlan | BeltChoice, style: Style, scale_unit: str = "", *, mirrored: bool = False
 ) -> Picture | None:
-    """Return the drive of a board with the pull of a plan; None where it has no pulleys or no belt."""
+    """Return the drive of a board, with the pull of a plan for a check; None where it has no pulleys or no belt."""
     teeth = (board.drive.motor_teeth, board.drive.wheel_teeth)
-    centre, span, pull = (plan.items[name] for name in ("centre", "span", "pull_target"))
+    centre, span = plan.items["centre"], plan.items["span"]
     if not isinstance(centre, Result) or not isinstance(span, Result) or None in teeth:
         return None
     motor, wheel = (diameter / 2 for diameter in plan.diameters)
@@ -66,7 +67,8 @@ def drive(
             ("rb", "b", "r"),
         ),
     ]
-    if isinstance(pull, Result) and plan.depth is not None:
+    pull = plan.items.get("pull_target")
+    if isinstance(plan, BeltPlan) and isinstance(pull, Result) and plan.depth is not None:
         reads = style.shown(pull.value, "force", unit=scale_unit)
         strokes += [
             Arrow(middle, tip, "main", 3.0),

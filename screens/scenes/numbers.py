@@ -86,21 +86,19 @@ def belt_trial(driver: Driver) -> None:
     """Try another belt of those in stock."""
     belt(driver)
     driver.tap("59 teeth")
-    driver.app.shell.page.scroll.scroll_y = 1
 
 
 def belt_stock(driver: Driver) -> None:
     """Scroll to what is in stock."""
     belt(driver)
-    page = driver.app.shell.page
-    page.scroll.scroll_to(page.stock, animate=False)
+    driver.find("In stock near").bring()
 
 
 def belt_load(driver: Driver) -> None:
     """Scroll to what the belt carries."""
     belt(driver)
-    page = driver.app.shell.page
-    page.scroll.scroll_to(page.load, animate=False)
+    driver.tap("All figures")
+    driver.find("Rated torque at the start").bring()
 
 
 def belt_typing(driver: Driver) -> None:

@@ -12,7 +12,6 @@ MODULES = {
     "chips": ("WordChips",),
     "choice": ("Choice",),
     "column": ("Column", "Flow", "Pair"),
-    "drive_drawing": ("DriveDrawing",),
     "gauge": ("Gauge",),
     "icon": ("Icon",),
     "keypad": ("Keypad",),

@@ -61,8 +61,8 @@ LACKS = {
 """What the mount lacks for a belt in stock."""
 
 BEYOND = (
-    "Boards normally run beyond these ratings. They are for a life of some 3000 hours on a machine,"
-    " not limits of breaking; shock, braking and short belts are outside what the catalogues cover."
+    "Boards normally run beyond these ratings. They mean a life of some 3000 hours on a machine, not breaking."
+    " Shock, braking and short belts are outside the catalogues."
 )
 
 BENCH = {

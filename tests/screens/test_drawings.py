@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 from itertools import combinations, pairwise
-from math import atan2, cos, dist, hypot, pi, sin
 from typing import Any
 
 import pytest
@@ -17,7 +16,6 @@ from screens.pictures.axis import cut, plain_number, round_ticks
 from screens.theme import NAMES, theme
 from screens.widgets.chart import Chart, Curve, Mark
 from screens.widgets.drawing import Drawing
-from screens.widgets.drive_drawing import DriveDrawing
 from screens.widgets.gauge import Gauge
 from screens.widgets.labelling import cross
 from screens.widgets.plane import Box, dashes, spread
@@ -28,7 +26,6 @@ assert Window is not None  # Graphics instructions need the window's context, mo
 WIDTHS = (296, 320, 412, 800)
 SCALES = (1.0, 1.3, 1.6, 2.0)
 LOOKS = [pytest.param(width, scale, id=f"{width} dp, text {scale}") for width in WIDTHS for scale in SCALES]
-PITCH = 0.005
 
 few = settings(max_examples=10, derandomize=True, deadline=None)
 
@@ -59,26 +56,6 @@ def example_chart(**more: Any) -> Chart:
             "y_title": "Push, N",
             "cursor": 20.0,
             "cursor_text": "20 km/h: push 95 N, road 25 N",
-            **more,
-        },
-    )
-
-
-def example_drive(motor: int = 16, wheel: int = 40, centre: float = 0.06727, **more: Any) -> DriveDrawing:
-    return DriveDrawing(
-        motor_teeth=motor,
-        wheel_teeth=wheel,
-        centre=centre,
-        motor_diameter=motor * PITCH / pi,
-        wheel_pulley_diameter=wheel * PITCH / pi,
-        **{
-            "wheel_diameter": 0.1,
-            "motor_text": f"{motor}",
-            "wheel_text": f"{wheel}",
-            "centre_text": "centre 67.3 mm",
-            "span_text": "span 64.5 mm",
-            "pull_text": "14.5 N",
-            "depth_text": "1.0 mm deep",
             **more,
         },
     )
@@ -190,34 +167,6 @@ class TestRoom:
 
     @few
     @given(
-        motor=st.integers(8, 40),
-        wheel=st.integers(8, 90),
-        extra=positive,
-        outline=st.sampled_from((0.0, 0.09, 0.2)),
-        height=st.sampled_from((140, 200, 400)),
-        mirrored=st.booleans(),
-        inward=st.booleans(),
-        show_pull=st.booleans(),
-    )
-    def test_drive(  # noqa: PLR0913 - an argument for each thing drawn
-        self,
-        width: int,
-        scale: float,
-        motor: int,
-        wheel: int,
-        extra: float,
-        height: int,
-        outline: float,
-        **more: bool,
-    ) -> None:
-        centre = (motor + wheel) * PITCH / (2 * pi) + 0.1 * extra
-        for name in NAMES:
-            theme.apply(name=name, scale=scale)
-            drive = example_drive(motor, wheel, centre, wheel_diameter=outline, **more)
-            check(drawn(drive, width, height))
-
-    @few
-    @given(
         cuts=st.lists(st.floats(1.0, 200.0), min_size=3, max_size=3, unique=True),
         values=st.lists(st.one_of(st.none(), st.floats(0.0, 400.0)), min_size=4, max_size=4),
         error=st.floats(0.0, 100.0),
@@ -250,14 +199,10 @@ class TestRoom:
             gauge = drawn(example_gauge(), width)
             check(gauge)
             assert {"slack", "in window", "tight", "52 ± 11 N"} <= set(texts(gauge))
-            drive = drawn(example_drive(), width, 200)
-            assert {"pull 14.5 N", "1.0 mm deep", "centre 67.3 mm"} <= set(texts(drive))
-            drive = drawn(example_drive(), width, 400)
-            assert {"pull 14.5 N", "1.0 mm deep", "centre 67.3 mm", "span 64.5 mm"} <= set(texts(drive))
 
     def test_empty_text(self, width: int, scale: float) -> None:
         theme.apply(scale=scale)
-        for kind in (Chart, DriveDrawing, Gauge):
+        for kind in (Chart, Gauge):
             widget = drawn(kind(empty_text="Wheel pulley teeth are missing."), width)
             check(widget)
             assert texts(widget) == ["Wheel pulley teeth are missing."]
@@ -330,78 +275,6 @@ class TestChart:
         near = tuple(Mark(at, push(at), f"{at} km/h") for at in (18.2, 20.6, 23.6, 26.6))
         chart = drawn(example_chart(marks=near), 412)
         assert not any(cross(*two) for two in combinations(chart.leaders, 2))
-
-
-class TestDrive:
-    @pytest.mark.parametrize("mirrored", [False, True])
-    @pytest.mark.parametrize("size", [(280, 140), (320, 200), (800, 400)])
-    @pytest.mark.parametrize(
-        ("motor", "wheel", "centre"), [(16, 40, 0.06727), (18, 44, 0.06939), (36, 12, 0.08)]
-    )
-    def test_to_scale(
-        self, motor: int, wheel: int, centre: float, size: tuple[int, int], *, mirrored: bool
-    ) -> None:
-        drive = drawn(example_drive(motor, wheel, centre, mirrored=mirrored), *size)
-        check(drive)
-        belt = next(item for item in instructions(drive) if isinstance(item, Line) and item.joint == "round")
-        points = list(zip(belt.points[::2], belt.points[1::2], strict=True))
-        half = len(points)
-        gaps = sorted(range(half), key=lambda at: -dist(points[at], points[(at + 1) % half]))[:2]
-        spans = [(points[at], points[(at + 1) % half]) for at in gaps]
-        # The two longest strokes are the spans: as long as the triangle of centres and radii says.
-        radii = wheel * PITCH / (2 * pi), motor * PITCH / (2 * pi)
-        scale = drive.layout.scale
-        for start, end in spans:
-            assert dist(start, end) == pytest.approx(
-                (centre**2 - (radii[0] - radii[1]) ** 2) ** 0.5 * scale, abs=1.0
-            )
-        # Their ends lie on both pitch circles, and the radii there stand square to the span.
-        y = drive.layout.wheel[1]
-        centres = [(drive.turned(at[0]), at[1]) for at in (drive.layout.wheel, drive.layout.motor)]
-        assert abs(centres[1][0] - centres[0][0]) == pytest.approx(centre * scale, abs=1.0)
-        assert centres[1][1] == y
-        assert (centres[1][0] < centres[0][0]) == mirrored
-        for span in spans:
-            along = (span[1][0] - span[0][0], span[1][1] - span[0][1])
-            ends = sorted(span, key=lambda point: dist(point, centres[0]) - dist(point, centres[1]))
-            for end, middle, radius in zip(ends, centres, radii, strict=True):
-                spoke = (end[0] - middle[0], end[1] - middle[1])
-                assert hypot(*spoke) == pytest.approx(radius * scale, abs=1.0)
-                across = (spoke[0] * along[0] + spoke[1] * along[1]) / hypot(*along)
-                assert abs(across) < 1.0
-
-    def test_pulleys_and_wheel_have_the_ratio_of_their_diameters(self) -> None:
-        drive = drawn(example_drive(), 400, 300)
-        circles = [item for item in instructions(drive) if isinstance(item, Line)][:3]
-        outline, wheel, motor = (max(item.points[::2]) - min(item.points[::2]) for item in circles)
-        # Ours: 40 teeth of 5 mm are 63.66 mm, 16 are 25.46 mm, the wheel is 100 mm.
-        assert wheel / motor == pytest.approx(2.5, rel=0.01)
-        assert outline / wheel == pytest.approx(100 / 63.66, rel=0.01)
-
-    @pytest.mark.parametrize("inward", [False, True])
-    def test_the_arrow_stands_on_mid_span_square_to_it(self, *, inward: bool) -> None:
-        drive = drawn(example_drive(inward=inward), 400, 300)
-        (x0, y0), (x1, y1) = drive.layout.tangents(1)
-        heads = [
-            item for item in instructions(drive) if isinstance(item, Mesh) and item.mode == "triangle_fan"
-        ]
-        corners = heads[-1].vertices
-        tip, left, right = ((corners[at], corners[at + 1]) for at in (0, 4, 8))
-        base = ((left[0] + right[0]) / 2, (left[1] + right[1]) / 2)
-        way = atan2(tip[1] - base[1], tip[0] - base[0])
-        square = atan2(y1 - y0, x1 - x0) + (-pi / 2 if inward else pi / 2)
-        assert (cos(way), sin(way)) == pytest.approx((cos(square), sin(square)), abs=0.01)
-        # The line through the arrow meets the span in its middle.
-        middle = ((x0 + x1) / 2, (y0 + y1) / 2)
-        assert abs((tip[0] - middle[0]) * sin(way) - (tip[1] - middle[1]) * cos(way)) < 1.0
-
-    @pytest.mark.parametrize(
-        "name", ["motor_teeth", "wheel_teeth", "centre", "motor_diameter", "wheel_pulley_diameter"]
-    )
-    def test_a_missing_value_leaves_the_empty_text(self, name: str) -> None:
-        drive = example_drive(empty_text="Add the pulleys to see the drive.")
-        setattr(drive, name, 0)
-        assert texts(drawn(drive, 320, 200)) == ["Add the pulleys to see the drive."]
 
 
 class TestGauge:
@@ -493,7 +366,7 @@ class TestRedraw:
         assert drawings == [1]
 
     def test_every_property_asks_for_a_redraw(self) -> None:
-        for widget in (example_chart(), example_drive(), example_gauge()):
+        for widget in (example_chart(), example_gauge()):
             own = [name for name, value in vars(type(widget)).items() if isinstance(value, Property)]
             assert len(own) > 10
             for name in own:

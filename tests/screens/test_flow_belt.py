@@ -83,56 +83,6 @@ def test_two_belts_within_reach_of_a_thumb(app: Session) -> None:
     assert words == ["in window", "in window"]
 
 
-def test_a_belt_in_stock_is_tried_and_kept(app: Session) -> None:
-    app.tap("Numbers")
-    app.tap("Belt length and load")
-    assert app.page.head.value == "67.3"
-    app.tap("55 teeth, 275")
-    assert app.page.head.value == "64.7"
-    assert app.state.saved.drive.belt_teeth.si == 56.0
-    app.tap("Keep on board")
-    assert app.state.saved.drive.belt_teeth.si == 55.0
-    assert app.shows("on the board")
-
-
-def test_a_wanted_centre_moves_the_list(app: Session) -> None:
-    app.tap("Numbers")
-    app.tap("Belt length and load")
-    app.tap("Wanted centre distance")
-    app.type("90")
-    app.frame(3)
-    assert app.page.near == f"In stock near 90{GAP}mm"
-    assert app.shows("66 teeth, 330")
-    app.tap("Done")
-    app.restart()
-    app.tap("Numbers")
-    app.tap("Belt length and load")
-    assert app.page.near == f"In stock near 90{GAP}mm"
-
-
-def test_each_rating_shows_its_working(app: Session) -> None:
-    app.tap("Numbers")
-    app.tap("Belt length and load")
-    for label in ("Rated torque at top speed", "Share of the rating, start", "Mount should reach out to"):
-        app.tap(label)
-        assert app.page.title == "Working"
-        assert gaps(app.page) == []
-        app.key(27)
-
-
-def test_cans_too_long_say_so(app: Session) -> None:
-    app.tap("Numbers")
-    app.tap("Does it fit")
-    assert app.page.head.value == "12"
-    app.tap("Motor can, length")
-    app.type("92")
-    app.frame(3)
-    assert app.page.touching.startswith("The two motors do not fit side by side")
-    app.tap("Done")
-    app.tap("Drop the trial")
-    assert app.page.touching == ""
-
-
 def test_four_wheel_positions(bench: Session) -> None:
     bench.tap("Spring scale")
     for number, pull in enumerate(("0.92", "0.98", "0.9", "0.95"), start=1):

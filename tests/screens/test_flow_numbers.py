@@ -21,7 +21,7 @@ def visit(app: Session, row: str) -> Session:
 
 def ask(app: Session, chip: str, text: str) -> None:
     """Type a value for a chip."""
-    app.tap(app.row(chip))
+    app.tap(chip if getattr(app.page, "data", False) else app.row(chip))
     app.type(text)
     app.tap("Done")
 
@@ -59,13 +59,13 @@ def test_each_page_is_two_taps_away_and_back_is_one(app: Session, row: str) -> N
 # The list
 
 
-def leads_with(page: Any) -> str:
-    """Return the first figure of a page."""
+def leads_with(page: Any) -> tuple[str, str]:
+    """Return the verdict and the first figure of a page."""
     if not getattr(page, "data", False):
-        return f"{page.head.value}{GAP}{page.head.unit}"
+        return "", f"{page.head.value}{GAP}{page.head.unit}"
     blocks = [page.page.crown, *page.page.blocks]
     first = next(block for block in blocks if isinstance(block, Figure | FigureRow))
-    return f"{first.number}{GAP}{first.unit}"
+    return page.page.crown.said(), f"{first.number}{GAP}{first.unit}"
 
 
 @pytest.mark.parametrize("when", ["as it begins", "with rides and other questions"])
@@ -82,7 +82,8 @@ def test_a_row_of_the_list_shows_the_figure_its_page_leads_with(app: Session, wh
     for name, value in shown.items():
         app.shell.go(name)
         app.settle()
-        assert value == leads_with(app.page), name
+        verdict, figure = leads_with(app.page)
+        assert value == figure or value in verdict, name
 
 
 # Rides and coasting
