@@ -85,12 +85,15 @@ def main(arguments: list[str]) -> int:
 
         return write_pictures(pictures, size, text, wanted.theme)
     from screens.app import DeckhandApp  # noqa: PLC0415  (after Kivy's environment is set)
-    from screens.trouble import CANNOT_OPEN, TroubleApp  # noqa: PLC0415  (the same)
+    from screens.trouble import TroubleApp  # noqa: PLC0415  (the same)
+    from screens.words.storage import CANNOT_OPEN, sentence, status  # noqa: PLC0415  (the same)
 
     try:
         DeckhandApp(data_folder(wanted.data), demo=wanted.demo).run()
     except CANNOT_OPEN as problem:
+        print(sentence(problem), file=sys.stderr)
         TroubleApp(problem).run()
+        return status(problem)
     return 0
 
 

@@ -11,7 +11,7 @@ from kivymd.app import MDApp
 from kivymd.theming import ThemeManager
 
 from logic.store import Clock as TellsTime
-from logic.store import Store
+from logic.store.opening import open_store
 from screens.reminder import remind
 from screens.shell import Shell
 from screens.state import State
@@ -42,8 +42,7 @@ class DeckhandApp(MDApp):
         """Open the store and the state."""
         super().__init__(**kwargs)
         self.theme_cls.theme_style_switch_animation = False
-        data.mkdir(parents=True, exist_ok=True)
-        self.store = Store(data / "deckhand.db", clock)
+        self.store = open_store(data, clock)
         self.state = State(self.store, clock)
         if demo and not self.state.boards():
             self.state.add_demo_boards()

@@ -6,21 +6,15 @@ from kivy.base import ExceptionHandler, ExceptionManager
 from kivy.core.window import Window
 from kivymd.app import MDApp
 
-from logic.store import NewerFile, NotAStore, NotSaved
+from logic.store.errors import CannotStore, Damaged
+from logic.store.opening import look_next_time
+from screens.blocks import Words
+from screens.page import Page
+from screens.paper.paper import Paper
 from screens.shell import Shell
 from screens.theme import theme
-from screens.widgets.notice import Notice
-from screens.widgets.row import Page
-
-CANNOT_OPEN = (NewerFile, NotAStore, NotSaved)
-
-SENTENCES = {
-    NewerFile: "The saved data was written by a newer Deckhand. It is left untouched: update this app to open it.",
-    NotAStore: (
-        "The file deckhand.db is not readable as Deckhand's data. It is left untouched: move it away, or put a copy back."
-    ),
-    NotSaved: "The storage is full or locked. Nothing was lost that was saved before. Free some space and try again.",
-}
+from screens.tongue import _
+from screens.words.storage import sentence
 
 
 class TroubleApp(MDApp):
@@ -33,12 +27,14 @@ class TroubleApp(MDApp):
         super().__init__(**kwargs)
         self.problem = problem
 
-    def build(self) -> Page:
+    def build(self) -> Paper:
         """Return a page with the one sentence."""
         Window.clearcolor = theme.ground
-        page = Page()
-        page.add_widget(Notice(text=SENTENCES[type(self.problem)]))
-        return page
+        paper = Paper(lambda _act: None)
+        said = Words(key="why", text=sentence(self.problem), role="lead")
+        page = Page(title=_("The data cannot be opened"), blocks=(said,), places=False)
+        paper.show(page, "trouble", back=False)
+        return paper
 
 
 class TellsTrouble(ExceptionHandler):
@@ -50,8 +46,10 @@ class TellsTrouble(ExceptionHandler):
 
     def handle_exception(self, problem: BaseException) -> int:
         """Take up every fault; what ends a program on purpose goes on up."""
-        if isinstance(problem, NotSaved):
-            self.shell.tell(SENTENCES[NotSaved])
+        if isinstance(problem, CannotStore):
+            if isinstance(problem, Damaged):
+                look_next_time(self.shell.state.store.path.parent)
+            self.shell.tell(sentence(problem))
         elif isinstance(problem, Exception):
             self.shell.cannot_show(problem)
         else:

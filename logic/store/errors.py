@@ -31,5 +31,29 @@ class NoTimeZone(ValueError):
     """A time without its offset from UTC: the log could not say when it was."""
 
 
-class NotSaved(Exception):
-    """The phone could not write: storage is full, locked or failing. Nothing of the change is in the file."""
+class CannotStore(Exception):
+    """The storage would not do what was asked of it. What was saved before is as it was."""
+
+
+class NotSaved(CannotStore):
+    """The storage failed in a way of its own. Nothing of the change is in the file."""
+
+
+class Full(NotSaved):
+    """There is no room left."""
+
+
+class Busy(NotSaved):
+    """Another program holds the file."""
+
+
+class NoRight(NotSaved):
+    """The file, or the folder it is in, may not be read or written."""
+
+
+class NoFolder(CannotStore):
+    """Where the folder of the data, or the file in it, should be there is something else, or it cannot be made."""
+
+
+class Damaged(CannotStore):
+    """The file is Deckhand's and parts of it cannot be read. `logic.store.opening` reads what can be."""

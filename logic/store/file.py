@@ -8,12 +8,15 @@ from pathlib import Path
 from typing import Any, TypeAlias
 
 from logic.log import json_text
-from logic.store.errors import NoTimeZone, NotSaved
+from logic.store.errors import NoTimeZone
+from logic.store.guarded import connect
 from logic.store.migrations import migrate, pending
 
 Body: TypeAlias = dict[str, Any]  # A JSON object, as read back.
 Clock: TypeAlias = Callable[[], datetime]
 
+LONG_AGO = datetime(1970, 1, 1, tzinfo=UTC)
+"""When something was whose time cannot be read."""
 PATIENCE = 5000  # Milliseconds to wait for another connection's write.
 
 
@@ -26,12 +29,12 @@ class File:
     def __init__(self, path: Path, clock: Clock) -> None:
         """Open the file at `path`, made if it is not there, and bring its tables up to date.
 
-        Raises NotAStore and NewerFile, with the file untouched.
+        Raises NotAStore, NewerFile and CannotStore, with the file untouched.
         """
         self.path = path
         missing = pending(path)
         self._clock = clock
-        self._connection = sqlite3.connect(path, isolation_level=None)
+        self._connection = connect(str(path))
         try:
             # A text that was damaged in the file is still shown, as far as it goes.
             self._connection.text_factory = lambda kept: kept.decode("utf-8", "replace")
@@ -55,25 +58,19 @@ class File:
 
         The way to make a copy: the file alone may lack what is still in the write-ahead log beside it.
         """
-        try:
-            self._connection.execute("VACUUM INTO ?", (str(path),))
-        except sqlite3.OperationalError as problem:
-            raise NotSaved(str(problem)) from problem
+        self._connection.execute("VACUUM INTO ?", (str(path),))
 
     @contextmanager
     def _writing(self) -> Iterator[sqlite3.Connection]:
         # All of the block is in the file afterwards, or, if it raises, none of it.
+        self._connection.execute("BEGIN IMMEDIATE")
         try:
-            self._connection.execute("BEGIN IMMEDIATE")
-            try:
-                yield self._connection
-                self._connection.execute("COMMIT")
-            except BaseException:
-                if self._connection.in_transaction:
-                    self._connection.execute("ROLLBACK")
-                raise
-        except sqlite3.OperationalError as problem:
-            raise NotSaved(str(problem)) from problem
+            yield self._connection
+            self._connection.execute("COMMIT")
+        except BaseException:
+            if self._connection.in_transaction:
+                self._connection.execute("ROLLBACK")
+            raise
 
     def _now(self) -> str:
         return utc_text(self._clock())

@@ -10,7 +10,8 @@ from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 
-from logic.store.errors import NewerFile, NotAStore
+from logic.store.errors import Damaged, NewerFile, NoFolder, NoRight, NotAStore, NotSaved
+from logic.store.guarded import connect
 
 _HEADER = b"SQLite format 3\0"
 
@@ -73,22 +74,36 @@ STEPS = (
         "4 settings",
         ("CREATE TABLE setting (key TEXT PRIMARY KEY, value TEXT NOT NULL)",),
     ),
+    Step(
+        "5 set aside",
+        (
+            "CREATE TABLE aside (what TEXT NOT NULL, key TEXT NOT NULL, text BLOB, at TEXT NOT NULL,"
+            " UNIQUE (what, key, text))",
+        ),
+    ),
 )
 
 
 def pending(path: Path) -> tuple[Step, ...]:
     """List the steps that the file at `path` has not had yet, in order; all of them when there is no file.
 
-    Writes nothing, and does not make the file. Raises NotAStore and NewerFile.
+    Writes nothing, and does not make the file. Raises NotAStore, NewerFile, CannotStore.
 
     >>> [step.name for step in pending(Path("no such file"))]
-    ['1 boards', '2 log', '3 trials and runs', '4 settings']
+    ['1 boards', '2 log', '3 trials and runs', '4 settings', '5 set aside']
     """
-    if not path.exists() or path.stat().st_size == 0:
-        return STEPS
-    with path.open("rb") as file:
-        if file.read(len(_HEADER)) != _HEADER:
-            raise NotAStore(f"{path.name} is not a SQLite file")
+    try:
+        if not path.exists() or path.stat().st_size == 0:
+            return STEPS
+        with path.open("rb") as file:
+            if file.read(len(_HEADER)) != _HEADER:
+                raise NotAStore(f"{path.name} is not a SQLite file")
+    except PermissionError as problem:
+        raise NoRight(str(problem)) from problem
+    except IsADirectoryError as problem:
+        raise NoFolder(str(problem)) from problem
+    except OSError as problem:
+        raise NotSaved(str(problem)) from problem
     recorded = _recorded(path)
     unknown = recorded - {step.name for step in STEPS}
     if unknown:
@@ -120,14 +135,15 @@ def _recorded(path: Path) -> set[str]:
     log = path.with_name(path.name + "-wal")
     alone = not log.exists() or log.stat().st_size == 0
     address = path.resolve().as_uri() + ("?mode=ro&immutable=1" if alone else "?mode=ro")
+    tables: set[str] = set()
     try:
-        with closing(sqlite3.connect(address, uri=True)) as connection:
+        with closing(connect(address, uri=True)) as connection:
             tables = {name for (name,) in connection.execute("SELECT name FROM sqlite_master")}
             if "migration" in tables:
                 return {name for (name,) in connection.execute("SELECT name FROM migration")}
-    except sqlite3.OperationalError:
-        raise
-    except sqlite3.DatabaseError as problem:
+    except Damaged as problem:
+        if "migration" in tables:
+            raise
         raise NotAStore(f"{path.name} cannot be read: {problem}") from problem
     if tables:
         raise NotAStore(f"{path.name} holds tables that are not Deckhand's")

@@ -19,6 +19,7 @@ ROWS = {
     "3 trials and runs": "INSERT INTO run (board, checklist, body, at)"
     " VALUES ('b1', 'travel', '{}', '2026-01-01')",
     "4 settings": "INSERT INTO setting (key, value) VALUES ('theme', '\"Sun\"')",
+    "5 set aside": "INSERT INTO aside VALUES ('setting', 'theme', '{', '2026-01-01')",
 }
 
 

@@ -1,0 +1,75 @@
+"""A connection whose faults are the project's own: every call that reads or writes the file goes through here."""
+
+import sqlite3
+from collections.abc import Callable
+from typing import Any, Final, ParamSpec, TypeVar
+
+from logic.store.errors import Busy, CannotStore, Damaged, Full, NoRight, NotSaved
+
+P = ParamSpec("P")
+T = TypeVar("T")
+
+_KINDS: Final = {
+    sqlite3.SQLITE_FULL: Full,
+    sqlite3.SQLITE_BUSY: Busy,
+    sqlite3.SQLITE_LOCKED: Busy,
+    sqlite3.SQLITE_READONLY: NoRight,
+    sqlite3.SQLITE_PERM: NoRight,
+    sqlite3.SQLITE_AUTH: NoRight,
+    sqlite3.SQLITE_CANTOPEN: NoRight,
+    sqlite3.SQLITE_CORRUPT: Damaged,
+    sqlite3.SQLITE_NOTADB: Damaged,
+}
+"""What SQLite's primary result codes mean here (sqlite.org/rescode.html)."""
+_PRIMARY: Final = 0xFF
+"""The primary code is the low byte of an extended one (sqlite.org/rescode.html, section 2)."""
+
+
+def told(problem: sqlite3.Error) -> Exception:
+    """Return the project's error for one of SQLite's; a fault of our own SQL comes back as it is."""
+    if type(problem) not in (sqlite3.OperationalError, sqlite3.DatabaseError):
+        return problem
+    code = getattr(problem, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & _PRIMARY
+    kind: type[CannotStore] = _KINDS.get(code, NotSaved)
+    return kind(str(problem))
+
+
+def _guarded(call: Callable[P, T]) -> Callable[P, T]:
+    def guarded(*args: P.args, **kwargs: P.kwargs) -> T:
+        try:
+            return call(*args, **kwargs)
+        except sqlite3.Error as problem:
+            raise told(problem) from problem
+
+    return guarded
+
+
+class GuardedCursor(sqlite3.Cursor):
+    """A cursor that raises the project's own errors."""
+
+    execute = _guarded(sqlite3.Cursor.execute)
+    fetchone = _guarded(sqlite3.Cursor.fetchone)
+    fetchall = _guarded(sqlite3.Cursor.fetchall)
+
+    def __next__(self) -> Any:  # noqa: ANN401  (as sqlite3.Cursor)
+        """Return the next row."""
+        try:
+            return super().__next__()
+        except sqlite3.Error as problem:
+            raise told(problem) from problem
+
+
+class GuardedConnection(sqlite3.Connection):
+    """A connection whose cursors are guarded."""
+
+    def execute(self, *args: Any) -> sqlite3.Cursor:  # noqa: ANN401  (as sqlite3.Connection)
+        """Run one statement on a cursor of its own."""
+        return GuardedCursor(self).execute(*args)
+
+
+def connect(address: str, *, uri: bool = False) -> sqlite3.Connection:
+    """Return an open autocommit connection. Raises CannotStore."""
+    try:
+        return sqlite3.connect(address, isolation_level=None, factory=GuardedConnection, uri=uri)
+    except sqlite3.Error as problem:
+        raise told(problem) from problem
