@@ -285,9 +285,11 @@ def from_dict(body: dict[str, Any]) -> Board:
     """Return the board of plain data, upgraded from older versions.
 
     A field that this version does not know, or a value that it cannot use, is not set but `kept`, and saved again
-    as it was. Raises InputError for a newer version.
+    as it was. Raises InputError for a newer version, and for what is no board.
     """
-    version = int(body.get("version", VERSION))
+    version = body.get("version", VERSION)
+    if not (isinstance(version, int) and all(isinstance(body.get(key), str) for key in ("id", "name"))):
+        raise InputError("board", sorted(body), "no board")
     if version > VERSION:
         raise InputError("version", version, "newer version", high=VERSION)
     for step in range(version, VERSION):

@@ -1,5 +1,8 @@
 """Refusals and offers. Screens turn both into sentences in the person's units; scripts read the SI text."""
 
+UNREADABLE = (ValueError, TypeError, LookupError, AttributeError, ArithmeticError, RecursionError)
+"""What reading of saved data raises where it is not what was written."""
+
 
 class InputError(ValueError):
     """A value that cannot be used: what was given, why not, and what is allowed.

@@ -3,6 +3,7 @@
 from dataclasses import asdict, replace
 from typing import TYPE_CHECKING, Any
 
+from logic import read_back
 from logic.answers.asked import questions
 from logic.answers.range import LoggedRide
 from logic.board import Value, value_from
@@ -15,50 +16,27 @@ RIDES = 50
 """Rides of the log that a range is learnt from: the newest ones."""
 
 
-RENAMED = {"ask.speed": "ask.range_speed", "ask.grade": "ask.range_grade"}
-"""Questions about packs that once had the key of another question."""
-
-FOR_ALL_BOARDS = {
-    "ask.gearing_speed": "at_speed",
-    "ask.wanted_centre": "wanted_centre",
-    "ask.wheel_wear": "wheel_wear",
-}
-"""Questions that were once kept as settings, the same for every board, by the key of the setting."""
-
-
 def _key(state: "State | World") -> str:
     return f"answers/{state.saved.id}"
 
 
 def _stored(state: "State | World") -> dict[str, dict[str, Any]]:
-    found: dict[str, dict[str, Any]] | None = state.store.get(_key(state))
-    return _from_before(state) if found is None else found
-
-
-def _from_before(state: "State | World") -> dict[str, dict[str, Any]]:
-    """Return what was kept when answers had three homes; the first change of one carries all of them over."""
-    store, board = state.store, state.saved.id
-    found: dict[str, dict[str, Any]] = {}
-    for key, setting in FOR_ALL_BOARDS.items():
-        value = store.get(setting)
-        if value is not None:
-            found[key] = asdict(Value(float(value), "chosen"))
-    found |= {RENAMED.get(key, key): body for key, body in store.get(f"asked/{board}", {}).items()}
-    return found | store.get(f"asked {board}", {})
+    return read_back.as_object(state.store.get(_key(state)))
 
 
 def answers(state: "State | World") -> dict[str, Value]:
     """Return the answers for the board in use; a meter reading that has grown old is no longer one."""
     now = state.clock().timestamp()
-    kept = {}
-    for key, body in _stored(state).items():
-        question = questions().get(key)
-        if question is None:
-            continue
-        at = body.pop("at", now)
-        if question.lasts is None or 0.0 <= now - at < question.lasts:
-            kept[key] = value_from(body)
-    return kept
+
+    def read(key: str, body: dict[str, Any]) -> Value | None:
+        question, at = questions()[key], body.get("at", now)
+        fresh = question.lasts is None or 0.0 <= now - at < question.lasts
+        value = value_from({name: said for name, said in body.items() if name != "at"})
+        question.field.check(value.si)
+        return value if fresh else None
+
+    read_now = read_back.each(state.store, "answer", _stored(state), read)
+    return {key: value for key, value in read_now.items() if value is not None}
 
 
 def answered(state: "State | World", key: str, value: Value | None) -> tuple[str, dict[str, Any]]:
@@ -97,7 +75,8 @@ def logged_rides(state: "State | World") -> tuple[LoggedRide, ...]:
 
 def ride_speeds(state: "State | World") -> dict[str, float]:
     """Return the usual speed of each ride for which one was given, by its number in the log."""
-    return dict(state.store.get(f"ride speeds {state.saved.id}", {}))
+    said = read_back.as_object(state.store.get(f"ride speeds {state.saved.id}"))
+    return {ride: float(speed) for ride, speed in said.items() if isinstance(speed, int | float)}
 
 
 def out_key(state: "State | World") -> str:
@@ -107,5 +86,6 @@ def out_key(state: "State | World") -> str:
 
 def out_of_use(state: "State | World") -> dict[str, Any] | None:
     """Return when and why the pack of the board in use was taken out of use, None while it is in use."""
-    found: dict[str, Any] | None = state.store.get(out_key(state))
-    return found
+    found = state.store.get(out_key(state))
+    # Whatever stands there is a reason not to use the pack.
+    return found if found is None or isinstance(found, dict) else {"sign": str(found)}

@@ -11,15 +11,16 @@ from kivy.clock import Clock as Frames
 from kivy.event import EventDispatcher
 from kivy.properties import NumericProperty, ObjectProperty
 
+from logic import read_back
 from logic.answers.checks import for_board
-from logic.board import Board, Value, field_of, from_dict, to_dict, value_from
+from logic.board import Board, Value, field_of, to_dict
 from logic.checks.lists import Checklist, checklist, checklists
-from logic.checks.own import copy_of, list_from_dict, list_to_dict
+from logic.checks.own import copy_of, list_to_dict
 from logic.errors import InputError
 from logic.exchange import demo_boards
 from logic.ledger import History, Ledger
 from logic.log import BoardChanged, Change, Entry
-from logic.person import Person, person_from_dict, person_to_dict
+from logic.person import Person, person_to_dict
 from logic.store import Clock, Record, Store
 from logic.upkeep import Due, upkeep
 from screens.world import SCRATCH, TakeBack, World
@@ -66,7 +67,7 @@ class State(EventDispatcher):
         self.look = Frames.create_trigger(self._look, SOON)
         self.bind(revision=self.look)
         self.look()
-        self.person = person_from_dict(store.get("person", {}))
+        self.person = read_back.person(store)
         self._open(store.get("board", SCRATCH))
 
     @property
@@ -78,7 +79,7 @@ class State(EventDispatcher):
 
     def boards(self) -> list[Board]:
         """Return the saved boards by name."""
-        return [from_dict(stored.body) for stored in self.store.boards()]
+        return read_back.boards(self.store)
 
     def choose(self, identity: str) -> None:
         """Put another board in use. Its own trial comes back with it; the other's is parked."""
@@ -129,7 +130,7 @@ class State(EventDispatcher):
 
     def binned(self) -> list[Board]:
         """Return the boards in the bin, the last one first."""
-        return [from_dict(stored.body) for stored in self.store.binned_boards()]
+        return read_back.binned(self.store)
 
     def set_value(self, key: str, value: Value | None) -> None:
         """Write one value of the saved board, with undo. On the scratch board it joins the trial."""
@@ -267,7 +268,7 @@ class State(EventDispatcher):
 
     def own_lists(self) -> dict[str, Checklist]:
         """Return the lists of one's own."""
-        return {key: list_from_dict(body) for key, body in self.store.get("own_lists", {}).items()}
+        return read_back.own_lists(self.store)
 
     def save_own(self, changed: Checklist) -> None:
         """Keep an own list, new or changed."""
@@ -329,14 +330,8 @@ class State(EventDispatcher):
         self.choose(board.id)
 
     def _open(self, identity: str) -> None:
-        stored = self.store.board(identity)
-        if stored is None or stored.binned_at is not None:
-            self.saved = Board(SCRATCH, "Scratch board")
-        else:
-            self.saved = from_dict(stored.body)
-        trial = self.store.trial(self.saved.id) or {}
-        self.trial = {key: value_from(body) for key, body in trial.get("values", {}).items()}
-        self.typed = dict(trial.get("typed", {}))
+        self.saved = read_back.board(self.store, str(identity)) or Board(SCRATCH, "Scratch board")
+        self.trial, self.typed = read_back.trial(self.store, self.saved.id)
         self.board = self._overlaid()
 
     def _overlay(self, trial: dict[str, Value]) -> None:

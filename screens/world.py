@@ -10,14 +10,14 @@ from datetime import datetime
 from functools import cached_property
 from typing import Any, NamedTuple, TypeVar
 
+from logic import read_back
 from logic.answers.checks import for_board
 from logic.answers.range import LoggedRide
-from logic.board import Board, Value, from_dict, value_from
+from logic.board import Board, Value
 from logic.checks.lists import Checklist, checklist, checklists
-from logic.checks.own import list_from_dict
 from logic.checks.session import Session
 from logic.ledger import History, Ledger
-from logic.person import Person, person_from_dict
+from logic.person import Person
 from logic.store import Clock, Store
 from logic.store import Record as Entered
 from logic.upkeep import Due, upkeep
@@ -190,7 +190,7 @@ class World:
 
     def boards(self) -> list[Board]:
         """Return the saved boards by name."""
-        return [from_dict(stored.body) for stored in self.store.boards()]
+        return read_back.boards(self.store)
 
     # The log and the lists
 
@@ -218,7 +218,7 @@ class World:
 
     def own_lists(self) -> dict[str, Checklist]:
         """Return the lists of one's own."""
-        return {key: list_from_dict(body) for key, body in self.store.get("own_lists", {}).items()}
+        return read_back.own_lists(self.store)
 
     def lists(self) -> dict[str, Checklist]:
         """Return every list, ours first."""
@@ -242,22 +242,9 @@ class World:
 def open_world(store: Store, clock: Clock, board: str = "") -> World:
     """Return the world as the store holds it, the board in use last in front."""
     identity = board or store.get("board", SCRATCH)
-    stored = store.board(identity)
-    saved = (
-        Board(SCRATCH, "Scratch board")
-        if stored is None or stored.binned_at is not None
-        else from_dict(stored.body)
-    )
-    trial = store.trial(saved.id) or {}
-    return World(
-        store,
-        clock,
-        saved,
-        LogBook(store, saved.id),
-        person_from_dict(store.get("person", {})),
-        {key: value_from(body) for key, body in trial.get("values", {}).items()},
-        dict(trial.get("typed", {})),
-    )
+    saved = read_back.board(store, identity) or Board(SCRATCH, "Scratch board")
+    trial, typed = read_back.trial(store, saved.id)
+    return World(store, clock, saved, LogBook(store, saved.id), read_back.person(store), trial, typed)
 
 
 def _overlaid(saved: Board, trial: Mapping[str, Value]) -> Board:

@@ -142,8 +142,11 @@ def run_to_dict(run: ChecklistRun) -> dict[str, Any]:
 
 
 def run_from_dict(body: Mapping[str, Any]) -> ChecklistRun:
-    """Return the run of plain data."""
+    """Return the run of plain data. Raises ValueError, TypeError or LookupError for what is none."""
     answers = {key: Answer(**answer) for key, answer in body["answers"].items()}
-    return ChecklistRun(
+    run = ChecklistRun(
         **{**body, "order": tuple(body["order"]), "breaks": tuple(body["breaks"]), "answers": answers}
     )
+    for text in (run.began, run.touched):
+        datetime.fromisoformat(text).astimezone()
+    return run

@@ -19,8 +19,21 @@ from logic.checks.run import (
     run_to_dict,
 )
 from logic.checks.verdict import Fitness, PutOff, Verdict, check_entry, fitness, verdict
+from logic.errors import UNREADABLE
 from logic.log.checks import UNFINISHED
 from logic.store import Clock, Store
+
+
+def run_under_way(store: Store, board: str, of: str) -> ChecklistRun | None:
+    """Return a checklist in progress; None when there is none. One that cannot be read is set aside."""
+    saved = store.run(board, of)
+    if saved is None:
+        return None
+    try:
+        return run_from_dict(saved.body)
+    except UNREADABLE:
+        store.set_aside("run", f"{board}/{of}", store.run_text(board, of))
+        return None
 
 
 class Session:
@@ -29,8 +42,8 @@ class Session:
     def __init__(self, store: Store, board: str, of: Checklist, clock: Clock) -> None:
         """Take up what is saved of a list that is fitted to the board."""
         self.store, self.board, self.of, self._clock = store, board, of, clock
-        saved = store.run(board, of.key)
-        self.run: ChecklistRun | None = None if saved is None else fit(run_from_dict(saved.body), of)
+        saved = run_under_way(store, board, of.key)
+        self.run: ChecklistRun | None = None if saved is None else fit(saved, of)
 
     @property
     def age(self) -> str:

@@ -7,6 +7,7 @@ file. A new kind is a class in a module here and a name in `KINDS`; DEVELOPERS.m
 import json
 from dataclasses import dataclass
 
+from logic.errors import UNREADABLE
 from logic.log.belts import BeltFitted, Tension
 from logic.log.checks import Check, Fault
 from logic.log.entry import Entry
@@ -60,14 +61,14 @@ def read(kind: str, version: int, text: str) -> Entry:
     made = KINDS.get(kind)
     if made is None:
         return Unread(why=f"{kind!r} is not a kind of log entry")
-    if version > made.VERSION:
-        return Unread(later=True, why=f"a {kind} entry of version {version}")
     try:
+        if version > made.VERSION:
+            return Unread(later=True, why=f"a {kind} entry of version {version}")
         body = json.loads(text)
         if not isinstance(body, dict):
             return Unread(why="no object")
         return made.of(made.upgraded(version, body))
-    except (ValueError, TypeError, LookupError, AttributeError, ArithmeticError, RecursionError) as problem:
+    except UNREADABLE as problem:
         return Unread(why=str(problem))
 
 

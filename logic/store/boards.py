@@ -3,13 +3,14 @@
 import json
 import sqlite3
 from collections.abc import Mapping
+from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
 from logic.log import json_text
-from logic.store.errors import UnknownBoard
-from logic.store.file import Body, File, object_text, utc_text
+from logic.store.errors import NotSaved, UnknownBoard
+from logic.store.file import LONG_AGO, Body, File, object_text, utc_text
 
 TRIAL_KEPT_FOR = timedelta(hours=24)
 BIN_KEPT_FOR = timedelta(days=30)
@@ -35,6 +36,16 @@ class StoredRun:
     at: datetime
 
 
+@dataclass(frozen=True)
+class Aside:
+    """A thing that could not be read: what it was, its name in the file, and its text as it stood there."""
+
+    what: str
+    key: str
+    text: str
+    at: datetime
+
+
 class Boards(File):
     """The part of the store that is overwritten: what is true now, beside the log of what was."""
 
@@ -49,6 +60,11 @@ class Boards(File):
             "SELECT id, name, body, binned_at FROM board WHERE id = ?", (board,)
         ).fetchone()
         return None if row is None else _board(row)
+
+    def board_text(self, board: str) -> str:
+        """Return the body of a board as it stands in the file; "" for none."""
+        row = self._connection.execute("SELECT body FROM board WHERE id = ?", (board,)).fetchone()
+        return "" if row is None else _shown(row[0])
 
     def boards(self) -> list[StoredBoard]:
         """List the boards that are not in the bin, by name."""
@@ -111,6 +127,11 @@ class Boards(File):
         ).fetchone()
         return None if row is None else _read(row[0])
 
+    def trial_text(self, board: str) -> str:
+        """Return the trial of a board as it stands in the file, however old; "" for none."""
+        row = self._connection.execute("SELECT body FROM trial WHERE board = ?", (board,)).fetchone()
+        return "" if row is None else _shown(row[0])
+
     def drop_trial(self, board: str) -> None:
         """Forget the trial of a board, if there is one."""
         with self._writing() as connection:
@@ -130,11 +151,14 @@ class Boards(File):
         row = self._connection.execute(
             "SELECT body, at FROM run WHERE board = ? AND checklist = ?", (board, checklist)
         ).fetchone()
-        return (
-            None
-            if row is None
-            else StoredRun(board, checklist, _read(row[0]), datetime.fromisoformat(row[1]))
-        )
+        return None if row is None else StoredRun(board, checklist, _read(row[0]), _time(row[1]))
+
+    def run_text(self, board: str, checklist: str) -> str:
+        """Return a checklist in progress as it stands in the file; "" for none."""
+        row = self._connection.execute(
+            "SELECT body FROM run WHERE board = ? AND checklist = ?", (board, checklist)
+        ).fetchone()
+        return "" if row is None else _shown(row[0])
 
     def drop_run(self, board: str, checklist: str) -> None:
         """Forget a checklist in progress, if there is one."""
@@ -151,9 +175,34 @@ class Boards(File):
             )
 
     def get(self, key: str, default: object = None) -> Any:  # noqa: ANN401  (what JSON held is the caller's to know)
-        """Return the setting as saved, `default` when it never was."""
+        """Return the setting as saved, `default` when it never was.
+
+        One that cannot be read, or is of another type than the default, is set aside and the default returned.
+        """
         row = self._connection.execute("SELECT value FROM setting WHERE key = ?", (key,)).fetchone()
-        return default if row is None else json.loads(row[0])
+        if row is None:
+            return default
+        try:
+            said = json.loads(row[0])
+            if default is None or isinstance(said, type(default)):
+                return said
+        except (ValueError, TypeError, RecursionError):
+            pass
+        self.set_aside("setting", key, row[0])
+        return default
+
+    def set_aside(self, what: str, key: str, text: object) -> None:
+        """Keep a copy of what could not be read, before it is written over. A storage that is full keeps none."""
+        with suppress(NotSaved), self._writing() as connection:
+            connection.execute(
+                "INSERT OR IGNORE INTO aside (what, key, text, at) VALUES (?, ?, ?, ?)",
+                (what, key, text, self._now()),
+            )
+
+    def aside(self) -> list[Aside]:
+        """List what was set aside, the newest first."""
+        rows = self._connection.execute("SELECT what, key, text, at FROM aside ORDER BY rowid DESC")
+        return [Aside(what, key, _shown(text), _time(at)) for what, key, text, at in rows]
 
     def _save_board(
         self, connection: sqlite3.Connection, board: str, name: str, body: Mapping[str, object]
@@ -173,14 +222,28 @@ class Boards(File):
 
 def _board(row: tuple[str, str, str, str | None]) -> StoredBoard:
     number, name, body, binned_at = row
-    return StoredBoard(
-        number, name, _read(body), None if binned_at is None else datetime.fromisoformat(binned_at)
-    )
+    return StoredBoard(number, name, _read(body), None if binned_at is None else _time(binned_at))
+
+
+def _shown(text: object) -> str:
+    return text.decode("utf-8", "replace") if isinstance(text, bytes) else str(text)
 
 
 def _read(text: str) -> Body:
-    body: Body = json.loads(text)
-    return body
+    """Return the object a text holds; an empty one for what is none, which every reader refuses or makes do with."""
+    try:
+        body = json.loads(text)
+    except (ValueError, TypeError, RecursionError):
+        return {}
+    return body if isinstance(body, dict) else {}
+
+
+def _time(text: str) -> datetime:
+    """Return a time; one that cannot be read was long ago."""
+    try:
+        return datetime.fromisoformat(text)
+    except (ValueError, TypeError):
+        return LONG_AGO
 
 
 def _require_one(changed: sqlite3.Cursor, board: str) -> None:

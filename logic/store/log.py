@@ -13,7 +13,7 @@ from typing import Any, Final, cast
 
 from logic.log import KINDS, Entry, Unread, json_text, read, text_of
 from logic.store.errors import BadReplacement, UnknownEntry, UnknownKind
-from logic.store.file import File, offset_minutes, utc_text
+from logic.store.file import LONG_AGO, File, offset_minutes, utc_text
 
 ENTRY_KINDS: Final = frozenset(KINDS)
 
@@ -69,11 +69,13 @@ class Record:
     text: str
     corrected_by: int | None = None
     voided_by: int | None = None
+    fault: str = ""
+    """What is wrong with the row itself."""
 
     @cached_property
     def body(self) -> Any:  # noqa: ANN401  (the class of its kind: kinds are looked up by name)
         """Return what the entry says: the class of its kind, or `Unread`."""
-        return read(self.kind, self.version, self.text)
+        return Unread(why=self.fault) if self.fault else read(self.kind, self.version, self.text)
 
     @property
     def readable(self) -> bool:
@@ -244,14 +246,20 @@ def _filter(board: str | None, kind: str | None) -> str:
 
 def _record(row: tuple[int, str, str, str, int, int, int | None, int | None, str]) -> Record:
     number, board, kind, at, offset, version, corrected_by, voided_by, body = row
+    fault = ""
+    try:
+        moment = datetime.fromisoformat(at).astimezone(timezone(timedelta(minutes=offset)))
+    except (ValueError, TypeError, OverflowError):
+        moment, offset, fault = LONG_AGO, 0, f"a row of the time {at!r}, offset {offset!r}"
     return Record(
         id=number,
         board=board,
         kind=kind,
-        at=datetime.fromisoformat(at).astimezone(timezone(timedelta(minutes=offset))),
+        at=moment,
         offset=offset,
         version=version,
         text=body,
         corrected_by=corrected_by,
         voided_by=voided_by,
+        fault=fault,
     )

@@ -84,7 +84,7 @@ def _done(show: CardBlocks) -> Button:
     if not (card.torque or card.feel):
         return Button(_("Not known yet"), why=_("Describe this joint first."))
     tool: str = show.world.store.get("joint_tool", "torque wrench") if card.torque else "by feel"
-    by = f", {TOOLS[tool].lower()}" if card.torque else ""
+    by = f", {TOOLS.get(tool, tool).lower()}" if card.torque else ""
     entry = tightening(card, torque=card.torque, tool=tool)
     text = _("Done: {answer}{by}").format(answer=answer_text(card, show.world.style), by=by)
     return Button(text, Record(entry, undo=_("Recorded")))

@@ -3,7 +3,8 @@
 from typing import TYPE_CHECKING
 
 from logic.checks.lists import Checklist
-from logic.checks.run import fit, run_from_dict
+from logic.checks.run import fit, pause_of
+from logic.checks.session import run_under_way
 from screens.acts import Go
 from screens.blocks import Line
 from screens.page import Page
@@ -46,10 +47,10 @@ def _line(world: World, key: str, of: Checklist) -> Line:
 def list_state(world: "State | World", of: Checklist) -> str:
     """Return where a list, fitted to the board in use, stands: broken off, or what it found last and when."""
     of, now = world.checklist(of.key), world.clock()
-    saved = world.store.run(world.saved.id, of.key)
-    if saved is not None and saved.body["answers"]:
-        run = fit(run_from_dict(saved.body), of)
-        return broke_off(run.place, len(run.order), int((now - saved.at).total_seconds() // 60))
+    saved = run_under_way(world.store, world.saved.id, of.key)
+    if saved is not None and saved.answers:
+        run = fit(saved, of)
+        return broke_off(run.place, len(run.order), int(pause_of(run, now).total_seconds() // 60))
     last = world.last("check", list=of.key)
     if last is None:
         return f"{items_text(len(of.items))}, {of.pause}."

@@ -38,10 +38,11 @@ ARROWS = {
     "board": "errors tables units fields board_joints",
     "prints": "errors si tables",
     "entries": "errors units fields board prints",
-    "person": "errors board",
+    "person": "errors board tables",
     "exchange": f"{GROUND} board person store",
+    "read_back": "errors board checks person store",
     "log": "errors fields",
-    "store": "log",
+    "store": "errors log",
     "ledger": "errors board person log store tables units checks",
     "log_table": "errors board person store tables units ledger",
     "checks": f"{GROUND} board person log store",
@@ -49,7 +50,7 @@ ARROWS = {
     "answers": f"{GROUND} {SUBJECTS} fields board_joints board person log store checks upkeep ledger exchange",
     "screens": (
         "errors units step_units workings tables fields board_joints board person exchange log store ledger log_table"
-        " checks upkeep answers entries"
+        " checks upkeep answers entries read_back"
     ),
     "main": "screens",
 }
