@@ -4,8 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from math import inf
 
-from logic.answers.pairs import Pair, PairTable, best_pairs, pair_table, wish_of
-from logic.drive.options import HAIR, Wish, WishFit
+from logic.answers.pairs import HAIR, Pair, PairTable, Wish, WishFit, best_pairs, pair_table, wish_of
 from screens.acts import Act, Ask, Go
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
 from screens.tongue import _

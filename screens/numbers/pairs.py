@@ -2,9 +2,8 @@
 
 from collections.abc import Iterator
 
-from logic.answers.pairs import Pair, speed_cap
+from logic.answers.pairs import Pair, WishFit, speed_cap
 from logic.answers.reading import RIDER
-from logic.drive.options import WishFit
 from screens.acts import Turn
 from screens.asking import fold, refused_now, value_line
 from screens.blocks import Block, Choice, FigureRow, Line, Notice, Option, Section, Verdict, Words

@@ -1,6 +1,6 @@
 """Words of the pairs of pulleys."""
 
-from logic.drive.options import PairOption
+from logic.answers.pairs import PairOption
 from screens.tongue import _
 
 LABELS = {
