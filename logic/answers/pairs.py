@@ -16,6 +16,7 @@ from logic.belt.stock import Stock, stock
 from logic.belt.tension import effective_pull
 from logic.board import Board, Value
 from logic.drive.gearing import electrical_angular_speed, unloaded_angular_speed
+from logic.drive.options import HAIR as HAIR  # noqa: PLC0414  (screens say what a wish misses by it)
 from logic.drive.options import PairOption, Terms, Wish, WishFit, fit, option, sensible_pairs
 from logic.errors import InputError
 from logic.tables import pick

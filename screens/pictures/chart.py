@@ -1,6 +1,6 @@
 """Lines over two axes: each told apart by colour, by dashes and by its name where the lines are far from each other."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from math import isfinite
 from typing import NamedTuple
 
@@ -17,6 +17,8 @@ STYLES: tuple[tuple[str, tuple[float, ...]], ...] = (
 TICKS = 5
 ENOUGH = 15
 """Points of a line that say well enough how far away it is."""
+CORNER = 0.15
+"""Share of the height within which a nought is in the corner."""
 
 
 class Curve(NamedTuple):
@@ -57,17 +59,7 @@ def chart(  # noqa: PLR0913  (two axes)
     ys = [y for _, points in curves for _, y in points] + [mark.y for mark in marks]
     left, right = opened(min(xs), max(xs))
     foot, top = reach(ys, from_zero=from_zero)
-    strokes: list[Stroke] = []
-    for value in round_ticks(foot, top, TICKS):
-        strokes += [
-            Path(((left, value), (right, value)), "hair", 1.0),
-            Label(text(value), (left, value), ("l",), tone="second", must=True, gap=5.0),
-        ]
-    for value in round_ticks(left, right, TICKS):
-        strokes += [
-            Path(((value, foot), (value, foot + (top - foot) * 0.025)), "outline", 1.0),
-            Label(text(value), (value, foot), ("b",), tone="second", must=True),
-        ]
+    strokes = list(_ticks((left, right), (foot, top), text))
     strokes.append(Path(((left, top), (left, foot), (right, foot)), "outline", 1.1))
     if cursor is not None and left <= cursor <= right:
         strokes.append(Path(((cursor, foot), (cursor, top)), "outline", 2.0, (3.0, 3.0)))
@@ -101,6 +93,22 @@ def chart(  # noqa: PLR0913  (two axes)
         height=220.0,
         margins=(44.0, 26.0, 12.0, 24.0),
     )
+
+
+def _ticks(
+    across: tuple[float, float], up: tuple[float, float], text: Callable[[float], str]
+) -> Iterator[Stroke]:
+    """Yield the lines and numbers of both axes."""
+    (left, right), (foot, top) = across, up
+    levels = round_ticks(foot, top, TICKS)
+    for value in levels:
+        yield Path(((left, value), (right, value)), "hair", 1.0)
+        yield Label(text(value), (left, value), ("l",), tone="second", must=True, gap=5.0)
+    for value in round_ticks(left, right, TICKS):
+        yield Path(((value, foot), (value, foot + (top - foot) * 0.025)), "outline", 1.0)
+        # One nought in the corner serves both axes.
+        if not (value == left == 0.0 in levels and -foot <= CORNER * (top - foot)):
+            yield Label(text(value), (value, foot), ("b",), tone="second", must=True)
 
 
 def _apart(place: int, curves: Sequence[Curve], tall: float) -> Point:
