@@ -8,6 +8,7 @@ from kivy.metrics import dp
 
 from logic.units import GAP
 from screens import blocks as b
+from screens.paper.picture import height_of
 from screens.paper.scale import EDGE, LEAD, NUMBERS, SMALL, TEXT, TITLE, TOUCH, Look
 from screens.paper.sheet import Drawing, Laid, Sheet, touchable
 
@@ -430,18 +431,9 @@ def text_field(block: b.Field, sheet: Sheet) -> None:
 def picture(block: b.Picture, sheet: Sheet) -> None:
     """Leave room for a drawing: at most half as high as wide, unless its shape asks for more."""
     x, room = inner(sheet)
-    drawn = block.strokes
-    left, bottom, right, top = drawn.margins
-    if drawn.to_scale:
-        x0, y0, x1, y1 = drawn.box
-        share = (y1 - y0) / (x1 - x0)
-        tall = min((room - dp(left + right)) * share + dp(bottom + top), dp(drawn.height) * 1.5)
-    else:
-        tall = max(dp(block.height or drawn.height), room / 2 if not block.height and not drawn.fixed else 0)
-        tall = min(tall, max(room, dp(drawn.height)))
-    extra = (sheet.look.scale - 1.0) * dp(bottom + top)
-    sheet.marks.append(Drawing(x, dp(6), room, tall + extra, drawn, sheet.look.scale))
-    sheet.y = tall + extra + dp(12)
+    tall = height_of(block.strokes, room, height=block.height, text=sheet.look.scale)
+    sheet.marks.append(Drawing(x, dp(6), room, tall, block.strokes, sheet.look.scale))
+    sheet.y = tall + dp(12)
 
 
 def progress(block: b.Progress, sheet: Sheet) -> None:

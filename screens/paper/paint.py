@@ -10,8 +10,9 @@ from kivy.metrics import dp
 
 from screens.paper.colours import colour
 from screens.paper.ink import broken, texture
-from screens.paper.picture import Placed, lay
+from screens.paper.picture import lay
 from screens.paper.sheet import Box, Drawing, Ink, Laid
+from screens.pictures.laid import Placed
 from screens.pictures.strokes import Point
 
 DASHES = (9.0, 6.0)

@@ -1,156 +1,28 @@
-"""Lays a picture out in pixels: scales its strokes to the room and finds a place for each of its texts. Needs no window."""
-
-from collections.abc import Iterator
-from itertools import pairwise
-from math import atan2, ceil, cos, hypot, sin
-from typing import NamedTuple
+"""Strokes on the paper: laid out in pixels, with the paper's own text."""
 
 from kivy.metrics import dp
 
-from screens.paper.ink import SMALLEST, line_of, width_of
+from screens.paper.ink import line_of, width_of
 from screens.paper.scale import grown
-from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Point
-
-HEAD = 9.0
-"""Length of an arrow's head in dp."""
-
-
-class Placed(NamedTuple):
-    """A stroke in pixels from the lower left corner: a line, a fill, a disc (its width is the radius) or a text."""
-
-    kind: str
-    points: tuple[Point, ...]
-    tone: str
-    width: float = 1.0
-    dashes: tuple[float, ...] = ()
-    text: str = ""
-    bold: bool = False
-    height: float = 0.0
+from screens.pictures import laid
+from screens.pictures.laid import Placed
+from screens.pictures.strokes import Picture
 
 
-class Room(NamedTuple):
-    """A rectangle that is taken."""
+class _Pen:
+    """How texts come out on the paper."""
 
-    x: float
-    y: float
-    right: float
-    top: float
-
-    def meets(self, other: "Room", gap: float = 0.0) -> bool:
-        """Tell whether two overlap."""
-        return (
-            self.x < other.right + gap
-            and other.x < self.right + gap
-            and self.y < other.top + gap
-            and other.y < self.top + gap
-        )
+    dp = staticmethod(dp)
+    size = staticmethod(grown)
+    wide = staticmethod(width_of)
+    line = staticmethod(line_of)
 
 
 def lay(picture: Picture, width: float, height: float, text: float = 1.0) -> list[Placed]:
     """Return the strokes in pixels, for a room and a text scale."""
-    left, bottom, right, top = (dp(side) for side in picture.margins)
-    more = (text - 1.0) / 2
-    left, bottom, top = left * text, bottom * (1 + more), top * (1 + more)
-    x0, y0, x1, y1 = picture.box
-    across, up = (width - left - right) / (x1 - x0), (height - bottom - top) / (y1 - y0)
-    if picture.to_scale:
-        across = up = min(across, up)
-        left += (width - left - right - across * (x1 - x0)) / 2
-
-    def at(point: Point) -> Point:
-        return left + (point[0] - x0) * across, bottom + (point[1] - y0) * up
-
-    placed: list[Placed] = []
-    taken: list[Room] = []
-    for stroke in picture.strokes:
-        if isinstance(stroke, Label):
-            continue
-        for one in _strokes(stroke, at, across):
-            placed.append(one)
-            if one.kind == "line" and one.width >= 1.2:  # noqa: PLR2004  (hairlines may pass under a text)
-                taken += pieces(one.points)
-    for stroke in picture.strokes:
-        if isinstance(stroke, Label):
-            found = _place(stroke, at(stroke.at), taken, width, height, text)
-            if found is not None:
-                placed.append(found)
-    return placed
+    return laid.lay(picture, width, height, _Pen, text)
 
 
-def _strokes(stroke: Path | Arc | Fill | Disc | Arrow, at, across: float) -> Iterator[Placed]:  # noqa: ANN001
-    if isinstance(stroke, Path):
-        points = tuple(at(point) for point in stroke.points)
-        if stroke.closed:
-            points = (*points, points[0])
-        yield Placed("line", points, stroke.tone, stroke.width, stroke.dashes)
-    elif isinstance(stroke, Arc):
-        centre, radius = at(stroke.centre), stroke.radius * across
-        steps = max(16, ceil(abs(stroke.end - stroke.start) * radius / 5))
-        turn = (stroke.end - stroke.start) / steps
-        points = tuple(
-            (
-                centre[0] + radius * cos(stroke.start + turn * n),
-                centre[1] + radius * sin(stroke.start + turn * n),
-            )
-            for n in range(steps + 1)
-        )
-        yield Placed("line", points, stroke.tone, stroke.width, stroke.dashes)
-    elif isinstance(stroke, Fill):
-        yield Placed("fill", tuple(at(point) for point in stroke.points), stroke.tone)
-    elif isinstance(stroke, Disc):
-        if stroke.edge:
-            yield Placed("disc", (at(stroke.centre),), stroke.edge, dp(stroke.radius) + dp(2))
-        yield Placed("disc", (at(stroke.centre),), stroke.tone, dp(stroke.radius))
-    else:
-        start, end = at(stroke.start), at(stroke.end)
-        yield Placed("line", (start, end), stroke.tone, stroke.width)
-        for tip, tail in ((end, start), *(((start, end),) if stroke.both else ())):
-            way = atan2(tip[1] - tail[1], tip[0] - tail[0])
-            wings = [
-                (tip[0] - dp(HEAD) * cos(way + turn), tip[1] - dp(HEAD) * sin(way + turn))
-                for turn in (0.42, -0.42)
-            ]
-            yield Placed("fill", (tip, *wings), stroke.tone)
-
-
-def pieces(points: tuple[Point, ...]) -> list[Room]:
-    """Return small rooms that cover a line."""
-    rooms = []
-    for (x0, y0), (x1, y1) in pairwise(points):
-        count = max(1, int(hypot(x1 - x0, y1 - y0) / dp(8)))
-        for step in range(count):
-            ax, ay = x0 + (x1 - x0) * step / count, y0 + (y1 - y0) * step / count
-            bx, by = x0 + (x1 - x0) * (step + 1) / count, y0 + (y1 - y0) * (step + 1) / count
-            rooms.append(Room(min(ax, bx), min(ay, by), max(ax, bx), max(ay, by)))
-    return rooms
-
-
-def _place(  # noqa: PLR0913  (the room and what is in it)
-    label: Label, at: Point, taken: list[Room], width: float, height: float, text: float
-) -> Placed | None:
-    size = grown(label.size, text)
-    wide, tall = width_of(label.text, size, label.bold), line_of(size, label.bold)
-    while wide > width and size > dp(SMALLEST):
-        size -= 1
-        wide, tall = width_of(label.text, size, label.bold), line_of(size, label.bold)
-    gap = dp(label.gap)
-    best = None
-    for anchor in label.anchors:
-        x = at[0] - wide / 2 + (wide / 2 + gap) * (("r" in anchor) - ("l" in anchor))
-        if anchor in ("t", "b"):
-            # Above or below its point a text may slide along, so that it stays in the picture.
-            x = min(max(0.0, x), width - wide)
-        y = at[1] - tall / 2 + (tall / 2 + gap * 0.6) * (("t" in anchor) - ("b" in anchor))
-        room = Room(x, y, x + wide, y + tall)
-        inside = room.x >= 0 and room.y >= 0 and room.right <= width and room.top <= height
-        if inside and not any(room.meets(other, dp(2)) for other in taken):
-            best = room
-            break
-    if best is None:
-        if not label.must:
-            return None
-        x = min(max(0.0, at[0] - wide / 2), width - wide)
-        y = min(max(0.0, at[1] + gap), height - tall)
-        best = Room(x, y, x + wide, y + tall)
-    taken.append(best)
-    return Placed("text", ((best.x, best.y),), label.tone, size, (), label.text, label.bold, tall)
+def height_of(picture: Picture, width: float, *, height: float, text: float) -> float:
+    """Return the height in pixels that a drawing takes at a width."""
+    return laid.height_of(picture, width, _Pen, height=height, text=text)

@@ -1,0 +1,193 @@
+"""Strokes laid out in a room: lines, fills and texts in its own units, each text where it is free.
+
+Who paints brings a Pen, which knows how wide a text is: the paper and the build sheet lay the same drawing out the same way.
+"""
+
+from collections.abc import Callable, Iterator
+from itertools import pairwise
+from math import atan2, ceil, cos, hypot, sin
+from typing import NamedTuple, Protocol
+
+from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Point
+
+HEAD = 9.0
+"""Length of an arrow's head in dp."""
+SMALLEST = 9
+"""Size in dp that a text which is too wide shrinks to."""
+
+
+class Pen(Protocol):
+    """What painting on something needs to know: the length of a dp, and how texts come out."""
+
+    def dp(self, length: float) -> float:
+        """Return a length in the painter's own units."""
+
+    def size(self, role: float, scale: float) -> float:
+        """Return a size of text at a text scale."""
+
+    def wide(self, text: str, size: float, bold: bool) -> float:  # noqa: FBT001  (handed on as it comes)
+        """Return the width of a text."""
+
+    def line(self, size: float, bold: bool) -> float:  # noqa: FBT001  (the same)
+        """Return the height of a line of text."""
+
+
+class Placed(NamedTuple):
+    """A stroke in the painter's units from the lower left corner: a line, fill, text, or disc whose width is its radius."""
+
+    kind: str
+    points: tuple[Point, ...]
+    tone: str
+    width: float = 1.0
+    dashes: tuple[float, ...] = ()
+    text: str = ""
+    bold: bool = False
+    height: float = 0.0
+
+
+class Room(NamedTuple):
+    """A rectangle that is taken."""
+
+    x: float
+    y: float
+    right: float
+    top: float
+
+    def meets(self, other: "Room", gap: float = 0.0) -> bool:
+        """Tell whether two overlap."""
+        return (
+            self.x < other.right + gap
+            and other.x < self.right + gap
+            and self.y < other.top + gap
+            and other.y < self.top + gap
+        )
+
+
+def height_of(picture: Picture, width: float, pen: Pen, *, height: float = 0.0, text: float = 1.0) -> float:
+    """Return the height a drawing takes at a width: its shape's if it is to scale, else `height` or what it asks for.
+
+    It is at most half as high as wide, unless its shape asks for more.
+    """
+    left, bottom, right, top = picture.margins
+    if picture.to_scale:
+        x0, y0, x1, y1 = picture.box
+        share = (y1 - y0) / (x1 - x0)
+        tall = min(
+            (width - pen.dp(left + right)) * share + pen.dp(bottom + top), pen.dp(picture.height) * 1.5
+        )
+    else:
+        tall = max(pen.dp(height or picture.height), width / 2 if not height and not picture.fixed else 0.0)
+        tall = min(tall, max(width, pen.dp(picture.height)))
+    return tall + (text - 1.0) * pen.dp(bottom + top)
+
+
+def lay(picture: Picture, width: float, height: float, pen: Pen, text: float = 1.0) -> list[Placed]:
+    """Return the strokes in the painter's units, for a room and a text scale."""
+    left, bottom, right, top = (pen.dp(side) for side in picture.margins)
+    more = (text - 1.0) / 2
+    left, bottom, top = left * text, bottom * (1 + more), top * (1 + more)
+    x0, y0, x1, y1 = picture.box
+    across, up = (width - left - right) / (x1 - x0), (height - bottom - top) / (y1 - y0)
+    if picture.to_scale:
+        across = up = min(across, up)
+        left += (width - left - right - across * (x1 - x0)) / 2
+
+    def at(point: Point) -> Point:
+        return left + (point[0] - x0) * across, bottom + (point[1] - y0) * up
+
+    placed: list[Placed] = []
+    taken: list[Room] = []
+    for stroke in picture.strokes:
+        if isinstance(stroke, Label):
+            continue
+        for one in _strokes(stroke, at, across, pen):
+            placed.append(one)
+            if one.kind == "line" and one.width >= 1.2:  # noqa: PLR2004  (hairlines may pass under a text)
+                taken += pieces(one.points, pen)
+    for stroke in picture.strokes:
+        if isinstance(stroke, Label):
+            found = _place(stroke, at(stroke.at), taken, (width, height), text, pen)
+            if found is not None:
+                placed.append(found)
+    return placed
+
+
+def _strokes(
+    stroke: Path | Arc | Fill | Disc | Arrow, at: Callable[[Point], Point], across: float, pen: Pen
+) -> Iterator[Placed]:
+    if isinstance(stroke, Path):
+        points = tuple(at(point) for point in stroke.points)
+        if stroke.closed:
+            points = (*points, points[0])
+        yield Placed("line", points, stroke.tone, stroke.width, stroke.dashes)
+    elif isinstance(stroke, Arc):
+        centre, radius = at(stroke.centre), stroke.radius * across
+        steps = max(16, ceil(abs(stroke.end - stroke.start) * radius / 5))
+        turn = (stroke.end - stroke.start) / steps
+        points = tuple(
+            (
+                centre[0] + radius * cos(stroke.start + turn * n),
+                centre[1] + radius * sin(stroke.start + turn * n),
+            )
+            for n in range(steps + 1)
+        )
+        yield Placed("line", points, stroke.tone, stroke.width, stroke.dashes)
+    elif isinstance(stroke, Fill):
+        yield Placed("fill", tuple(at(point) for point in stroke.points), stroke.tone)
+    elif isinstance(stroke, Disc):
+        if stroke.edge:
+            yield Placed("disc", (at(stroke.centre),), stroke.edge, pen.dp(stroke.radius) + pen.dp(2))
+        yield Placed("disc", (at(stroke.centre),), stroke.tone, pen.dp(stroke.radius))
+    else:
+        start, end = at(stroke.start), at(stroke.end)
+        yield Placed("line", (start, end), stroke.tone, stroke.width)
+        for tip, tail in ((end, start), *(((start, end),) if stroke.both else ())):
+            way = atan2(tip[1] - tail[1], tip[0] - tail[0])
+            wings = [
+                (tip[0] - pen.dp(HEAD) * cos(way + turn), tip[1] - pen.dp(HEAD) * sin(way + turn))
+                for turn in (0.42, -0.42)
+            ]
+            yield Placed("fill", (tip, *wings), stroke.tone)
+
+
+def pieces(points: tuple[Point, ...], pen: Pen) -> list[Room]:
+    """Return small rooms that cover a line."""
+    rooms = []
+    for (x0, y0), (x1, y1) in pairwise(points):
+        count = max(1, int(hypot(x1 - x0, y1 - y0) / pen.dp(8)))
+        for step in range(count):
+            ax, ay = x0 + (x1 - x0) * step / count, y0 + (y1 - y0) * step / count
+            bx, by = x0 + (x1 - x0) * (step + 1) / count, y0 + (y1 - y0) * (step + 1) / count
+            rooms.append(Room(min(ax, bx), min(ay, by), max(ax, bx), max(ay, by)))
+    return rooms
+
+
+def _place(  # noqa: PLR0913  (the room and what is in it)
+    label: Label, at: Point, taken: list[Room], room_for: Point, text: float, pen: Pen
+) -> Placed | None:
+    width, height = room_for
+    size = pen.size(label.size, text)
+    while pen.wide(label.text, size, label.bold) > width and size > pen.dp(SMALLEST):
+        size -= 1
+    wide, tall = pen.wide(label.text, size, label.bold), pen.line(size, label.bold)
+    gap = pen.dp(label.gap)
+    best = None
+    for anchor in label.anchors:
+        x = at[0] - wide / 2 + (wide / 2 + gap) * (("r" in anchor) - ("l" in anchor))
+        if anchor in ("t", "b"):
+            # Above or below its point a text may slide along, so that it stays in the picture.
+            x = min(max(0.0, x), width - wide)
+        y = at[1] - tall / 2 + (tall / 2 + gap * 0.6) * (("t" in anchor) - ("b" in anchor))
+        room = Room(x, y, x + wide, y + tall)
+        inside = room.x >= 0 and room.y >= 0 and room.right <= width and room.top <= height
+        if inside and not any(room.meets(other, pen.dp(2)) for other in taken):
+            best = room
+            break
+    if best is None:
+        if not label.must:
+            return None
+        x = min(max(0.0, at[0] - wide / 2), width - wide)
+        y = min(max(0.0, at[1] + gap), height - tall)
+        best = Room(x, y, x + wide, y + tall)
+    taken.append(best)
+    return Placed("text", ((best.x, best.y),), label.tone, size, (), label.text, label.bold, tall)
