@@ -14,13 +14,13 @@ from kivy.uix.layout import Layout
 
 from screens.app_page import AppPage
 from screens.cannot_show import CannotShowPage
+from screens.paper.keys import Keys
 from screens.register import PAGES, is_data
 from screens.state import State, Undo
 from screens.theme import theme
 from screens.widgets.bar import IconButton
 from screens.widgets.column import Column, Pair
 from screens.widgets.dress import Dressed, let_go
-from screens.widgets.keys import Keys
 from screens.widgets.load import load_kv
 from screens.widgets.surface import Surface, Tap
 from screens.widgets.text import width_of

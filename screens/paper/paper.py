@@ -375,6 +375,16 @@ class Paper(Widget):
     # Where things are
 
     @property
+    def where(self) -> object:
+        """Return the place of the page on the way."""
+        return self._where
+
+    @property
+    def pressed(self) -> bool:
+        """Tell whether a finger is down on something."""
+        return self._press is not None
+
+    @property
     def matter(self) -> float:
         """Return the share of the window that is left for crown and blocks."""
         height = self.panes[0].height + (self.crown.height if self.crown.opacity else 0.0)

@@ -7,12 +7,12 @@ import pytest
 from kivy.core.window import Window
 
 from screens.driver import Driver
+from screens.paper.keys import Keys
 from screens.theme import theme
 from screens.widgets.bar import Bar
 from screens.widgets.chip import ChipFlow, ValueChip
 from screens.widgets.choice import Choice
 from screens.widgets.keypad import LONGEST, SECOND_MARK, WHOLE, Keypad
-from screens.widgets.keys import Keys
 from screens.widgets.result import Result
 from screens.widgets.row import Foot, Page, Row
 from screens.widgets.stepper import Stepper

@@ -1,0 +1,238 @@
+"""What is in front: one World, and the paper that shows its page. Each touch is an act; `update` makes the next World of it."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import datetime, timedelta
+from typing import Any
+
+from kivy.clock import Clock
+from kivy.core.window import Window
+from kivy.logger import Logger
+
+from logic.errors import InputError
+from screens.acts import Act, Arrive, Back, Both, Dismiss, Go, Place, Say, Share, Turn
+from screens.page import Page
+from screens.paper import hand
+from screens.paper.keys import Keys
+from screens.paper.paper import LOST, Paper
+from screens.phone import awake, share, speech
+from screens.register import PAGES, page_function
+from screens.theme import theme
+from screens.tongue import _
+from screens.update import update
+from screens.update.entering import left
+from screens.update.moving import HOME
+from screens.words.spoken import spoken
+from screens.world import Step, TakeBack, World
+
+LAST_PLACE_FOR = timedelta(minutes=30)
+"""How long after the last use the app opens where it was left."""
+BACK = 27
+UNTIL_SAID = 1.0
+"""Seconds after the last key until a verdict is said: not while the number is half typed."""
+UNDO_FOR = 10.0
+"""Seconds for which a step can be taken back by the bar; a notice stays until it is closed."""
+CLOSE = _("Close")
+NOT_COME_BACK_TO = _(
+    "The page you left could not be shown again, so this is Ride. Nothing that was saved is lost."
+)
+
+
+class Front:
+    """Holds the World and shows its page; hears Back and the hardware keyboard."""
+
+    def __init__(self, world: World) -> None:
+        """Open where the person left off a short while ago, else at the first place."""
+        self.world = world
+        self.paper = Paper(self.perform)
+        self.keys = Keys(Window)
+        self.keys.front = self.paper
+        Window.bind(on_keyboard=self._on_keyboard)
+        self._say_later = Clock.create_trigger(lambda *_: self._say(self.paper.page.say), UNTIL_SAID)
+        self._undo_over = Clock.create_trigger(self._forget_undo, UNDO_FOR)
+        self._dress()
+        self._resume()
+
+    # Acts
+
+    def perform(self, act: Act) -> None:
+        """Carry an act out and show what came of it. What it wrote is on the disk when this returns."""
+        if isinstance(act, Back):
+            self.back()
+        else:
+            self._accept(update(self.world, act))
+
+    def go(self, page: str, **args: Any) -> None:  # noqa: ANN401  (each page names its own)
+        """Open a page on top of the one in front."""
+        self.perform(Go(page, args))
+
+    def place(self, page: str) -> None:
+        """Open one of the places."""
+        self.perform(Place(page))
+
+    def back(self) -> bool:
+        """Take one step back; return False when there is nowhere to go but out."""
+        if self.paper.choosing:
+            return self.paper.press("escape")
+        own = None if self.world.asking is not None else self.paper.page.back
+        if self.paper.lost:
+            self.world, own = left(self.world), None
+        after = update(self.world, own or Back())
+        if after is self.world:
+            return False
+        self._accept(after)
+        return True
+
+    def _accept(self, world: World) -> None:
+        """Take the next world; a page that has come in front is first made ready."""
+        before, self.world = self.world, replace(world, out=()) if world.out else world
+        if world.person is not before.person:
+            self._dress()
+        if world.undo is not before.undo:
+            self._undo_over.cancel()
+            if world.undo is not None and world.undo.word != CLOSE:
+                self._undo_over()
+        for act in world.out:
+            self._out(act)
+        if _way(world) != _way(before):
+            self._arrive()
+        else:
+            self.show()
+            if _kept(world) != _kept(before):
+                self._remember()
+
+    def _arrive(self) -> None:
+        after = update(self.world, Arrive())
+        if _way(after) != _way(self.world) or after.out:
+            self._accept(after)
+            return
+        self.world = after
+        self.show()
+        self._remember()
+
+    def _out(self, act: Act) -> None:
+        """Do what the phone is asked for."""
+        if isinstance(act, Say):
+            self._say(act.text)
+        elif isinstance(act, Share):
+            self.perform(Turn({"_said": share.share(act.text, act.title)}))
+
+    def _forget_undo(self, *_: object) -> None:
+        if self.paper.pressed:
+            # What lies under a finger does not move.
+            self._undo_over()
+        else:
+            self.perform(Dismiss())
+
+    def tell(self, text: str) -> None:
+        """Say something over the places; it stays until it is closed."""
+        self._accept(replace(self.world, undo=TakeBack(text, Both(()), self.world.saved.id, CLOSE)))
+
+    # What is shown
+
+    @property
+    def page(self) -> Page:
+        """Return the page in front, as it is shown."""
+        return self.paper.page
+
+    def show(self) -> None:
+        """Show the page of the world."""
+        name = self.world.trail[-1].page
+        try:
+            page = page_function(name)(self.world)
+        except Exception as problem:  # noqa: BLE001  (whatever a page does, the way on stays open)
+            Logger.error("Deckhand: a page failed", exc_info=problem)
+            page = LOST
+        self._put(page)
+
+    def _put(self, page: Page) -> None:
+        world, paper = self.world, self.paper
+        if page.awake:
+            awake.hold()
+        else:
+            awake.release()
+        before, where = paper.page, _way(world)
+        fresh = where != paper.where or page.card != before.card
+        paper.show(page, where, **self._frame())
+        if page.say != before.say or fresh:
+            self._say_later.cancel()
+            if world.person.say and page.say:
+                self._say(page.say) if fresh else self._say_later()
+
+    def _frame(self) -> dict[str, Any]:
+        """Return what the header, the places and the bar over them show."""
+        world = self.world
+        notes = [_("Example")] if world.saved.example else []
+        notes += [_("not saved")] if world.is_scratch else [_("trial open")] if world.trial else []
+        return {
+            "back": len(world.trail) > 1,
+            "place": world.trail[0].page,
+            "board": world.saved.name,
+            "note": ", ".join(notes),
+            "bar": world.undo,
+        }
+
+    def cannot_show(self, problem: Exception) -> None:
+        """Put a plain page in place of the one that failed; Back and the places lead on, and it is not come back to."""
+        Logger.error("Deckhand: a page failed", exc_info=problem)
+        self._put(LOST)
+        self._remember()
+
+    def _dress(self) -> None:
+        person = self.world.person
+        theme.apply(person.theme, person.text)
+        Window.clearcolor = theme.ground
+        hand.feels["on"] = person.vibrate
+
+    def _say(self, text: str) -> None:
+        """Say something; where the phone cannot, the page says so."""
+        hint = None if speech.say(spoken(text)) else speech.NO_VOICE
+        if self.world.args.get("_hint") != hint:
+            self.perform(Turn({"_hint": hint}))
+
+    # From one start to the next
+
+    def _resume(self) -> None:
+        """Show the way that was stored, where it is fresh and can be shown."""
+        last = self.world.store.get("place")
+        fresh = last is not None and self.world.clock() - datetime.fromisoformat(last["at"]) < LAST_PLACE_FOR
+        trail = tuple(Step(name, args) for name, args in last["trail"] if name in PAGES) if fresh else ()
+        self.world = replace(self.world, trail=trail or (Step(HOME, {}),))
+        try:
+            self._arrive()
+        except InputError as problem:
+            self.cannot_show(problem)
+        if self.paper.lost and trail:
+            self.world = replace(self.world, trail=(Step(HOME, {}),))
+            self._arrive()
+            self.tell(NOT_COME_BACK_TO)
+
+    def _remember(self) -> None:
+        """Store the way here. A page that failed is not come back to."""
+        trail = _kept(self.world)
+        kept = trail[:-1] if self.paper.lost else trail
+        self.world.store.put("place", {"trail": kept, "at": self.world.clock().isoformat()})
+
+    def _on_keyboard(self, _window: object, code: int, *_: object) -> bool:
+        return code == BACK and self.back()
+
+    def release(self) -> None:
+        """Let go of the window, for an app that ends inside a running process."""
+        awake.release()
+        for event in (self._say_later, self._undo_over):
+            event.cancel()
+        self.keys.stop()
+        Window.unbind(on_keyboard=self._on_keyboard)
+
+
+def _way(world: World) -> tuple[str, ...]:
+    return tuple(step.page for step in world.trail)
+
+
+def _kept(world: World) -> list[tuple[str, Mapping[str, Any]]]:
+    """Return of the way what outlives a restart. A working holds a number with all that made it: it is opened anew."""
+    return [
+        (name, {key: value for key, value in args.items() if not key.startswith("_")})
+        for name, args in world.trail
+        if name != "working"
+    ]
