@@ -1,4 +1,4 @@
-"""Typed text in, SI inside, shown text out. Pint supplies the factors; it never sees what a person typed."""
+"""Typed text in, SI inside, shown text out. Pint made the table of factors; it never sees what a person typed."""
 
 import math
 import re
@@ -24,11 +24,6 @@ GAP = "\u00a0"
 MINUS = "\u2212"
 LONGEST = 24
 """Characters that a typed number may have; more is a slip of the hand, not a number."""
-
-COHERENT = frozenset(
-    {"1", "N", "V", "A", "W", "m/s", "Hz", "kg", "N*m", "N*m/A", "m**2", "kg/m**3", "m/s**2"}
-)
-"""Units that are SI already: their factor is 1, so that the first screen does not wait for Pint."""
 
 
 @dataclass(frozen=True)
@@ -130,9 +125,16 @@ def factor(unit: str, si: str) -> float:
     >>> factor("inch", "m")
     0.0254
     """
-    if unit == si and unit in COHERENT:
-        return 1.0
-    return float(registry().Quantity(1.0, unit).to(si).magnitude)
+    known = _factors().get(f"{unit} in {si}")
+    return known if known is not None else float(registry().Quantity(1.0, unit).to(si).magnitude)
+
+
+@cache
+def _factors() -> dict[str, float]:
+    """Return the factors of the app's own units, so that nothing on the way to the first screen waits for Pint."""
+    with (ASSETS / "factors.toml").open("rb") as file:
+        found: dict[str, float] = tomllib.load(file)["factors"]
+    return found
 
 
 _NUMBER = re.compile(r"([+\-−]?)\s*(\d*)(?:([.,])(\d*))?")

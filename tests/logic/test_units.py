@@ -1,11 +1,18 @@
 """Typed numbers: what is read, what is refused and why, and that nothing is altered on the way."""
 
+import subprocess
+import sys
+from pathlib import Path
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from logic.errors import InputError
-from logic.units import COHERENT, factor, number_text, quantities, read, registry, show, show_in
+from logic.units import factor, number_text, quantities, read, registry, show, show_in
+from tests import factors
+
+ROOT = Path(__file__).parents[2]
 
 
 @pytest.mark.parametrize(("text", "quantity", "unit", "si"), [
@@ -86,9 +93,23 @@ def test_no_word_means_two_units_of_a_quantity() -> None:
         assert len(words) == len(set(words)), quantity.name
 
 
-def test_coherent_units_have_the_factor_one() -> None:
-    for unit in COHERENT:
-        assert registry().Quantity(1.0, unit).to_base_units().magnitude == 1.0
+def test_the_table_of_factors_is_what_pint_makes_of_every_unit() -> None:
+    # Written by `uv run python -m tests.factors`.
+    assert factors.FILE.read_text("utf-8") == factors.text()
+    assert len(factors.pairs()) > 50
+
+
+def test_no_unit_of_the_app_waits_for_pint() -> None:
+    code = (
+        "import sys\n"
+        "from logic.units import quantities\n"
+        "from logic.tables import SI_OF_PRINTED, to_si\n"
+        "for kind in quantities().values():\n"
+        "    for unit in kind.units: unit.to_si(1.0, kind.si)\n"
+        "for printed in SI_OF_PRINTED: to_si(1.0, printed)\n"
+        "sys.exit('pint' in sys.modules)"
+    )
+    assert subprocess.run([sys.executable, "-c", code], cwd=ROOT, check=False).returncode == 0  # noqa: S603  (our own interpreter)
 
 
 @pytest.mark.parametrize(("unit", "si", "value"), [
