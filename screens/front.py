@@ -10,7 +10,7 @@ from kivy.core.window import Window
 from kivy.logger import Logger
 
 from logic.errors import InputError
-from screens.acts import Act, Arrive, Back, Both, Dismiss, Go, Place, Say, Share, Turn
+from screens.acts import Act, Arrive, Back, Both, Dismiss, Go, Place, Remember, Say, Share, Turn
 from screens.page import Page
 from screens.paper import hand
 from screens.paper.keys import Keys
@@ -211,7 +211,8 @@ class Front:
         """Store the way here. A page that failed is not come back to."""
         trail = _kept(self.world)
         kept = trail[:-1] if self.paper.lost else trail
-        self.world.store.put("place", {"trail": kept, "at": self.world.clock().isoformat()})
+        place = {"trail": kept, "at": self.world.clock().isoformat()}
+        update(self.world, Remember("place", place))
 
     def _on_keyboard(self, _window: object, code: int, *_: object) -> bool:
         return code == BACK and self.back()
