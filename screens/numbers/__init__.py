@@ -9,7 +9,7 @@ PAGES = {
     "numbers.joining": "screens.numbers.joining.joining_page",
     "numbers.wiring": "screens.numbers.wiring.wiring_page",
     "numbers.descents": "screens.numbers.descents.descents_page",
-    "numbers.care": "screens.numbers.care.CarePage",
+    "numbers.care": "screens.numbers.care.care_page",
     "numbers.belt": "screens.numbers.belt.belt_page",
     "numbers.fit": "screens.numbers.fit.fit_page",
     "numbers.pairs": "screens.numbers.pairs.pairs_page",
@@ -20,9 +20,9 @@ PAGES = {
     "numbers.consumption": "screens.numbers.consumption.ConsumptionPage",
     "numbers.rides": "screens.numbers.rides.RidesPage",
     "numbers.coast": "screens.numbers.coast.CoastPage",
-    "numbers.hold": "screens.numbers.hold.HoldPage",
-    "numbers.wheel": "screens.numbers.wheel.WheelPage",
-    "numbers.bench_motor": "screens.numbers.bench_motor.BenchMotorPage",
-    "numbers.units": "screens.numbers.units.UnitsPage",
+    "numbers.hold": "screens.numbers.hold.hold_page",
+    "numbers.wheel": "screens.numbers.wheel.wheel_page",
+    "numbers.bench_motor": "screens.numbers.bench_motor.bench_motor_page",
+    "numbers.units": "screens.numbers.units.units_page",
 }
 """Class of each page by its name; it is imported at the first visit."""

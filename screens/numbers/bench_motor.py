@@ -1,59 +1,85 @@
 """Motor from the bench: Kv from a spin-up, resistance from volts and amps, pole pairs from magnets."""
 
-from typing import Any
-
-from kivy.properties import StringProperty
+from collections.abc import Mapping
 
 from logic.answers.bench_motor import bench_motor, mixings, to_lay_over
-from logic.answers.reading import Item
-from logic.board import Board, Value
-from screens.answering import AnsweringPage
-from screens.widgets.load import load_kv
+from logic.answers.reading import Item, Open, Result
+from logic.board import Value
+from screens.acts import Both, Put
+from screens.asking import why, working
+from screens.blocks import PLAIN, RIGHT, UNSURE, Button, Notice, Verdict, Words
+from screens.figure_page import Figures, compared, figure_page
+from screens.page import Page
+from screens.tongue import _
+from screens.trying import trying
 from screens.words.bench_motor import CONVENTION, LABELS, SAFE
+from screens.world import World
+
+FIRST = ("kv", "resistance", "pole_pairs")
+SHORT = {"kv": _("Kv {value}"), "resistance": _("{value}"), "pole_pairs": _("{value} pole pairs")}
+"""How each stands in the verdict."""
+VALUES = (
+    "ask.spin_voltage",
+    "ask.spin_duty",
+    "ask.spin_rotation",
+    "ask.bench_voltage",
+    "ask.bench_current",
+    "ask.magnets",
+    "motor.no_load_current",
+    "motor.resistance",
+    "motor.kv",
+    "controller.current_meaning",
+)
 
 
-class BenchMotorPage(AnsweringPage):
-    """What was measured, what follows, and the way to lay it over the board."""
-
-    CHIPS = (
-        "ask.spin_voltage",
-        "ask.spin_duty",
-        "ask.spin_rotation",
-        "ask.bench_voltage",
-        "ask.bench_current",
-        "ask.magnets",
-        "motor.no_load_current",
-        "motor.resistance",
-        "motor.kv",
-        "controller.current_meaning",
+def bench_motor_page(world: World) -> Page:
+    """Return what was measured in one verdict, the figures, and the way to lay it over the board."""
+    items, before = compared(world, lambda board: world.kept(bench_motor, board, world.answers))
+    figures = Figures(world=world, items=items, labels=LABELS, before=before)
+    worst = mixings()[0]
+    error = world.style.number(abs(worst.error), "share", 2)
+    return figure_page(
+        world,
+        title=_("Motor from the bench"),
+        crown=_verdict(world, items),
+        note=(Notice(key="safe", word="warning", text=SAFE), *trying(world)),
+        figures=lambda: figures.rows(FIRST),
+        advice=tuple(
+            Words(
+                key=f"amps {place}",
+                text=text.format(taken=worst.taken, meant=worst.meant, error=error),
+                tone="second",
+            )
+            for place, text in enumerate(CONVENTION)
+        ),
+        values=VALUES,
+        values_title=_("What you measured"),
+        offer=_offer(world, items),
     )
-    LABELS = LABELS
-
-    title = StringProperty("Motor from the bench")
-    convention = StringProperty()
-    safe = StringProperty(SAFE)
-
-    def work_out(self, board: Board) -> dict[str, Item]:
-        """Return what the bench tells."""
-        return bench_motor(board, self.asking)
-
-    def show(self, _answer: dict[str, Item]) -> None:
-        """Say which convention is meant."""
-        worst = mixings()[0]
-        self.convention = CONVENTION.format(
-            taken=worst.taken, meant=worst.meant, error=self.style.number(abs(worst.error), "share", 2)
-        )
-
-    def bars(self) -> list[tuple[str, str, Any]]:
-        """Offer what was measured, unless the board has it."""
-        if not to_lay_over(self.board, self.items):
-            return super().bars()
-        return [("Try the measured values on the board", "main", self.try_them)]
-
-    def try_them(self) -> None:
-        """Lay what was measured over the board as a trial."""
-        for key, value in to_lay_over(self.board, self.items).items():
-            self.state.try_value(key, Value(value, "measured"))
 
 
-load_kv(__file__)
+def _verdict(world: World, items: Mapping[str, Item]) -> Verdict:
+    """Return what the bench tells so far, and what comes next."""
+    told = [(name, item) for name in FIRST if isinstance(item := items[name], Result)]
+    lacks = next((item for name in FIRST if isinstance(item := items[name], Open)), None)
+    word = ", ".join(
+        SHORT[name].format(value=world.style.number(item.value, item.quantity)) for name, item in told
+    )
+    act = working(lacks, LABELS[lacks.name]) if lacks is not None else working(told[0][1], LABELS[told[0][0]])
+    return Verdict(
+        key="verdict",
+        word=word or _("Not measured yet"),
+        text="" if lacks is None else why(lacks, world.style),
+        form=PLAIN if not told else RIGHT if lacks is None else UNSURE,
+        act=act,
+        lines=2,
+    )
+
+
+def _offer(world: World, items: Mapping[str, Item]) -> Button | None:
+    """Offer what was measured, unless the board has it."""
+    found = to_lay_over(world.board, dict(items))
+    if not found:
+        return None
+    acts = tuple(Put(key, Value(float(value), "measured")) for key, value in found.items())
+    return Button(_("Try the measured values on the board"), Both(acts))

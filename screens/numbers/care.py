@@ -1,26 +1,27 @@
-"""Storage and care of packs, and the signs to stop."""
-
-from typing import Any
+"""Storage and care of packs. The stop signs have a page of their own."""
 
 from logic.answers.care import advice
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Section
-from screens.widgets.text import Text
-
-SECTIONS = {"charge": "Charging", "storage": "Storage"}
-
-
-class CarePage(AppPage):
-    """What to do with a pack that is not ridden. The stop signs have a page of their own."""
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Write the advice once: it is data."""
-        super().__init__(*args, title="Storage and care", **kwargs)
-        for kind, title in SECTIONS.items():
-            self.ids.lines.add_widget(Section(title=title))
-            for row in advice(kind):
-                self.ids.lines.add_widget(Text(text=row.text))
+from screens.blocks import Block, Section, Words
+from screens.figure_page import signs_line
+from screens.page import Page
+from screens.tongue import _
+from screens.world import World
 
 
-load_kv(__file__)
+def care_page(_world: World) -> Page:
+    """Return at what charge a pack is stored, then how, and what to mind while it charges."""
+    first, *rest = advice("storage")
+    return Page(
+        title=_("Storage and care"),
+        crown=Words(key="head", text=first.text, role="lead", bold=True),
+        blocks=(
+            *(Words(key=f"storage {row.key}", text=row.text) for row in rest),
+            *_charging(),
+            signs_line(),
+        ),
+    )
+
+
+def _charging() -> tuple[Block, ...]:
+    rows = (Words(key=f"charge {row.key}", text=row.text) for row in advice("charge"))
+    return (Section(key="charging", title=_("Charging")), *rows)

@@ -1,87 +1,117 @@
-"""Hold for how long: the time until a motor is too hot on a climb, with its band, and the grade held for good."""
+"""Hold for how long: the time until a motor is too hot on a climb, with its band, and the climb without end."""
 
-from kivy.properties import ObjectProperty, StringProperty
+from collections.abc import Iterator
+from dataclasses import replace
 
 from logic.answers.hold import Holding, holding
-from logic.answers.reading import RIDER, Item, Open, Result
-from logic.board import Board
-from logic.units import Shown, quantities
-from screens.answering import AnsweringPage
-from screens.widgets.chart import Curve
-from screens.widgets.load import load_kv
+from logic.answers.reading import RIDER, Open
+from screens.asking import value_of
+from screens.blocks import Block, Figure, Picture, Section, Words
+from screens.figure_page import Figures, answered, figure_page
+from screens.page import Page
+from screens.pictures.chart import Curve, chart
+from screens.tongue import _
+from screens.words import Style
 from screens.words.hold import CURVES, LABELS, MODEL
+from screens.world import World
 
 MINUTE = 60.0
+HOTTEST = 1.6
+"""Of the limit: what the chart shows."""
+HEAD = "hold_time"
+FIRST = ("held_grade", "settled", "climb_current", "held")
+VALUES = (
+    "ask.start_temperature",
+    "ask.air_temperature",
+    "ask.limit_temperature",
+    "ask.motor_mass",
+    "ask.thermal_resistance",
+    "motor.resistance",
+    "motor.no_load_current",
+    "controller.motor_current",
+    "drive.motor_teeth",
+    "drive.wheel_teeth",
+    "load.board_mass",
+    RIDER.key,
+)
 
 
-class HoldPage(AnsweringPage):
-    """The time first, then the grade that is held for good."""
-
-    CHIPS = (
-        "ask.hold_grade",
-        "ask.hold_speed",
-        "ask.start_temperature",
-        "ask.air_temperature",
-        "ask.limit_temperature",
-        "ask.motor_mass",
-        "ask.thermal_resistance",
-        "motor.resistance",
-        "motor.no_load_current",
-        "controller.motor_current",
-        "drive.motor_teeth",
-        "drive.wheel_teeth",
-        "load.board_mass",
-        RIDER.key,
+def hold_page(world: World) -> Page:
+    """Return the time first, then the climb without end, the temperature over time and the figures."""
+    rider = world.person.rider
+    answer, before = answered(world, lambda board: world.kept(holding, board, rider, world.answers))
+    figures = Figures(
+        world=world, items=answer.items, labels=_labels(world), before=before, grey=bool(answer.faults)
     )
-    HEAD = "hold_time"
-    LABELS = LABELS
-
-    title = StringProperty("Hold for how long")
-    model = StringProperty(MODEL)
-    chart = ObjectProperty()
-
-    def work_out(self, board: Board) -> Holding:
-        """Return the figures of the climb."""
-        return holding(board, self.rider, self.asking)
-
-    def label(self, name: str) -> str:
-        """Return the words of a result with the limit and the speed asked for."""
-        limit = self.style.number(self.asked("ask.limit_temperature") or 0.0, "temperature")
-        speed = self.style.number(self.asked("ask.hold_speed") or 0.0, "speed")
-        grade = self.style.number(self.asked("ask.hold_grade") or 0.0, "share")
-        words = super().label(name).replace("{limit}", limit).replace("{speed}", speed)
-        return f"{words} on a climb of {grade}" if name == self.HEAD else words
-
-    def figure(self, item: Result, si: float) -> Shown:
-        """Write the time as one reads it: seconds up to two minutes, then minutes."""
-        return self._time(si) if item.name == self.HEAD else super().figure(item, si)
-
-    def _time(self, time: float) -> Shown:
-        return self.style.shown(time, "time", 2, "min" if time >= 2.0 * MINUTE else "s")
-
-    def detail(self, name: str, item: Item) -> str:
-        """Tell both ends of the band; an end that never comes is said in words."""
-        if name != self.HEAD or isinstance(item, Open):
-            return super().detail(name, item)
-        badly, well = ("never" if time is None else self._time(time) for time in self.answer.times)
-        return f"{badly} if it cools badly, {well} if it cools well."
-
-    def show(self, answer: Holding) -> None:
-        """Draw the temperature over time."""
-        chart, style = self.chart, self.style
-        chart.x_title = "Time, min"
-        chart.y_title = f"Motor, {quantities()['temperature'].home(style.system).shown}"
-        chart.empty_text = "The chart needs the values that are missing above."
-        lines = [
-            Curve(CURVES[name], [(time / MINUTE, style.scale(hot, "temperature")) for time, hot in points])
-            for name, points in answer.curves.items()
-        ]
-        if lines:
-            end = max(x for line in lines for x, _ in line.points)
-            limit = style.scale(answer.limit, "temperature")
-            lines.append(Curve("limit", [(0.0, limit), (end, limit)]))
-            chart.y_range = (min(0.0, *(y for line in lines for _, y in line.points)), 1.6 * limit)
-        chart.lines = tuple(lines)
+    return figure_page(
+        world,
+        title=_("Hold for how long"),
+        crown=_crown(world.style, answer, figures.crown(HEAD)),
+        faults=answer.faults,
+        controls=("ask.hold_grade", "ask.hold_speed"),
+        picture=(Section(key="chart head", title=_("Temperature over time")), *_chart(world, answer)),
+        figures=lambda: figures.rows(FIRST, head=HEAD),
+        advice=tuple(
+            Words(key=f"model {place}", text=text, tone="second") for place, text in enumerate(MODEL)
+        ),
+        values=VALUES,
+        values_title=_("Tap one to try another value"),
+    )
 
 
-load_kv(__file__)
+def _labels(world: World) -> dict[str, str]:
+    """Put the limit, the speed and the climb asked about into the labels."""
+    said = {
+        name: world.style.number(float(value_of(world, f"ask.{key}").si), quantity)  # type: ignore[union-attr]  (each begins with one)
+        for name, key, quantity in (
+            ("limit", "limit_temperature", "temperature"),
+            ("speed", "hold_speed", "speed"),
+            ("grade", "hold_grade", "share"),
+        )
+    }
+    return {name: text.format(**said) for name, text in LABELS.items()}
+
+
+def _time(style: Style, time: float | None) -> str:
+    """Write a time as one reads it: seconds up to two minutes, then minutes."""
+    if time is None:
+        return _("never")
+    return str(style.shown(time, "time", 2, "min" if time >= 2.0 * MINUTE else "s"))
+
+
+def _crown(style: Style, answer: Holding, crown: Figure) -> Figure:
+    """Tell both ends of the band; an end that never comes is said in words."""
+    item = answer.items[HEAD]
+    if isinstance(item, Open):
+        return crown
+    badly, well = (_time(style, time) for time in answer.times)
+    shown = style.shown(item.value, "time", 2, "min" if item.value >= 2.0 * MINUTE else "s")
+    detail = _("{badly} if it cools badly, {well} if it cools well.").format(badly=badly, well=well)
+    return replace(crown, number=shown.number, unit=shown.unit, detail=detail)
+
+
+def _chart(world: World, answer: Holding) -> tuple[Block, ...]:
+    """Draw the temperature over time against the limit."""
+    style = world.style
+    limit = style.scale(answer.limit, "temperature")
+    # A motor that cools badly runs off the page: what counts is where the lines meet the limit.
+    lines = [
+        Curve(CURVES[name], [(time, hot) for time, hot in points if hot <= HOTTEST * limit])
+        for name, points in _scaled(answer, style)
+    ]
+    lines = [line for line in lines if len(line.points) > 1]
+    if not lines:
+        text = _("The chart needs the values that are missing above.")
+        return (Words(key="chart", text=text, tone="second"),)
+    end = max(x for line in lines for x, _y in line.points)
+    picture = chart(
+        [*lines, Curve(_("limit"), [(0.0, limit), (end, limit)])],
+        x_title=_("Time, min"),
+        y_title=_("Motor, {unit}").format(unit=style.unit("temperature")),
+    )
+    return (Picture(key="chart", strokes=picture, text=_("Temperature of the motor over time.")),)
+
+
+def _scaled(answer: Holding, style: Style) -> Iterator[tuple[str, list[tuple[float, float]]]]:
+    for name, points in answer.curves.items():
+        yield name, [(time / MINUTE, style.scale(hot, "temperature")) for time, hot in points]

@@ -1,61 +1,65 @@
 """Units: type a number with any unit word, read it in the units of the trade."""
 
-from typing import Any
+from dataclasses import replace
 
-from kivy.properties import StringProperty
-
-from logic.answers.reading import Item
 from logic.answers.unit_page import by_rule, in_every_unit
-from logic.board import Board
-from screens.answering import AnsweringPage
-from screens.widgets.load import load_kv
-from screens.widgets.result import Result as ResultCard
+from logic.units import Shown
+from screens.acts import Ask, Both, Turn
+from screens.asking import refused_now, value_line, value_text
+from screens.blocks import Block, Figure, FigureRow, Line, Section
+from screens.figure_page import Figures
+from screens.page import Page
+from screens.tongue import _
+from screens.trying import trial_foot
 from screens.words.unit_page import KINDS, LABELS
+from screens.world import World
+
+FIRST = next(iter(KINDS))
 
 
-class UnitsPage(AnsweringPage):
-    """One kind at a time, the one that was typed last."""
-
-    CHIPS = tuple(KINDS)
-    LABELS = LABELS
-
-    title = StringProperty("Units")
-    headline = StringProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Begin with a length."""
-        self.kind = self.CHIPS[0]
-        self._plain: list[ResultCard] = []
-        super().__init__(*args, **kwargs)
-
-    def edit(self, key: str) -> None:
-        """Turn to the kind that was tapped."""
-        self.kind = key
-        super().edit(key)
-
-    def work_out(self, _board: Board) -> dict[str, Item]:
-        """Return what follows by a rule of the trade."""
-        return by_rule(self.asking, self.kind)
-
-    def show_figures(self) -> None:
-        """Show the kind in every unit, then by rule."""
-        plain = in_every_unit(self.asking, self.kind, mark=self.style.mark)
-        while len(self._plain) < len(plain):
-            self._plain.append(ResultCard(compact=True, has_working=False))
-        for card, shown in zip(self._plain, plain, strict=False):
-            card.value, card.unit, card.label = shown.number, shown.unit, KINDS[self.kind]
-            card.greyed = self.greyed
-        cards = [*self._plain[: len(plain)], *(self.cards[name] for name in self.items)]
-        if self.flow.children[::-1] != cards:
-            self.flow.clear_widgets()
-            for card in cards:
-                self.flow.add_widget(card)
-        for name, item in self.items.items():
-            self.cards.fill(self.cards[name], item)
-
-    def show(self, _answer: dict[str, Item]) -> None:
-        """Head the page by what was typed."""
-        self.headline = f"{KINDS[self.kind]}: {self.inputs.text(self.kind)[0]}"
+def units_page(world: World) -> Page:
+    """Return the kind that was typed last in every unit, then every kind."""
+    kind = world.args.get("kind", FIRST)
+    return Page(
+        title=_("Units"),
+        crown=Figure(
+            key="head",
+            label=KINDS[kind],
+            number=value_text(world, kind)[0],
+            grey=refused_now(world),
+            act=_ask(kind),
+        ),
+        blocks=(
+            *_shown(world, kind),
+            Section(key="kinds", title=_("Tap one and type: any unit word may follow the number")),
+            *(_kind_line(world, key) for key in KINDS),
+        ),
+        foot=trial_foot(world),
+        aside=frozenset({"kinds", *KINDS}),
+    )
 
 
-load_kv(__file__)
+def _kind_line(world: World, key: str) -> Line:
+    """Return a kind; a touch turns to it and asks for a number."""
+    line = value_line(world, key)
+    return replace(line, detail=line.detail if line.bad else "", act=_ask(key))
+
+
+def _ask(key: str) -> Both:
+    return Both((Turn({"kind": key}), Ask(key)))
+
+
+def _shown(world: World, kind: str) -> tuple[Block, ...]:
+    """Return the kind in every unit, and what follows by a rule of the trade."""
+    rows = [
+        _row(place, shown, grey=refused_now(world))
+        for place, shown in enumerate(in_every_unit(world.answers, kind, mark=world.style.mark))
+    ]
+    items = world.kept(by_rule, world.answers, kind)
+    figures = Figures(world=world, items=items, labels=LABELS)
+    return (*rows, *(figures[name] for name in items))
+
+
+def _row(place: int, shown: Shown, *, grey: bool) -> FigureRow:
+    label = _("In {unit}").format(unit=shown.unit)
+    return FigureRow(key=f"unit {place}", label=label, number=shown.number, grey=grey)

@@ -1,72 +1,70 @@
 """Wheel wear and size: measured across or rolled out, and what it does against another diameter."""
 
-from typing import Any
-
-from kivy.properties import StringProperty
+from collections.abc import Mapping
 
 from logic.answers.reading import Item, Result
 from logic.answers.wheel import measured, wheel
-from logic.board import Board, Value, board_fields
+from logic.board import Value, board_fields
 from logic.errors import InputError
 from logic.tables import pick
-from screens.answering import AnsweringPage
-from screens.widgets.load import load_kv
+from screens.acts import Put
+from screens.blocks import Block, Button, Words
+from screens.figure_page import Figures, compared, figure_page
+from screens.page import Page
+from screens.tongue import _
 from screens.words import refusal
 from screens.words.wheel import HOW, LABELS, LOW
+from screens.world import World
 
 KEY = "drive.wheel_diameter"
+HEAD = "today"
+FIRST = ("circumference_today", "change", "push_change", "top", "push_today", "clearance")
+VALUES = (
+    "ask.wheel_measured",
+    "ask.roll_way",
+    "ask.roll_turns",
+    "ask.wheel_other",
+    "drive.wheel_diameter_new",
+    "drive.wheel_teeth",
+)
 
 
-class WheelPage(AnsweringPage):
-    """The diameter of today, and the way to lay it over the board."""
-
-    CHIPS = (
-        "ask.wheel_measured",
-        "ask.roll_way",
-        "ask.roll_turns",
-        "ask.wheel_other",
-        "drive.wheel_diameter_new",
-        "drive.wheel_teeth",
+def wheel_page(world: World) -> Page:
+    """Return the diameter of today, what it does, and how to measure it; a measured one can be laid over the board."""
+    items, before = compared(world, lambda board: world.kept(wheel, board, world.person.rider, world.answers))
+    figures = Figures(world=world, items=items, labels=LABELS, before=before)
+    offer, refused = _offer(world, items)
+    return figure_page(
+        world,
+        title=_("Wheel wear and size"),
+        crown=figures.crown(HEAD),
+        picture=(*refused, *_low(items)),
+        figures=lambda: figures.rows(FIRST, head=HEAD),
+        advice=tuple(Words(key=f"how {place}", text=text, tone="second") for place, text in enumerate(HOW)),
+        values=VALUES,
+        values_title=_("What you measured"),
+        offer=offer,
     )
-    HEAD = "today"
-    LABELS = LABELS
-
-    title = StringProperty("Wheel wear and size")
-    told = StringProperty()
-
-    def work_out(self, board: Board) -> dict[str, Item]:
-        """Return the figures of the wheel."""
-        return wheel(board, self.rider, self.asking)
-
-    @property
-    def today(self) -> float | None:
-        """Return the diameter that was measured, None until it is."""
-        found = self.items[self.HEAD]
-        return found.value if isinstance(found, Result) and measured(self.asking) else None
-
-    def show(self, _answer: dict[str, Item]) -> None:
-        """Say how to measure, and whether the wheel has grown too small."""
-        clearance = self.items["clearance"]
-        least = pick("pair_rules", name="ground clearance").cells["length"]
-        low = isinstance(clearance, Result) and clearance.value < least
-        self.told = f"{LOW} {HOW}" if low else HOW
-
-    def bars(self) -> list[tuple[str, str, Any]]:
-        """Offer the measured diameter, unless the board has it."""
-        present = self.board.value(KEY)
-        if self.today is None or (present is not None and present.si == self.today):
-            return super().bars()
-        try:
-            board_fields()[KEY].check(self.today)
-        except InputError as problem:
-            self.problem = refusal(problem, self.style)
-            return super().bars()
-        return [(f"Try {self.style.number(self.today, 'length')} on the board", "main", self.try_it)]
-
-    def try_it(self) -> None:
-        """Lay the diameter over the board as a trial."""
-        if self.today is not None:
-            self.state.try_value(KEY, Value(self.today, "measured"))
 
 
-load_kv(__file__)
+def _low(items: Mapping[str, Item]) -> tuple[Block, ...]:
+    """Say that the wheel has grown too small."""
+    clearance = items["clearance"]
+    least = pick("pair_rules", name="ground clearance").cells["length"]
+    low = isinstance(clearance, Result) and clearance.value < least
+    return (Words(key="low", text=LOW, tone="bad", bold=True),) if low else ()
+
+
+def _offer(world: World, items: Mapping[str, Item]) -> tuple[Button | None, tuple[Block, ...]]:
+    """Return the bar that tries the measured diameter, unless the board has it or cannot have it."""
+    today, present = items[HEAD], world.board.value(KEY)
+    if not isinstance(today, Result) or not measured(world.answers):
+        return None, ()
+    if present is not None and present.si == today.value:
+        return None, ()
+    try:
+        board_fields()[KEY].check(today.value)
+    except InputError as problem:
+        return None, (Words(key="refused", text=refusal(problem, world.style), tone="bad", bold=True),)
+    text = _("Try {diameter} on the board").format(diameter=world.style.number(today.value, "length"))
+    return Button(text, Put(KEY, Value(float(today.value), "measured"))), ()

@@ -192,14 +192,12 @@ def hold_trial(driver: Driver) -> None:
     """Try a heavier board on the climb."""
     hold(driver)
     ask(driver, "Mass of the board", "14")
-    driver.app.shell.page.scroll.scroll_y = 1
 
 
 def hold_chart(driver: Driver) -> None:
     """Scroll to temperature over time."""
     hold(driver)
-    page = driver.app.shell.page
-    page.scroll.scroll_to(page.chart, animate=False)
+    driver.find("Temperature over time").bring()
 
 
 def wheel(driver: Driver) -> None:

@@ -1,17 +1,19 @@
 """Words of the motor on the bench."""
 
+from screens.tongue import _
+
 LABELS = {
-    "kv": "Motor speed constant",
-    "resistance": "Winding, line to line",
-    "pole_pairs": "Pole pairs",
-    "constant six-step": "Torque of one amp, six-step",
-    "constant sine peak": "Torque of one amp, sine peak",
-    "constant sine rms": "Torque of one amp, sine rms",
+    "kv": _("Motor constant (Kv)"),
+    "resistance": _("Winding, line to line"),
+    "pole_pairs": _("Pole pairs"),
+    "constant six-step": _("Torque of one amp, six-step"),
+    "constant sine peak": _("Torque of one amp, sine peak"),
+    "constant sine rms": _("Torque of one amp, sine rms"),
 }
 """Label of each result."""
 
 CONVENTION = (
-    "An amp means DC-equivalent at a six-step controller, peak or rms of a phase at a sine one. Taking {taken} for "
-    "{meant} reads the torque {error} off."
+    _("An amp means DC-equivalent at a six-step controller, peak or rms of a phase at a sine one."),
+    _("Taking {taken} for {meant} reads the torque {error} off."),
 )
-SAFE = "Belt off, motor held in a vice by its mount, hands clear. It starts without warning."
+SAFE = _("Belt off, motor held in a vice by its mount, hands clear. It starts without warning.")

@@ -1,21 +1,23 @@
 """Words of holding a climb."""
 
+from screens.tongue import _
+
 LABELS = {
-    "hold_time": "Until {limit}",
-    "held_grade": "Held for good at {speed}",
-    "settled": "Settles at",
-    "climb_current": "Motor amps, each motor",
-    "climb_heat": "Heat of one winding, cold",
-    "heat_hot": "Heat of one winding at {limit}",
-    "drag": "Heat of one motor's own drag",
-    "held": "Motor amps held for good, each motor",
+    "hold_time": _("Until {limit} on a climb of {grade}"),
+    "held_grade": _("Climb without end at {speed}"),
+    "settled": _("Settles at"),
+    "climb_current": _("Motor amps, each motor"),
+    "climb_heat": _("Heat of one winding, cold"),
+    "heat_hot": _("Heat of one winding at {limit}"),
+    "drag": _("Heat of one motor's own drag"),
+    "held": _("Motor amps without end, each motor"),
 }
 """Label of each result."""
 
 MODEL = (
-    "An estimate: the motor is taken as one lump that warms evenly. The winding is hotter than the can. "
-    "A thermometer on the can after this climb tells more."
+    _("An estimate: the motor is taken as one lump that warms evenly."),
+    _("The winding is hotter than the can. A thermometer on the can after this climb tells more."),
 )
 
-CURVES = {"low": "cools well", "usual": "as entered", "high": "cools badly"}
+CURVES = {"low": _("cools well"), "usual": _("as entered"), "high": _("cools badly")}
 """Names of the three curves."""

@@ -2,11 +2,9 @@
 
 import pytest
 
-from screens.widgets.result import Result
 from tests.screens.session import Session
 
 PAGES = [
-    ("Hold for how long", "drive.motor_teeth", "18"),
     ("Wh/km at a speed", "load.board_mass", "14"),
 ]
 """A page, a value of the board that its first answer depends on, and another one for it."""
@@ -50,10 +48,3 @@ def test_tab_asks_for_the_first_value(app: Session, row: str) -> None:
     visit(app, row)
     app.key(9)
     assert app.page.field.key == app.page.keys[0]
-
-
-def test_a_result_that_lacks_a_value_asks_for_it(app: Session) -> None:
-    visit(app, "Motor from the bench")
-    card = next(widget for widget in app.walk() if isinstance(widget, Result) and widget.value == "–")
-    app.tap(card)
-    assert app.page.field.key.startswith("ask.")
