@@ -37,7 +37,7 @@ def log_table(records: Iterable[Record], boards: Mapping[str, str]) -> str:
     The last column holds the whole entry as it is kept, so that nothing is lost: also what cannot be read.
     """
     out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\n")
+    writer = csv.writer(out, lineterminator="\r\n")
     heads = [head for _, head, _, _ in COLUMNS]
     writer.writerow(
         ["entry", "board", "at", "kind", *heads, *[head for _, head in WORDS], *FLAGS, "corrected", "body"]
@@ -76,4 +76,4 @@ def _cell(text: object) -> str:
     ("'=1+1", 'belt')
     """
     said = str(text)
-    return f"'{said}" if said[:1] in ("=", "+", "-", "@") else said
+    return f"'{said}" if said[:1] in ("=", "+", "-", "@", "\t", "\r") else said

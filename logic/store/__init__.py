@@ -4,9 +4,9 @@ The store knows boards as JSON objects, and entries of the log as their classes 
 writes returns after the commit: saved means saved.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from types import TracebackType
-from typing import Self
+from typing import Self, TypeAlias
 
 from logic.log import BoardChanged, Check
 from logic.store.boards import Boards, StoredBoard, StoredRun
@@ -39,6 +39,10 @@ __all__ = [
     "UnknownEntry",
     "UnknownKind",
 ]
+
+
+ArrivedRow: TypeAlias = tuple[str, str, int, int, str]
+"""Kind, time in UTC, offset in minutes, version and body of an entry that comes from elsewhere."""
 
 
 class Store(Log, Boards):
@@ -80,3 +84,13 @@ class Store(Log, Boards):
         with self._writing() as connection:
             self._drop_run(connection, board, checklist)
             return self._append(connection, board, check)
+
+    def take_in(self, board: str, name: str, body: Mapping[str, object], rows: Iterable[ArrivedRow]) -> None:
+        """Save a board and add rows to its log that were written elsewhere: all or nothing.
+
+        A row is kind, time in UTC, offset in minutes, version and body, as the log holds them.
+        """
+        with self._writing() as connection:
+            self._save_board(connection, board, name, body)
+            for kind, at, offset, version, text in rows:
+                self._insert(connection, (board, kind, at, offset, version, None, text))

@@ -184,8 +184,8 @@ class Boards(File):
             return default
         try:
             said = json.loads(row[0])
-            if default is None or isinstance(said, type(default)):
-                return said
+            if said is None or default is None or _alike(said, default):
+                return default if said is None else said
         except (ValueError, TypeError, RecursionError):
             pass
         self.set_aside("setting", key, row[0])
@@ -223,6 +223,11 @@ class Boards(File):
 def _board(row: tuple[str, str, str, str | None]) -> StoredBoard:
     number, name, body, binned_at = row
     return StoredBoard(number, name, _read(body), None if binned_at is None else _time(binned_at))
+
+
+def _alike(said: object, default: object) -> bool:
+    number = (int, float)
+    return type(said) is type(default) or (type(said) in number and type(default) in number)
 
 
 def _shown(text: object) -> str:

@@ -2,14 +2,14 @@
 
 import sqlite3
 from collections.abc import Callable, Iterator, Mapping
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any, TypeAlias
 
 from logic.log import json_text
-from logic.store.errors import NoTimeZone
-from logic.store.guarded import connect
+from logic.store.errors import NoTimeZone, NotSaved
+from logic.store.guarded import connect, told
 from logic.store.migrations import migrate, pending
 
 Body: TypeAlias = dict[str, Any]  # A JSON object, as read back.
@@ -54,11 +54,21 @@ class File:
         self._connection.close()
 
     def copy_to(self, path: Path) -> None:
-        """Write one whole file with everything saved so far to `path`, which must not exist yet.
+        """Write one whole file with everything saved so far to `path`, which must not exist yet. Raises CannotStore.
 
         The way to make a copy: the file alone may lack what is still in the write-ahead log beside it.
         """
-        self._connection.execute("VACUUM INTO ?", (str(path),))
+        if path.exists():
+            raise NotSaved(f"{path.name} is there already")
+        with closing(connect(str(path))) as copy:
+            _all_of(self._connection, copy)
+            # One file, without a log beside it.
+            copy.execute("PRAGMA journal_mode = DELETE")
+
+    def become(self, other: "File") -> None:
+        """Hold what another file holds, in the place of everything: all or nothing. Raises CannotStore."""
+        _all_of(other._connection, self._connection)  # noqa: SLF001  (one of its own kind)
+        self._connection.execute("PRAGMA journal_mode = WAL")
 
     @contextmanager
     def _writing(self) -> Iterator[sqlite3.Connection]:
@@ -74,6 +84,13 @@ class File:
 
     def _now(self) -> str:
         return utc_text(self._clock())
+
+
+def _all_of(source: sqlite3.Connection, target: sqlite3.Connection) -> None:
+    try:
+        source.backup(target)
+    except sqlite3.Error as problem:
+        raise told(problem) from problem
 
 
 def utc_text(moment: datetime) -> str:

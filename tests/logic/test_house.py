@@ -39,7 +39,7 @@ ARROWS = {
     "prints": "errors si tables",
     "entries": "errors units fields board prints",
     "person": "errors board tables",
-    "exchange": f"{GROUND} board person store",
+    "exchange": f"{GROUND} board fields log person store",
     "read_back": "errors board checks person store",
     "log": "errors fields",
     "store": "errors log",

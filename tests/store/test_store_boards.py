@@ -182,10 +182,20 @@ def test_a_setting_is_read_back_from_the_file(store, reopened, value):
     store.put("theme", "Day")
     store.put("theme", value)
     store = reopened()
-    assert store.get("theme", "default") == value
+    assert store.get("theme") == value
     assert type(store.get("theme")) is type(value)
     assert store.get("other") is None
     assert store.get("other", 7) == 7
+
+
+def test_a_setting_of_another_type_than_wanted_is_as_if_never_saved_and_set_aside(store, raw):
+    store.put("theme", ["Sun"])
+    store.put("speed", 8)
+    store.put("gone", None)
+    assert store.get("theme", "Day") == "Day"
+    assert store.get("speed", 2.5) == 8
+    assert store.get("gone", "Day") == "Day"
+    assert [(one.what, one.key, one.text) for one in store.aside()] == [("setting", "theme", '["Sun"]')]
 
 
 def test_a_setting_that_json_cannot_hold_is_refused_and_the_old_one_stays(store):

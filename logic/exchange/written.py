@@ -1,4 +1,4 @@
-"""Board files in: a board written as a person would type it, value and unit, in TOML."""
+"""A board written as a person would type it, value and unit, in TOML."""
 
 import tomllib
 from pathlib import Path
