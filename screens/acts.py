@@ -254,3 +254,13 @@ class Share(Act):
 
     title: str
     text: str
+
+
+@dataclass(frozen=True)
+class HandOn(Act):
+    """Hand what the page in front says to another app."""
+
+
+@dataclass(frozen=True)
+class ReadOut(Act):
+    """Say what the page in front says aloud."""

@@ -10,7 +10,21 @@ from kivy.core.window import Window
 from kivy.logger import Logger
 
 from logic.errors import InputError
-from screens.acts import Act, Arrive, Back, Both, Dismiss, Go, Place, Remember, Say, Share, Turn
+from screens.acts import (
+    Act,
+    Arrive,
+    Back,
+    Both,
+    Dismiss,
+    Go,
+    HandOn,
+    Place,
+    ReadOut,
+    Remember,
+    Say,
+    Share,
+    Turn,
+)
 from screens.page import Page
 from screens.paper import hand
 from screens.paper.keys import Keys
@@ -18,6 +32,9 @@ from screens.paper.paper import LOST, Paper
 from screens.phone import awake, share, speech
 from screens.register import PAGES, page_function
 from screens.theme import theme
+from screens.told.speech import as_speech
+from screens.told.text import as_text
+from screens.told.tools import with_tools
 from screens.tongue import _
 from screens.update import update
 from screens.update.entering import left
@@ -90,7 +107,7 @@ class Front:
             self._dress()
         if world.undo is not before.undo:
             self._undo_over.cancel()
-            if world.undo is not None and world.undo.word != CLOSE:
+            if world.undo is not None:
                 self._undo_over()
         for act in world.out:
             self._out(act)
@@ -116,6 +133,10 @@ class Front:
             self._say(act.text)
         elif isinstance(act, Share):
             self.perform(Turn({"_said": share.share(act.text, act.title)}))
+        elif isinstance(act, HandOn):
+            self.tell(share.share(as_text(self.page), self.page.title), stays=False)
+        elif isinstance(act, ReadOut):
+            self._say(as_speech(self.page))
 
     def _forget_undo(self, *_: object) -> None:
         if self.paper.pressed:
@@ -124,9 +145,11 @@ class Front:
         else:
             self.perform(Dismiss())
 
-    def tell(self, text: str) -> None:
-        """Say something over the places; it stays until it is closed."""
+    def tell(self, text: str, *, stays: bool = True) -> None:
+        """Say something over the places, until it is closed or for a while."""
         self._accept(replace(self.world, undo=TakeBack(text, Both(()), self.world.saved.id, CLOSE)))
+        if stays:
+            self._undo_over.cancel()
 
     # What is shown
 
@@ -147,6 +170,7 @@ class Front:
 
     def _put(self, page: Page) -> None:
         world, paper = self.world, self.paper
+        page = with_tools(page, hears=world.person.say)
         if page.awake:
             awake.hold()
         else:

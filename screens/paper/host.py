@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 from kivy.clock import Clock
 from kivy.properties import BooleanProperty
 
-from screens.acts import Act, Arrive, Back, Dismiss, Place, Say, Share, Turn, Undo
+from screens.acts import Act, Arrive, Back, Dismiss, HandOn, Place, ReadOut, Say, Share, Turn, Undo
 from screens.page import Page
 from screens.paper import hand
 from screens.paper.icons import ICON_FONT, POINTS
@@ -21,6 +21,9 @@ from screens.phone import awake, share, speech
 from screens.register import is_data, page_function
 from screens.state import State
 from screens.theme import theme
+from screens.told.speech import as_speech
+from screens.told.text import as_text
+from screens.told.tools import with_tools
 from screens.update import update
 from screens.words.spoken import spoken
 from screens.world import LogBook, Memo, Step, World
@@ -185,6 +188,7 @@ class PaperPage(Paper):
         except Exception:
             logging.getLogger(__name__).exception("page %s cannot be shown", name)
             page = LOST
+        page = with_tools(page, hears=self.state.person.say)
         self._dress(page)
         hand.feels["on"] = self.state.person.vibrate
         before, where = self.page, _where(self.world)
@@ -218,6 +222,10 @@ class PaperPage(Paper):
             self._say(act.text)
         elif isinstance(act, Share):
             self._perform(Turn({"_said": share.share(act.text, act.title)}))
+        elif isinstance(act, HandOn):
+            self.shell.tell(share.share(as_text(self.page), self.page.title))
+        elif isinstance(act, ReadOut):
+            self._say(as_speech(self.page))
 
     def _say(self, text: str) -> None:
         """Say something; where the phone cannot, the page says so."""

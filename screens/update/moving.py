@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import replace
 
-from screens.acts import Arrive, Back, Go, Place, Say, Share, Swap, Turn
+from screens.acts import Arrive, Back, Go, HandOn, Place, ReadOut, Say, Share, Swap, Turn
 from screens.update import does
 from screens.update.entering import left
 from screens.world import Step, World
@@ -61,12 +61,9 @@ def arrive(world: World, _act: Arrive) -> World:
 
 
 @does(Say)
-def say(world: World, act: Say) -> World:
-    """Leave it to the phone."""
-    return replace(world, out=(*world.out, act))
-
-
 @does(Share)
-def share(world: World, act: Share) -> World:
+@does(HandOn)
+@does(ReadOut)
+def outside(world: World, act: Say | Share | HandOn | ReadOut) -> World:
     """Leave it to the phone."""
     return replace(world, out=(*world.out, act))

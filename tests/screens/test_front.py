@@ -163,6 +163,15 @@ def test_what_goes_out_is_done_by_the_phone(one: Person, monkeypatch: pytest.Mon
     assert one.front.world.out == ()
 
 
+def test_the_page_is_handed_on_as_text(one: Person, monkeypatch: pytest.MonkeyPatch) -> None:
+    said: list[str] = []
+    monkeypatch.setattr(share, "share", lambda text, title: said.append(f"{title}: {text}") or "Copied.")
+    one.tap("Share")
+    assert said[0].startswith("Gearing and speed: Gearing and speed\n")
+    assert "Gear ratio: 2.5" in said[0]
+    assert one.shows("Copied.")
+
+
 def test_theme_and_text_follow_the_settings(one: Person) -> None:
     one.front.perform(Settle({"theme": "night", "text": 1.3}))
     assert (theme.name, theme.scale) == ("night", 1.3)

@@ -1,0 +1,29 @@
+"""What the header offers on every page that has an answer: handing it on, and hearing it where one wants to hear."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from screens.acts import Act, HandOn, ReadOut, Share
+from screens.blocks import Button
+from screens.page import Page
+from screens.told.lines import has_answer
+from screens.tongue import _
+
+
+def with_tools(page: Page, *, hears: bool) -> Page:
+    """Return a page with Share in its header, and Say where the person `hears` pages."""
+    if page.chip or not has_answer(page):
+        return page
+    tools = list(page.tools)
+    if not any(isinstance(act, Share) for act in _acts(page)):
+        tools.append(Button(_("Share"), HandOn(), icon="send"))
+    if hears and not page.say:
+        tools.append(Button(_("Say this page"), ReadOut(), icon="say"))
+    return replace(page, tools=tuple(tools))
+
+
+def _acts(page: Page) -> Iterator[Act | None]:
+    for block in (*page.blocks, *((page.crown,) if page.crown is not None else ())):
+        yield from block.acts().values()
+    for button in (*page.tools, *page.foot.beside, *((page.foot.main,) if page.foot.main else ())):
+        yield button.act
