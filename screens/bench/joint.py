@@ -13,7 +13,7 @@ from screens.tongue import _
 from screens.words.joints import TOOLS, again_text, answer_text, is_due, summary, tightened_text
 from screens.world import World
 
-EXAMPLES = ({"joint": "motor_face"}, {"joint": "axle_nut"})
+EXAMPLES = tuple({"joint": key} for key in ("motor_face", "axle_nut", "motor_set_screw", "bearings"))
 """Parameters the page can be opened with, for tests that look at every page."""
 
 

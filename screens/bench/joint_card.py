@@ -8,12 +8,27 @@ from logic.answers.joint_guide import locker_steps
 from logic.answers.joints import JointCard
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board
+from logic.board_joints import joint_places
 from logic.fields import ARM
 from logic.store import Record
 from logic.units import show_in
 from screens.acts import Go, Settle
 from screens.asking import figure, fold, shared_sureness, working
-from screens.blocks import PLAIN, WRONG, Block, FigureRow, Line, Notice, Section, Stepper, Verdict, Words
+from screens.bench.explained import explained
+from screens.blocks import (
+    PLAIN,
+    WRONG,
+    Block,
+    FigureRow,
+    Line,
+    Notice,
+    Picture,
+    Section,
+    Stepper,
+    Verdict,
+    Words,
+)
+from screens.pictures.tightening import pull_on_key
 from screens.tongue import _
 from screens.words import KNOWN, offer, refusal, sureness
 from screens.words.joints import (
@@ -219,6 +234,11 @@ class CardBlocks:
             detail += _(" Your scale is good to ± {share} of it.").format(share=share)
         arm = world.person.key_arm
         left = not_used(world.typed.get(f"value/{ARM.key}", ""))
+        yield Picture(
+            key="key",
+            strokes=pull_on_key(self._arm(item), self._scale(item), spanner=tool == "spanner"),
+            text=_("Pull square to the arm, at its end."),
+        )
         yield self.row("pull", detail)
         yield Line(
             key="arm",
@@ -229,8 +249,10 @@ class CardBlocks:
             act=Go("bench.joint_value", {"key": ARM.key}),
         )
 
-    def _work(self) -> Iterator[Words]:
+    def _work(self) -> Iterator[Block]:
         card, style = self.card, self.world.style
+        name = card.kind.text("picture") if "picture" in card.kind else ""
+        yield from explained(name, board_of(self.world), card.key if card.key in joint_places() else "")
         tool = tool_text(card)
         if tool:
             size = _("{tool}. Try the tool first: its size is from memory.").format(tool=tool)

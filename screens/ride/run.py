@@ -12,6 +12,7 @@ from logic.checks.session import Session
 from logic.tables import sources
 from screens.acts import Act, Answer, BackOne, Both, Go, Rerun, Say, Settle, Write
 from screens.asking import fold, number_entry, typed_value
+from screens.bench.explained import explained
 from screens.blocks import Block, Button, Choice, Entry, Line, Notice, Option, Picture, Progress, Words
 from screens.page import Foot, Page
 from screens.pictures.drive import drive
@@ -124,6 +125,8 @@ def _with_it(world: World, item: Item) -> Iterator[Block]:
         )
     if world.args.get("_hint"):
         yield Words(key="hint", text=world.args["_hint"], tone="second")
+    if not world.person.bench:
+        yield from explained(item.picture, world.saved, item.joint)
     if item.picture == "drive" and not world.person.bench:
         plan = world.kept(belt_plan, world.saved, world.person)
         picture = drive(world.saved, plan, world.style, world.person.scale_unit)

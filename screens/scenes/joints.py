@@ -57,6 +57,18 @@ def card_empty(driver: Driver) -> None:
     driver.app.shell.go("bench.joint", joint="motor_face")
 
 
+def opened(name: str, fold: str) -> Callable[[Driver], None]:
+    """Return the walk to one joint with a fold open and its drawing in sight."""
+
+    def walk(driver: Driver) -> None:
+        driver.app.shell.place("bench")
+        driver.app.shell.go("bench.joint", joint=name, **{f"open_{fold}": True})
+        driver.settle()
+        driver.app.shell.page.panes[0].to(400.0)
+
+    return walk
+
+
 def working(driver: Driver) -> None:
     """Open the working of a setting."""
     card("motor_face")(driver)
@@ -157,6 +169,11 @@ JOINTS = (
     Scene("joint-wheel-pulley", card("wheel_pulley"), "bench.joint"),
     Scene("joint-soft-hub", card("wheel_pulley", "Lock-keeper"), "bench.joint"),
     Scene("joint-hard-screw", card("motor_face", "Weir"), "bench.joint"),
+    Scene("joint-cross", opened("motor_face", "tool"), "bench.joint"),
+    Scene("joint-on-a-flat", opened("motor_set_screw", "tool"), "bench.joint"),
+    Scene("joint-stack", opened("bearings", "tool"), "bench.joint"),
+    Scene("joint-pull", opened("motor_face", "no wrench"), "bench.joint"),
+    Scene("joint-pull-nut", opened("wheel_pulley", "no wrench"), "bench.joint"),
     Scene("joint-working", working, "working"),
     Scene("joint-edit", edit, "bench.joint_edit"),
     Scene("joint-thread", value("thread"), "bench.joint_value"),

@@ -16,7 +16,6 @@ MODULES = {
     "icon": ("Icon",),
     "keypad": ("Keypad",),
     "notice": ("Notice",),
-    "progress": ("Progress",),
     "result": ("Result", "ResultFlow"),
     "row": ("Foot", "Row", "Section"),
     "stepper": ("Stepper",),

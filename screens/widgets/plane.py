@@ -95,22 +95,3 @@ def spread(
             pools[-1] += last
     wishes = [fmean(pool) for pool in pools for _ in pool]
     return [min(max(low, wish), high - total) + offset for wish, offset in zip(wishes, offsets, strict=True)]
-
-
-def touches(box: Box, centre: Point, radius: float) -> bool:
-    """Return whether a box reaches into a disc."""
-    x = min(max(centre[0], box.x), box.right)
-    y = min(max(centre[1], box.y), box.top)
-    return hypot(x - centre[0], y - centre[1]) < radius
-
-
-def within(box: Box, centre: Point, radius: float) -> bool:
-    """Return whether a box lies wholly within a disc."""
-    across = max(centre[0] - box.x, box.right - centre[0])
-    up = max(centre[1] - box.y, box.top - centre[1])
-    return hypot(across, up) < radius
-
-
-def crosses(box: Box, centre: Point, radius: float) -> bool:
-    """Return whether a circle's line runs through a box."""
-    return radius > 0 and touches(box, centre, radius) and not within(box, centre, radius)
