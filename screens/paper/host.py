@@ -31,7 +31,7 @@ from screens.world import LogBook, Memo, Step, World
 if TYPE_CHECKING:
     from screens.shell import Shell
 
-WARM = ("ride.tension", "numbers.gearing", "ride.run")
+WARM = ("ride.tension", "numbers.gearing", "ride.run", "bench.joints")
 """Pages that are loaded before they are asked for."""
 UNTIL_SAID = 1.0
 """Seconds after the last key until a verdict is said: not while the number is half typed."""
