@@ -153,7 +153,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     too. All that is left then are the notice and the values, and `fixes` names the one that ends it. Nothing on the page
     dismisses it. `offer` is what the page can lay over the board.
     """
-    out = out_of_use(world) if stop and not world.is_scratch else None
+    out = out_of_use(world) if stop else None
     hazards = [Hazard("DANGER", "pack out")] if out is not None else list(hazards)
     stopped = bool(hazards) and hazards[0].word == "DANGER"
     foot = trial_foot(world, fits=not faults, offer=offer)
