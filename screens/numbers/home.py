@@ -19,7 +19,7 @@ from logic.answers.stopping import stop_alone
 from logic.answers.wiring import wiring
 from screens.app_page import AppPage
 from screens.asked import answers, logged_rides
-from screens.cards import lead
+from screens.asking import lead
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
 

@@ -19,7 +19,6 @@ from screens.widgets.drawing import Drawing
 from screens.widgets.gauge import Gauge
 from screens.widgets.labelling import cross
 from screens.widgets.plane import Box, dashes, spread
-from screens.widgets.steps import Reading, Steps
 
 assert Window is not None  # Graphics instructions need the window's context, mocked or not.
 
@@ -322,30 +321,6 @@ class TestGauge:
 
     def test_a_scale_without_room_shows_nothing(self) -> None:
         assert texts(drawn(Gauge(low=5.0, high=5.0), 320)) == []
-
-
-class TestSteps:
-    VALUES = (112.0, 98.0, 104.0, 99.0, 84.0, 91.0, 101.0, 54.3, 108.0)
-
-    def steps(self, values: tuple[float, ...] = VALUES) -> Steps:
-        readings = [Reading(value, f"{value:g}") for value in values]
-        return Steps(readings=readings, floor=75.3, ceiling=118.0)
-
-    @pytest.mark.parametrize("scale", [1.0, 1.6, 2.0])
-    @pytest.mark.parametrize("width", [280, 380, 760])
-    def test_the_newest_values_are_printed_apart(self, width: int, scale: float) -> None:
-        theme.apply("day", scale)
-        steps = drawn(self.steps(), width)
-        check(steps)
-        shown = texts(steps)
-        assert len(shown) >= 4
-        assert shown == [f"{value:g}" for value in self.VALUES[-len(shown) :]]
-
-    def test_a_single_reading_takes_no_room(self) -> None:
-        assert drawn(self.steps((99.0,)), 380, 1).height_wanted() == 0
-
-    def test_alike_readings_without_a_window_are_drawn(self) -> None:
-        check(drawn(Steps(readings=[Reading(99.0, "99")] * 3), 380))
 
 
 class TestRedraw:
