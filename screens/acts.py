@@ -156,9 +156,27 @@ class Record(Act):
 
 @dataclass(frozen=True)
 class Void(Act):
-    """Hide a log entry again."""
+    """Hide a row of the log: an entry, a correction, or a row that hid one, which shows that one again."""
 
     entry: int
+    undo: str = ""
+    """What is said beside the way back; "" offers none."""
+
+
+@dataclass(frozen=True)
+class Correct(Act):
+    """Give a log entry another body, what it was kept; `then` follows once it is on the disk."""
+
+    entry: int
+    body: Entry
+    then: tuple[Act, ...] = ()
+
+
+@dataclass(frozen=True)
+class WriteCopy(Act):
+    """Write a copy into a file beside the app's own: "sheet text", "sheet page" or "log"."""
+
+    what: str
 
 
 @dataclass(frozen=True)

@@ -40,7 +40,7 @@ from screens.update import update
 from screens.update.entering import left
 from screens.update.moving import HOME
 from screens.words.spoken import spoken
-from screens.world import Step, TakeBack, World
+from screens.world import CLOSE, Step, TakeBack, World
 
 LAST_PLACE_FOR = timedelta(minutes=30)
 """How long after the last use the app opens where it was left."""
@@ -49,7 +49,6 @@ UNTIL_SAID = 1.0
 """Seconds after the last key until a verdict is said: not while the number is half typed."""
 UNDO_FOR = 10.0
 """Seconds for which a step can be taken back by the bar; a notice stays until it is closed."""
-CLOSE = _("Close")
 NOT_COME_BACK_TO = _(
     "The page you left could not be shown again, so this is Ride. Nothing that was saved is lost."
 )

@@ -23,12 +23,16 @@ from logic.store import Record as Entered
 from logic.upkeep import Due, upkeep
 from screens.acts import Act
 from screens.asked import answers, logged_rides
+from screens.tongue import _
 from screens.words import Style
 
 T = TypeVar("T")
 
 SCRATCH = "scratch"
 """Id of the board that stands in while none is saved; its values live in a trial only."""
+
+CLOSE = _("Close")
+"""Word of a bar that only says something: it stays until it is closed."""
 
 KEPT = 3
 """Answers of one function that are kept: the trial's, the saved board's, and one more."""
@@ -52,7 +56,10 @@ class Asking:
 
 @dataclass(frozen=True)
 class TakeBack:
-    """What was done, the act that takes it back, and the board it belongs to. `word` names the way back."""
+    """What was done, the act that takes it back, and the board it belongs to. `word` names the way back.
+
+    "" is for what belongs to no board in front: a row of the log is taken back whatever board is in use.
+    """
 
     text: str
     act: Act

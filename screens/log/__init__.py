@@ -3,12 +3,12 @@
 PAGES = {
     "log": "screens.log.home.LogHome",
     "log.tension": "screens.log.tension.history_page",
-    "log.due": "screens.log.due.DuePage",
-    "log.entry": "screens.log.entry.EntryPage",
-    "log.ride": "screens.log.ride.RideEntry",
-    "log.note": "screens.log.note.NotePage",
-    "log.snooze": "screens.log.snooze.SnoozePage",
-    "log.bin": "screens.log.bin.BinPage",
+    "log.due": "screens.log.due.due_page",
+    "log.entry": "screens.log.entry.entry_page",
+    "log.ride": "screens.log.ride.ride_page",
+    "log.note": "screens.log.note.note_page",
+    "log.snooze": "screens.log.snooze.snooze_page",
+    "log.bin": "screens.log.bin.bin_page",
     "log.export": "screens.log.export.ExportPage",
 }
 """Class of each page by its name; it is imported at the first visit."""

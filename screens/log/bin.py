@@ -1,41 +1,38 @@
 """Entries taken out of the log: each can be brought back, however long ago it was."""
 
-from functools import partial
-from typing import Any
+from collections.abc import Iterator
 
-from kivy.properties import ObjectProperty, StringProperty
-
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.refill import refill
-from screens.widgets.row import Row
+from logic.store import Record
+from screens.acts import Go, Turn
+from screens.blocks import Block, Line, Words
+from screens.page import Page
+from screens.tongue import _
 from screens.words.log import entry_words
+from screens.world import LogBook, World
+
+LISTED = 40
+"""Entries that stand on the page at first, and that each tap on the last row adds."""
 
 
-class BinPage(AppPage):
-    """The hidden entries of the board in use, newest first."""
-
-    empty = StringProperty()
-    rows = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the page."""
-        super().__init__(*args, nav=False, chip=False, title="Taken out of the log", **kwargs)
-
-    def refresh(self) -> None:
-        """List them."""
-        records = self.state.store.voided(self.state.saved.id)
-        self.empty = "" if records else "Nothing has been taken out of this board's log."
-        lines = [(record.id, *entry_words(record, self.style)) for record in records]
-        refill(self.rows, lines, lambda: [self._row(*line) for line in lines])
-
-    def _row(self, number: int, title: str, detail: str, icon: str) -> Row:
-        row = Row(title=title, detail=f"{detail}. Tap to see it or bring it back.", icon=icon)
-        row.bind(on_release=partial(self._open, number))
-        return row
-
-    def _open(self, number: int, *_: object) -> None:
-        self.shell.go("log.entry", number=number)
+def bin_page(world: World) -> Page:
+    """Return the hidden entries of the board in use, newest first."""
+    return Page(title=_("Taken out of the log"), blocks=tuple(_blocks(world)), places=False)
 
 
-load_kv(__file__)
+def _blocks(world: World) -> Iterator[Block]:
+    records = world.kept(_hidden, world.log)
+    if not records:
+        yield Words(key="empty", text=_("Nothing has been taken out of this board's log."))
+        return
+    yield Words(key="how", text=_("Tap an entry to see it or bring it back."), tone="second")
+    shown = world.args.get("_shown", LISTED)
+    for record in records[:shown]:
+        title, detail, icon = entry_words(record, world.style)
+        act = Go("log.entry", {"number": record.id})
+        yield Line(key=f"entry {record.id}", title=title, detail=detail, icon=icon, act=act)
+    if len(records) > shown:
+        yield Line(key="more", title=_("Older entries"), icon="open", act=Turn({"_shown": shown + LISTED}))
+
+
+def _hidden(log: LogBook) -> list[Record]:
+    return log.store.voided(log.board)

@@ -1,80 +1,82 @@
 """Upkeep: every rule on this board, the most urgent first, with its reason and where it is said."""
 
-from collections.abc import Iterable, Iterator
-from functools import partial
-from typing import Any
-
-from kivy.properties import ObjectProperty, StringProperty
+from collections.abc import Iterator
 
 from logic.tables import sources
 from logic.upkeep import Due
-from screens.app_page import AppPage
-from screens.due import DueCard, open_due
-from screens.widgets.load import load_kv
-from screens.widgets.refill import refill
-from screens.widgets.row import Row, Section
+from screens.asking import fold
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Verdict, Words
+from screens.due_act import due_act, later_act
+from screens.page import Page
+from screens.tongue import _
 from screens.words import STANDING
 from screens.words.checks import due_name, due_when
+from screens.world import World
+
+OPEN = 3
+"""Rules not yet due that stand open, the nearest first."""
 
 
-class DuePage(AppPage):
-    """What is due, then what comes next."""
-
-    summary = StringProperty()
-    cards = ObjectProperty()
-    rows = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Follow what is looked up."""
-        super().__init__(*args, title="Upkeep", **kwargs)
-        self.state.bind(upcoming=self._changed)
-
-    def refresh(self) -> None:
-        """Show the rules."""
-        due, upcoming = self.state.due, self.state.upcoming
-        self.summary = f"{len(due)} due." if due else "Nothing is due."
-        if not upcoming:
-            self.summary = "Nothing is due. Rules begin with the first tension, build or ride in the log."
-        rest = [one for one in upcoming if not one.due]
-        refill(self.cards, self._content(due), lambda: [self._card(one) for one in due])
-        refill(self.rows, self._content(rest), lambda: self._next_rows(rest))
-
-    def _content(self, wanted: Iterable[Due]) -> list[tuple[str, str, str]]:
-        sides = self.state.saved.sides
-        return [(one.key, due_name(one, sides), due_when(one, self.style)) for one in wanted]
-
-    def _card(self, one: Due) -> DueCard:
-        card = DueCard(one, due_name(one, self.state.saved.sides), due_when(one, self.style))
-        card.more = self._source(one)
-        card.bind(on_check=lambda *_: open_due(self, one))
-        card.bind(on_later=lambda *_: self._later(one))
-        card.bind(on_all=lambda *_: open_due(self, one))
-        return card
-
-    def _next_rows(self, rest: list[Due]) -> Iterator[Row | Section]:
-        if rest:
-            yield Section(title="Next")
-        for one in rest:
-            row = Row(
-                title=due_name(one, self.state.saved.sides),
-                detail=f"{one.why} {self._source(one)}.",
-                value=due_when(one, self.style),
-                icon="clock",
-            )
-            row.bind(on_release=partial(self._open, one))
-            yield row
-
-    def _open(self, one: Due, *_: object) -> None:
-        open_due(self, one)
-
-    def _source(self, one: Due) -> str:
-        standing = STANDING[one.row.standing].capitalize()
-        if one.row.source == "practice":
-            return f"{standing}: {one.row.where}"
-        return f"{standing}: {sources()[one.row.source].title}, {one.row.where}"
-
-    def _later(self, one: Due) -> None:
-        self.shell.go("log.snooze", rule=one.key, label=one.name, stop=one.stop)
+def due_page(world: World) -> Page:
+    """Return what is due, then what comes next."""
+    return Page(title=_("Upkeep"), crown=due_tile(world), blocks=tuple(_blocks(world)))
 
 
-load_kv(__file__)
+def due_tile(world: World) -> Verdict:
+    """Return what is most urgent; a touch opens what clears it."""
+    due, upcoming = world.due, world.upcoming
+    if not upcoming:
+        text = _("Rules begin with the first tension, build or ride in the log.")
+        return Verdict(key="due", word=_("Nothing is due"), text=text, form=PLAIN)
+    first = upcoming[0]
+    name = due_name(first, world.saved.sides)
+    if not due:
+        # What is put off stands first: it is the one that was forgotten most easily.
+        text = _("Next: {name}, {when}.").format(name=name, when=due_when(first, world.style))
+        return Verdict(key="due", word=_("Nothing is due"), text=text, form=RIGHT, act=due_act(first))
+    when = due_when(first, world.style)
+    text = f"{when[0].upper()}{when[1:]}."
+    if len(due) > 1:
+        text += " " + _("{count} more due.").format(count=len(due) - 1)
+    return Verdict(key="due", word=name, text=text, form=WRONG if first.stop else UNSURE, act=due_act(first))
+
+
+def _blocks(world: World) -> Iterator[Block]:
+    due, rest = world.due, [one for one in world.upcoming if not one.due]
+    for one in due:
+        yield from _card(world, one)
+    if rest:
+        yield Section(key="next", title=_("Next"))
+    yield from (_line(world, one) for one in rest[:OPEN])
+    if rest[OPEN:]:
+        yield from fold(
+            world, "rest", _("All rules"), lambda: tuple(_line(world, one) for one in rest[OPEN:])
+        )
+
+
+def _card(world: World, one: Due) -> Iterator[Block]:
+    """Yield what is due, why, and the two ways on."""
+    name, when = due_name(one, world.saved.sides), due_when(one, world.style)
+    key = f"{one.key} {one.subject}"
+    yield Section(key=key, title=name, note=f"{when[0].upper()}{when[1:]}")
+    yield Words(key=f"{key} why", text=f"{one.why} {_source(one)}.", tone="second")
+    yield Line(key=f"{key} check", title=_("Check now"), detail=name, icon="due", act=due_act(one))
+    yield Line(key=f"{key} later", title=_("Not now"), detail=name, icon="clock", act=later_act(one))
+
+
+def _line(world: World, one: Due) -> Line:
+    return Line(
+        key=f"{one.key} {one.subject}",
+        title=due_name(one, world.saved.sides),
+        value=due_when(one, world.style),
+        detail=f"{one.why} {_source(one)}.",
+        icon="clock",
+        act=due_act(one),
+    )
+
+
+def _source(one: Due) -> str:
+    standing = STANDING[one.row.standing].capitalize()
+    if one.row.source == "practice":
+        return f"{standing}: {one.row.where}"
+    return f"{standing}: {sources()[one.row.source].title}, {one.row.where}"

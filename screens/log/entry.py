@@ -1,103 +1,81 @@
 """One entry of the log: all of it, what it was before a correction, and what can be done with it."""
 
 from collections.abc import Iterator
-from typing import Any
-
-from kivy.metrics import dp
-from kivy.properties import ObjectProperty, StringProperty
 
 from logic.store import Record
-from screens.app_page import AppPage
-from screens.state import Undo
-from screens.widgets.bar import Bar
-from screens.widgets.load import load_kv
-from screens.widgets.refill import refill
-from screens.widgets.row import Foot, Row, Section
+from logic.store.errors import UnknownEntry
+from screens.acts import Back, Both, Void
+from screens.blocks import Block, Button, Line, Section, Verdict, Words
+from screens.log.note import correct_note
+from screens.log.ride import correct_ride
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words.log import KINDS, entry_lines, entry_words
+from screens.world import World
+
+EXAMPLES = ({"number": 1},)
+"""Parameters the page can be opened with, for tests that look at every page."""
+SHORT = 40
+"""Letters of a title that is pinned; a longer one scrolls with its entry."""
+BESIDE = 24
+"""Letters of a value that stands beside its label."""
 
 
-class EntryPage(AppPage):
-    """Shows entry `number`. Nothing is overwritten: a correction is a new row, and so is taking it out."""
+def entry_page(world: World) -> Page:
+    """Return entry `number`. Nothing is overwritten: a correction is a new row, and so is taking it out."""
+    number = world.args["number"]
+    try:
+        record = world.store.entry(number)
+    except UnknownEntry:
+        text = _("The log has no entry {number}.").format(number=number)
+        return Page(title=_("Entry"), blocks=(Words(key="gone", text=text),), places=False)
+    title = entry_words(record, world.style)[0]
+    out = record.voided_by is not None
+    when = _("{at}, entry {number}").format(at=f"{record.at:%Y-%m-%d %H:%M}", number=record.id)
+    if out:
+        when = _("Taken out of the log. {when}").format(when=when)
+    short = len(title) <= SHORT
+    return Page(
+        title=KINDS.get(record.kind, _("Entry")),
+        crown=Verdict(key="title", word=title, text=when) if short else None,
+        blocks=(
+            *(() if short else (Words(key="title", text=title, role="lead", bold=True),)),
+            *(() if short else (Words(key="when", text=when, tone="second"),)),
+            *_blocks(world, record),
+        ),
+        foot=_foot(world, record),
+        places=False,
+    )
 
-    heading = StringProperty()
-    when = StringProperty()
-    whose = StringProperty()
-    lines = ObjectProperty()
-    before = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without the four places."""
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-
-    @property
-    def record(self) -> Record:
-        """Return the entry, corrections applied."""
-        return self.state.store.entry(self.args["number"])
-
-    def refresh(self) -> None:
-        """Show the entry."""
-        record = self.record
-        self.title = KINDS.get(record.kind, "Entry")
-        self.heading = entry_words(record, self.style)[0]
-        self.when = f"{record.at:%Y-%m-%d %H:%M}, entry {record.id}."
-        board = self.state.store.board(record.board)
-        self.whose = f"Board: {board.name}." if board is not None else ""
-        lines = list(entry_lines(record, self.style))
-        refill(
-            self.lines,
-            lines,
-            lambda: [Row(title=label, value=value, chevron=False) for label, value in lines],
+def _blocks(world: World, record: Record) -> Iterator[Block]:
+    board = world.store.board(record.board)
+    if board is not None:
+        yield Words(key="whose", text=_("Board: {name}").format(name=board.name), tone="second")
+    for number, (label, value) in enumerate(entry_lines(record, world.style)):
+        beside = len(value) <= BESIDE
+        yield Line(
+            key=f"line {number}", title=label, value=value if beside else "", detail="" if beside else value
         )
-        before = [
-            (f"{old.at:%Y-%m-%d %H:%M}", *entry_words(old, self.style))
-            for old in self.state.store.versions(record.id)[:-1]
-        ]
-        refill(self.before, before, lambda: self._old_rows(before))
-        self._show_foot(record)
-
-    def _old_rows(self, before: list[tuple[str, str, str, str]]) -> Iterator[Row | Section]:
-        if before:
-            yield Section(title="As it was before")
-        for when, title, _, icon in before:
-            yield Row(title=title, detail=when, icon=icon, chevron=False)
-
-    def _show_foot(self, record: Record) -> None:
-        foot = Foot(padding=(0, dp(8)))
-        if record.voided_by is not None:
-            self._bar(foot, "Bring it back", "main", self.restore)
-        else:
-            self._bar(foot, "Take it out of the log", "bad-outline", self.take_out)
-            if record.corrected_by is not None:
-                self._bar(foot, "Take the correction back", "plain", self.take_correction_back)
-            if record.readable:
-                text = "Correct it" if record.kind in ("ride", "note", "work") else "Add or change its note"
-                self._bar(foot, text, "main", self.correct)
-        self.foot = foot
-
-    def _bar(self, foot: Foot, text: str, kind: str, act: Any) -> None:  # noqa: ANN401  (a function)
-        bar = Bar(text=text, kind=kind)
-        bar.bind(on_release=lambda *_: act())
-        foot.add_widget(bar)
-
-    def correct(self) -> None:
-        """Open the form that fits."""
-        page = "log.ride" if self.record.kind == "ride" else "log.note"
-        self.shell.go(page, number=self.args["number"])
-
-    def take_correction_back(self) -> None:
-        """Let the entry stand as it was before its last correction."""
-        row = self.state.take_back(self.record.corrected_by)
-        self.state.undo = Undo("Correction taken back", lambda: self.state.take_back(row))
-
-    def take_out(self) -> None:
-        """Hide the entry, with undo; it stays in the file and can be brought back later too."""
-        row = self.state.take_back(self.args["number"])
-        self.state.undo = Undo("Taken out of the log", lambda: self.state.take_back(row))
-        self.shell.back()
-
-    def restore(self) -> None:
-        """Show the entry in the log again."""
-        self.state.take_back(self.record.voided_by)
+    before = world.store.versions(record.id)[:-1]
+    if before:
+        yield Section(key="before", title=_("As it was before"))
+    for number, old in enumerate(before):
+        title, _detail, icon = entry_words(old, world.style)
+        yield Line(key=f"before {number}", title=title, detail=f"{old.at:%Y-%m-%d %H:%M}", icon=icon)
 
 
-load_kv(__file__)
+def _foot(world: World, record: Record) -> Foot:
+    if record.voided_by is not None:
+        return Foot(main=Button(_("Bring it back"), Void(record.voided_by)))
+    out = Void(record.id, _("Taken out of the log"))
+    beside = [Button(_("Take it out of the log"), Both((out, Back())), bad=True)]
+    if record.corrected_by is not None:
+        back = Void(record.corrected_by, _("Correction taken back"))
+        beside.append(Button(_("Take the correction back"), back))
+    main = None
+    if record.readable:
+        own = record.kind in ("ride", "note", "work")
+        text = _("Correct it") if own else _("Add or change its note")
+        main = Button(text, (correct_ride if record.kind == "ride" else correct_note)(world, record))
+    return Foot(main=main, beside=tuple(beside))

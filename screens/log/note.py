@@ -1,106 +1,87 @@
 """A note, work done or a new belt, in words; also the note of any other entry."""
 
+from collections.abc import Iterator
 from dataclasses import replace
-from typing import Any
-
-from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
 
 from logic.log import BeltFitted, Note, Work
-from logic.store import Record
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
+from logic.store import Record as Entered
+from screens.acts import Act, Back, Both, Correct, Go, Record, Turn, Write
+from screens.blocks import Block, Button, Choice, Field, Option, Words
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.world import World
 
-KINDS = [("note", "Note"), ("work", "Repair or work"), ("belt_fitted", "New belt")]
+KINDS = (("note", _("Note")), ("work", _("Repair or work")), ("belt_fitted", _("New belt")))
 PROMPTS = {
-    "note": "Anything worth keeping.",
-    "work": "What was repaired, renewed or changed.",
-    "belt_fitted": "A new belt begins its re-checks anew: first ride, 10\u00a0km, 50\u00a0km.",
+    "note": _("Anything worth keeping."),
+    "work": _("What was repaired, renewed or changed."),
+    "belt_fitted": _("A new belt is checked anew: first ride, 10\u00a0km, 50\u00a0km."),
 }
+BELTS = (("left", _("Left belt")), ("right", _("Right belt")))
+EXAMPLES = ({}, {"kind": "belt_fitted"})
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-class NotePage(AppPage):
-    """Adds an entry; with `number`, corrects that one's words."""
-
-    kinds = ListProperty(KINDS)
-    kind = StringProperty("note")
-    side = StringProperty("left")
-    prompt = StringProperty()
-    sentence = StringProperty()
-    fresh = BooleanProperty(defaultvalue=True)
-    writing = ObjectProperty()
-    kind_slot = ObjectProperty()
-    side_slot = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build the choices; they are shown where they lead somewhere."""
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-        # Kv holds its own weakly: what is taken off the page must be held here.
-        self._slots = (self.kind_slot.__self__, self.side_slot.__self__)
-        self.writing.bind(text=self._on_text)
-
-    @property
-    def record(self) -> Record | None:
-        """Return the entry that is corrected."""
-        number = self.args.get("number")
-        return None if number is None else self.state.store.entry(number)
-
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Begin with what was written before the page was left."""
-        super().open(**args)
-        record = self.record
-        self.fresh = record is None
-        self.title = "Add to the log" if record is None else "Correct the entry"
-        self.sentence = ""
-        self.side = self.state.saved.sides[0]
-        if record is None:
-            self.kind = args.get("kind", self.kind)
-        start = record.body.note if record is not None else ""
-        self.writing.text = self.state.typed.get(self._key, start)
-        self.refresh()
-
-    @property
-    def _key(self) -> str:
-        return f"note/{self.args.get('number', 'new')}"
-
-    def _on_text(self, _writing: object, text: str) -> None:
-        self.sentence = ""
-        if self.in_front:
-            self.state.note_typed(self._key, text)
-
-    def refresh(self) -> None:
-        """Show the choices that apply."""
-        two = len(self.state.saved.sides) > 1
-        for slot, shown in zip(self._slots, (self.fresh, self._asks_side() and two), strict=True):
-            if shown and slot.parent is None:
-                self.ids.choices.add_widget(slot)
-            elif not shown and slot.parent is not None:
-                slot.parent.remove_widget(slot)
-        self.prompt = PROMPTS[self.kind] if self.fresh else "The words of this entry."
-
-    def _asks_side(self) -> bool:
-        return self.fresh and self.kind == "belt_fitted"
-
-    def choose_kind(self, kind: str) -> None:
-        """Say what it is."""
-        self.kind = kind
-        self.refresh()
-
-    def save(self) -> None:
-        """Write it into the log."""
-        note = self.writing.text.strip()
-        if not note and not self._asks_side():
-            self.sentence = "Write a few words first."
-            return
-        record = self.record
-        if record is not None:
-            self.state.correct(record.id, replace(record.body, note=note))
-        elif self._asks_side():
-            self.state.record(BeltFitted(belt=self.side, note=note))
-        else:
-            self.state.record(Work(note=note) if self.kind == "work" else Note(note=note))
-        self.state.note_typed(self._key, "")
-        self.writing.focus = False
-        self.shell.back()
+def note_key(world: World) -> str:
+    """Return the key under which the words of this page are typed."""
+    return f"note/{world.args.get('number', 'new')}"
 
 
-load_kv(__file__)
+def note_page(world: World) -> Page:
+    """Return the words of a new entry, or of entry `number`."""
+    words = world.typed.get(note_key(world), "").strip()
+    act = _save(world, words)
+    why = "" if act else _("Write a few words first.")
+    fresh = world.args.get("number") is None
+    return Page(
+        title=_("Add to the log") if fresh else _("Correct the entry"),
+        blocks=tuple(_blocks(world, fresh=fresh)),
+        foot=Foot(main=Button(_("SAVE"), act, why)),
+        places=False,
+    )
+
+
+def correct_note(world: World, record: Entered) -> Act:
+    """Return the act that opens the words of an entry to be corrected, with what they are as if they had been typed."""
+    key, go = f"note/{record.id}", Go("log.note", {"number": record.id})
+    return go if key in world.typed else Both((Write(key, record.body.note), go))
+
+
+def _kind(world: World) -> str:
+    return str(world.args.get("kind", "note"))
+
+
+def _side(world: World) -> str:
+    sides = world.saved.sides
+    side = str(world.args.get("side", sides[0]))
+    return side if side in sides else sides[0]
+
+
+def _blocks(world: World, *, fresh: bool) -> Iterator[Block]:
+    kind = _kind(world)
+    if fresh:
+        yield Choice(key="kind", label=_("What it is"), options=_options(KINDS, "kind", kind))
+        if kind == "belt_fitted" and len(world.saved.sides) > 1:
+            yield Choice(key="side", label=_("Belt"), options=_options(BELTS, "side", _side(world)))
+    prompt = PROMPTS[kind] if fresh else _("The words of this entry.")
+    yield Words(key="prompt", text=prompt, tone="second")
+    key = note_key(world)
+    yield Field(key=key, label=_("A few words"), text=world.typed.get(key, ""), hint=_("A few words"))
+
+
+def _options(of: tuple[tuple[str, str], ...], name: str, chosen: str) -> tuple[Option, ...]:
+    return tuple(Option(text, Turn({name: key}), key == chosen) for key, text in of)
+
+
+def _save(world: World, words: str) -> Act | None:
+    """Return the act that writes it into the log; only a new belt needs no words."""
+    number, kind = world.args.get("number"), _kind(world)
+    then = (Write(note_key(world), ""), Back())
+    if number is None and kind == "belt_fitted":
+        return Record(BeltFitted(belt=_side(world), note=words), then, undo=_("Recorded"))
+    if not words:
+        return None
+    if number is not None:
+        return Correct(number, replace(world.store.entry(number).body, note=words), then)
+    entry = Work(note=words) if kind == "work" else Note(note=words)
+    return Record(entry, then, undo=_("Recorded"))

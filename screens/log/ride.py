@@ -1,22 +1,23 @@
 """A ride in a few keys: how far, what it took out of the pack, and whether there was a fall or water."""
 
+from collections.abc import Iterator
 from dataclasses import replace
 from datetime import timedelta
-from functools import partial
-from typing import Any
-
-from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
+from functools import cached_property
 
 from logic.board import Field, Value
 from logic.log import Ride
 from logic.log.rides import LIMITS
-from logic.store import Record
-from screens.app_page import AppPage
-from screens.entry import Entry
-from screens.widgets.keypad import Keypad
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
+from logic.store import Record as Entered
+from screens.acts import Act, Back, Both, Correct, Go, Record, Turn, Write
+from screens.asking import number_entry, read_entry
+from screens.blocks import Block, Button, Choice, Line, Option
+from screens.blocks import Field as TextField
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.words import Style
 from screens.words.typed import not_used
+from screens.world import World
 
 FIELDS = {
     name: Field(
@@ -30,10 +31,10 @@ FIELDS = {
         high=LIMITS[name][1],
     )
     for name, label, quantity in (
-        ("distance", "Distance", "distance"),
-        ("energy", "Energy used", "energy"),
-        ("volts_before", "Volts before", "voltage"),
-        ("volts_after", "Volts after", "voltage"),
+        ("distance", _("Distance"), "distance"),
+        ("energy", _("Energy used"), "energy"),
+        ("volts_before", _("Volts before"), "voltage"),
+        ("volts_after", _("Volts after"), "voltage"),
     )
 }
 """What can be entered, the distance first; the limits are those of the entry."""
@@ -44,170 +45,176 @@ CHECKED = {"volts_before": ("before_ride", "charge"), "volts_after": ("after_rid
 STILL_THE_SAME = timedelta(hours=24)
 """A reading of a check counts for a ride entered this soon after it."""
 
+EXAMPLES = ({}, {"_field": ""})
+"""Parameters the page can be opened with, for tests that look at every page."""
 
-class RideEntry(AppPage):
-    """Adds a ride; with `number`, corrects that one."""
 
-    problem = StringProperty()
-    crash = StringProperty("no")
-    wet = StringProperty("no")
-    save_text = StringProperty("SAVE THE RIDE")
-    can_save = BooleanProperty(defaultvalue=False)
-    rows = ObjectProperty()
-    entry = ObjectProperty()
-    writing = ObjectProperty()
+def ride_page(world: World) -> Page:
+    """Return what a new ride will say, or what ride `number` says, corrected."""
+    form = _Form(world)
+    text = _("SAVE THE CORRECTION") if form.record else _("SAVE THE RIDE")
+    why = form.problem
+    return Page(
+        title=_("Correct the ride") if form.record else _("Add a ride"),
+        blocks=tuple(_blocks(form)),
+        foot=Foot(main=Button(text, None if why else form.save(), why), entry=form.entry()),
+        places=False,
+    )
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build a row for each field."""
-        self._field = "distance"
-        self._values: dict[str, Value | None] = {}
-        self._before: Value | None = None
-        self._refused: set[str] = set()
-        self._rows: dict[str, Row] = {}
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-        for name, field in FIELDS.items():
-            row = Row(title=field.label, chevron=False)
-            row.bind(on_release=partial(self._tap, name))
-            self._rows[name] = row
-            self.rows.add_widget(row)
-        self.entry.bind(
-            on_value=lambda _, value: self._hold(value),
-            on_empty=lambda *_: self._hold(None),
-            on_wrong=lambda *_: self._hold(self._before, wrong=True),
-            on_typed=self._typed,
-            on_enter=lambda *_: self._next(1),
-            on_next=lambda _, step: self._next(step),
-        )
-        self.writing.bind(text=lambda _, text: self._note_typed("note", text))
 
-    @property
-    def keypad(self) -> Keypad | None:
-        """Return the keypad, unless words are being written."""
-        return None if self.writing.focus else self.entry.keypad
+def correct_ride(world: World, record: Entered) -> Act:
+    """Return the act that opens a ride to be corrected, with what it says as if it had been typed."""
+    go = Go("log.ride", {"number": record.id})
+    if any(key.startswith(f"ride/{record.id}/") for key in world.typed):
+        return go
+    texts = {name: _text(getattr(record.body, name), name, world.style) for name in FIELDS}
+    texts["note"] = record.body.note
+    writes = (Write(f"ride/{record.id}/{name}", text) for name, text in texts.items())
+    return Both((*writes, go))
 
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Begin with the distance; what was typed before the page was left is still there."""
-        super().open(**args)
-        self.title = "Correct the ride" if self._record else "Add a ride"
-        self.save_text = "SAVE THE CORRECTION" if self._record else "SAVE THE RIDE"
-        self.problem = ""
-        ride = self._record.body if self._record else Ride()
-        self._values = {name: self._start_value(name, ride) for name in FIELDS}
-        self._refused = set()
-        self.crash = "yes" if ride.crash else "no"
-        self.wet = "yes" if ride.wet else "no"
-        self.writing.text = self.state.typed.get(self._key("note"), ride.note)
-        for name in FIELDS:
-            if name != "distance" and self.state.typed.get(self._key(name)):
-                self._ask(name)
-        self._ask("distance")
+
+def _text(value: float | None, name: str, style: Style) -> str:
+    """Return a figure as one would type it."""
+    return "" if value is None else style.shown(value, FIELDS[name].quantity).number.replace("\u202f", "")
+
+
+class _Form:
+    """What is typed and chosen so far, over what the log already holds."""
+
+    def __init__(self, world: World) -> None:
+        """Read the entry that is corrected, if one is."""
+        self.world = world
+        number = world.args.get("number")
+        self.record = None if number is None else world.store.entry(number)
+        self.ride: Ride = self.record.body if self.record else Ride()
 
     @property
-    def _record(self) -> Record | None:
-        number = self.args.get("number")
-        return None if number is None else self.state.store.entry(number)
+    def front(self) -> str:
+        """Return the field that is being typed, the distance first; "" for none."""
+        return str(self.world.args.get("_field", "distance"))
 
-    def _start_value(self, name: str, ride: Ride) -> Value | None:
-        if self._record:
-            known = getattr(ride, name)
-            return None if known is None else Value(known, "measured")
-        if name in CHECKED:
-            base, item = CHECKED[name]
-            check = self.state.last("check", base=base)
-            volts = check.body.volts(item) if check is not None else None
-            low, high = LIMITS[name]
-            fresh = check is not None and self.state.clock() - check.at < STILL_THE_SAME
-            if fresh and volts is not None and low <= volts <= high:
-                return Value(volts, "measured", note="from the check")
-        return None
+    def key(self, name: str) -> str:
+        """Return the key under which a field is typed."""
+        return f"ride/{self.world.args.get('number', 'new')}/{name}"
 
-    def _key(self, name: str) -> str:
-        return f"ride/{self.args.get('number', 'new')}/{name}"
+    def typed(self, name: str) -> str:
+        """Return the text of a field."""
+        return self.world.typed.get(self.key(name), "")
 
-    def _typed(self, _entry: Entry, text: str) -> None:
-        self._note_typed(self._field, text)
+    def unit(self, name: str) -> str:
+        """Return the unit that digits of a field are read in until another is chosen."""
+        quantity, known = FIELDS[name].quantity, getattr(self.ride, name)
+        shown = self.world.style.shown(known, quantity) if known is not None else None
+        return shown.unit if shown else self.world.style.unit(quantity)
 
-    def _note_typed(self, name: str, text: str) -> None:
-        if self.in_front:
-            self.state.note_typed(self._key(name), text)
+    def stands(self, name: str) -> Value | None:
+        """Return what counts while nothing that can be used is typed: the entry's own, or what a check has just read."""
+        if self.record:
+            known = getattr(self.ride, name)
+            return None if known is None else Value(known, "measured", typed_unit=self.unit(name))
+        if name not in CHECKED or self.world.args.get(f"no_{name}"):
+            return None
+        base, item = CHECKED[name]
+        check = self.world.last("check", base=base)
+        volts = check.body.volts(item) if check is not None else None
+        low, high = LIMITS[name]
+        # A check dated ahead of now was read with a wrong clock: its age is not known.
+        fresh = check is not None and timedelta(0) <= self.world.now - check.at < STILL_THE_SAME
+        usable = fresh and volts is not None and low <= volts <= high
+        return Value(volts, "measured", note=_("from the check")) if usable and volts is not None else None
 
-    def _ask(self, name: str) -> None:
-        self._field = name
-        value, field = self._values[name], FIELDS[name]
-        self._before = value
-        typed = self.state.typed.get(self._key(name), "")
-        if not typed and value is not None:
-            unit = self.style.shown(float(value.si), field.quantity)
-            typed, value = unit.number.replace("\u202f", ""), Value(value.si, typed_unit=unit.unit)
-        self.entry.ask(field, value, self.style, typed)
-        self.refresh()
+    @cached_property
+    def values(self) -> dict[str, Value | None]:
+        """Return each figure as it would be written."""
+        return {name: self._value(name) for name in FIELDS}
 
-    def _tap(self, name: str, *_: object) -> None:
-        self.writing.focus = False
-        self._ask(name)
+    def _value(self, name: str) -> Value | None:
+        text, stands = self.typed(name), self.stands(name)
+        if not text:
+            return None if self.record else stands
+        if self.record and text == _text(getattr(self.ride, name), name, self.world.style):
+            # Left as it was: the digits that are not shown stay as well.
+            return stands
+        return self.read(name) or stands
 
-    def _next(self, step: int) -> None:
-        names = list(FIELDS)
-        place = names.index(self._field) + step
-        if place >= len(names):
-            self.save()
-        else:
-            self._ask(names[max(place, 0)])
+    def read(self, name: str) -> Value | None:
+        """Return what the text of a field makes, None where it cannot be used."""
+        unit = self.world.units.get(self.key(name), self.unit(name))
+        return read_entry(self.world, self.typed(name), FIELDS[name], unit).value
 
-    def _hold(self, value: Value | None, *, wrong: bool = False) -> None:
-        self._values[self._field] = value
-        self._refused = self._refused - {self._field} | ({self._field} if wrong else set())
-        self.problem = ""
-        self.refresh()
-
-    def refresh(self) -> None:
-        """Show what is entered so far."""
-        if not self._values:
-            return
-        for name, row in self._rows.items():
-            value = self._values[name]
-            row.selected = name == self._field
-            row.icon = "edit" if name == self._field else ""
-            left = name in self._refused and name != self._field
-            row.detail = (
-                (not_used(self.state.typed.get(self._key(name), "")) if left else "")
-                or (value.note if value is not None else "")
-                or ("optional" if name != "distance" else "")
-            )
-            row.value = "not set"
-            if value is not None:
-                row.value = self.style.typed(float(value.si), FIELDS[name].quantity, value.typed_unit)
-        self.can_save = self._values["distance"] is not None
-
-    def save(self) -> None:
-        """Write the ride, or its correction, into the log."""
-        if self._values["distance"] is None:
-            self.problem = "The distance is wanted; an estimate is better than none."
-            self._ask("distance")
-            return
-        if self._field in self._refused:
-            self.entry.leave()
-            return
-        before, after = self._values["volts_before"], self._values["volts_after"]
+    @property
+    def problem(self) -> str:
+        """Return what stands in the way of writing it, "" for nothing."""
+        before, after = self.values["volts_before"], self.values["volts_after"]
+        if self.values["distance"] is None:
+            return _("The distance is wanted; an estimate is better than none.")
         if before is not None and after is not None and float(after.si) > float(before.si):
-            self.problem = "More volts after than before: read both again, or leave one out."
-            return
-        before_it = self._record
+            return _("More volts after than before: read both again, or leave one out.")
+        if self.front and self.typed(self.front) and self.read(self.front) is None:
+            return _("What is being typed cannot be used.")
+        return ""
+
+    def flag(self, name: str) -> bool:
+        """Tell whether there was a fall, or water."""
+        said = self.world.args.get(name)
+        return bool(getattr(self.ride, name)) if said is None else said == "yes"
+
+    def entry(self) -> Block | None:
+        """Return the keypad of the field in front."""
+        if not self.front:
+            return None
+        return number_entry(self.world, self.key(self.front), FIELDS[self.front], self.unit(self.front))
+
+    def save(self) -> Act:
+        """Return the act that writes the ride, or its correction, into the log."""
+        figures = {name: None if one is None else float(one.si) for name, one in self.values.items()}
         ride = replace(
-            before_it.body if before_it else Ride(),
-            **{name: None if value is None else float(value.si) for name, value in self._values.items()},
-            note=self.writing.text.strip(),
-            crash=self.crash == "yes",
-            wet=self.wet == "yes",
+            self.ride,
+            **figures,
+            note=self.typed("note").strip(),
+            crash=self.flag("crash"),
+            wet=self.flag("wet"),
         )
-        if before_it:
-            self.state.correct(before_it.id, ride)
-        else:
-            self.state.record(ride)
-        for name in (*FIELDS, "note"):
-            self.state.note_typed(self._key(name), "")
-        self.writing.focus = False
-        self.shell.back()
+        then = (*(Write(self.key(name), "") for name in (*FIELDS, "note")), Back())
+        return Correct(self.record.id, ride, then) if self.record else Record(ride, then, undo=_("Recorded"))
 
 
-load_kv(__file__)
+def _blocks(form: _Form) -> Iterator[Block]:
+    for name in FIELDS:
+        yield _line(form, name)
+        value = form.values[name]
+        if value is not None and value.note:
+            # Volts of a check may be those of another ride.
+            text = _("Leave these volts out")
+            yield Line(key=f"no {name}", title=text, icon="cross", act=Turn({f"no_{name}": True}))
+    yield _choice(form, "crash", _("A fall or a crash?"), (_("No"), _("Crash")))
+    yield _choice(form, "wet", _("Rain, puddles, a soaking?"), (_("Dry"), _("Wet")))
+    yield TextField(key=form.key("note"), label=_("Note"), text=form.typed("note"), hint=_("Anything odd"))
+
+
+def _line(form: _Form, name: str) -> Line:
+    value, text, field = form.values[name], form.typed(name), FIELDS[name]
+    refused = bool(text) and form.read(name) is None and name != form.front
+    shown = _("not set")
+    if value is not None:
+        shown = form.world.style.typed(float(value.si), field.quantity, value.typed_unit)
+    known = value.note if value is not None else ""
+    return Line(
+        key=name,
+        title=field.label,
+        value=shown,
+        detail=not_used(text) if refused else known or ("" if name == "distance" else _("optional")),
+        bad=refused,
+        chosen=name == form.front,
+        act=Turn({"_field": name}),
+    )
+
+
+def _choice(form: _Form, name: str, label: str, texts: tuple[str, str]) -> Choice:
+    """Return whether something happened."""
+    said = form.flag(name)
+    options = (
+        Option(text, Turn({name: word}), said is (word == "yes"))
+        for word, text in zip(("no", "yes"), texts, strict=True)
+    )
+    return Choice(key=name, label=label, options=tuple(options))

@@ -39,8 +39,6 @@ def put_off(driver: Driver) -> None:
     """Put a stop item off without a reason."""
     weeks(driver)
     driver.app.shell.go("log.snooze", rule="water", label="Check after water", stop=True)
-    driver.frame(2)
-    driver.tap("Put off until the next ride")
 
 
 def entry(driver: Driver) -> None:

@@ -41,6 +41,7 @@ from screens.update import (  # noqa: E402, F401  (they mark their functions)
     checks,
     entering,
     keeping,
+    log,
     moving,
     packs,
     reach,

@@ -5,10 +5,11 @@ from dataclasses import replace
 from logic.board import to_dict
 from logic.log import BoardChanged, Change
 from logic.person import person_to_dict
-from screens.acts import Dismiss, Drop, Keep, Record, Remember, Retry, Save, Settle, Undo, Void
+from screens.acts import Both, Dismiss, Drop, Keep, Record, Remember, Retry, Save, Settle, Undo, Void
+from screens.tongue import _
 from screens.update import does, update
 from screens.update.entering import left, stored
-from screens.world import LogBook, TakeBack, World, open_world
+from screens.world import CLOSE, LogBook, TakeBack, World, open_world
 
 
 @does(Keep)
@@ -56,17 +57,10 @@ def record(world: World, act: Record) -> World:
     if act.key:
         world = world.turned(**{act.key: number})
     if act.undo:
-        world = replace(world, undo=TakeBack(act.undo, Void(number), world.saved.id))
+        world = replace(world, undo=TakeBack(act.undo, Void(number), ""))
     for one in act.then:
         world = update(world, one)
     return world
-
-
-@does(Void)
-def void(world: World, act: Void) -> World:
-    """Hide an entry."""
-    world.store.void(act.entry)
-    return logged(world)
 
 
 @does(Settle)
@@ -86,13 +80,15 @@ def remember(world: World, act: Remember) -> World:
 
 @does(Undo)
 def undo(world: World, _act: Undo) -> World:
-    """Take the last step back, on the board it was done to, which comes in front again."""
+    """Take the last step back, on the board it was done to, which comes in front again; say so where it is gone."""
     step = world.undo
     if step is None:
         return world
-    if step.board != world.saved.id:
-        world.store.put("board", step.board)
+    if step.board not in ("", world.saved.id):
         other = open_world(world.store, world.clock, step.board)
+        if other.saved.id != step.board:
+            return gone(world)
+        world.store.put("board", step.board)
         world = replace(other, trail=world.trail, kept=world.kept, units=world.units)
     return update(replace(world, undo=None), step.act)
 
@@ -101,6 +97,12 @@ def undo(world: World, _act: Undo) -> World:
 def dismiss(world: World, _act: Dismiss) -> World:
     """Close the bar."""
     return replace(world, undo=None)
+
+
+def gone(world: World) -> World:
+    """Return the world with the word that what was to be taken back is no longer there."""
+    said = _("What this would take back is gone. Nothing was changed.")
+    return replace(world, undo=TakeBack(said, Both(()), "", CLOSE))
 
 
 def logged(world: World) -> World:

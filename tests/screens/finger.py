@@ -133,6 +133,7 @@ def main(folder: Path) -> dict[str, object]:
     shell.place("log")
     shell.go("log.note")
     driver.settle()
+    finger.tap("A few words")
     shell.page.writing.text = "Belt squeaks"
     before = count("note")
     driver.settle()

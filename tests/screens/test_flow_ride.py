@@ -91,8 +91,8 @@ def wet(app: Session) -> Session:
 
 def test_it_can_be_put_off_with_a_reason_that_the_record_keeps(wet: Session) -> None:
     wet.tap("Put it off")
-    wet.tap("Put off until the next ride")
     assert wet.shows("A reason is wanted")
+    wet.tap("Why it can wait")
     wet.page.writing.text = "Only the deck was wet"
     wet.tap("Put off until the next ride")
     crown = wet.page.page.crown

@@ -113,20 +113,6 @@ def test_volts_of_a_label_are_cells(app: Session) -> None:
     assert app.page.entry.sentence == "Read as 10 cells in series."
 
 
-def test_a_ride_keeps_what_stood_and_says_what_was_not_used(app: Session) -> None:
-    app.shell.go("log.ride")
-    app.settle()
-    app.keys("12")
-    app.tap("Volts before")
-    app.settle()
-    app.keys("4100")
-    app.tap("Volts after")
-    assert app.row("Volts before").detail == "4100 not used"
-    app.tap("SAVE THE RIDE")
-    body = app.state.last("ride").body
-    assert (body.distance, body.volts_before) == (12000.0, None)
-
-
 def test_a_board_row_says_what_was_typed_and_not_used(app: Session) -> None:
     app.tap("Board Towpath 36")
     app.tap("Wheel diameter")
