@@ -6,11 +6,14 @@ made, so a page can be made as often as one likes.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from logic.board import Value
 from logic.fields import Field
 from logic.log import Entry
+
+if TYPE_CHECKING:
+    from logic.belt.recording import Recording
 
 
 @dataclass(frozen=True)
@@ -103,6 +106,21 @@ class Put(Act):
     key: str
     value: Value | None
     keeps: str = "trial"
+
+
+@dataclass(frozen=True)
+class Forget(Act):
+    """Take back the text typed for some fields; `undo` is what is said beside the way back, "" offers none."""
+
+    keys: tuple[str, ...]
+    undo: str = ""
+
+
+@dataclass(frozen=True)
+class Retype(Act):
+    """Put text typed for some fields back; what Undo holds after Forget."""
+
+    texts: Mapping[str, str]
 
 
 # What is kept
@@ -232,6 +250,29 @@ def asks(act: Act | None) -> str:
     return act.key if isinstance(act, Ask) else ""
 
 
+# Sound
+
+
+@dataclass(frozen=True)
+class Listen(Act):
+    """Record a pluck; what is heard comes back as Heard."""
+
+
+@dataclass(frozen=True)
+class Heard(Act):
+    """What the microphone gave, or the sentence that says why it gave nothing."""
+
+    recording: "Recording | None"
+    sentence: str = ""
+
+
+@dataclass(frozen=True)
+class OpenSound(Act):
+    """Read a recording that was made elsewhere, by the path of its file."""
+
+    path: str
+
+
 # Checklists
 
 
@@ -242,7 +283,6 @@ class Answer(Act):
     state: str
     value: float | str | None = None
     note: str = ""
-    sign: str = ""
 
 
 @dataclass(frozen=True)
@@ -255,26 +295,6 @@ class Rerun(Act):
 @dataclass(frozen=True)
 class BackOne(Act):
     """Put the item before in front; its answer is taken back."""
-
-
-@dataclass(frozen=True)
-class PutInFront(Act):
-    """Put an item of the run in front; what was said of it is taken back."""
-
-    item: str
-
-
-@dataclass(frozen=True)
-class Halt(Act):
-    """End the run at the item in front, for what is not right with it."""
-
-    note: str
-    sign: str = ""
-
-
-@dataclass(frozen=True)
-class Finish(Act):
-    """Sign the run off: it goes into the log, and the page gives way to what follows."""
 
 
 # Outside the app: put into `World.out`, done by the phone

@@ -116,6 +116,7 @@ def _slack_torque(parts: BeltParts) -> float:
 
 PLAN: Figures[BeltParts] = {
     "target": ("force", lambda parts: parts.target.tension),
+    "least": ("force", lambda parts: parts.belt.least_tension),
     "floor": ("force", lambda parts: parts.window.floor),
     "ceiling": ("force", lambda parts: parts.window.ceiling),
     "run_in": ("force", lambda parts: parts.window.run_in),

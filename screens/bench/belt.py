@@ -1,252 +1,170 @@
-"""Set a belt: how it stands, which way tells its tension best here, and every way to it."""
+"""Set a belt: by spring scale first, every other way behind one row, and what lies around the belt."""
 
-from functools import partial
-from typing import Any
+from collections.abc import Iterator
+from dataclasses import replace
 
-from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
-
-from logic.answers.belt_bench import nudge_for
 from logic.answers.belt_sound import Calibration
-from logic.answers.belt_together import Ways, ways
+from logic.answers.belt_together import takes, ways
 from logic.answers.reading import Open, Result
-from logic.answers.tension import BeltPlan, belt_plan
 from logic.log import BeltFitted
-from logic.store import Record
-from screens.app_page import AppPage
-from screens.belt_gauge import show_window
-from screens.state import Undo
-from screens.widgets.load import load_kv
-from screens.widgets.result import Result as ResultCard
-from screens.widgets.row import Row
-from screens.words import offer, refusal, sureness
-from screens.words.belt import SHORT_WAY, WAYS, percent
-from screens.words.tension import ITEMS, ago, tension_text
+from screens.acts import Act, Go, Record, Turn
+from screens.asking import fold, why
+from screens.belt_values import belt_first, belt_lines
+from screens.bench.loads import Weight
+from screens.bench.measure import Measure
+from screens.bench.scale import Depths, Places
+from screens.bench.together import together_blocks
+from screens.blocks import Block, Button, Line, Words
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.words.belt import WAYS, percent
+from screens.world import World
 
-PAGES = {
-    "scale": "bench.positions",
-    "pulls": "bench.pulls",
-    "weight": "bench.weight",
-    "motor": "bench.motor",
-    "pluck": "bench.sound",
-}
-TARGET = (
-    "target",
-    "floor",
-    "ceiling",
-    "run_in",
-    "slack_torque",
-    "slack_margin",
-    "shaft_pull",
-    "least_of_manuals",
-    "most_of_manuals",
-)
-"""Results about the tension to set, shown as cards."""
+HERE: dict[str, type[Measure]] = {"scale": Places, "pulls": Depths, "weight": Weight}
+"""Ways that are taken on this page."""
+ELSEWHERE = {"motor": "bench.motor", "pluck": "bench.sound"}
+"""Ways with a page of their own."""
 
 ORDER = (
-    "Fit dry, align the pulleys by straight edge, motor screws just loose. Tension, turn the wheel,"
-    " tension again."
-    " Then one screw at a time: out, locker on, in, torque, paint line. A new belt gives a little:"
-    " measure again"
-    " after the first rides. Every re-tension: clean, new locker, its cure time before riding."
+    _("Fit dry, align the pulleys by straight edge, motor screws just loose."),
+    _("Tension, turn the wheel, tension again."),
+    _("Then one screw at a time: out, locker on, in, torque, paint line."),
+    _("A new belt gives a little: measure again after the first rides."),
+    _("Every time it is moved: clean, new locker, its cure time before riding."),
 )
+"""What is done one after the other."""
+
+EXAMPLES: tuple[dict[str, str], ...] = ({}, {"way": "pulls", "side": "right"}, {"way": "weight"})
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-class SetBelt(AppPage):
-    """Where setting a belt begins."""
+def belt_page(world: World) -> Page:
+    """Return the page of one belt, by the `way` that is taken; the scale until another is chosen."""
+    first = belt_first(world)
+    if first is not None:
+        return first
+    way = HERE[world.args.get("way", "scale")](world)
+    page = way.page()
+    return replace(
+        page,
+        blocks=(*page.blocks, *belt_lines(world), *_other_ways(way), *_around(way)),
+        foot=_foot(way, page.foot),
+        tools=_tools(way),
+        back=page.back or (Turn({"way": None, "_at": None}) if world.args.get("way") else None),
+    )
 
-    sides = ListProperty()
-    side = StringProperty("left")
-    state_line = StringProperty()
-    aim = StringProperty()
-    best = StringProperty()
-    both = StringProperty()
-    order = StringProperty(ORDER)
-    nudge = StringProperty()
-    two_ways = StringProperty()
-    can_combine = BooleanProperty(defaultvalue=False)
-    gauge = ObjectProperty()
-    rows = ObjectProperty()
-    flow = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build the rows of the ways once."""
-        self.found: Ways | None = None
-        self.plan: BeltPlan | None = None
-        self._rows: dict[str, Row] = {}
-        self._cards: dict[str, ResultCard] = {}
-        super().__init__(*args, title="Set a belt", **kwargs)
-        for way, page in PAGES.items():
-            row = Row(title=WAYS[way])
-            row.bind(on_release=partial(self._go, page))
-            self._rows[way] = row
-            self.rows.add_widget(row)
+def _foot(way: Measure, foot: Foot) -> Foot:
+    """Return the foot; what is read below takes the room of the keypad."""
+    if not (way.world.args.get("open_ways") or way.world.args.get("open_around")):
+        return foot
+    return Foot(main=Button(_("TYPE A PULL"), Turn({"open_ways": None, "open_around": None})))
 
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Begin with the side seen last, if this board has it."""
-        self.sides = [(side, side.capitalize()) for side in self.state.saved.sides]
-        if args.get("side"):
-            self.side = args["side"]
-        if self.side not in self.state.saved.sides:
-            self.side = self.state.saved.sides[0]
-        super().open(**args)
 
-    def take_side(self, side: str) -> None:
-        """Go to the other belt."""
-        self.side = side
-        self.refresh()
+def _tools(way: Measure) -> tuple[Button, ...]:
+    """Return the way to the other belt."""
+    other = next((side for side in way.sides if side != way.side), "")
+    if not other:
+        return ()
+    text = _("The left belt") if other == "left" else _("The right belt")
+    return (Button(text, Turn({"side": other, "_at": None}), icon="swap"),)
 
-    def _go(self, page: str, *_: object) -> None:
-        self.shell.go(page, side=self.side)
 
-    def refresh(self) -> None:
-        """Show how the belt stands and what each way is worth."""
-        board = self.state.board if self.state.is_scratch else self.state.saved
-        style, person = self.style, self.state.person
-        self.plan = belt_plan(board, person)
-        last = self.state.last("tension", belt=self.side)
-        known = None if last is None else last.body.tension
-        show_window(self.gauge, self.plan, None, known, style)
-        self.state_line = (
-            f"{tension_text(last, style)}, {SHORT_WAY.get(last.body.method, '')},"
-            f" {ago(last.at, self.state.clock())}."
-            if last is not None
-            else "No tension recorded yet."
+def _other_ways(way: Measure) -> Iterator[Block]:
+    yield from fold(way.world, "ways", _("Other ways"), lambda: tuple(_ways(way)))
+
+
+def _ways(way: Measure) -> Iterator[Block]:
+    """Yield the best way with its error, each way with what it takes, and what two of them tell together."""
+    world = way.world
+    known = calibration(world, way.side)
+    found = world.kept(ways, way.board, world.person, known)
+    if found.best:
+        text = _("Best here, by what it takes: {way}, good to {share}.").format(
+            way=WAYS[found.best].lower(), share=percent(found.items[found.best], way.style)
         )
-        target = self.plan.items["target"]
-        self.aim = (
-            f"Set to {style.number(target.value, 'force')} in each span."
-            if isinstance(target, Result)
-            else ""
+        yield Words(key="best", text=text, bold=True)
+    for name, item in found.items.items():
+        detail = why(item, way.style) if isinstance(item, Open) else takes(name)
+        if name == "pluck" and known is None and isinstance(item, Result):
+            detail = _("For change, and left against right, until it is set against a pull.")
+        yield Line(
+            key=f"way {name}",
+            title=WAYS[name],
+            value=percent(item, way.style),
+            detail=detail,
+            chosen=name == way.way,
+            icon="tick" if name == found.best else "",
+            act=_take(name, way.side),
         )
-        self.found = ways(board, person, self._calibration())
-        self._show_ways()
-        self._show_target()
-        self._show_both()
-        self._show_nudge(known)
-        pair = self.pair()
-        self.can_combine = pair is not None
-        self.two_ways = (
-            f"{WAYS[pair[0].body.method]} and {WAYS[pair[1].body.method].lower()}."
-            if pair is not None
-            else "Needs two readings of this belt by different ways."
-        )
+    yield from together_blocks(world, way.side)
 
-    def _show_ways(self) -> None:
-        best = self.found.best
-        self.best = (
-            f"Best here: {WAYS[best].lower()}, good to {percent(self.found.items[best], self.style)}."
-            if best
-            else ""
-        )
-        for way, row in self._rows.items():
-            item = self.found.items[way]
-            row.value = percent(item, self.style)
-            row.icon = "tick" if way == best else ""
-            row.detail = self._open_text(item) if isinstance(item, Open) else ""
-        if isinstance(self.found.items["pluck"], Result) and self._calibration() is None:
-            self._rows["pluck"].detail = "For change and left against right until it is set against a pull."
 
-    def _show_target(self) -> None:
-        for name in TARGET:
-            if name not in self._cards:
-                card = ResultCard(compact=True)
-                card.bind(on_open=partial(self._on_card, name))
-                self._cards[name] = card
-                self.flow.add_widget(card)
-            card, item = self._cards[name], self.plan.items[name]
-            card.label, card.has_working = ITEMS[name], isinstance(item, Result)
-            if isinstance(item, Result):
-                shown = self.style.shown(item.value, item.quantity)
-                card.value, card.unit, card.detail = shown.number, shown.unit, ""
-                card.standing = sureness(item)
-            else:
-                card.value, card.unit, card.standing = "\N{EN DASH}", "", ""
-                card.detail = self._open_text(item)
+def _take(name: str, side: str) -> Act:
+    if name in ELSEWHERE:
+        return Go(ELSEWHERE[name], {"side": side})
+    return Turn({"way": None if name == "scale" else name, "_at": None, "open_ways": None})
 
-    def _on_card(self, name: str, *_: object) -> None:
-        item = self.plan.items[name]
-        if isinstance(item, Result):
-            self.shell.go("working", item=item, label=ITEMS[name])
 
-    def _open_text(self, item: Open) -> str:
-        return (offer(item.missing) if item.missing else "") or (
-            refusal(item.problem, self.style) if item.problem else ""
-        )
-
-    def _calibration(self) -> Calibration | None:
-        stored = self.state.store.get(f"pluck/{self.state.saved.id}/{self.side}")
-        fitted = self.state.last("belt_fitted", belt=self.side)
-        if stored is None or (fitted is not None and fitted.at.isoformat() > stored["at"]):
-            return None
-        return Calibration(stored["factor"], stored["pulled"], stored["share"])
-
-    def _show_both(self) -> None:
-        self.both = ""
-        if len(self.sides) < 2:  # noqa: PLR2004  (two belts)
-            return
-        records = [self.state.last("tension", belt=side) for side, _ in self.sides]
-        tensions = [None if record is None else record.body.tension for record in records]
-        if all(tension is not None for tension in tensions):
-            apart = self.style.change(tensions[0], tensions[1], "force")
-            same = records[0].body.method == records[1].body.method
-            self.both = f"Left against right: {apart}" + ("." if same else ", by two different ways.")
-
-    def _show_nudge(self, tension: float | None) -> None:
-        self.nudge = ""
-        if tension is None:
-            return
-        board = self.state.board if self.state.is_scratch else self.state.saved
-        item, target = nudge_for(board, self.state.person, tension), self.plan.items["target"]
-        last = self.state.last("tension", belt=self.side)
-        if isinstance(target, Result) and abs(target.value - tension) <= (last.body.error or 0.0):
-            self.nudge = "The last reading is at the target within its error: leave the motor where it is."
-        elif isinstance(item, Result):
-            way = "away from" if item.value > 0 else "towards"
-            self.nudge = (
-                "From the last reading to the target: about"
-                f" {self.style.number(abs(item.value), 'length', 1)} {way}"
-                " the wheel if nothing gives. Nudge, then measure again."
-            )
-
-    def pair(self) -> tuple[Record, Record] | None:
-        """Return the two newest readings of this belt by different ways since it was fitted."""
-        fitted = self.state.last("belt_fitted", belt=self.side)
-        newest: list[Record] = []
-        for record in self.state.entries("tension"):
-            said = record.body
-            if said.belt != self.side or said.method not in PAGES or not said.comparable:
-                continue
-            if fitted is not None and record.id < fitted.id:
-                break
-            if not newest or newest[0].body.method != said.method:
-                newest.append(record)
-            if len(newest) == 2:  # noqa: PLR2004  (a pair)
-                return newest[1], newest[0]
+def calibration(world: World, side: str) -> Calibration | None:
+    """Return what a pluck of this very belt was set against; None for a belt fitted since."""
+    stored = world.store.get(f"pluck/{world.saved.id}/{side}")
+    fitted = world.last("belt_fitted", belt=side)
+    if stored is None or (fitted is not None and fitted.at.isoformat() > stored["at"]):
         return None
+    return world.kept.same(f"pluck {side}", Calibration(stored["factor"], stored["pulled"], stored["share"]))
 
-    def combine(self) -> None:
-        """Open what two ways tell together."""
-        pair = self.pair()
-        if pair is not None:
-            self.shell.go("bench.together", side=self.side, ids=[record.id for record in pair])
 
-    def replaced(self) -> None:
-        """Note that a new belt is on: the history begins anew."""
-        number = self.state.record(BeltFitted(belt=self.side))
-        self.state.undo = Undo("New belt noted", lambda: self.state.take_back(number))
+def _around(way: Measure) -> Iterator[Block]:
+    yield from fold(way.world, "around", _("Around this belt"), lambda: tuple(_rows(way)))
 
-    def bench_view(self) -> None:
-        """Show what matters in letters for a metre."""
-        lines = [self.aim, self.best]
-        pull = self.plan.items["pull_target"]
-        big = ""
-        if isinstance(pull, Result):
-            depth = self.style.number(self.plan.depth, "length")
-            big = str(self.style.shown(pull.value, "force", unit=self.state.person.scale_unit))
-            lines = [f"Pull {depth} aside", *lines]
-        self.shell.go(
-            "bench.view", title=f"Belt, {self.side}", big=big, lines=[line for line in lines if line]
+
+def _rows(way: Measure) -> Iterator[Block]:
+    side = way.side
+    both = _both(way)
+    if both:
+        yield Words(key="both", text=both, bold=True)
+    yield Line(
+        key="history", title=_("History of this belt"), icon="history", act=Go("log.tension", {"side": side})
+    )
+    yield Line(key="wear", title=_("What its wear tells"), icon="search", act=Go("bench.wear"))
+    if not way.world.is_scratch:
+        yield Line(
+            key="new",
+            title=_("A new belt is on"),
+            detail=_("Notes it in the log: history and calibration begin anew."),
+            icon="save",
+            act=Record(BeltFitted(belt=side), undo=_("New belt noted")),
         )
+    yield Line(key="view", title=_("Read from a metre away"), icon="view", act=_from_afar(way))
+    yield Line(
+        key="tools",
+        title=_("Tools in the hand"),
+        detail=_("Scale and depth tool decide how good a reading is."),
+        icon="settings",
+        act=Go("settings"),
+    )
+    yield from (Words(key=f"order {place}", text=text) for place, text in enumerate(ORDER))
 
 
-load_kv(__file__)
+def _from_afar(way: Measure) -> Go:
+    """Return the way to what matters in letters for a metre."""
+    style, plan = way.style, way.plan
+    pull, big, lines = plan.items["pull_target"], "", [way.aim()]
+    if isinstance(pull, Result) and plan.depth is not None:
+        big = str(style.shown(pull.value, "force", unit=way.world.person.scale_unit))
+        lines.insert(0, _("Pull {depth} aside").format(depth=style.number(plan.depth, "length")))
+    side = _("Belt, left") if way.side == "left" else _("Belt, right")
+    return Go("bench.view", {"title": side, "big": big, "lines": lines})
+
+
+def _both(way: Measure) -> str:
+    """Return left against right, "" while one was not read."""
+    records = [way.world.last("tension", belt=side) for side in way.sides]
+    tensions = [record.body.tension for record in records if record is not None]
+    if len(tensions) < 2 or None in tensions:  # noqa: PLR2004  (two belts)
+        return ""
+    apart = way.style.change(tensions[0], tensions[1], "force")
+    said = _("Left against right: {apart}.").format(apart=apart)
+    same = len({record.body.method for record in records if record is not None}) == 1
+    return said if same else said + " " + _("They were read by two different ways.")

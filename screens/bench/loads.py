@@ -1,42 +1,44 @@
 """Two ways that load the belt by hand: a weight hung on its span, and the motor pulled."""
 
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 from logic.answers.belt_bench import bench_plan, motor_reading, weight_reading
 from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltReading
 from logic.board import Field
+from screens.asking import why
 from screens.bench.asked import DEPTH, FORCE, asked
-from screens.bench.measure import MeasurePage
-from screens.widgets.notice import Notice
+from screens.bench.measure import Measure
+from screens.blocks import Block, Notice
+from screens.page import Page
+from screens.tongue import _
+from screens.world import World
 
-HAZARD = "A strap that slips throws motor or hand. Pull in line on fixed parts, fingers out of the slots."
 
-
-class WeightPage(MeasurePage):
+class Weight(Measure):
     """A known weight hung at mid-span, the depth read: a free hand for the reading."""
 
     way = "weight"
-    heading = "A known weight"
+    heading = _("A known weight")
 
-    def fields(self) -> tuple[Field, ...]:
+    def asks(self) -> tuple[Field, ...]:
         """Return the weight and the depth."""
-        return (asked("weight", "Weight", FORCE), asked("depth", "Depth", DEPTH))
+        return (asked("weight", _("Weight"), FORCE), asked("depth", _("Depth"), DEPTH))
 
     def read(self) -> BeltReading | None:
         """Return what the depth tells."""
         weight, depth = self.number("weight"), self.number("depth")
         if weight is None or depth is None:
             return None
-        return weight_reading(self.board, self.state.person, weight, depth)
+        return weight_reading(self.board, self.world.person, weight, depth)
 
     def instructions(self) -> str:
         """Return what to do with the hands."""
-        return (
-            "Turn the board so that the span lies level, one pulley free to turn. Hang a known weight at"
-            " its middle:"
-            " a bottle with 1 kg of water, weighed with its hook. Read how far the belt is pushed in,"
-            " then type."
+        return _(
+            "Turn the board so that the span lies level, one pulley free."
+            " Hang a known weight at its middle: a bottle with 1 kg of water, weighed with its hook."
+            " Read how far the belt is pushed in."
         )
 
     def own(self) -> dict[str, Any]:
@@ -44,53 +46,61 @@ class WeightPage(MeasurePage):
         return {"pull": self.number("weight"), "depth": self.number("depth")}
 
 
-class MotorPage(MeasurePage):
+class MotorPull(Measure):
     """The motor pulled along the line of centres, locked, and measured again."""
 
     way = "motor"
+    heading = _("Pull the motor")
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Put the hazard above the numbers."""
-        super().__init__(*args, **kwargs)
-        self.extra.add_widget(Notice(word="caution", text=HAZARD))
+    def prepare(self) -> None:
+        """Work out the pull for the target."""
+        self.bench = self.world.kept(bench_plan, self.board, self.world.person)
 
-    def fields(self) -> tuple[Field, ...]:
+    def before(self) -> Iterator[Block]:
+        """Yield the hazard."""
+        text = _(
+            "A strap that slips throws motor or hand. Pull in line on fixed parts, fingers out of the slots."
+        )
+        yield Notice(key="hazard", word="caution", text=text)
+
+    def asks(self) -> tuple[Field, ...]:
         """Return the pull."""
-        return (asked("pull", "Pull", FORCE),)
-
-    def refresh(self) -> None:
-        """Work out the pull for the target first."""
-        self.bench = bench_plan(self.board, self.state.person)
-        super().refresh()
+        return (asked("pull", _("Pull"), FORCE),)
 
     def read(self) -> BeltReading | None:
         """Return the tension of the pull."""
         pull = self.number("pull")
-        return None if pull is None else motor_reading(self.board, self.state.person, pull)
+        return None if pull is None else motor_reading(self.board, self.world.person, pull)
+
+    def headline(self) -> tuple[str, str]:
+        """Return the pull for the target."""
+        pull = self.bench["motor_pull"]
+        if not isinstance(pull, Result):
+            return _("Not known yet"), why(pull, self.style)
+        reads = self.style.shown(pull.value, "force", unit=self.world.person.scale_unit)
+        return _("Pull the motor with {reads}").format(reads=reads), self.aim()
 
     def instructions(self) -> str:
         """Return what to do with the hands, two people's."""
-        pull = self.bench["motor_pull"]
-        aim = ""
-        if isinstance(pull, Result):
-            text = self.style.shown(pull.value, "force", unit=self.state.person.scale_unit)
-            aim = f" For the target: {text}."
-        return (
-            f"Two people, power off.{aim} Motor screws just loose, so that the mount slides. Strap or"
-            " jackscrew on a"
-            " fixed part in the belt's plane, never round the can that turns; load on the line from axle"
-            " to shaft."
-            " Pull, lock the screws, turn the wheel, measure again."
+        return _(
+            "Two people, power off. Motor screws just loose, so that the mount slides."
+            " Strap or jackscrew on a fixed part in the belt's plane, never round the turning can."
+            " Pull from the axle straight to the shaft. Lock the screws, turn the wheel, measure again."
         )
 
     def remarks(self) -> list[str]:
         """Return that it is set and not verified."""
-        return ["Saved as set, not verified: after locking, measure the span by another way."]
+        return [_("Saved as set, not verified: after locking, measure the span by another way.")]
 
-    def cards(self) -> dict[str, Item]:
+    def figures(self) -> Mapping[str, Item]:
         """Return the pull for the target and how good it is."""
         return {name: self.bench[name] for name in ("motor_pull", "motor_error")}
 
     def own(self) -> dict[str, Any]:
         """Mark it as not verified."""
         return {"pull": self.number("pull"), "verified": False}
+
+
+def motor_page(world: World) -> Page:
+    """Return the page on which the motor is pulled."""
+    return MotorPull(world).page()

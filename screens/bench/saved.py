@@ -1,53 +1,55 @@
-"""What was saved from the bench: the reading, what is next, and the way back."""
+"""What was saved from the bench: the verdict, what is next, and the way back."""
 
-from typing import Any
-
-from kivy.properties import StringProperty
+from collections.abc import Iterator
 
 from logic.answers.tension_entry import word_of
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
+from logic.store import Record
+from screens.acts import Back, Swap
+from screens.belt_verdict import form_of
+from screens.blocks import Block, Button, Verdict, Words
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words.belt import SHORT_WAY
-from screens.words.tension import MOVES, tension_text
+from screens.words.tension import MOVES, belt_name, tension_text, tile
+from screens.world import World
 
 NEXT = {
-    "motor": "Set, not verified. Locked now? Turn the wheel and measure the span by another way.",
-    "": "After moving a motor: lock its screws, turn the wheel a few turns, measure again.",
+    "motor": _("Set, not verified. Locked now? Turn the wheel and measure the span by another way."),
+    "": _("After moving a motor: lock its screws, turn the wheel, measure again."),
 }
+EXAMPLES: tuple[dict[str, list[int]], ...] = ({"ids": []},)
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-class BenchSaved(AppPage):
-    """Shows the log entry of `ids`."""
-
-    reading = StringProperty()
-    move = StringProperty()
-    ahead = StringProperty()
-    other = StringProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without the four places."""
-        self._other = ""
-        super().__init__(*args, title="Tension saved", nav=False, chip=False, **kwargs)
-
-    def refresh(self) -> None:
-        """Show the entry."""
-        record = self.state.store.entry(self.args["ids"][0])
-        said = record.body
-        sides = self.state.saved.sides
-        name = "Belt" if len(sides) == 1 else f"{said.belt.capitalize()} belt"
-        self.reading = f"{name}: {tension_text(record, self.style)}, {SHORT_WAY.get(said.method, '')}."
-        self.move = MOVES.get(word_of(said), "")
-        self.ahead = NEXT.get(said.method, NEXT[""])
-        self._other = next((side for side in sides if side != said.belt), "")
-        self.other = f"The {self._other} belt" if self._other else ""
-
-    def finish(self) -> None:
-        """Go back to where setting a belt begins."""
-        self.shell.back()
-
-    def go_other(self) -> None:
-        """Go on with the other belt."""
-        self.shell.replace("bench.belt", side=self._other)
+def saved_page(world: World) -> Page:
+    """Return the reading of `ids`, saved."""
+    record = next((world.store.entry(number) for number in world.args["ids"]), None)
+    word = "" if record is None else word_of(record.body)
+    other = "" if record is None else next((one for one in world.saved.sides if one != record.body.belt), "")
+    return Page(
+        title=_("Tension saved"),
+        crown=Verdict(
+            key="verdict", word=tile(word) if word else _("Saved"), text=_("Saved."), form=form_of(word)
+        ),
+        blocks=tuple(_blocks(world, record, word)) if record is not None else (),
+        foot=Foot(main=Button(_("Finish"), Back()), beside=_other(other)),
+        places=False,
+    )
 
 
-load_kv(__file__)
+def _blocks(world: World, record: Record, word: str) -> Iterator[Block]:
+    said = record.body
+    name = _("Belt") if len(world.saved.sides) == 1 else belt_name(said.belt)
+    way = SHORT_WAY.get(said.method, "")
+    reading = f"{name}: {tension_text(record, world.style)}, {way}."
+    yield Words(key="reading", text=reading, role="lead", bold=True)
+    if word in MOVES:
+        yield Words(key="move", text=MOVES[word], role="lead", bold=True)
+    yield Words(key="next", text=NEXT.get(said.method, NEXT[""]), tone="second")
+
+
+def _other(side: str) -> tuple[Button, ...]:
+    if not side:
+        return ()
+    text = _("The left belt") if side == "left" else _("The right belt")
+    return (Button(text, Swap("bench.belt", {"side": side})),)

@@ -1,136 +1,61 @@
 """Pluck and listen: record plucks, see the spectrum, take the median, set it against a pull of this belt."""
 
+from collections.abc import Iterator, Mapping
+from dataclasses import asdict, replace
 from statistics import median
 from typing import Any
 
-from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
-
-from logic.answers.belt_sound import (
-    Calibration,
-    Pitch,
-    Recording,
-    SoundPlan,
-    calibrate,
-    pitch,
-    sound_plan,
-    sound_reading,
-)
+from logic.answers.belt_sound import Pitch, calibrate, sound_plan, sound_reading
 from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltReading
 from logic.board import Field
-from screens.bench.measure import MeasurePage
-from screens.phone.microphone import Microphone
-from screens.widgets.chart import Curve, Mark
-from screens.widgets.column import Column
-from screens.widgets.load import load_kv
-from screens.widgets.row import Foot
+from logic.store import Record as Entered
+from screens.acts import Act, Listen, OpenSound, Remember, Turn
+from screens.asking import fold
+from screens.bench.belt import calibration
+from screens.bench.measure import Measure
+from screens.blocks import Block, Button, Line, Picture, Words
+from screens.blocks import Field as TextField
+from screens.page import Foot, Page
+from screens.pictures.chart import Curve, Mark, chart
+from screens.tongue import _
 from screens.words.belt import REFUSALS
+from screens.world import World
 
-PITCH = Field("pitch", "Pitch", "number", 0, "", quantity="frequency", low=20.0, high=2000.0)
+PITCH = Field("pitch", _("Pitch"), "number", 0, "", quantity="frequency", low=20.0, high=2000.0)
 LEAST_SPREAD = 0.005
 """Several plucks of a belt never agree better than to half a per cent."""
+TYPED_SHARE = 0.01
+"""Share to which the pitch of another meter is taken."""
+PATH = "wav"
+"""Key under which the path of a recording is typed."""
+PULLED = ("scale", "pulls", "weight", "together")
+"""Ways a pluck can be set against."""
 
 
-class SoundPage(MeasurePage):
+class Pluck(Measure):
     """The foot records; a row opens the keypad for the pitch of another meter."""
 
     way = "pluck"
+    heading = _("Pluck and listen")
 
-    said = StringProperty()
-    plucks = StringProperty()
-    typing = BooleanProperty(defaultvalue=False)
-    listening = BooleanProperty(defaultvalue=False)
-    calibrated = StringProperty()
-    can_calibrate = BooleanProperty(defaultvalue=False)
-    lines = ListProperty()
-    marks = ListProperty()
-    panel = ObjectProperty()
+    def prepare(self) -> None:
+        """Work out what to expect."""
+        self.sound = self.world.kept(sound_plan, self.board, self.world.person)
+        self.known = calibration(self.world, self.side)
+        self.heard: tuple[Pitch, ...] = self.world.args.get("_heard", ())
+        self.pitch: Pitch | None = self.world.args.get("_pitch")
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Have the microphone at hand, shut."""
-        self.microphone = Microphone()
-        self.heard: list[Pitch] = []
-        self.pitch: Pitch | None = None
-        self.sound: SoundPlan | None = None
-        super().__init__(*args, **kwargs)
-        self._keys = self.foot
-        self._bars = SoundFoot(page=self)
-        self.panel = SoundPanel(page=self)
-        self.extra.add_widget(self.panel)
-
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Begin without a pluck; coming back from a working or a file keeps what was heard."""
-        if self._place != (self.state.saved.id, args.get("side") or self.state.saved.sides[0]):
-            self.heard, self.pitch, self.said = [], None, ""
-        self.typing = False
-        super().open(**args)
-        self.show_foot()
-
-    def show_foot(self) -> None:
-        """Show the keypad or the bars."""
-        self.foot = self._keys if self.typing else self._bars
-
-    @property
-    def keypad(self) -> Any:  # noqa: ANN401  (as MeasurePage)
-        """Return the keypad while a pitch is typed."""
-        return self.entry.keypad if self.typing else None
-
-    def fields(self) -> tuple[Field, ...]:
+    def asks(self) -> tuple[Field, ...]:
         """Return the pitch."""
         return (PITCH,)
 
-    def refresh(self) -> None:
-        """Work out what to expect first."""
-        self.sound = sound_plan(self.board, self.state.person)
-        super().refresh()
-        self._show_heard()
-
-    # What was heard
-
-    def record_pluck(self) -> None:
-        """Open the microphone for a second and a half."""
-        self.listening = True
-        self.said = "Listening: pluck now, once."
-        self.microphone.record(self.listened)
-
-    def listened(self, recording: Recording | None, sentence: str) -> None:
-        """Take what the microphone gave."""
-        self.listening = False
-        if recording is None:
-            self.said = sentence
-            return
-        self.take_recording(recording)
-
-    def take_recording(self, recording: Recording) -> None:
-        """Find the pitch of a recording and add it to the plucks when it can be relied on."""
-        low, high = self.sound.band if self.sound is not None else (0.0, 0.0)
-        self.pitch = pitch(recording, low, high)
-        if self.pitch.refusal:
-            self.said = REFUSALS[self.pitch.refusal]
-        else:
-            self.heard.append(self.pitch)
-            self.said = f"Heard {self.style.number(self.pitch.frequency, 'frequency')}."
-        self.refresh()
-
-    def forget(self) -> None:
-        """Forget the plucks as well."""
-        self.heard, self.pitch, self.said = [], None, ""
-        super().forget()
-
-    def toggle_typing(self) -> None:
-        """Show or hide the keypad."""
-        self.typing = not self.typing
-        self.show_foot()
-        if self.typing:
-            self.ask(PITCH.key)
-        else:
-            self.refresh()
-
-    def _frequency(self) -> tuple[float, float] | None:
+    @property
+    def frequency(self) -> tuple[float, float] | None:
         """Return the pitch and its error: the median of the plucks, or what was typed."""
         typed = self.number(PITCH.key)
         if typed is not None:
-            return typed, 0.01 * typed
+            return typed, TYPED_SHARE * typed
         if not self.heard:
             return None
         pitches = [one.frequency for one in self.heard]
@@ -138,63 +63,55 @@ class SoundPage(MeasurePage):
         away = max(abs(one - middle) for one in pitches)
         return middle, max(away, median([one.error for one in self.heard]), LEAST_SPREAD * middle)
 
-    def _calibration(self) -> Calibration | None:
-        stored = self.state.store.get(f"pluck/{self.state.saved.id}/{self.side}")
-        fitted = self.state.last("belt_fitted", belt=self.side)
-        if stored is None or (fitted is not None and fitted.at.isoformat() > stored["at"]):
-            return None
-        return Calibration(stored["factor"], stored["pulled"], stored["share"])
-
     def read(self) -> BeltReading | None:
         """Return what the pitch tells."""
-        found = self._frequency()
-        self.known = self._calibration()
+        found = self.frequency
         if found is None:
             return None
-        return sound_reading(self.board, self.state.person, *found, self.known)
+        return sound_reading(self.board, self.world.person, *found, self.known)
 
-    def _pulled(self) -> Any:  # noqa: ANN401  (a Record)
+    def pulled(self) -> Entered | None:
         """Return the last reading of this belt that was not by sound and has a tension."""
-        for record in self.state.entries("tension"):
+        for record in self.world.log.tensions:
             said = record.body
-            if said.belt == self.side and said.method in ("scale", "pulls", "weight", "together"):
+            if said.belt == self.side and said.method in PULLED:
                 return record if said.tension and said.error is not None else None
         return None
 
-    def set_against_pull(self) -> None:
-        """Make the pluck of now mean the tension of the last pull."""
-        found, record = self._frequency(), self._pulled()
+    def set_against(self) -> Act | None:
+        """Return the act that makes the pluck of now mean the tension of the last pull."""
+        found, record = self.frequency, self.pulled()
         if found is None or record is None:
-            return
-        made = calibrate(self.board, self.state.person, found[0], record.body.tension, record.body.error)
-        if made is not None:
-            self.state.remember(
-                f"pluck/{self.state.saved.id}/{self.side}",
-                {
-                    "factor": made.factor,
-                    "pulled": made.pulled,
-                    "share": made.share,
-                    "at": self.state.clock().isoformat(),
-                },
-            )
-            self.refresh()
+            return None
+        said = record.body
+        made = calibrate(self.board, self.world.person, found[0], said.tension, said.error)
+        if made is None:
+            return None
+        at = self.world.now.isoformat()
+        return Remember(f"pluck/{self.world.saved.id}/{self.side}", {**asdict(made), "at": at})
 
     # Words
 
+    def headline(self) -> tuple[str, str]:
+        """Return the pitch to expect."""
+        target = self.sound.items["pitch_target"]
+        if not isinstance(target, Result):
+            return _("Pluck once"), self.aim()
+        pitch = self.style.number(target.value, "frequency")
+        return _("Near {pitch}").format(pitch=pitch), _("A string of its weight. A short belt sounds higher.")
+
+    def lacks(self) -> str:
+        """Return why a pitch has no verdict."""
+        if self.reading is not None and self.reading.known and self.known is None:
+            return _("For change only, until it is set against a pull.")
+        return super().lacks()
+
     def instructions(self) -> str:
         """Return what to do with the hands."""
-        target = self.sound.items["pitch_target"]
-        aim = (
-            " At the target a string of its weight sounds at"
-            f" {self.style.number(target.value, 'frequency')}; a short"
-            " belt sounds higher."
-            if isinstance(target, Result)
-            else ""
-        )
-        return (
-            "Turn the wheel a few times, drive at rest. Microphone a hand's width from the middle of the"
-            " span. Record,"
-            f" then pluck it once, softly, like a string.{aim}"
+        return _(
+            "Turn the wheel a few times, drive at rest."
+            " Microphone a hand's width from the middle of the span."
+            " Record, then pluck once, softly, like a string."
         )
 
     def remarks(self) -> list[str]:
@@ -202,67 +119,24 @@ class SoundPage(MeasurePage):
         said = []
         if self.known is None:
             said.append(
-                "Bending stiffness makes a short belt sound too high, by perhaps 10 to 40 % of the"
-                " tension. Until it is"
-                " set against a pull of this very belt, use it for the change since last time and left"
-                " against right."
+                _(
+                    "A short belt sounds too high, by 10 to 40 % of the tension: it is stiff."
+                    " Set it against a pull of this very belt."
+                    " Until then use it for the change, and left against right."
+                )
             )
-        if self.sound is not None and not self.sound.weighed:
-            said.append("The belt's weight is from a table; weighing the belt is better.")
+        if not self.sound.weighed:
+            said.append(_("The belt's weight is from a table; weighing the belt is better."))
         return said
 
-    def cards(self) -> dict[str, Item]:
+    def figures(self) -> Mapping[str, Item]:
         """Return the pitches to expect."""
-        return dict(self.sound.items) if self.sound is not None else {}
-
-    def _show_heard(self) -> None:
-        style = self.style
-        pitches = ", ".join(style.shown(one.frequency, "frequency").number for one in self.heard)
-        found = self._frequency()
-        several = f" Median {style.number(found[0], 'frequency')}." if found and len(self.heard) > 1 else ""
-        self.plucks = f"Plucks: {pitches} Hz.{several}" if self.heard else ""
-        if self.number(PITCH.key) is not None:
-            self.plucks = f"Typed: {style.number(self.number(PITCH.key), 'frequency')}."
-        record = self._pulled()
-        self.can_calibrate = found is not None and record is not None
-        if self.known is not None:
-            self.calibrated = (
-                f"Set against a pull of {style.number(self.known.pulled, 'force')}: factor"
-                f" {style.plain(self.known.factor)}."
-            )
-        elif self.can_calibrate:
-            self.calibrated = f"The last pull told {style.number(record.body.tension, 'force')}."
-        else:
-            self.calibrated = ""
-        points = self.pitch.points if self.pitch is not None else ()
-        self.lines = [Curve("", list(points))] if points else []
-        self.marks = (
-            [Mark(self.pitch.frequency, self._level(), style.number(self.pitch.frequency, "frequency"))]
-            if points and self.pitch.frequency
-            else []
-        )
-
-    def _level(self) -> float:
-        near = min(self.pitch.points, key=lambda point: abs(point[0] - self.pitch.frequency))
-        return near[1]
-
-    def _show_save(self) -> None:
-        self.save_text, self.can_go = "SAVE", self.savable
-
-    def go_on(self) -> None:
-        """Save what was heard or typed."""
-        self.refresh()
-        if self.savable:
-            self.save()
-
-    def save(self) -> None:
-        """Save, and begin anew next time."""
-        super().save()
-        self.heard, self.pitch, self.said = [], None, ""
+        return self.sound.items
 
     def own(self) -> dict[str, Any]:
         """Keep the pitch and how many plucks it is of."""
-        found = self._frequency()
+        found = self.frequency
+        assert found is not None  # noqa: S101  (who saves has a pitch)
         return {
             "pitch": found[0],
             "pitch_error": found[1],
@@ -270,24 +144,119 @@ class SoundPage(MeasurePage):
             "calibrated": self.known is not None,
         }
 
-    def back(self) -> bool:
-        """Close the keypad first."""
-        if not self.typing:
-            return False
-        self.toggle_typing()
-        return True
+    # Blocks
+
+    @property
+    def typing(self) -> bool:
+        """Tell whether the pitch of another meter is typed."""
+        return bool(self.world.args.get("_typing"))
+
+    def before(self) -> Iterator[Block]:
+        """Yield what was heard."""
+        said = self.world.args.get("_told", "")
+        if said:
+            yield Words(key="said", text=REFUSALS.get(said, said), role="lead", bold=True)
+        elif self.pitch is not None and not self.pitch.refusal:
+            heard = self.style.number(self.pitch.frequency, "frequency")
+            yield Words(key="said", text=_("Heard {pitch}.").format(pitch=heard), role="lead", bold=True)
+        if self.heard:
+            yield Words(key="plucks", text=self._plucks())
+
+    def _plucks(self) -> str:
+        pitches = ", ".join(self.style.shown(one.frequency, "frequency").number for one in self.heard)
+        said = _("Plucks: {pitches} Hz.").format(pitches=pitches)
+        if len(self.heard) > 1:
+            middle = median(one.frequency for one in self.heard)
+            said += " " + _("Median {pitch}.").format(pitch=self.style.number(middle, "frequency"))
+        return said
+
+    def pictures(self) -> Iterator[Block]:
+        """Yield the spectrum of the last pluck."""
+        points = self.pitch.points if self.pitch is not None else ()
+        if not points or self.pitch is None:
+            return
+        at = self.pitch.frequency
+        marks = ()
+        if at:
+            level = min(points, key=lambda point: abs(point[0] - at))[1]
+            marks = (Mark(at, level, self.style.number(at, "frequency")),)
+        drawn = chart(
+            [Curve("", list(points))],
+            marks,
+            x_title=_("Pitch, Hz"),
+            y_title=_("Loudness, dB under the loudest"),
+            from_zero=False,
+        )
+        yield Picture(key="spectrum", strokes=drawn, text=_("The spectrum of the last pluck."))
+
+    def rest(self) -> Iterator[Block]:
+        """Yield the calibration, the ways to a pitch without a microphone, and what is folded."""
+        yield from self._against()
+        yield Line(
+            key="typing",
+            title=_("Type the pitch of another meter"),
+            icon="edit",
+            act=Turn({"_typing": None if self.typing else True}),
+        )
+        yield from fold(self.world, "file", _("Open a recording"), self._file)
+        yield from super().rest()
+        if self.heard and not self.world.typed.get(self.typed_key(PITCH)):
+            yield Line(key="forget", title=_("Forget these numbers"), icon="undo", act=FORGOTTEN)
+
+    def _against(self) -> Iterator[Block]:
+        record = self.pulled()
+        if self.known is not None:
+            text = _("Set against a pull of {force}: factor {factor}.").format(
+                force=self.style.number(self.known.pulled, "force"),
+                factor=self.style.plain(self.known.factor),
+            )
+            yield Words(key="calibrated", text=text)
+        act = self.set_against()
+        if act is not None and record is not None:
+            detail = _("The last pull told {force}.").format(
+                force=self.style.number(record.body.tension, "force")
+            )
+            yield Line(
+                key="against", title=_("Set this pitch against that pull"), detail=detail, icon="sum", act=act
+            )
+
+    def _file(self) -> Iterator[Block]:
+        """Yield what opens a recording that was made elsewhere."""
+        yield TextField(
+            key=PATH,
+            label=_("Path of a WAV file of 16 bits, or drop it here"),
+            text=self.world.typed.get(PATH, ""),
+            hint="pluck.wav",
+        )
+        path = self.world.typed.get(PATH, "").strip()
+        yield Line(
+            key="open", title=_("Open this recording"), icon="file", act=OpenSound(path) if path else None
+        )
+
+    def foot(self) -> Foot:
+        """Return the bar that records, or the keypad for the pitch of another meter."""
+        if self.typing:
+            return Foot(main=self.save_bar(), entry=self.entry)
+        listening = bool(self.world.args.get("_listening"))
+        record = (
+            Button(_("LISTENING"), None, _("Pluck now, once."), icon="microphone")
+            if listening
+            else Button(_("RECORD A PLUCK"), Listen(), icon="microphone")
+        )
+        return Foot(main=record, beside=(Button(_("SAVE"), self.save(), self.why_not()),))
+
+    def why_not(self) -> str:
+        """Return why nothing can be saved."""
+        return _("Record a pluck first.") if self.reading is None else super().why_not()
 
 
-class SoundPanel(Column):
-    """What was heard: plucks, spectrum, calibration."""
-
-    page = ObjectProperty()
+FORGOTTEN = Turn({"_heard": None, "_pitch": None, "_told": None})
+"""Forgets what was heard."""
 
 
-class SoundFoot(Foot):
-    """Record and save."""
-
-    page = ObjectProperty()
-
-
-load_kv(__file__)
+def sound_page(world: World) -> Page:
+    """Return the page on which a belt is plucked."""
+    pluck = Pluck(world)
+    page = pluck.page()
+    back = Turn({"_typing": None}) if pluck.typing else None
+    return replace(page, back=back, aside=page.aside | {"spectrum"})

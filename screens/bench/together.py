@@ -1,99 +1,87 @@
-"""Two readings of one belt by different ways: their weighted mean, or why they disagree."""
+"""Two readings of one belt by different ways: what they tell together, or why they do not fit."""
 
-from typing import Any
+from collections.abc import Iterator
 
-from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
-
-from logic.answers.belt_together import Together, Told, together
+from logic.answers.belt_together import Told, together
 from logic.answers.reading import Result
-from logic.answers.tension import BeltPlan, belt_plan
+from logic.answers.tension import belt_plan
 from logic.answers.tension_entry import tension_entry
-from screens.app_page import AppPage
-from screens.belt_gauge import show_window
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
+from logic.store import Record as Entered
+from screens.acts import Record, Swap
+from screens.asking import working
+from screens.blocks import Block, Line, Section, Words
+from screens.tongue import _
 from screens.words.belt import BENCH, WAYS
-from screens.words.tension import REASONS, TONES, ago, tension_text, tile, with_error
+from screens.words.tension import REASONS, ago, tension_text, with_error
+from screens.world import World
+
+SINGLE = ("scale", "pulls", "weight", "motor", "pluck")
+"""Ways of one reading."""
 
 
-class TogetherPage(AppPage):
-    """Shows what the log entries `ids` tell together."""
+def pair(world: World, side: str) -> tuple[Entered, Entered] | None:
+    """Return the two newest readings of a belt by different ways since it was fitted."""
+    fitted = world.last("belt_fitted", belt=side)
+    newest: list[Entered] = []
+    for record in world.log.tensions:
+        said = record.body
+        if said.belt != side or said.method not in SINGLE or not said.comparable:
+            continue
+        if fitted is not None and record.id < fitted.id:
+            break
+        if not newest or newest[0].body.method != said.method:
+            newest.append(record)
+        if len(newest) == 2:  # noqa: PLR2004  (a pair)
+            return newest[1], newest[0]
+    return None
 
-    verdict = StringProperty()
-    tone = StringProperty("text")
-    tension = StringProperty()
-    certainty = StringProperty()
-    apart = StringProperty()
-    advice = StringProperty()
-    agree = BooleanProperty(defaultvalue=False)
-    gauge = ObjectProperty()
-    told = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without the four places."""
-        self.found: Together | None = None
-        self.plan: BeltPlan | None = None
-        super().__init__(*args, title=WAYS["together"], nav=False, chip=False, **kwargs)
-
-    def refresh(self) -> None:
-        """Show both readings and what they tell."""
-        style, state = self.style, self.state
-        records = [state.store.entry(number) for number in self.args["ids"]]
-        self.told.clear_widgets()
-        for record in records:
-            way = WAYS[record.body.method]
-            told = tension_text(record, style).split(",")[0]
-            when = ago(record.at, state.clock())
-            self.told.add_widget(Row(title=way, detail=when, value=told, chevron=False))
-        self.found = together(
-            state.saved,
-            state.person,
-            *(Told(record.body.method, record.body.tension, record.body.error) for record in records),
+def together_blocks(world: World, side: str) -> Iterator[Block]:
+    """Yield what two readings of this belt tell together, with the act that saves it; nothing without two."""
+    two = pair(world, side)
+    if two is None:
+        return
+    style, board = world.style, world.saved
+    found = world.kept(
+        together,
+        board,
+        world.person,
+        *(
+            world.kept.same(f"told {place}", Told(one.body.method, one.body.tension, one.body.error))
+            for place, one in enumerate(two)
+        ),
+    )
+    yield Section(key="together", title=_("Two ways together"))
+    for place, record in enumerate(two):
+        yield Line(
+            key=f"told {place}",
+            title=WAYS[record.body.method],
+            detail=ago(record.at, world.now),
+            value=tension_text(record, style).split(",")[0],
         )
-        self.plan = belt_plan(state.saved, state.person)
-        reading = self.found.reading
-        show_window(self.gauge, self.plan, reading, None, style)
-        self.agree = self.found.agree
-        self.advice = self.found.advice
-        if isinstance(self.found.apart, Result):
-            self.apart = (
-                f"They stand {style.plain(self.found.apart.value, 2)} times as far apart as their errors"
-                " allow."
-                if not self.agree
-                else "They agree within their errors."
-            )
-        self.verdict = self.tension = self.certainty = ""
-        self.tone = "text"
-        if not self.agree:
-            self.verdict, self.tone = "THEY DISAGREE", "bad"
-        elif (
-            reading is not None and isinstance(reading.tension, Result) and isinstance(reading.error, Result)
-        ):
-            told = with_error(reading.tension.value, reading.error.value, style)
-            self.tension = f"Belt tension {told}"
-            if reading.verdict is not None:
-                word = reading.verdict.word
-                self.verdict, self.certainty, self.tone = tile(word), REASONS[word], TONES.get(word, "text")
-
-    def open_working(self) -> None:
-        """Open the working of the mean, or of how far they stand apart."""
-        item = self.found.reading.tension if self.found.reading is not None else self.found.apart
-        if isinstance(item, Result):
-            self.shell.go("working", item=item, label=BENCH[item.name])
-
-    def save(self) -> None:
-        """Write the mean into the log."""
-        number = self.state.record(
-            tension_entry(
-                self.args["side"],
-                "together",
-                self.plan,
-                self.found.reading,
-                self.state.person,
-                means=tuple(self.args["ids"]),
-            )
+    reading = found.reading
+    if not found.agree:
+        yield Words(key="apart", text=_("These two readings do not fit: one of them is wrong."), bold=True)
+        if found.advice:
+            yield Words(key="advice", text=found.advice)
+    elif reading is not None and isinstance(reading.tension, Result) and isinstance(reading.error, Result):
+        both = with_error(reading.tension.value, reading.error.value, style)
+        word = reading.verdict.word if reading.verdict is not None else ""
+        text = _("Both fit. Together: {tension}, {word}.").format(tension=both, word=word).replace(", .", ".")
+        yield Words(key="mean", text=text, bold=True)
+        if REASONS.get(word):
+            yield Words(key="mean reason", text=REASONS[word])
+        plan = world.kept(belt_plan, board, world.person)
+        ids = tuple(record.id for record in two)
+        entry = tension_entry(side, "together", plan, reading, world.person, means=ids)
+        yield Line(
+            key="save both",
+            title=_("Save what both tell"),
+            icon="save",
+            act=Record(entry, (Swap("bench.saved", gather={"ids": ("_saved",)}),), key="_saved"),
         )
-        self.shell.replace("bench.saved", ids=[number])
-
-
-load_kv(__file__)
+    item = reading.tension if reading is not None else found.apart
+    if isinstance(item, Result):
+        yield Line(
+            key="both working", title=_("Working of both"), icon="sum", act=working(item, BENCH[item.name])
+        )

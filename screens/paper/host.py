@@ -8,9 +8,25 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from kivy.clock import Clock
+from kivy.core.window import Window
 from kivy.properties import BooleanProperty
 
-from screens.acts import Act, Arrive, Back, Dismiss, HandOn, Place, ReadOut, Say, Share, Turn, Undo
+from screens.acts import (
+    Act,
+    Arrive,
+    Back,
+    Dismiss,
+    HandOn,
+    Heard,
+    Listen,
+    OpenSound,
+    Place,
+    ReadOut,
+    Say,
+    Share,
+    Turn,
+    Undo,
+)
 from screens.page import Page
 from screens.paper import hand
 from screens.paper.icons import ICON_FONT, POINTS
@@ -29,9 +45,10 @@ from screens.words.spoken import spoken
 from screens.world import LogBook, Memo, Step, World
 
 if TYPE_CHECKING:
+    from logic.belt.recording import Recording
     from screens.shell import Shell
 
-WARM = ("ride.tension", "numbers.gearing", "ride.run", "bench.joints")
+WARM = ("ride.tension", "numbers.gearing", "ride.run")
 """Pages that are loaded before they are asked for."""
 UNTIL_SAID = 1.0
 """Seconds after the last key until a verdict is said: not while the number is half typed."""
@@ -53,7 +70,9 @@ class PaperPage(Paper):
         self._ours = False
         self._say_later = Clock.create_trigger(lambda *_: self._say(self.page.say), UNTIL_SAID)
         super().__init__(self._perform, **kwargs)
+        self.microphone: Any = None
         state.bind(revision=self._changed, undo=self._undo_changed)
+        Window.bind(on_drop_file=self._dropped)
 
     # What the shell asks of a page
 
@@ -226,6 +245,23 @@ class PaperPage(Paper):
             self.shell.tell(share.share(as_text(self.page), self.page.title))
         elif isinstance(act, ReadOut):
             self._say(as_speech(self.page))
+        elif isinstance(act, Listen):
+            self._listen()
+
+    def _listen(self) -> None:
+        if self.microphone is None:
+            from screens.phone.microphone import Microphone  # noqa: PLC0415  (nobody plucks at the start)
+
+            self.microphone = Microphone()
+        self.microphone.record(self._heard)
+
+    def _heard(self, recording: "Recording | None", sentence: str) -> None:
+        if self.in_front:
+            self._perform(Heard(recording, sentence))
+
+    def _dropped(self, _window: object, path: bytes, *_: object) -> None:
+        if self.in_front:
+            self._perform(OpenSound(path.decode("utf-8", "replace")))
 
     def _say(self, text: str) -> None:
         """Say something; where the phone cannot, the page says so."""

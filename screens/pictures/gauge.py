@@ -45,7 +45,7 @@ def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style
             Path(((start, 0.5), (end, 0.5)), "main", 5.0),
             Path(((start, 0.28), (start, 0.72)), "main", 4.0),
             Path(((end, 0.28), (end, 0.72)), "main", 4.0),
-            Path(((middle, -0.08), (middle, 1.12)), "main", 5.0),
+            Path(((middle, 0.0), (middle, 1.12)), "main", 5.0),
             Disc((middle, 0.5), 7.0, "main", "ground"),
             Label(
                 style.number(tension.value, "force"), (middle, 1.08), ("t",), bold=True, size=20, must=True
@@ -60,6 +60,7 @@ def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style
             ((floor + ceiling) / 2, 0.0),
             ("b",),
             must=True,
+            gap=10.0,
         ),
         Label(_("set to"), (aim, 1.22), ("t", "lt", "rt")),
         Label(_("slack"), ((low + floor) / 2, 0.5), ("c",), bold=True),

@@ -8,8 +8,9 @@ from logic.answers.tension import BeltPlan, BeltReading, belt_plan, belt_run, pu
 from logic.answers.tension_entry import tension_entry
 from logic.board import Board, Field, Value
 from logic.store import Record as Entered
-from screens.acts import Act, Both, Record, Say, Settle, Swap, Turn, Type
+from screens.acts import Act, Both, Go, Record, Say, Settle, Swap, Turn, Type
 from screens.asking import figure, fold, number_entry, shared_sureness, typed_value, working
+from screens.belt_values import belt_first, belt_lines
 from screens.belt_verdict import form_of
 from screens.blocks import (
     PLAIN,
@@ -54,15 +55,16 @@ class Check:
     def __init__(self, world: World) -> None:
         """Read the belt in front: the first one until another is named."""
         self.world = world
-        self.sides = world.saved.sides
+        self.board = world.board if world.is_scratch else world.saved
+        self.sides = self.board.sides
         self.side: str = world.args.get("side", self.sides[0])
         self.key = f"pull/{self.side}"
-        self.plan: BeltPlan = world.kept(belt_plan, world.saved, world.person, world.args.get("depth"))
+        self.plan: BeltPlan = world.kept(belt_plan, self.board, world.person, world.args.get("depth"))
         self.entry = number_entry(world, self.key, PULL, world.person.scale_unit)
         self.pull: Value | None = typed_value(world, self.key, PULL, world.person.scale_unit)
         self.reading: BeltReading | None = None
         if self.pull is not None and self.plan.depth is not None:
-            run = world.kept(belt_run, world.saved, world.person, self.plan.depth)
+            run = world.kept(belt_run, self.board, world.person, self.plan.depth)
             self.reading = pulled(run, float(self.pull.si))
         self.last = self._last()
         before = None if self.last is None else self.last.body.tension
@@ -135,6 +137,9 @@ class Check:
 
 def tension_check(world: World) -> Page:
     """Return the page of one belt: what to pull for, and what the pull tells."""
+    first = belt_first(world)
+    if first is not None:
+        return first
     check = Check(world)
     number = check.sides.index(check.side) + 1
     many = len(check.sides) > 1
@@ -165,6 +170,8 @@ def crown(check: Check) -> Verdict:
 
 def main_bar(check: Check) -> Button:
     """Return the main bar: a belt outside its window is adjusted and measured again."""
+    if check.world.is_scratch:
+        return Button(_("KEEP THIS BOARD"), Go("board.name", {"purpose": "keep"}))
     if check.wrong and check.can_save:
         return Button(_("ADJUST, MEASURE AGAIN"), check.record(Turn({"_moved": check.told.move})))
     return Button(_save_text(check, "").upper(), check.save(), _("Type what the scale reads."))
@@ -190,6 +197,7 @@ def blocks(check: Check) -> Iterator[Block]:
     if check.world.args.get("_hint"):
         yield Words(key="hint", text=check.world.args["_hint"], tone="second")
     yield from _drive(check)
+    yield from belt_lines(check.world)
     note = check.world.kept(shared_sureness, check.plan.items)
     yield from fold(check.world, "figures", _("All figures"), lambda: tuple(_figures(check)), note)
 
@@ -202,7 +210,9 @@ def _what_to_do(check: Check) -> Iterator[Block]:
         )
     if found.move:
         yield Words(key="move", text=found.move, role="lead", bold=True)
-        yield Line(key="as it is", title=_save_text(check, _(" as it is")), icon="save", act=check.save())
+        if check.can_save:
+            title = _save_text(check, _(" as it is"))
+            yield Line(key="as it is", title=title, icon="save", act=check.save())
     elif check.pull is None and world.args.get("_moved"):
         yield Words(key="moved", text=world.args["_moved"], role="lead", bold=True)
     if not found.reads:
@@ -231,7 +241,7 @@ def _what_it_tells(check: Check) -> Iterator[Block]:
 
 def _drive(check: Check) -> Iterator[Block]:
     world, plan, style = check.world, check.plan, check.world.style
-    picture = world.kept(_drawn, world.saved, plan, style, check.entry.unit, check.side)
+    picture = world.kept(_drawn, check.board, plan, style, check.entry.unit, check.side)
     if picture is not None:
         text = _("The drive to scale, with the pull at the middle of the free span.")
         yield Picture(key="drive", strokes=picture, text=text)

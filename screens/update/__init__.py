@@ -38,6 +38,7 @@ def update(world: World, act: Act) -> World:
 
 
 from screens.update import (  # noqa: E402, F401  (they mark their functions)
+    belts,
     checks,
     entering,
     keeping,
@@ -45,4 +46,5 @@ from screens.update import (  # noqa: E402, F401  (they mark their functions)
     moving,
     packs,
     reach,
+    sound,
 )

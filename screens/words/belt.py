@@ -2,6 +2,8 @@
 
 from logic.answers.belt_choice import Stock
 from logic.answers.reading import Item, Result
+from logic.answers.tension import BeltPlan
+from screens.tongue import _
 from screens.words import Style
 
 CHOICE = {
@@ -139,3 +141,27 @@ def makers(belt: Stock) -> str:
 def percent(item: Item, style: Style) -> str:
     """Return an error as a share, "" where it is not known."""
     return f"± {style.number(item.value, 'share', 2)}" if isinstance(item, Result) else ""
+
+
+def held_text(plan: BeltPlan, style: Style) -> str:
+    """Return what a right belt would seem to have if both pulleys were held, for this very belt."""
+    misread = plan.items["misread"]
+    if not isinstance(misread, Result):
+        return _("One pulley must be free to turn.")
+    seems = style.number(misread.value, "force")
+    return _(
+        "One pulley must be free to turn: with both held a right belt would seem to have {seems}."
+    ).format(seems=seems)
+
+
+def nudge_text(nudge: Item, style: Style) -> str:
+    """Return how far to move the motor, as a first try."""
+    if not isinstance(nudge, Result):
+        return _("Move the motor a little, turn, measure again.")
+    amount = style.number(abs(nudge.value), "length", 1)
+    said = (
+        _("Nudge the motor {amount} away from the wheel, more in a soft frame. Turn, measure again.")
+        if nudge.value > 0
+        else _("Nudge the motor {amount} towards the wheel, more in a soft frame. Turn, measure again.")
+    )
+    return said.format(amount=amount)

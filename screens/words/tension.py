@@ -12,6 +12,7 @@ from screens.words import Style, offer, refusal
 
 ITEMS = {
     "target": "Belt tension to set",
+    "least": "Least for this width",
     "floor": "Window from",
     "ceiling": "Window to",
     "run_in": "Mark for a run-in belt",
@@ -122,6 +123,11 @@ def aim_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:
     if not isinstance(target, Result) or not isinstance(pull, Result):
         depth = plan.items["depth"]
         if isinstance(depth, Result):
+            least = plan.items["least"]
+            if isinstance(least, Result):
+                return _("Over {force}, the least for its width. More is known with the motor.").format(
+                    force=style.number(least.value, least.quantity)
+                )
             return "No window for this belt yet: a tension is saved for comparing."
         stopped = refusal(depth.problem, style) if depth.problem else offer(depth.missing)
         return f"Without the belt a pull says nothing, and is not saved. {stopped}"

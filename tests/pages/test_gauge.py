@@ -35,6 +35,14 @@ def over_each_other(drawn: Picture, width: float, scale: float) -> list[tuple[st
     ]
 
 
+def under_the_band(drawn: Picture, width: float, scale: float) -> bool:
+    """Tell whether the text of the edges stands clear of the band."""
+    laid = lay(drawn, width, drawn.height, scale)
+    band = [one for one in laid if one.kind == "fill"][1]
+    text = next(one for one in laid if one.text.startswith("in window"))
+    return text.points[0][1] + text.height <= min(y for _, y in band.points)
+
+
 @pytest.mark.parametrize("board", demo_boards(), ids=lambda board: board.name)
 @pytest.mark.parametrize("system", ["metric", "inch"])
 def test_needle_and_edges_keep_their_numbers_apart(board: Board, system: str) -> None:
@@ -51,3 +59,4 @@ def test_needle_and_edges_keep_their_numbers_apart(board: Board, system: str) ->
             for width in WIDTHS:
                 for scale in (1.0, 1.3, 1.6, 2.0):
                     assert over_each_other(drawn, width, scale) == [], (tenth, last, width, scale)
+                    assert under_the_band(drawn, width, scale), (tenth, last, width, scale)

@@ -16,7 +16,6 @@ from screens.pictures.axis import cut, plain_number, round_ticks
 from screens.theme import NAMES, theme
 from screens.widgets.chart import Chart, Curve, Mark
 from screens.widgets.drawing import Drawing
-from screens.widgets.gauge import Gauge
 from screens.widgets.labelling import cross
 from screens.widgets.plane import Box, dashes, spread
 
@@ -55,30 +54,6 @@ def example_chart(**more: Any) -> Chart:
             "y_title": "Push, N",
             "cursor": 20.0,
             "cursor_text": "20 km/h: push 95 N, road 25 N",
-            **more,
-        },
-    )
-
-
-def example_gauge(**more: Any) -> Gauge:
-    return Gauge(
-        **{
-            "low": 20.0,
-            "high": 90.0,
-            "floor": 45.0,
-            "ceiling": 70.0,
-            "floor_text": "floor 45 N",
-            "ceiling_text": "ceiling 70 N",
-            "target": 64.0,
-            "target_text": "target 64 N",
-            "run_in": 51.0,
-            "run_in_text": "run-in 51 N",
-            "last": 58.0,
-            "last_text": "last 58 N",
-            "estimate": 52.0,
-            "estimate_low": 41.0,
-            "estimate_high": 63.0,
-            "estimate_text": "52 ± 11 N",
             **more,
         },
     )
@@ -164,44 +139,16 @@ class TestRoom:
             )
             check(drawn(chart, width))
 
-    @few
-    @given(
-        cuts=st.lists(st.floats(1.0, 200.0), min_size=3, max_size=3, unique=True),
-        values=st.lists(st.one_of(st.none(), st.floats(0.0, 400.0)), min_size=4, max_size=4),
-        error=st.floats(0.0, 100.0),
-    )
-    def test_gauge(self, width: int, scale: float, cuts: Any, values: Any, error: float) -> None:
-        floor, ceiling, high = sorted(cuts)
-        target, run_in, last, estimate = values
-        for name in NAMES:
-            theme.apply(name=name, scale=scale)
-            gauge = example_gauge(
-                low=0.0,
-                high=high,
-                floor=floor,
-                ceiling=ceiling,
-                target=target,
-                run_in=run_in,
-                last=last,
-                estimate=estimate,
-                estimate_low=None if estimate is None else estimate - error,
-                estimate_high=None if estimate is None else estimate + error,
-            )
-            check(drawn(gauge, width))
-
     def test_examples_say_all_that_matters(self, width: int, scale: float) -> None:
         for name in NAMES:
             theme.apply(name=name, scale=scale)
             chart = drawn(example_chart(), width)
             check(chart)
             assert {"push", "road load", "5 % up", "32.5 km/h", "Speed, km/h", "Push, N"} <= set(texts(chart))
-            gauge = drawn(example_gauge(), width)
-            check(gauge)
-            assert {"slack", "in window", "tight", "52 ± 11 N"} <= set(texts(gauge))
 
     def test_empty_text(self, width: int, scale: float) -> None:
         theme.apply(scale=scale)
-        for kind in (Chart, Gauge):
+        for kind in (Chart,):
             widget = drawn(kind(empty_text="Wheel pulley teeth are missing."), width)
             check(widget)
             assert texts(widget) == ["Wheel pulley teeth are missing."]
@@ -276,72 +223,25 @@ class TestChart:
         assert not any(cross(*two) for two in combinations(chart.leaders, 2))
 
 
-class TestGauge:
-    @pytest.mark.parametrize("width", WIDTHS)
-    def test_the_needle_is_linear(self, width: int) -> None:
-        places = []
-        for tension in (20.0, 37.5, 55.0, 72.5, 90.0):
-            gauge = drawn(example_gauge(estimate=tension), width)
-            heads = [
-                item for item in instructions(gauge) if isinstance(item, Mesh) and item.mode == "triangle_fan"
-            ]
-            places.append(heads[-1].vertices[8])
-        edge = places[0]
-        assert 0 < edge < 12
-        assert places == pytest.approx([edge + at * (width - 2 * edge) / 4 for at in range(5)], abs=0.1)
-
-    def test_the_error_bar_reaches_from_end_to_end(self) -> None:
-        gauge = drawn(example_gauge(), 412)
-        bars = [
-            item.size[0] for item in instructions(gauge) if isinstance(item, Rectangle) and item.size[1] == 4
-        ]
-        # 22 of the 70 N on the scale.
-        assert bars == [pytest.approx(22 / 70 * (412 - 16), abs=1.0)]
-
-    def test_without_an_estimate_only_the_window_shows(self) -> None:
-        gauge = drawn(example_gauge(estimate=None, last=None), 320)
-        assert texts(gauge).count("52 ± 11 N") == 0
-        assert {"floor 45 N", "ceiling 70 N", "in window"} <= set(texts(gauge))
-        assert not [
-            item for item in instructions(gauge) if isinstance(item, Mesh) and item.mode == "triangle_fan"
-        ]
-
-    def test_labels_drop_in_order_of_importance(self) -> None:
-        theme.apply(scale=2.0)
-        shown = []
-        for width in range(700, 120, -4):
-            found = set(texts(drawn(example_gauge(), width)))
-            shown.append([text in found for text in ("run-in 51 N", "last 58 N", "target 64 N", "64 N")])
-        # Once gone, gone at every smaller width; run-in before last before the target's word.
-        gone = [next((at for at, row in enumerate(shown) if not row[column]), None) for column in range(3)]
-        assert None not in gone
-        assert gone == sorted(gone)
-        assert len(set(gone)) == 3
-        assert shown[-1][3]
-
-    def test_a_scale_without_room_shows_nothing(self) -> None:
-        assert texts(drawn(Gauge(low=5.0, high=5.0), 320)) == []
-
-
 class TestRedraw:
     def test_many_changes_are_one_redraw_in_the_next_frame(self, monkeypatch: pytest.MonkeyPatch) -> None:
         drawings: list[int] = []
-        gauge = example_gauge()
-        plain = gauge.draw
-        monkeypatch.setattr(gauge, "draw", lambda: (drawings.append(1), plain()))
+        chart = example_chart()
+        plain = chart.draw
+        monkeypatch.setattr(chart, "draw", lambda: (drawings.append(1), plain()))
         Clock.tick_draw()
         drawings.clear()
-        gauge.estimate, gauge.last, gauge.size = 60.0, 50.0, (500, 240)
+        chart.cursor, chart.cursor_text, chart.size = 30.0, "30 km/h", (500, 240)
         theme.apply(name="night", scale=1.6)
         assert drawings == []
         Clock.tick_draw()
         assert drawings == [1]
-        gauge.pos = (40, 60)
+        chart.pos = (40, 60)
         Clock.tick_draw()
         assert drawings == [1]
 
     def test_every_property_asks_for_a_redraw(self) -> None:
-        for widget in (example_chart(), example_gauge()):
+        for widget in (example_chart(),):
             own = [name for name, value in vars(type(widget)).items() if isinstance(value, Property)]
             assert len(own) > 10
             for name in own:
@@ -350,18 +250,18 @@ class TestRedraw:
                 assert widget._ask.is_triggered, name  # noqa: SLF001 - whether one is due shows nowhere else.
 
     def test_the_theme_reaches_the_ink(self) -> None:
-        gauge = example_gauge()
-        drawn(gauge, 320)
+        chart = example_chart()
+        drawn(chart, 320)
         theme.apply(name="night")
         Clock.tick_draw()
-        colours = [tuple(item.rgb) for item in instructions(gauge) if isinstance(item, Color)]
-        assert tuple(theme.main[:3]) in colours
+        colours = [tuple(item.rgb) for item in instructions(chart) if isinstance(item, Color)]
+        assert tuple(theme.chart_a[:3]) in colours
 
     def test_moving_moves_the_drawing_only(self) -> None:
-        gauge = example_gauge()
-        before = drawn(gauge, 320).drawn_boxes()
-        gauge.pos = (40, 60)
-        assert gauge.drawn_boxes() == before
+        chart = example_chart()
+        before = drawn(chart, 320).drawn_boxes()
+        chart.pos = (40, 60)
+        assert chart.drawn_boxes() == before
 
 
 class TestSpread:

@@ -54,6 +54,7 @@ def plan(belt: Belt, depth: float | None) -> Numbers:
     return all_told(
         {
             "target": lambda: belt.target,
+            "least": lambda: belt.least,
             "floor": lambda: belt.edges[0],
             "ceiling": lambda: belt.edges[1],
             "run_in": lambda: max(belt.least, 0.8 * belt.target),

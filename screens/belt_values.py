@@ -1,0 +1,128 @@
+"""What a belt is asked before it can be read where no board is saved: one value after the other, the best known first."""
+
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from screens.acts import Arrive, Ask, Both, Done, Turn
+from screens.asking import entry_of, fold, refused_now, value_line, value_of
+from screens.blocks import Block, Button, Progress, Verdict, Words
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.words import label_of
+from screens.world import World
+
+
+class Step(NamedTuple):
+    """One thing that is asked: its values, what it is called, and where one finds it. `known` is one that nobody guesses."""
+
+    keys: tuple[str, ...]
+    title: str
+    help: str
+    known: bool = True
+
+
+STEPS = (
+    Step(
+        ("drive.belt_teeth", "drive.profile", "drive.belt_width"),
+        _("Belt print"),
+        _("As on the belt's back: 280-5M-15. Or count its teeth."),
+    ),
+    Step(("drive.motor_teeth",), _("Motor pulley"), _("Count its teeth.")),
+    Step(("drive.wheel_teeth",), _("Wheel pulley"), _("Count its teeth.")),
+    Step(
+        ("motor.kv",),
+        _("Motor constant (Kv)"),
+        _("Printed on the motor: turns a minute for each volt."),
+        known=False,
+    ),
+    Step(
+        ("controller.motor_current",),
+        _("Motor amps"),
+        _("The motor limit that the controller is set to, for one motor."),
+        known=False,
+    ),
+)
+KEYS = tuple(key for step in STEPS for key in step.keys)
+MORE = (
+    "controller.brake_current",
+    "drive.service",
+    "pack.series",
+    "pack.chemistry",
+    "drive.span",
+    "motor.radial_load",
+)
+"""What makes the answer better and is not asked first."""
+
+
+def open_values(world: World) -> list[str]:
+    """Return the keys that are still to be asked, none for a saved board: it has a page of its own."""
+    if not world.is_scratch:
+        return []
+    skipped = world.args.get("skipped", ())
+    return [key for key in KEYS if key not in skipped and world.board.value(key) is None]
+
+
+def belt_first(world: World) -> Page | None:
+    """Return the page that asks for what the belt in front lacks; None where it can be read."""
+    asked = world.asking.key if world.asking is not None else ""
+    if not world.is_scratch or not (asked or open_values(world)):
+        return None
+    key = asked or open_values(world)[0]
+    number = next((place for place, step in enumerate(STEPS) if key in step.keys), len(STEPS))
+    step = STEPS[number] if number < len(STEPS) else None
+    first = step is not None and key == step.keys[0]
+    title = step.title if step is not None and first else label_of(key)
+    count = _("{number} of {all}: {title}").format(number=number + 1, all=len(STEPS) + 1, title=title)
+    return Page(
+        title=_("A belt"),
+        crown=Verdict(
+            key="asked",
+            word=count if step is not None else title,
+            text=step.help if step is not None and first else "",
+            lines=2,
+        ),
+        blocks=tuple(_blocks(world, number)),
+        foot=_foot(world, key, step),
+        places=False,
+        card=key,
+    )
+
+
+def _blocks(world: World, number: int) -> Iterator[Block]:
+    states = ["right" if _has(world, step) else "open" for step in STEPS]
+    if number < len(STEPS):
+        states[number] = "front"
+    yield Progress(
+        key="progress", states=(*states, "open"), text=_("Then pull at the belt and read the scale.")
+    )
+    yield from (value_line(world, key) for key in KEYS if world.board.value(key) is not None)
+    if not any(_has(world, step) for step in STEPS):
+        yield Words(key="why", text=_("Six values tell whether the belt is right."), tone="second")
+
+
+def _has(world: World, step: Step) -> bool:
+    return all(world.board.value(key) is not None for key in step.keys)
+
+
+def _foot(world: World, key: str, step: Step | None) -> Foot:
+    entry = entry_of(world)
+    if entry is None:
+        return Foot(main=Button(_("NEXT: {title}").format(title=label_of(key)), Ask(key)))
+    on = (Done(), Arrive())
+    there = value_of(world, key) is not None and not refused_now(world)
+    beside: Sequence[Button] = ()
+    if step is not None and not step.known and not there:
+        skipped = [*world.args.get("skipped", ()), key]
+        beside = (Button(_("Don't know"), Both((Turn({"skipped": skipped}), *on))),)
+    return Foot(
+        main=Button(_("NEXT"), Both(on) if there else None, _("Type a value first.")),
+        beside=tuple(beside),
+        entry=entry,
+    )
+
+
+def belt_lines(world: World) -> Iterator[Block]:
+    """Yield the values that a belt without a board rests on, to be changed; what makes it better is folded with them."""
+    if world.is_scratch:
+        rows = (value_line(world, key) for key in (*KEYS, *MORE))
+        yield from fold(world, "belt values", _("Values of this belt"), lambda: rows)
