@@ -21,6 +21,7 @@ def joint_page(world: World) -> Page:
     """Return the answer of the joint `joint`, what it rests on, how to do it, and the bar that records it."""
     key = world.args["joint"]
     show = CardBlocks(world, world.kept(joint_card, board_of(world), key, world.person))
+    folds = tuple(show.folds())
     return Page(
         title=kind_of(key).text("name"),
         crown=show.crown(),
@@ -29,10 +30,11 @@ def joint_page(world: World) -> Page:
             *_inputs(show),
             *show.told(),
             *_record(show),
-            *show.folds(),
+            *folds,
             *show.alike(),
         ),
         foot=Foot(main=_done(show), tall=True),
+        aside=frozenset(block.key for block in folds),
         places=False,
     )
 

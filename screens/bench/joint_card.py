@@ -56,6 +56,8 @@ from screens.world import World
 if TYPE_CHECKING:
     from screens.state import State
 
+REACHES = "motor face"
+"""The kind of joint behind whose holes the windings lie."""
 COLDEST, HOTTEST, STEP = 263.15, 313.15, 5.0
 """Temperatures of the bench that can be asked for, in K, and the step of the buttons."""
 
@@ -164,6 +166,14 @@ class CardBlocks:
         yield from fold(world, "tool", _("Tool and order"), lambda: tuple(self._work()))
         if self._reasons():
             yield from fold(world, "why", _("Why"), lambda: tuple(self._why()))
+        if card.kind.text("kind") == REACHES:
+            yield Line(
+                key="reach",
+                title=_("Screw reach"),
+                detail=_("Is it clear of the windings?"),
+                icon="ruler",
+                act=Go("bench.reach"),
+            )
 
     def _reasons(self) -> bool:
         return isinstance(self.card.items["wrench"], Result) or bool(shown_items(self.card))

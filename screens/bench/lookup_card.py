@@ -48,6 +48,7 @@ def lookup_card_page(world: World) -> Page:
     kind, values = world.args["kind"], json.dumps(world.args["values"], sort_keys=True)
     card = world.kept(looked_up, board_of(world), kind, values, world.person)
     show = CardBlocks(world, card)
+    folds = tuple(show.folds())
     return Page(
         title=card.kind.text("name"),
         crown=show.crown(),
@@ -57,10 +58,11 @@ def lookup_card_page(world: World) -> Page:
             Words(key="said", text=f"{summary(card.joint, world.style)}.", bold=True),
             *show.told(),
             *show.alike(),
-            *show.folds(),
+            *folds,
             *fold(world, "more", _("Other sizes, class, head"), lambda: tuple(_more(world, card))),
             *_keep(card),
         ),
+        aside=frozenset(block.key for block in folds),
         places=False,
     )
 

@@ -86,6 +86,15 @@ def test_reach_and_threadlocker_stand_with_the_screws(pages: Reader) -> None:
     assert opened == {"bench.joint", "bench.lookup_card", "bench.reach", "bench.locker"}
 
 
+@pytest.mark.parametrize(("joint", "there"), [("motor_face", True), ("axle_nut", False)])
+def test_a_motor_screw_leads_to_its_reach(pages: Reader, joint: str, *, there: bool) -> None:
+    pages.open("bench.joint", joint=joint)
+    assert ("reach" in pages) is there
+    if there:
+        pages.tap("Screw reach")
+        assert pages.name == "bench.reach"
+
+
 def test_a_screw_that_was_looked_up_is_kept_with_the_board(bare: Reader) -> None:
     bare.open("bench.joints")
     bare.tap("Motor face screws")
