@@ -217,6 +217,9 @@ def _words(kind: Quantity) -> set[str]:
     return {word for unit in kind.units for word in (unit.shown, *unit.words)}
 
 
+_MILLI = re.compile("m[ΩVAWsH]")
+
+
 def _unit(word: str, kind: Quantity, refuse: Any) -> Unit:  # noqa: ANN401
     exact = [unit for unit in kind.units if word in (unit.shown, *unit.words)]
     if exact:
@@ -227,6 +230,9 @@ def _unit(word: str, kind: Quantity, refuse: Any) -> Unit:  # noqa: ANN401
     ]
     if len(loose) != 1:
         raise refuse("unknown unit")
+    # A capital M is a million, a small one a thousandth (SI brochure, table 7).
+    if word[0] == "M" and _MILLI.match(loose[0].shown):
+        raise refuse("a million")
     return loose[0]
 
 

@@ -283,6 +283,7 @@ class Answer(Act):
     state: str
     value: float | str | None = None
     note: str = ""
+    sign: str = ""
 
 
 @dataclass(frozen=True)
@@ -295,6 +296,26 @@ class Rerun(Act):
 @dataclass(frozen=True)
 class BackOne(Act):
     """Put the item before in front; its answer is taken back."""
+
+
+@dataclass(frozen=True)
+class PutInFront(Act):
+    """Put an item of the run in front; what was said of it is taken back."""
+
+    item: str
+
+
+@dataclass(frozen=True)
+class Halt(Act):
+    """End the run at the item in front, for what is not right with it."""
+
+    note: str
+    sign: str = ""
+
+
+@dataclass(frozen=True)
+class Finish(Act):
+    """Sign the run off: it goes into the log, and the page gives way to what follows."""
 
 
 # Outside the app: put into `World.out`, done by the phone

@@ -9,7 +9,7 @@ from logic.board import Value, board_fields
 from logic.entries import Entered, entered
 from logic.errors import InputError
 from logic.fields import Field
-from logic.units import quantities
+from logic.units import Shown, quantities
 from screens.acts import Act, Ask, Go, Put, Turn, Type
 from screens.blocks import Block, Choice, Entry, Figure, FigureRow, Fold, Line, Option, Stepper
 from screens.tongue import _
@@ -259,6 +259,30 @@ def why(item: Open, style: Style) -> str:
     return offer(item.missing) if item.missing else ""
 
 
+LONG = 120.0
+"""Seconds from which a time is told in minutes."""
+
+
+def told_in(item: Item) -> str:
+    """Return the unit of a result where it is not the one its quantity is read in."""
+    return "min" if isinstance(item, Result) and item.quantity == "time" and item.value >= LONG else ""
+
+
+def spanned(item: Result, style: Style, unit: str = "") -> Shown:
+    """Return what is shown of a result: both ends of its band, where it has one."""
+    shown = style.shown(item.value, item.quantity, unit=unit)
+    if not item.band:
+        return shown
+    low, high = (style.shown(end, item.quantity, unit=unit).number for end in item.band)
+    number = low if low == high else _("{low} to {high}").format(low=low, high=high)
+    return replace(shown, number=number)
+
+
+def lead(item: Item | None, style: Style) -> str:
+    """Return what a page leads with as one text for a row that opens it; empty for what cannot be given."""
+    return str(spanned(item, style, told_in(item))) if isinstance(item, Result) else ""
+
+
 def figure(  # noqa: PLR0913  (what can be said of one number)
     world: World,
     item: Item,
@@ -279,16 +303,12 @@ def figure(  # noqa: PLR0913  (what can be said of one number)
     parts = {"key": item.name, "label": label, "act": working(item, label), "grey": grey, "reserve": reserve}
     if isinstance(item, Open):
         return kind(number="–", detail=why(item, world.style) or detail, **parts)  # type: ignore[arg-type]
-    shown = world.style.shown(item.value, item.quantity, unit=unit)
-    number = shown.number
-    if item.band:
-        low, high = (world.style.shown(end, item.quantity, unit=unit).number for end in item.band)
-        number = low if low == high else _("{low} to {high}").format(low=low, high=high)
+    shown = spanned(item, world.style, unit)
     change = ""
     if isinstance(before, Result) and before.value != item.value:
         change = world.style.change(item.value, before.value, item.quantity, shown.unit)
     return kind(
-        number=number,
+        number=shown.number,
         unit=shown.unit,
         change=change,
         detail=detail,

@@ -19,6 +19,7 @@ from screens.asking import (
     refused_now,
     shared_sureness,
     stepper,
+    told_in,
     value_line,
 )
 from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Line, Notice, Section, Verdict, Words
@@ -28,9 +29,6 @@ from screens.trying import faults_said, trial_foot, trying
 from screens.words import sureness
 from screens.words.packs import hazard_text
 from screens.world import World
-
-LONG = 120.0
-"""Seconds from which a time is told in minutes."""
 
 
 class Answer(Protocol):
@@ -93,7 +91,6 @@ class Figures:
 
     def _shown(self, name: str, *, row: bool) -> Figure | FigureRow:
         item = self.items[name]
-        minutes = isinstance(item, Result) and item.quantity == "time" and item.value >= LONG
         detail = self.details.get(name, "")
         if isinstance(item, Result) and sureness(item) != self.note:
             detail = f"{detail} {sureness(item)}.".strip()
@@ -103,7 +100,7 @@ class Figures:
             self.labels[name],
             before=self.before.get(name),
             detail=detail,
-            unit="min" if minutes else "",
+            unit=told_in(item),
             grey=self.grey or refused_now(self.world),
             row=row,
             reserve=True,
@@ -153,7 +150,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     too. All that is left then are the notice and the values, and `fixes` names the one that ends it. Nothing on the page
     dismisses it. `offer` is what the page can lay over the board.
     """
-    out = out_of_use(world) if stop and not world.is_scratch else None
+    out = out_of_use(world) if stop else None
     hazards = [Hazard("DANGER", "pack out")] if out is not None else list(hazards)
     stopped = bool(hazards) and hazards[0].word == "DANGER"
     foot = trial_foot(world, fits=not faults, offer=offer)

@@ -25,9 +25,9 @@ from logic.answers.bench_motor import bench_motor, to_lay_over
 from logic.answers.carrying import flight
 from logic.answers.charging import charging, wrong_charger
 from logic.answers.compare import comparison
-from logic.answers.consumption import coasting, consumption, ride_fit
 from logic.answers.controller_card import controller_card
 from logic.answers.descents import descent
+from logic.answers.drag import coasting, ride_fit
 from logic.answers.energy import pack_energy, pack_figures
 from logic.answers.gearing import gearing, top_speed
 from logic.answers.hold import holding
@@ -232,7 +232,6 @@ def _stopping(case: Case) -> Iterator[object]:
 
 def _energy(case: Case) -> Iterator[object]:
     board, rider, asking = case.board, case.rider, case.asking
-    yield consumption(board, rider, asking)
     yield coasting(board, rider, asking)
     count = case.dice.randint(0, 6)
     samples = [

@@ -10,7 +10,7 @@ from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Reading, Result
 from logic.answers.riding import FREEZING, RidingParts, with_spread
 from logic.answers.run import Compute, Figures, Middle, Run, answer
-from logic.board import Board, Value
+from logic.board import Board, Value, faults
 from logic.drive.road import Road
 from logic.errors import InputError, Missing, positive
 from logic.pack.range import (
@@ -29,6 +29,8 @@ GRADES = (0.0, 0.02, 0.05)
 """Climbs that the chart compares."""
 SPEEDS = tuple(step / 3.6 for step in range(8, 41, 2))
 """Speeds of the chart: 8 to 40 km/h, as far as the drive reaches."""
+Points = tuple[tuple[float, float], ...]
+
 FLAT_CURVES = ("LFP",)
 """Chemistries whose volts tell too little of their charge to learn from."""
 
@@ -62,7 +64,8 @@ class LoggedRide:
 class RangeAnswer:
     """Results by name, rides that counted and that did not, and the curves of range over speed by grade.
 
-    `learnt` tells whether the head rests on rides. A curve that the drive cannot ride is left out.
+    `learnt` tells whether the head rests on rides. A curve that the drive cannot ride is left out. `spent` is the energy of
+    each metre over speed on the level.
     """
 
     items: dict[str, Item]
@@ -70,7 +73,9 @@ class RangeAnswer:
     learnt: bool
     counted: int
     left_out: int
-    curves: tuple[tuple[float, tuple[tuple[float, float], ...]], ...]
+    curves: tuple[tuple[float, Points], ...]
+    spent: Points
+    faults: tuple[InputError, ...] = ()
 
 
 class RangeParts(RidingParts):
@@ -157,6 +162,9 @@ RESULTS: Figures[RangeParts] = {
     "per_distance": ("energy_per_distance", lambda parts: parts.per_distance),
     "range_cold": ("distance", RangeParts.cold),
     "per_distance_learnt": ("energy_per_distance", lambda parts: _between(parts.ridden)),
+    "steady_power": ("power", lambda parts: parts.flow.battery_power),
+    "steady_battery": ("current", lambda parts: parts.flow.battery_current),
+    "steady_heat": ("power", lambda parts: parts.flow.winding_heat),
 }
 """Quantity and computation of what stands beside the range."""
 
@@ -182,9 +190,9 @@ def range_answer(
         items["per_distance_carried"] = run.figure("per_distance_carried", *CARRIED)
     if is_learnt:
         items["range_modelled"] = modelled
-    return RangeAnswer(
-        items, modelled, is_learnt, len(known), left_out, run.view(_curves, ()) if drawn else ()
-    )
+    nothing: tuple[tuple[tuple[float, Points], ...], Points] = ((), ())
+    curves, spent = run.view(_curves, nothing) if drawn else nothing
+    return RangeAnswer(items, modelled, is_learnt, len(known), left_out, curves, spent, faults(board))
 
 
 @answer()
@@ -224,16 +232,25 @@ def _energy(board: Board, ride: LoggedRide) -> float | None:
         return None
 
 
-def _curves(parts: RangeParts) -> tuple[tuple[float, tuple[tuple[float, float], ...]], ...]:
-    return tuple((grade, points) for grade in GRADES if len(points := _curve(parts, grade)) > 1)
+def _curves(parts: RangeParts) -> tuple[tuple[tuple[float, Points], ...], Points]:
+    """Return range over speed by grade, and what each metre takes on the level."""
+    spent = {grade: points for grade in GRADES if len(points := _curve(parts, grade)) > 1}
+    ranges = {
+        grade: tuple(
+            (speed, range_distance(energy=parts.usable_now, per_distance=taken)) for speed, taken in points
+        )
+        for grade, points in spent.items()
+    }
+    return tuple(ranges.items()), spent.get(0.0, ())
 
 
-def _curve(parts: RangeParts, grade: float) -> tuple[tuple[float, float], ...]:
+def _curve(parts: RangeParts, grade: float) -> Points:
+    """Return the energy of each metre over speed."""
     road, points = replace(parts.road, grade=grade), []
     for speed in SPEEDS:
         try:
             per_distance = parts.per_distance_at(road, speed)
         except InputError:
             break  # the drive does not reach this speed on this climb: the curve ends here
-        points.append((speed, range_distance(energy=parts.usable_now, per_distance=per_distance)))
+        points.append((speed, per_distance))
     return tuple(points)

@@ -1,13 +1,13 @@
 """A recording as numbers: from the bytes of a microphone or of a WAV file to a slower, filtered signal."""
 
 import sys
-import wave
 from array import array
+from collections.abc import Iterator
 from dataclasses import dataclass
-from io import BytesIO
 from itertools import accumulate, repeat
 from math import cos, pi, sin
 from operator import add
+from struct import Struct
 
 from logic.errors import InputError
 
@@ -20,6 +20,8 @@ TAPS = 10
 """Reach of the filter that halves the rate, in samples to each side."""
 SLOWEST, LONGEST = 8000, 10.0
 """Least rate of a recording in Hz, and the most seconds that are looked at."""
+FASTEST = 384_000
+"""Highest rate in Hz that converters are sold with (common practice, no source)."""
 
 
 @dataclass(frozen=True)
@@ -50,20 +52,48 @@ def from_pcm(body: bytes, rate: int) -> Recording:
 
 
 def from_wav(body: bytes) -> Recording:
-    """Return the recording of a WAV file's bytes; of two channels the first one.
+    """Return the recording of a WAV file's bytes; of several channels the first one.
 
-    Raises InputError for what is not a WAV file of 16 bits, or has a rate under 8 kHz.
+    Raises InputError for what is not a WAV file of 16 bits, or has a rate under 8 kHz. A length of the sound that is
+    left open, as recorders do that were cut off, counts to the end of the file.
     """
-    try:
-        with wave.open(BytesIO(body)) as file:
-            if file.getsampwidth() != 2:  # noqa: PLR2004  (bytes of 16 bits)
-                raise InputError("file", file.getsampwidth() * 8, "not 16 bits")
-            channels, rate = file.getnchannels(), file.getframerate()
-            frames = file.readframes(int(LONGEST * rate))
-    except (wave.Error, EOFError) as problem:
-        raise InputError("file", str(problem), "not a sound file") from problem
-    found = from_pcm(frames, rate)
-    return found if channels == 1 else Recording(found.samples[::channels], rate)
+    form, data = b"", b""
+    for name, part in _chunks(body):
+        if name == b"fmt ":
+            form = part
+        elif name == b"data":
+            data = part
+            break
+    if len(form) < _FORM.size or not data:
+        raise InputError("file", len(body), "not a sound file")
+    tag, channels, rate, _, frame, bits = _FORM.unpack_from(form)
+    if tag == _EXTENSIBLE:
+        tag = int.from_bytes(form[24:26], "little") if form[26:40] == _GUID_END else 0
+    if tag != _PCM or bits != 16:  # noqa: PLR2004  (bits of a sample)
+        raise InputError("file", bits, "not 16 bits")
+    if channels == 0 or frame != 2 * channels or rate > FASTEST:
+        raise InputError("file", channels, "not a sound file")
+    whole = len(data) // frame * frame
+    found = from_pcm(data[:whole], rate * channels) if rate >= SLOWEST else from_pcm(b"", rate)
+    return Recording(found.samples[::channels], rate)
+
+
+_FORM = Struct("<HHIIHH")
+"""Tag, channels, rate, bytes a second, bytes of a frame, bits of a sample (Microsoft's WAVEFORMATEX)."""
+_PCM, _EXTENSIBLE = 1, 0xFFFE
+_GUID_END = bytes.fromhex("000000001000800000AA00389B71")
+"""What follows the tag in the name of a sub-format (WAVEFORMATEXTENSIBLE, KSDATAFORMAT_SUBTYPE_PCM)."""
+
+
+def _chunks(body: bytes) -> Iterator[tuple[bytes, bytes]]:
+    """Yield name and content of each part of a RIFF file; the last may be cut short."""
+    if body[:4] != b"RIFF" or body[8:12] != b"WAVE":
+        return
+    place = 12
+    while place + 8 <= len(body):
+        size = int.from_bytes(body[place + 4 : place + 8], "little")
+        yield body[place : place + 4], body[place + 8 : place + 8 + size]
+        place += 8 + size + size % 2
 
 
 def slowed(recording: Recording) -> tuple[list[float], float]:

@@ -34,7 +34,8 @@ class Item:
     the moment it is not right, `care_word` and `care` to the moment before the act. `ask` is "volts" or
     "choice" when a value is wanted; `figures` names results and board values to show with it. `opens` is a
     page, or "list:" and a checklist. `stop_signs` are those of `signs` that end the ride on an item that is
-    no stop item as a whole; `word` and `hazard` belong to them then.
+    no stop item as a whole; `word` and `hazard` belong to them then. `fixes` are what to do about each of `signs`, in
+    their order, "" where it is `fix`.
     """
 
     key: str
@@ -59,6 +60,7 @@ class Item:
     picture: str = ""
     signs: tuple[str, ...] = ()
     stop_signs: tuple[str, ...] = ()
+    fixes: tuple[str, ...] = ()
     when: tuple[str, ...] = ()
     source: str = ""
     where: str = ""
@@ -77,6 +79,15 @@ class Item:
     def stops(self, sign: str = "") -> bool:
         """Tell whether an item that is not right ends the list: a stop item, or one with a stop sign."""
         return self.stop or sign in self.stop_signs
+
+    def remedy(self, sign: str = "") -> str:
+        """Return what to do about a sign; about the item as a whole where the sign has no words of its own.
+
+        >>> item = Item("a", "Read the volts", "Enough", fix="Charge.", signs=("Low", "Will not read"), fixes=("", "Link it."))
+        >>> item.remedy("Low"), item.remedy("Will not read")
+        ('Charge.', 'Link it.')
+        """
+        return dict(zip(self.signs, self.fixes, strict=False)).get(sign) or self.fix
 
 
 @dataclass(frozen=True)
@@ -123,7 +134,7 @@ def item_from(line: Mapping[str, Any], page: Mapping[str, Any] | None = None) ->
     body["standing"] = body.pop("item_standing", body.get("standing", ""))
     for name in ("source", "where", "standing"):
         body[name] = body.get(name) or (page or {}).get(name, "")
-    for name in ("options", "figures", "signs", "stop_signs", "when"):
+    for name in ("options", "figures", "signs", "stop_signs", "fixes", "when"):
         body[name] = tuple(body.get(name, ()))
     unknown = set(body) - _ITEM_FIELDS
     if unknown:

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from logic.checks.lists import Checklist, Item
+from logic.checks.open_faults import OpenFault
 from logic.checks.run import (
     Answer,
     ChecklistRun,
@@ -66,14 +67,18 @@ class Session:
         """Return how many whole minutes ago the last step was."""
         return int(pause_of(self.under_way, self._clock()).total_seconds() // 60)
 
-    def begin(self) -> None:
-        """Begin anew; what was noted or failed last time comes first."""
+    def begin(self, faults: Iterable[OpenFault] = ()) -> None:
+        """Begin anew; what is still open comes first, what forbids riding before the rest, then what was noted last time."""
         last = self.store.latest(self.board, "check", list=self.of.key)
-        first = last.body.noted if last is not None else ()
-        self._save(begin(self.of, self._clock(), first))
+        noted = last.body.noted if last is not None else ()
+        known = sorted((one for one in faults if one.base == self.of.base), key=lambda one: not one.stops)
+        self._save(begin(self.of, self._clock(), tuple(dict.fromkeys([*(one.key for one in known), *noted]))))
 
-    def noted_before(self, item: Item) -> str:
-        """Return what was noted of an item at the last run in the log, "" for nothing."""
+    def noted_before(self, item: Item, faults: Iterable[OpenFault] = ()) -> str:
+        """Return what is still open of an item, or was noted at the last run in the log, "" for nothing."""
+        known = [one.note for one in faults if (one.base, one.key) == (self.of.base, item.key)]
+        if known:
+            return known[-1]
         last = self.store.latest(self.board, "check", list=self.of.key)
         if last is None or item.key not in last.body.noted:
             return ""

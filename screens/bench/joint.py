@@ -45,7 +45,9 @@ def _inputs(show: CardBlocks) -> Iterator[Line]:
     yield Line(
         key="joint",
         title=summary(card.joint, show.world.style),
-        detail=_("Least sure: {known}. Tap to change").format(known=known)
+        detail=_("Partly a guess. Tap to change.")
+        if known == "guess"
+        else _("Tap to change.")
         if known
         else _("Tap to describe this joint"),
         icon="edit",

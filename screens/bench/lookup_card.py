@@ -138,7 +138,7 @@ def _keep(card: JointCard) -> Iterator[Line]:
         return
     asks = joint_places()[key].asks
     values = {f"joints.{key}.{name}": value for name, value in card.joint.values() if name in asks}
-    detail = _("Then it can be recorded, and is looked at again in time.")
+    detail = _("Then it can be recorded and looked at again in time.")
     keep = Both((Set(values), Swap("bench.joint", {"joint": key})))
     yield Line(key="keep", title=_("Keep it with the board"), detail=detail, icon="save", act=keep)
 

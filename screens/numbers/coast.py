@@ -1,65 +1,87 @@
 """A coast to standstill: the rolling coefficient from distance, from time, or from both."""
 
-from typing import Any
+from collections.abc import Mapping
 
-from kivy.properties import StringProperty
-
-from logic.answers.consumption import best_rolling, coasting
-from logic.answers.reading import RIDER, Item
-from logic.board import Board, Value, board_fields
+from logic.answers.drag import best_rolling, coasting
+from logic.answers.reading import RIDER, Item, Open, Result
+from logic.board import Value, board_fields
 from logic.errors import InputError
-from screens.answering import AnsweringPage
-from screens.numbers import consumption as _kv  # noqa: F401  (its kv file holds this page's rule)
+from screens.acts import Put
+from screens.asking import why, working
+from screens.blocks import PLAIN, RIGHT, Block, Button, Verdict, Words
+from screens.figure_page import Figures, compared, figure_page
+from screens.page import Page
+from screens.tongue import _
 from screens.words import refusal
-from screens.words.consumption import LABELS
+from screens.words.drag import COAST, LABELS
+from screens.world import World
+
+KEY = "load.rolling"
+WAYS = ("by_distance", "by_time")
+VALUES = (
+    "ask.coast_speed",
+    "ask.coast_distance",
+    "ask.coast_time",
+    "ask.coast_end",
+    "ask.coast_belts",
+    "load.drag_area",
+    "load.board_mass",
+    RIDER.key,
+)
 
 
-class CoastPage(AnsweringPage):
-    """One way or the other, with the value to lay over the board."""
-
-    CHIPS = (
-        "ask.coast_speed",
-        "ask.coast_distance",
-        "ask.coast_time",
-        "ask.coast_end",
-        "ask.coast_belts",
-        "load.drag_area",
-        "load.board_mass",
-        RIDER.key,
+def coast_page(world: World) -> Page:
+    """Return the coefficient by each way that was entered, and the way to lay their mean over the board."""
+    items, before = compared(
+        world, lambda board: world.kept(coasting, board, world.person.rider, world.answers)
     )
-    LABELS = LABELS
+    figures = Figures(world=world, items=items, labels=LABELS, before=before)
+    offer, refused = _offer(world, items)
+    return figure_page(
+        world,
+        title=_("Coast"),
+        crown=_verdict(world, items),
+        picture=refused,
+        figures=lambda: figures.rows(WAYS),
+        advice=tuple(Words(key=f"how {place}", text=text, tone="second") for place, text in enumerate(COAST)),
+        values=VALUES,
+        values_title=_("What you measured"),
+        offer=offer,
+    )
 
-    title = StringProperty("Coast")
-    told = StringProperty()
 
-    def work_out(self, board: Board) -> dict[str, Item]:
-        """Return the coefficient by each way that was entered."""
-        return coasting(board, self.rider, self.asking)
+def _verdict(world: World, items: Mapping[str, Item]) -> Verdict:
+    """Return the mean of what was found; before that, what comes first."""
+    told = [item for name in WAYS if isinstance(item := items[name], Result)]
+    if not told:
+        lacks = items[WAYS[0]]
+        assert isinstance(lacks, Open)  # noqa: S101  (none is told)
+        text, act = why(lacks, world.style), working(lacks, LABELS[lacks.name])
+        return Verdict(key="verdict", word=_("Not measured yet"), text=text, form=PLAIN, act=act, lines=2)
+    both = _("Mean of the ways by distance and by time.")
+    return Verdict(
+        key="verdict",
+        word=_("Rolling {coefficient}").format(coefficient=world.style.plain(_mean(items))),
+        text=both if len(told) > 1 else LABELS[told[0].name],
+        form=RIGHT,
+        act=working(told[0], LABELS[told[0].name]),
+        lines=2,
+    )
 
-    @property
-    def found(self) -> float | None:
-        """Return the mean of what was found."""
-        return best_rolling(self.items)
 
-    def show(self, _answer: dict[str, Item]) -> None:
-        """Say what it rests on."""
-        self.told = (
-            "Level road, no wind, upright as you ride; once each way. The air's part rests on the drag area."
-        )
+def _mean(items: Mapping[str, Item]) -> float:
+    found = best_rolling(dict(items))
+    return 0.0 if found is None else float(found)
 
-    def bars(self) -> list[tuple[str, str, Any]]:
-        """Offer the mean of what was found, unless it is tried already."""
-        rolling = self.board.load.rolling
-        if self.found is None or (rolling is not None and rolling.si == self.found):
-            return super().bars()
-        try:
-            board_fields()["load.rolling"].check(self.found)
-        except InputError as problem:
-            self.problem = refusal(problem, self.style)
-            return super().bars()
-        return [(f"Try {self.style.plain(self.found)} on the board", "main", self.try_it)]
 
-    def try_it(self) -> None:
-        """Lay the coefficient over the board as a trial."""
-        if self.found is not None:
-            self.state.try_value("load.rolling", Value(self.found, "measured", note="coast"))
+def _offer(world: World, items: Mapping[str, Item]) -> tuple[Button | None, tuple[Block, ...]]:
+    """Return the bar that tries the mean, unless the board has it or cannot have it."""
+    found, present = _mean(items), world.board.load.rolling
+    if not found or (present is not None and present.si == found):
+        return None, ()
+    try:
+        board_fields()[KEY].check(found)
+    except InputError as problem:
+        return None, (Words(key="refused", text=refusal(problem, world.style), tone="bad", bold=True),)
+    text = _("Try {coefficient} on the board").format(coefficient=world.style.plain(found))
+    return Button(text, Put(KEY, Value(found, "measured", note="coast"))), ()

@@ -9,7 +9,6 @@ from logic.answers.asked import Asked
 from logic.answers.belt_choice import centre_of
 from logic.answers.belt_fit import narrowest_gap
 from logic.answers.charging import charging, wrong_charger
-from logic.answers.consumption import consumption
 from logic.answers.descents import descent
 from logic.answers.energy import pack_energy
 from logic.answers.gearing import top_speed
@@ -20,7 +19,7 @@ from logic.answers.stopping import stop_alone
 from logic.answers.wiring import wiring
 from screens.app_page import AppPage
 from screens.asked import answers, logged_rides
-from screens.cards import lead
+from screens.asking import lead
 from screens.widgets.load import load_kv
 from screens.widgets.row import Row, Section
 
@@ -35,8 +34,7 @@ ROWS = (
     )),
     ("Packs", (
         ("numbers.packs", "battery", "Pack energy and limits", "Energy, sag, heat, the weakest limit."),
-        ("numbers.range", "road", "Range", "By speed, climb and cold, or from the log."),
-        ("numbers.consumption", "battery", "Wh/km at a speed", "And what rides or a coast tell about drag."),
+        ("numbers.range", "road", "Range", "And Wh/km: by speed, climb and cold, or from the log."),
         ("numbers.charging", "battery", "Charging", "Time on the charger, amps, temperature."),
         ("numbers.joining", "swap", "Joining packs", "Difference these packs allow."),
         ("numbers.wiring", "wires", "Wiring and fuse", "Riding current against the wire."),
@@ -93,7 +91,6 @@ class NumbersHome(AppPage):
         return {
             "numbers.gearing": top_speed(board, rider),
             "numbers.stopping": stop_alone(board, rider, asking),
-            "numbers.consumption": consumption(board, rider, asking).items["per_distance"],
             "numbers.packs": pack_energy(board),
             "numbers.range": range_alone(board, rider, asking, logged_rides(state)),
             "numbers.charging": charging(board, asking).items.get("time"),

@@ -1,14 +1,16 @@
-"""Range: from the log or by the drive, and how cold, speed and hills take it."""
+"""Range and Wh/km: from the log or by the drive, and how cold, speed and hills take them."""
 
 from logic.answers.range import RangeAnswer, range_answer
 from logic.answers.reading import RIDER, Open, Result
 from logic.answers.riding import FREEZING
-from screens.asking import value_of
-from screens.blocks import Block, Picture, Section, Words
+from screens.acts import Go
+from screens.asking import fold, value_of, value_text
+from screens.blocks import Block, Line, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.tongue import _
+from screens.words.drag import ASSUMED, ENTERED, RESTS_ON
 from screens.words.packs import OUTCOMES, RANGE
 from screens.world import World
 
@@ -29,7 +31,8 @@ VALUES = (
     "load.drag_area",
     "load.efficiency",
 )
-FIRST = tuple(RANGE)
+FIRST = ("per_distance", "usable", "range_modelled", "range_cold", "per_distance_learnt", "steady_battery")
+"""Figures that stand open; the rest are under "All figures"."""
 
 
 def range_page(world: World) -> Page:
@@ -50,10 +53,12 @@ def range_page(world: World) -> Page:
         world,
         title=_("Range"),
         crown=figures.crown("range"),
+        faults=answer.faults,
         controls=CONTROLS,
         picture=tuple(_picture(world, answer)),
         figures=lambda: figures.rows(FIRST, head="range"),
         advice=(
+            *fold(world, "spent", _("Energy over speed"), lambda: _spent(world, answer)),
             Words(
                 key="modelled",
                 text=_(
@@ -62,6 +67,7 @@ def range_page(world: World) -> Page:
                 ),
                 tone="second",
             ),
+            *_drag(world),
         ),
         values=VALUES,
     )
@@ -137,3 +143,45 @@ def _picture(world: World, answer: RangeAnswer) -> list[Block]:
         y_title=_("As modelled, {unit}").format(unit=style.unit("distance")),
     )
     return [*blocks, title, Picture(key="chart", strokes=picture, text=_("Range over speed, by climb."))]
+
+
+def _spent(world: World, answer: RangeAnswer) -> tuple[Block, ...]:
+    """Return what a way takes over speed, on the level."""
+    style = world.style
+    if not answer.spent:
+        text = _("The chart needs the values that are missing above.")
+        return (Words(key="spent chart", text=text, tone="second"),)
+    picture = chart(
+        [
+            Curve(
+                _("held steady"),
+                [(style.scale(x, "speed"), style.scale(y, "energy_per_distance")) for x, y in answer.spent],
+            )
+        ],
+        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
+        y_title=style.unit("energy_per_distance"),
+    )
+    return (Picture(key="spent chart", strokes=picture, text=_("Energy over speed, on the level.")),)
+
+
+def _drag(world: World) -> tuple[Block, ...]:
+    """Return what rolling and air rest on, and the ways to measure them."""
+    said = {key: value_text(world, f"load.{key}")[0] for key in ("rolling", "drag_area")}
+    load = world.board.load
+    known = ASSUMED if load.rolling is None and load.drag_area is None else ENTERED
+    text = RESTS_ON.format(rolling=said["rolling"], area=said["drag_area"], known=known)
+    return (
+        Words(key="rests on", text=text, tone="second"),
+        Line(
+            key="from rides",
+            title=_("From logged rides"),
+            detail=_("Rolling and air by least squares, with their spread."),
+            act=Go("numbers.rides"),
+        ),
+        Line(
+            key="from a coast",
+            title=_("From a coast"),
+            detail=_("Speed against distance or time to standstill."),
+            act=Go("numbers.coast"),
+        ),
+    )

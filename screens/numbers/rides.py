@@ -1,152 +1,137 @@
 """What logged rides tell about rolling and air: each ride's energy with the speed usual on it."""
 
-from functools import partial
-from typing import Any
+from collections.abc import Mapping
+from dataclasses import replace
 
-from kivy.properties import ObjectProperty, StringProperty
-
-from logic.answers.consumption import RideFit, Sample, ride_fit
-from logic.answers.reading import Item, Open, Result
+from logic.answers.asked import questions
+from logic.answers.drag import RideFit, Sample, ride_fit
+from logic.answers.reading import Open
 from logic.board import Board, Value
 from logic.store import Record
-from logic.units import Shown
-from screens.answering import AnsweringPage
+from screens.acts import Act, Both, Put, Remember, Turn, Write
 from screens.asked import ride_speeds
-from screens.inputs import Inputs
-from screens.numbers import consumption as _kv  # noqa: F401  (its kv file holds this page's rule)
-from screens.widgets.row import Row
-from screens.words.consumption import LABELS, LEVEL, NOT_CLEAR
+from screens.asking import number_entry, typed_value, working
+from screens.blocks import PLAIN, RIGHT, UNSURE, Button, FigureRow, Line, Verdict, Words
+from screens.figure_page import Figures, answered, figure_page
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.words.drag import LABELS, LEVEL, NOT_CLEAR
+from screens.world import World
 
 SPEED = "ask.ride_speed"
+NAMES = ("rolling", "drag_area")
 SHOWN = 12
 """Rides on the page: the newest."""
 
 
-class RideSpeeds(Inputs):
-    """The usual speed belongs to the ride that was tapped."""
-
-    def value(self, key: str) -> Value | None:
-        """Return the present value."""
-        if key != SPEED:
-            return super().value(key)
-        given = self.page.speeds.get(str(self.page.ride))
-        return Value(float(given), "chosen") if given else None
-
-    def put(self, key: str, value: Value | None, typed: str = "") -> None:
-        """Remember the usual speed of the ride."""
-        page = self.page
-        if key != SPEED or page.ride is None:
-            super().put(key, value, typed)
-            return
-        self.note(key, typed)
-        speeds = {**page.speeds, str(page.ride): None if value is None else float(value.si)}
-        page.state.remember(
-            f"ride speeds {page.state.saved.id}", {ride: speed for ride, speed in speeds.items() if speed}
-        )
-        page.soon()
+def rides_page(world: World) -> Page:
+    """Return the two coefficients with their bands, then the rides they come from."""
+    rides = [ride for ride in world.entries("ride", SHOWN) if ride.body.energy_per_distance]
+    speeds = ride_speeds(world)
+    samples = world.kept.same("ride samples", _samples(rides, speeds))
+    answer, _before = answered(world, lambda board: world.kept(ride_fit, board, world.person.rider, samples))
+    page = figure_page(
+        world,
+        title=_("Drag from rides"),
+        crown=_verdict(world, answer, rides, speeds),
+        figures=lambda: iter(_figures(world, answer)),
+        advice=(Words(key="level", text=LEVEL, tone="second"),),
+        values=tuple(_ride_line(world, ride, speeds) for ride in rides),
+        values_title=_("Rides with a known energy: tap one to give its usual speed"),
+        offer=_offer(world.board, answer),
+    )
+    asked = next((ride for ride in rides if ride.id == world.args.get("ride")), None)
+    return page if asked is None else _asking(world, page, asked, speeds)
 
 
-class RidesPage(AnsweringPage):
-    """The two coefficients with their bands, then the rides they come from."""
+def _samples(rides: list[Record], speeds: Mapping[str, float]) -> tuple[Sample, ...]:
+    return tuple(
+        Sample(speed=float(speeds[str(ride.id)]), energy_per_distance=ride.body.energy_per_distance)
+        for ride in rides
+        if speeds.get(str(ride.id))
+    )
 
-    LABELS = LABELS
-    INPUTS = RideSpeeds
 
-    title = StringProperty("Drag from rides")
-    headline = StringProperty()
-    told = StringProperty()
-    rows = ObjectProperty()
+def _verdict(world: World, answer: RideFit, rides: list[Record], speeds: Mapping[str, float]) -> Verdict:
+    """Return what the rides tell, or how many are known."""
+    style, fit = world.style, answer.fit
+    if answer.rides < answer.wanted:
+        bare = next((ride for ride in rides if not speeds.get(str(ride.id))), None)
+        word = _("{rides} of {wanted} rides known").format(rides=answer.rides, wanted=answer.wanted)
+        text = _("Each needs its energy and its usual speed.")
+        act = None if bare is None else Turn({"ride": bare.id})
+        return Verdict(key="verdict", word=word, text=text, form=PLAIN, act=act, lines=2)
+    if fit is None:
+        text = _("Slow and fast rides tell the two apart.")
+        return Verdict(key="verdict", word=_("These rides cannot be used"), text=text, form=UNSURE, lines=2)
+    scatter = _("From {rides} rides that scatter by {share}.").format(
+        rides=answer.rides, share=style.number(fit.scatter, "share", 2)
+    )
+    word = _("Rolling {rolling}, drag area {area}").format(
+        rolling=style.plain(fit.rolling.value), area=style.number(fit.drag_area.value, "area")
+    )
+    act = working(answer.items["rolling"], LABELS["rolling"])
+    if not answer.clear:
+        word = _("Too alike to tell rolling from air")
+        return Verdict(key="verdict", word=word, text=NOT_CLEAR, form=UNSURE, act=act, lines=2)
+    return Verdict(key="verdict", word=word, text=scatter, form=RIGHT, act=act, lines=2)
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Start with no ride asked about."""
-        self.ride: int | None = None
-        self._row_of: list[Row] = []
-        self.rides: list[Record] = []
-        super().__init__(*args, **kwargs)
 
-    @property
-    def speeds(self) -> dict[str, float]:
-        """Return the usual speed of each ride for which one was given, by its number in the log."""
-        return ride_speeds(self.state)
+def _figures(world: World, answer: RideFit) -> tuple[FigureRow, ...]:
+    """Return what fits the rides best, and how far they leave it open."""
+    figures = Figures(world=world, items=answer.items, labels=LABELS)
+    rows = tuple(figures[name] for name in NAMES)
+    fit = answer.fit
+    if fit is None:
+        return rows
+    return tuple(_row(world, answer, row, getattr(fit, row.key)) for row in rows)
 
-    def speed_of(self, ride: Record) -> float | None:
-        """Return the usual speed of a ride, None while it is not known."""
-        given = self.speeds.get(str(ride.id))
-        return float(given) if given else None
 
-    def work_out(self, board: Board) -> RideFit:
-        """Return what the rides tell."""
-        self.rides = [ride for ride in self.state.entries("ride", SHOWN) if ride.body.energy_per_distance]
-        samples = [
-            Sample(speed=speed, energy_per_distance=ride.body.energy_per_distance)
-            for ride in self.rides
-            if (speed := self.speed_of(ride)) is not None
-        ]
-        return ride_fit(board, self.rider, samples)
+def _row(world: World, answer: RideFit, row: FigureRow, found) -> FigureRow:  # noqa: ANN001  (a value and half its band)
+    item = answer.items[row.key]
+    if isinstance(item, Open):
+        return row
+    half = world.style.number(found.half, item.quantity, 2)
+    value = world.board.value(f"load.{row.key}")
+    so_far = _("Assumed so far.") if value is None else _("Entered on the board so far.")
+    return replace(
+        row,
+        number=world.style.shown(found.value, item.quantity).number,
+        detail=_("± {half}, 95 %. {so_far}").format(half=half, so_far=so_far),
+    )
 
-    def figure(self, item: Result, _si: float) -> Shown:
-        """Write what fits the rides best; how far they leave it open stands under it."""
-        return super().figure(item, getattr(self.answer.fit, item.name).value)
 
-    def detail(self, name: str, item: Item) -> str:
-        """Tell how far the rides leave it open."""
-        if self.answer.fit is None or isinstance(item, Open):
-            return super().detail(name, item)
-        half = self.style.number(getattr(self.answer.fit, name).half, item.quantity, 2)
-        return f"± {half}, 95 %. {self._assumed(name)}"
+def _ride_line(world: World, ride: Record, speeds: Mapping[str, float]) -> Line:
+    style, speed = world.style, speeds.get(str(ride.id))
+    return Line(
+        key=f"ride {ride.id}",
+        title=f"{ride.at:%d %b}, {style.number(ride.body.distance, 'distance')}",
+        detail=style.number(ride.body.energy_per_distance, "energy_per_distance"),
+        value=style.number(float(speed), "speed") if speed else _("speed not set"),
+        chosen=world.args.get("ride") == ride.id,
+        act=Turn({"ride": ride.id}),
+    )
 
-    def show(self, answer: RideFit) -> None:
-        """Say how many rides tell it, and show them."""
-        if answer.rides < answer.wanted:
-            self.headline = f"{answer.rides} of {answer.wanted} rides with an energy and a usual speed."
-        elif answer.fit is None:
-            self.headline = "The rides cannot be used as they are."
-        else:
-            scatter = self.style.number(answer.fit.scatter, "share", 2)
-            self.headline = f"From {answer.rides} rides that scatter by {scatter}."
-        self.told = NOT_CLEAR if answer.fit is not None and not answer.clear else LEVEL
-        self._show_rows()
 
-    def _assumed(self, name: str) -> str:
-        value = self.board.value(f"load.{name}")
-        return "Assumed so far." if value is None else "Entered on the board so far."
+def _asking(world: World, page: Page, ride: Record, speeds: Mapping[str, float]) -> Page:
+    """Return the page with the speed of a ride being entered; Done and Back keep what is one."""
+    key, field, unit = f"ride speed {ride.id}", questions()[SPEED].field, world.style.unit("speed")
+    found = typed_value(world, key, field, unit)
+    leave: Act = Turn({"ride": None})
+    if found is not None:
+        kept = {**speeds, str(ride.id): float(found.si)}
+        leave = Both((Remember(f"ride speeds {world.saved.id}", kept), Write(key, ""), leave))
+    foot = Foot(main=Button(_("Done"), leave), entry=number_entry(world, key, field, unit))
+    return replace(page, foot=foot, back=leave)
 
-    def _show_rows(self) -> None:
-        style = self.style
-        while len(self._row_of) < len(self.rides):
-            row = Row(chevron=False)
-            row.bind(on_release=partial(self._ask, len(self._row_of)))
-            self._row_of.append(row)
-            self.rows.add_widget(row)
-        while len(self._row_of) > len(self.rides):
-            self.rows.remove_widget(self._row_of.pop())
-        for row, ride in zip(self._row_of, self.rides, strict=True):
-            speed = self.speed_of(ride)
-            row.title = f"{ride.at:%d %b}, {style.number(ride.body.distance, 'distance')}"
-            row.detail = style.number(ride.body.energy_per_distance, "energy_per_distance")
-            row.value = "speed not set" if speed is None else style.number(speed, "speed")
 
-    def _ask(self, place: int, *_: object) -> None:
-        self.ride = self.rides[place].id
-        self.edit(SPEED)
-
-    def bars(self) -> list[tuple[str, str, Any]]:
-        """Offer to try both coefficients once they are told clearly."""
-        if not self.answer.clear or self._on_board():
-            return super().bars()
-        return [("Try both on the board", "main", self.try_both)]
-
-    def _on_board(self) -> bool:
-        load = self.board.load
-        return (
-            load.rolling is not None
-            and self.answer.fit is not None
-            and load.rolling.si == self.answer.fit.rolling.value
-        )
-
-    def try_both(self) -> None:
-        """Lay both coefficients over the board as a trial."""
-        if self.answer.fit is not None:
-            for name in ("rolling", "drag_area"):
-                value = Value(getattr(self.answer.fit, name).value, "measured", note="least squares of rides")
-                self.state.try_value(f"load.{name}", value)
+def _offer(board: Board, answer: RideFit) -> Button | None:
+    """Offer to try both coefficients once they are told clearly, unless the board has them."""
+    fit, present = answer.fit, board.load.rolling
+    if fit is None or not answer.clear or (present is not None and present.si == fit.rolling.value):
+        return None
+    note = "least squares of rides"
+    acts = tuple(
+        Put(f"load.{name}", Value(float(getattr(fit, name).value), "measured", note=note)) for name in NAMES
+    )
+    return Button(_("Try both on the board"), Both(acts))

@@ -48,7 +48,7 @@ if TYPE_CHECKING:
     from logic.belt.recording import Recording
     from screens.shell import Shell
 
-WARM = ("ride.tension", "numbers.gearing", "ride.run")
+WARM = ("ride.tension", "numbers.gearing", "ride.run", "bench.joints")
 """Pages that are loaded before they are asked for."""
 UNTIL_SAID = 1.0
 """Seconds after the last key until a verdict is said: not while the number is half typed."""

@@ -3,9 +3,9 @@
 PAGES = {
     "ride": "screens.ride.home.RideHome",
     "ride.run": "screens.ride.run.run_page",
-    "ride.run_list": "screens.ride.run_list.RunList",
-    "ride.run_over": "screens.ride.run_over.RunOver",
-    "ride.not_right": "screens.ride.not_right.NotRight",
+    "ride.run_list": "screens.ride.run_list.run_list",
+    "ride.run_over": "screens.ride.run_over.run_over",
+    "ride.not_right": "screens.ride.not_right.not_right",
     "ride.lists": "screens.ride.lists.lists_page",
     "ride.tension": "screens.ride.tension.tension_check",
     "ride.tension_saved": "screens.ride.tension_saved.saved_page",

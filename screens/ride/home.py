@@ -10,8 +10,8 @@ from logic.ledger import ride_open
 from logic.upkeep import Due
 from screens.app_page import AppPage
 from screens.due import DueCard, open_due
+from screens.holds import pack_held
 from screens.ride import pack_state  # noqa: F401  (home.kv names its class)
-from screens.ride.holds import pack_held
 from screens.widgets.load import load_kv
 from screens.widgets.refill import refill
 from screens.widgets.row import Foot, Row

@@ -99,7 +99,7 @@ def _task(world: World, session: Session, item: Item) -> Iterator[Block]:
     if item.care:
         yield Notice(key="care", word=item.care_word, text=item.care)
     yield Words(key="action", text=item.action, role="number" if big else "title", bold=True)
-    before = session.noted_before(item)
+    before = session.noted_before(item, world.history().faults)
     if before:
         text = _("Last time: {note}").format(note=before)
         yield Words(key="before", text=text, tone="bad", bold=True)
@@ -144,13 +144,13 @@ def _why(item: Item) -> Iterator[Block]:
 
 
 def _more(world: World, session: Session, item: Item) -> Iterator[Line]:
-    """Yield the same rows from card to card; a stop item cannot be put aside."""
+    """Yield the same rows from card to card; a stop item cannot be skipped."""
     person = world.person
     if not item.stop:
         yield Line(
             key="aside",
-            title=_("Put aside for now"),
-            detail=_("The closing card says so."),
+            title=_("Skip this for now"),
+            detail=_("The end of the check reminds you."),
             icon="clock",
             act=Answer(ASIDE),
         )

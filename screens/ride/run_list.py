@@ -1,57 +1,48 @@
 """All items of a run under way: what was said of each. A tap opens the item, never answers it."""
 
-from functools import partial
-from typing import Any
-
-from kivy.properties import ObjectProperty, StringProperty
-
 from logic.checks.run import ASIDE, RIGHT
-from logic.checks.session import Session
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
+from screens.acts import Back, Both, PutInFront
+from screens.blocks import Line, Words
+from screens.page import Page
+from screens.tongue import _
+from screens.world import World
 
 ICONS = {"right": "ticked", "noted": "cross", "failed": "cross", "aside": "clock"}
+EXAMPLES = ({"list": "before_ride"},)
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-class RunList(AppPage):
-    """Lists the items of `list`."""
-
-    summary = StringProperty()
-    rows = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without the four places."""
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-
-    def refresh(self) -> None:
-        """Show each item with its answer."""
-        of = self.state.checklist(self.args["list"])
-        self.title = of.title
-        self.session = Session(self.state.store, self.state.saved.id, of, self.state.clock)
-        run = self.session.run
-        self.rows.clear_widgets()
-        if run is None:
-            return
-        done = sum(answer.state == RIGHT for answer in run.answers.values())
-        self.summary = f"{done} of {len(run.order)} right. Pause: {of.pause}."
-        for key in run.order:
-            item, answer = of.item(key), run.answers.get(key)
-            said = answer.note or item.state if answer is not None else item.state
-            if answer is not None and answer.state == ASIDE:
-                said = "Put aside"
-            row = Row(
-                title=item.action,
-                detail=("Must pass. " if item.stop else "") + said,
-                icon=ICONS[answer.state] if answer is not None else "unticked",
-            )
-            row.bind(on_release=partial(self._open, key))
-            self.rows.add_widget(row)
-
-    def _open(self, key: str, *_: object) -> None:
-        """Put the item in front; an answer it had is taken back."""
-        self.session.go_to(key)
-        self.shell.back()
-
-
-load_kv(__file__)
+def run_list(world: World) -> Page:
+    """Return each item with its answer; none while no run of the list is under way."""
+    of = world.checklist(world.args["list"])
+    run = world.session(of.key).run
+    if run is None:
+        return Page(title=of.title, blocks=(Words(key="none", text=_("No run of this list is under way.")),))
+    done = sum(answer.state == RIGHT for answer in run.answers.values())
+    summary = _("{done} of {all} right. Pause: {pause}.").format(
+        done=done, all=len(run.order), pause=of.pause
+    )
+    lines = []
+    for key in run.order:
+        item, answer = of.item(key), run.answers.get(key)
+        said = (
+            item.state
+            if answer is None
+            else _("Skipped")
+            if answer.state == ASIDE
+            else answer.note or item.state
+        )
+        must = _("Must pass. ") if item.stop else ""
+        icon = "unticked" if answer is None else ICONS[answer.state]
+        act = Both((Back(), PutInFront(key)))
+        lines.append(Line(key=key, title=item.action, detail=must + said, icon=icon, act=act))
+    back = _("A tap opens the item and takes back what was said of it.")
+    return Page(
+        title=of.title,
+        blocks=(
+            Words(key="summary", text=summary, bold=True),
+            Words(key="back", text=back, tone="second"),
+            *lines,
+        ),
+        places=False,
+    )

@@ -1,203 +1,191 @@
-"""The closing card of a run: a count, what is noted, who checked. Nothing here promises anything."""
+"""The end of a run: its verdict, a count, what is noted, who checked. Nothing here promises anything."""
 
-from typing import Any
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import datetime
+from typing import TYPE_CHECKING
 
-from kivy.properties import NumericProperty, ObjectProperty, StringProperty
-
-from logic.answers.checks import snapshot
 from logic.checks.session import Session
-from logic.checks.verdict import Fitness
-from logic.log.checks import FIT, STOPPED
-from logic.upkeep import Due
-from screens.app_page import AppPage
-from screens.due import open_due
-from screens.ride.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
-from screens.widgets.load import load_kv
-from screens.widgets.refill import refill
-from screens.widgets.row import Foot, Row
-from screens.widgets.text import width_of
+from logic.log.checks import CARE, FIT, STOPPED
+from screens.acts import Act, Back, BackOne, Both, Finish, Go, Swap
+from screens.blocks import RIGHT, UNSURE, WRONG, Block, Button, Line, Verdict, Words
+from screens.holds import due_act, due_stops, forbids, open_elsewhere, pack_held, put_off
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words.checks import (
+    FITNESS,
     check_text,
     due_name,
     due_when,
-    fit_text,
     headline,
     held_text,
     not_yet_text,
     seconds_text,
 )
+from screens.world import World
+
+if TYPE_CHECKING:
+    from logic.log import Check
+
+EXAMPLES = ({"list": "before_ride"},)
+"""Parameters the page can be opened with, for tests that look at every page."""
+
+FORMS = {FIT: RIGHT, CARE: UNSURE}
+"""How a verdict on riding looks; the third is a no."""
 
 
-class RunOver(AppPage):
-    """Signs `list` off, or shows the stopped run that is logged in `row`."""
+def run_over(world: World) -> Page:
+    """Sign `list` off, or show the stopped run that is logged in `row`."""
+    of = world.checklist(world.args["list"])
+    session = world.session(of.key)
+    if "row" in world.args:
+        return _logged(world, of.title)
+    if session.run is None:
+        return Page(title=of.title, blocks=(Words(key="none", text=_("No run of this list is under way.")),))
+    return _found(world, session)
 
-    headline = StringProperty()
-    tone = StringProperty("text")
-    count = StringProperty()
-    reason = StringProperty()
-    who = StringProperty()
-    fast = StringProperty()
-    stop_text = StringProperty()
-    pair_need = NumericProperty()
-    notes = ObjectProperty()
-    due = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without the four places."""
-        self._held = ""
-        self._stops: tuple[Due, ...] = ()
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-        self.state.bind(upcoming=self._changed)
+def _logged(world: World, title: str) -> Page:
+    """Return what is in the log. What ended the run is no reason for a great bar."""
+    record = world.store.entry(world.args["row"])
+    check: Check = record.body
+    stopped = check.verdict == STOPPED
+    word = (
+        (check.halted or _("Stopped"))
+        if stopped and not check.fit
+        else FITNESS.get(check.fit, check_text(check))
+    )
+    reason = _("{item}: {reason}").format(item=check.stopped_by, reason=check.reason) if stopped else ""
+    close = Button(_("CLOSE"), Back())
+    foot = Foot(beside=(close,), tall=True) if stopped else Foot(main=close, tall=True)
+    if world.args.get("about_pack"):
+        signs = Go("ride.pack_signs")
+        foot = Foot(main=Button(_("Take the pack out of use"), signs), beside=(close,), tall=True)
+    notes = () if stopped else check.notes
+    return Page(
+        title=title,
+        crown=Verdict(key="verdict", word=word, text=reason, form=WRONG if stopped else RIGHT),
+        blocks=(
+            *_stays(stopped),
+            *_notes(notes),
+            Words(key="who", text=_("Checked by you, {at}. In the log.").format(at=_time(record.at))),
+            _no_promise(),
+        ),
+        foot=foot,
+        places=False,
+        card="logged",
+    )
 
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Show what came of the run."""
-        of = self.state.checklist(args["list"])
-        self.title = of.title
-        self.session = Session(self.state.store, self.state.saved.id, of, self.state.clock)
-        super().open(**args)
 
-    @property
-    def signed(self) -> bool:
-        """Tell whether the run is in the log already."""
-        return "row" in self.args
+def _stays(stopped: bool) -> Iterator[Words]:  # noqa: FBT001  (what it is about)
+    if stopped:
+        text = _("Ride shows this until a check finds it right. The next check begins with it.")
+        yield Words(key="stays", text=text)
 
-    def refresh(self) -> None:
-        """Count."""
-        self._held = pack_held(self.state)
-        self._stops = () if self.signed else due_stops(self.state, self.session.of)
-        self.count = self.reason = self.fast = ""
-        notes: tuple[tuple[str, str], ...] = ()
-        if self.signed:
-            notes = self._show_logged()
-        elif self.session.run is not None:
-            notes = self._show_found()
-        refill(self.notes, notes, lambda: [self._row(*note, "cross") for note in notes])
-        self._show_due()
-        self._show_foot()
 
-    def _show_logged(self) -> tuple[tuple[str, str], ...]:
-        """Show what is in the log; return its notes."""
-        record = self.state.store.entry(self.args["row"])
-        check = record.body
-        stopped = check.verdict == STOPPED
-        self.headline = check.halted if stopped and not check.fit else check_text(check)
-        self.tone = "bad" if stopped else "good"
-        self.reason = f"{check.stopped_by}: {check.reason}" if stopped else ""
-        self.who = f"Checked by you, {record.at:%H:%M}. In the log."
-        return () if stopped else check.notes
+@dataclass(frozen=True)
+class End:
+    """What a run came to before it is signed off."""
 
-    def _show_found(self) -> tuple[tuple[str, str], ...]:
-        """Show what the run found, under what forbids riding; return its notes."""
-        found = self.session.verdict
-        items = {item.key: item for item in self.session.of.items}
-        count = headline(found)
-        fit = self._fitness()
-        first = held_text(self._held) if self._held else fit_text(fit) if fit is not None else ""
-        if self._stops and not self._held:
-            first = not_yet_text([self._name(one) for one in self._stops])
-        self.headline, self.count = (first, count) if first else (count, "")
-        unfit = self._held or self._stops or (fit is not None and fit.word != FIT)
-        self.tone = "bad" if unfit or found.notes or found.aside else "good"
-        self.who = f"{seconds_text(found.seconds)}. Checked by you, {self.state.clock():%H:%M}."
-        self.fast = "Done fast: the log says so." if found.fast else ""
-        return tuple((items[key].action, note) for key, note in found.notes)
+    word: str
+    text: str
+    form: str
 
-    def _fitness(self) -> Fitness | None:
-        state, of = self.state, self.session.of
-        return self.session.fitness(forbids(state, of), put_off(state, of), open_elsewhere(state, of))
 
-    def _row(self, title: str, detail: str, icon: str) -> Row:
-        return Row(title=title, detail=detail, icon=icon, chevron=False)
+def _found(world: World, session: Session) -> Page:
+    """Return what the run found, under what forbids riding."""
+    of, found = session.of, session.verdict
+    stops = () if pack_held(world) else due_stops(world, of)
+    end = _end(world, session)
+    items = {item.key: item for item in of.items}
+    who = _("{time}. Checked by you, {at}.").format(time=seconds_text(found.seconds), at=_time(world.now))
+    back = Both((BackOne(), Swap("ride.run", {"list": of.key, "going_on": True})))
+    return Page(
+        title=of.title,
+        crown=Verdict(key="verdict", word=end.word, text=end.text, form=end.form),
+        blocks=(
+            *_notes(tuple((items[key].action, note) for key, note in found.notes)),
+            *_due(world, session),
+            Words(key="who", text=who),
+            *(
+                (Words(key="fast", text=_("Done fast: the log says so."), tone="second"),)
+                if found.fast
+                else ()
+            ),
+            _no_promise(),
+        ),
+        foot=_foot(world, back, fit=end.form != WRONG),
+        places=False,
+        back=back,
+        card="due" if stops else "found",
+    )
 
-    def _name(self, one: Due) -> str:
-        return due_name(one, self.state.saved.sides)
 
-    def _show_due(self) -> None:
-        """Show what is due, the stop items first, then what of them was put off and why."""
-        due = self._stops or self.state.due[:2]
-        shown = [(f"Due: {self._name(one)}", due_when(one, self.style), "due") for one in due]
-        if not self.signed:
-            shown += [
-                (f"Put off: {name}", reason, "clock") for name, reason in put_off(self.state, self.session.of)
-            ]
-        refill(self.due, shown, lambda: [self._row(*line) for line in shown])
+def _end(world: World, session: Session) -> End:
+    """Return the verdict: what holds the pack first, then what is due, then what the items say."""
+    of, found, held = session.of, session.verdict, pack_held(world)
+    count = headline(found)
+    if held:
+        return End(held_text(held), count, WRONG)
+    stops = due_stops(world, of)
+    if stops:
+        return End(not_yet_text([due_name(one, world.saved.sides) for one in stops]), count, WRONG)
+    fit = session.fitness(forbids(world, of), put_off(world, of), open_elsewhere(world, of))
+    if fit is None:
+        return End(count, "", UNSURE if found.notes or found.aside else RIGHT)
+    why = "; ".join(fit.why)
+    said = f"{why[0].upper()}{why[1:]}. {count}" if why else count
+    return End(FITNESS[fit.word], said, FORMS.get(fit.word, WRONG))
 
-    def _show_foot(self) -> None:
-        self.stop_text = self._name(self._stops[0]) if self._stops else ""
-        self.pair_need = (
-            sum(width_of(word, "strong", bold=True) + 60 for word in ("Back one", "Put it off")) + 8
+
+def _notes(notes: tuple[tuple[str, str], ...]) -> Iterator[Line]:
+    for place, (action, note) in enumerate(notes):
+        yield Line(key=f"note {place}", title=action, detail=note, icon="cross")
+
+
+def _due(world: World, session: Session) -> Iterator[Line]:
+    """Yield what is due, the stop items first, then what of them was put off and why."""
+    for one in due_stops(world, session.of) or world.due[:2]:
+        title = _("Due: {name}").format(name=due_name(one, world.saved.sides))
+        yield Line(
+            key=f"due {one.key} {one.subject}",
+            title=title,
+            detail=due_when(one, world.style),
+            icon="due",
+            act=due_act(one),
         )
-        stopped = StoppedPackFoot if self.args.get("about_pack") else SignedFoot
-        made = stopped if self.signed else PackFoot if self._held else DueFoot if self._stops else SignFoot
-        if not isinstance(self.foot, made):
-            self.foot = made(page=self)
-
-    def do_due(self) -> None:
-        """Open the first check that stops this ride; the run waits here for its sign-off."""
-        if self._stops:
-            open_due(self, self._stops[0])
-
-    def put_due_off(self) -> None:
-        """Put it off, for a reason that goes into the log."""
-        if self._stops:
-            first = self._stops[0]
-            self.shell.go("log.snooze", rule=first.key, label=first.name, stop=True)
-
-    def finish(self) -> None:
-        """Write the log entry and go on to what belongs to the list, or back."""
-        state, of = self.state, self.session.of
-        if not pack_held(state) and due_stops(state, of):
-            self.refresh()
-            return
-        self.session.finish(
-            snapshot(state.saved), forbids(state, of), put_off(state, of), open_elsewhere(state, of)
+    for name, reason in put_off(world, session.of):
+        yield Line(
+            key=f"off {name}", title=_("Put off: {name}").format(name=name), detail=reason, icon="clock"
         )
-        self.state.changed()
-        if of.next:
-            self.shell.replace(of.next)
-        else:
-            self.shell.back()
-
-    def leave(self) -> None:
-        """Go back to where the run was begun."""
-        self.shell.back()
-
-    def back(self) -> bool:
-        """Before the sign-off, go back to the last item; after it, back to where the run began."""
-        if self.signed or self.session.run is None:
-            return False
-        self.session.back()
-        self.shell.replace("ride.run", list=self.args["list"], going_on=True)
-        return True
 
 
-class OverFoot(Foot):
-    """What can be done with a run that is over."""
-
-    def __init__(self, page: RunOver, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
-        """Act on a page."""
-        self.page = page
-        super().__init__(**kwargs)
-
-
-class SignFoot(OverFoot):
-    """Sign it off, or go back."""
-
-
-class DueFoot(OverFoot):
-    """Do what is due first, or put it off with a reason; the sign-off comes after."""
-
-
-class PackFoot(OverFoot):
-    """What to do with the pack that is out of use, then sign off that nobody rides."""
-
-
-class StoppedPackFoot(OverFoot):
-    """It is in the log; next the pack is taken out of use."""
+def _foot(world: World, back: Act, *, fit: bool) -> Foot:
+    one_back = Button(_("Back one"), back)
+    stops = due_stops(world, world.checklist(world.args["list"]))
+    if pack_held(world):
+        return Foot(
+            main=Button(_("Pack out of use: what to do"), Go("ride.pack_signs")),
+            beside=(one_back, Button(_("FINISH: NOT RIDING"), Finish())),
+        )
+    if stops:
+        first = stops[0]
+        put = Go("log.snooze", {"rule": first.key, "label": first.name, "stop": True})
+        name = due_name(first, world.saved.sides)
+        return Foot(
+            main=Button(_("{check}\ndue now: do it first").format(check=name), due_act(first)),
+            beside=(one_back, Button(_("Put it off"), put)),
+            tall=True,
+        )
+    if not fit:
+        return Foot(beside=(one_back, Button(_("FINISH: NOT RIDING"), Finish())), tall=True)
+    return Foot(main=Button(_("FINISH"), Finish()), beside=(one_back,), tall=True)
 
 
-class SignedFoot(OverFoot):
-    """It is in the log already."""
+def _no_promise() -> Block:
+    text = _("A record of what you looked at, not a promise.")
+    return Words(key="promise", text=text, tone="second")
 
 
-load_kv(__file__)
+def _time(at: datetime) -> str:
+    return f"{at:%H:%M}"

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from typing import Any
 
-from logic.answers.consumption import consumption as consumption_of
 from logic.answers.pairs import pair_table
+from logic.answers.range import range_answer
 from logic.answers.reading import Result
 from logic.answers.stopping import stop_alone
 from logic.board import Value
@@ -133,16 +133,10 @@ def compare_chart(driver: Driver) -> None:
     driver.find("Push against road load, both").bring()
 
 
-def consumption(driver: Driver) -> None:
-    """Open Wh/km and range."""
-    visit(driver, "consumption")
-
-
-def consumption_chart(driver: Driver) -> None:
+def range_spent(driver: Driver) -> None:
     """Scroll to energy over speed."""
-    consumption(driver)
-    page = driver.app.shell.page
-    page.scroll.scroll_to(page.chart, animate=False)
+    visit(driver, "range")
+    driver.tap("Energy over speed")
 
 
 def rides_none(driver: Driver) -> None:
@@ -251,8 +245,7 @@ SCENES = (
     Scene("compare", compare, "numbers.compare"),
     Scene("compare-trial", compare_trial, "numbers.compare"),
     Scene("compare-chart", compare_chart, "numbers.compare"),
-    Scene("consumption", consumption, "numbers.consumption"),
-    Scene("consumption-chart", consumption_chart, "numbers.consumption"),
+    Scene("range-spent", range_spent, "numbers.range"),
     Scene("rides-none", rides_none, "numbers.rides"),
     Scene("rides", rides, "numbers.rides"),
     Scene("coast", coast, "numbers.coast"),
@@ -274,6 +267,6 @@ def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
     stop = stop_alone(board, rider, {})
     if isinstance(stop, Result):
         yield f"Whole way of a stop from {style.number(25 / 3.6, 'speed')}: {style.number(stop.value, 'way')}"
-    used = consumption_of(board, rider, {}).items["per_distance"]
+    used = range_answer(board, rider, {}, drawn=False).items["per_distance"]
     if isinstance(used, Result):
         yield f"Energy at {style.number(20 / 3.6, 'speed')}: {style.number(used.value, used.quantity)}"

@@ -3,7 +3,9 @@
 from dataclasses import replace
 
 from logic.answers.checks import snapshot
-from screens.acts import Answer, BackOne, Rerun, Swap
+from logic.checks.run import FAILED
+from screens.acts import Answer, Back, BackOne, Finish, Halt, PutInFront, Rerun, Swap
+from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.update import does, update
 from screens.update.entering import noted
 from screens.update.keeping import logged
@@ -19,12 +21,17 @@ def typed_key(run: str, item: str) -> str:
     return f"check/{run}/{item}"
 
 
+def note_key(run: str, item: str) -> str:
+    """Return the key under which it is typed what is not right with an item."""
+    return f"note/{run}/{item}"
+
+
 def arrive(world: World) -> World:
     """Begin a run, go on with it, or leave it to the person which of the two. One that lapsed is logged."""
     key, seen = world.args["list"], world.args.get("_seen")
     session = world.session(key)
     if session.age == "none" or not (session.under_way.answers or seen):
-        session.begin()
+        session.begin(world.history().faults)
         world = world.turned(_seen=True, _broken=None)
     elif seen or world.args.get("going_on"):
         world = world.turned(_seen=True)
@@ -32,7 +39,7 @@ def arrive(world: World) -> World:
         run = session.under_way
         problem = broke_off(run.place, len(run.order), session.minutes_away())
         session.give_up(snapshot(world.saved))
-        session.begin()
+        session.begin(world.history().faults)
         world = logged(world).turned(
             _seen=True,
             _problem=f"{problem} That run lapsed and is in the log as not finished. This is a new one.",
@@ -60,9 +67,12 @@ def answer(world: World, act: Answer) -> World:
     """Answer the item in front and go on to the next."""
     key = world.args["list"]
     session = world.session(key)
+    if session.run is None:
+        return replace(world)
     item = session.under_way.at
-    session.answer(item, act.state, act.note, act.value)
-    return _on(noted(world.turned(_problem=None, open_why=None), typed_key(key, item), ""))
+    session.answer(item, act.state, act.note, act.value, act.sign)
+    world = noted(noted(world, typed_key(key, item), ""), note_key(key, item), "")
+    return _on(world.turned(_problem=None, open_why=None))
 
 
 @does(BackOne)
@@ -78,8 +88,41 @@ def rerun(world: World, act: Rerun) -> World:
     session = world.session(world.args["list"])
     if act.again:
         session.give_up(snapshot(world.saved))
-        session.begin()
+        session.begin(world.history().faults)
         world = logged(world)
     else:
         session.resume()
     return _on(world.turned(_broken=None))
+
+
+@does(PutInFront)
+def put_in_front(world: World, act: PutInFront) -> World:
+    """Put an item in front."""
+    world.session(world.args["list"]).go_to(act.item)
+    return _on(world.turned(_problem=None, open_why=None))
+
+
+@does(Halt)
+def halt(world: World, act: Halt) -> World:
+    """End the run here; the log keeps why, and Ride shows it until a check finds the item right."""
+    key = world.args["list"]
+    session = world.session(key)
+    if session.run is None:
+        return replace(world)
+    item = session.of.item(session.under_way.at)
+    session.answer(item.key, FAILED, act.note, sign=act.sign)
+    row = session.finish(snapshot(world.saved))
+    world = noted(logged(world), note_key(key, item.key), "")
+    about_pack = item.opens == "ride.pack_signs"
+    return update(world, Swap(OVER, {"list": key, "row": row, "about_pack": about_pack}))
+
+
+@does(Finish)
+def finish(world: World, _act: Finish) -> World:
+    """Write the log entry, then go on to what belongs to the list, or back. What is due first stands in the way."""
+    session = world.session(world.args["list"])
+    of = session.of
+    if not pack_held(world) and due_stops(world, of):
+        return replace(world)
+    session.finish(snapshot(world.saved), forbids(world, of), put_off(world, of), open_elsewhere(world, of))
+    return update(logged(world), Swap(of.next) if of.next else Back())

@@ -17,13 +17,10 @@ MODULES = {
     "notice": ("Notice",),
     "result": ("Result", "ResultFlow"),
     "row": ("Foot", "Row", "Section"),
-    "stepper": ("Stepper",),
     "text": ("Text",),
     "undo": ("UndoBar",),
     "writing": ("Writing",),
 }
-
-Factory.register("PairRows", module="screens.numbers.pair_rows")
 
 for _module, _names in MODULES.items():
     for _name in _names:

@@ -22,7 +22,7 @@ FIGURES = {
 
 REFUSALS = {
     "note wanted": "Say what is not right: tap a sign or write a few words.",
-    "stop item": "A stop item cannot be put aside or taken out.",
+    "stop item": "A stop item cannot be skipped or taken out.",
     "list full": "Nine items are the most a list holds. Take one out first.",
     "words length": "Write 1 to 80 letters.",
     "above full": "That is above this pack's full volts. Read again, or look at the board's cells.",
@@ -74,7 +74,7 @@ def headline(found: Verdict) -> str:
         return "Stopped."
     noted = len(found.notes)
     more = f", {noted} noted" if noted else ""
-    more += f", {found.aside} put aside" if found.aside else ""
+    more += f", {found.aside} skipped" if found.aside else ""
     return f"{found.right} of {found.total} right{more}."
 
 
@@ -137,7 +137,7 @@ def _found_text(check: Check) -> str:
 def _count_text(check: Check) -> str:
     noted = len(check.notes)
     text = f"{check.right} of {check.total} right"
-    text += f", {check.aside} put aside" if check.aside else ""
+    text += f", {check.aside} skipped" if check.aside else ""
     return text + (f", {noted} noted" if noted and check.verdict == WITH_NOTES else "")
 
 

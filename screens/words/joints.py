@@ -74,11 +74,11 @@ FEEL = {
 HOW = {
     "wood": "Washer just dents the wood.",
     "soft hub": (
-        "Large washers or metal sleeves. Turn until the pulley sits flat and does not move by hand;"
-        " the hub must not bulge."
+        "Large washers or metal sleeves. Turn until the pulley sits flat and does not move by hand."
+        " The hub must not bulge."
     ),
     "bearing play": "Wheel spins free, no wobble felt at the rim.",
-    "too small for a wrench": "By hand, with the short end of the key, until the part lies flat: no further.",
+    "too small for a wrench": "By hand, with the short end of the key. Stop when the part lies flat.",
 }
 NOTICES = {
     "pulley slips bare": (
@@ -101,7 +101,7 @@ NOTES = {
     "class gains nothing": "A stronger class gains nothing here: the aluminium decides, not the screw.",
     "head not checked": "Not checked: whether the head sinks in. Its size or the metal below it is not known here.",
     "steel not named": "The pulley counts as mild steel. Pick its steel under Goes into if you know that it is a stronger one.",
-    "add the drag": "With the drag of the nut added to this joint the card says the whole torque.",
+    "add the drag": "With the nut's drag added to this joint the card says the whole torque.",
     "degrease first": "Locker does not hold on oil or paste: degrease first. The least friction of both is reckoned with.",
     "not stainless": "Stainless rubs that hard on stainless only: here the friction counts as not known.",
     "seizes": "Stainless on stainless can seize while it turns: by hand, slowly, and never with a driver.",

@@ -48,11 +48,14 @@ PARTS = {
 RANGE = {
     "range": "Range",
     "usable": "Energy for riding",
-    "per_distance": "Modelled at {speed}",
+    "per_distance": "Energy on the way at {speed}",
     "range_modelled": "Range, modelled at {speed}",
     "range_cold": "The same with cells at {cold}",
     "per_distance_carried": "Learnt, at {speed} and this climb",
     "per_distance_learnt": "Learnt from the log, as ridden",
+    "steady_battery": "Battery amps, whole board",
+    "steady_power": "Power from the pack",
+    "steady_heat": "Heat of one winding",
 }
 CHARGING = {
     "most": "Charger, at most",

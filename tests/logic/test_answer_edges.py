@@ -11,7 +11,7 @@ import pytest
 
 from logic.answers.belt_bench import positions
 from logic.answers.charging import charging
-from logic.answers.consumption import ride_fit
+from logic.answers.drag import ride_fit
 from logic.answers.energy import pack_figures
 from logic.answers.gearing import gearing
 from logic.answers.joining import joining

@@ -9,12 +9,13 @@ import pytest
 from logic.answers.asked import questions
 from logic.answers.bench_motor import bench_motor, mixings, to_lay_over
 from logic.answers.compare import comparison
-from logic.answers.consumption import best_rolling, coasting, consumption, ride_fit
+from logic.answers.drag import best_rolling, coasting, ride_fit
 from logic.answers.hold import holding
 from logic.answers.outcomes import OUTCOMES
 from logic.answers.pair import pair_board, pair_details
 from logic.answers.pairs import PairTable, belts_for, best_pairs, pair_table, speed_cap, wish_of
 from logic.answers.push import pushing
+from logic.answers.range import range_answer
 from logic.answers.reading import Item, Open, Result
 from logic.answers.stopping import stop_curves, stopping
 from logic.answers.unit_page import PLAIN, RULES, by_rule, in_every_unit
@@ -69,7 +70,7 @@ def every_item(board: Board) -> Iterator[tuple[str, Item]]:
         "pair": pair_details(pair_board(board, 18, 36, None), RIDER, {}),
         "stopping": stopping(board, RIDER, asking(stop_grade="-4 %")).items,
         "push": pushing(board, RIDER, asking(grade="3 %", wind="10 km/h")).items,
-        "consumption": consumption(board, RIDER, {}).items,
+        "range": range_answer(board, RIDER, {}).items,
         "rides": ride_fit(board, RIDER, RIDES).items,
         "coast": coasting(board, RIDER, EVERYTHING),
         "coast with belts": coasting(board, RIDER, belts_on),
@@ -114,7 +115,6 @@ def test_an_empty_board_names_what_is_missing() -> None:
     for items in (
         stopping(empty, None, {}).items,
         pushing(empty, None, {}).items,
-        consumption(empty, None, {}).items,
         holding(empty, None, {}).items,
         wheel(empty, None, {}),
         coasting(empty, None, {}),

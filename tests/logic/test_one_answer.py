@@ -23,7 +23,6 @@ BOARDS = demo_boards()
 KMH = 1 / 3.6
 SPEEDS = (
     "ask.speed",
-    "ask.cruise_speed",
     "ask.range_speed",
     "ask.stop_speed",
     "ask.gearing_speed",
@@ -137,8 +136,7 @@ def test_the_walk_meets_the_pages_that_once_differed() -> None:
     for name, pages in {
         "stop_as_set": {"energy.pack_figures", "descents.descent", "stopping.stopping"},
         "stop_for_long": {"energy.pack_figures", "controller_card.controller_card"},
-        "per_distance": {"consumption.consumption", "range.range_answer", "push.pushing"},
-        "range_modelled": {"consumption.consumption", "range.range_answer"},
+        "per_distance": {"range.range_answer", "push.pushing"},
         "top_loaded": {"gearing.gearing", "gearing.top_speed", "pair.pair_details", "push.pushing"},
         "push_at": {"gearing.gearing", "push.pushing"},
         "climb_heat": {"pair.pair_details", "hold.holding"},

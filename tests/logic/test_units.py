@@ -135,3 +135,33 @@ def test_shown_with_the_persons_mark_and_system() -> None:
     assert str(show(0.0652, "length", mark=",")) == "65,2\u00a0mm"
     assert str(show(0.0254, "length", "inch")) == "1\u00a0in"
     assert str(show_in(14.709975, "force", "kg")) == "1.5\u00a0kg"
+
+
+@pytest.mark.parametrize(
+    ("text", "quantity"),
+    [
+        ("5 Mohm", "resistance"),
+        ("5 M\N{OHM SIGN}", "resistance"),
+        ("5 MOHM", "resistance"),
+        ("2 MAh", "charge"),
+        ("3 MV", "voltage"),
+    ],
+)
+def test_a_million_is_no_thousandth(text, quantity):
+    # SI brochure, table 7: M is mega, m is milli.
+    with pytest.raises(InputError) as refused:
+        read(text, quantity)
+    assert refused.value.reason in ("a million", "unknown unit")
+
+
+@pytest.mark.parametrize(
+    ("text", "quantity", "si"),
+    [
+        ("5 mohm", "resistance", 0.005),
+        ("5 KM/H", "speed", 5 / 3.6),
+        ("5 MM", "length", 0.005),
+        ("5 M/S", "speed", 5.0),
+    ],
+)
+def test_case_that_means_nothing_else_is_taken(text, quantity, si):
+    assert read(text, quantity).si == pytest.approx(si)

@@ -13,8 +13,8 @@ from logic.board import Value
 from logic.log import Ride
 from logic.units import GAP
 from screens.acts import Go, Put, Record, Settle
+from screens.asking import lead
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Figure, FigureRow, Notice, Verdict
-from screens.cards import lead
 from tests.pages.reader import Reader
 
 

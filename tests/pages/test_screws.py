@@ -1,9 +1,15 @@
 """One way for every screw: from the app's start to torque and locker, each tap and each swipe counted."""
 
+import re
+
 import pytest
 
+from logic.answers.joint_guide import find_joints
+from logic.board_joints import joint_places
 from screens.acts import Act, Both, Place, Undo, Write
+from screens.bench.lookup import look_up
 from screens.blocks import Fold, Line
+from screens.words.joints import NOTICES
 from tests.pages.reader import Reader
 from tests.pages.sight import in_sight
 
@@ -135,3 +141,32 @@ def test_what_is_searched_for_is_cleared_with_one_tap(pages: Reader) -> None:
     assert "motor_face" not in pages
     pages.tap("Show all screws")
     assert pages["motor_face"].value == "1.7\u00a0N·m"
+
+
+def sentences(pages: Reader) -> set[str]:
+    """Every sentence of the page in front, its folds open."""
+    for block in pages.blocks():
+        if isinstance(block, Fold) and not block.open:
+            pages.act(block.act)
+    said = (
+        getattr(block, name, "")
+        for block in pages.blocks()
+        for name in ("text", "detail", "title", "word", "label", "note")
+    )
+    return {one.strip() for text in said for one in re.split(r"(?<=[.!?:;])\s+|\n", text)}
+
+
+def test_no_sentence_of_the_screws_has_more_than_fifteen_words(pages: Reader) -> None:
+    said: set[str] = set()
+    for board in pages.world.boards():
+        pages.store.put("board", board.id)
+        pages.restart()
+        for joint in joint_places():
+            said |= sentences(pages.open("bench.joint", joint=joint))
+    for kind in find_joints("").kinds:
+        pages.act(look_up(pages.world, kind))
+        said |= sentences(pages)
+    for name in ("bench", "bench.build", "bench.joints", "bench.reach", "bench.locker"):
+        said |= sentences(pages.open(name))
+    said |= {one for text in NOTICES.values() for one in re.split(r"(?<=[.!?:])\s+", text)}
+    assert [one for one in said if len(one.replace("\u00a0", "").split()) > 15] == []

@@ -7,8 +7,8 @@ from logic.answers.stopping import stop_alone
 from logic.board import Value
 from logic.units import GAP, MINUS
 from screens.acts import Go, Put
+from screens.asking import lead
 from screens.blocks import Figure, FigureRow, Notice
-from screens.cards import lead
 from screens.pictures.strokes import Path
 from tests.pages.reader import Reader
 

@@ -16,7 +16,6 @@ from screens.widgets.keypad import Keypad
 from screens.widgets.notice import Notice
 from screens.widgets.result import Result, ResultFlow
 from screens.widgets.row import Foot, Page, Row, Section
-from screens.widgets.stepper import Stepper
 from screens.widgets.text import Text
 from screens.widgets.undo import UndoBar
 
@@ -43,7 +42,7 @@ def texts() -> list[Widget]:
 
 
 def chips() -> list[Widget]:
-    """Chips, steppers, choices."""
+    """Chips, choices."""
     flow = ChipFlow()
     for chip in (
         ValueChip(label="Wheel diameter", value="100 mm", known="measured"),
@@ -59,9 +58,6 @@ def chips() -> list[Widget]:
         flow.add_widget(chip)
     return [
         flow,
-        Stepper(label="Motor pulley", value="16", unit="teeth"),
-        Stepper(label="Cells in series", value="10", can_less=False, selected=True),
-        Stepper(label="Air temperature of the workshop", value="18.5", unit="°C", trial=True, can_more=False),
         Choice(options=["One motor", "Two motors"], chosen="Two motors"),
         Choice(options=[("m", "Measured"), ("l", "On a label"), ("g", "A guess")], chosen="l"),
         Choice(options=["N", "kg", "oz", "lb"]),

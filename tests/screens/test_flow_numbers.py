@@ -38,7 +38,6 @@ PAGES = (
     "Pairs of pulleys",
     "Stopping",
     "Two set-ups side by side",
-    "Wh/km at a speed",
     "Hold for how long",
     "Wheel wear and size",
     "Motor from the bench",
@@ -78,40 +77,9 @@ def test_a_row_of_the_list_shows_the_figure_its_page_leads_with(app: Session, wh
     app.tap("Numbers")
     app.settle()
     shown = {name: row.value for name, row in app.page._rows.items() if row.value}  # noqa: SLF001  (the rows)
-    assert len(shown) >= 11
+    assert len(shown) >= 10
     for name, value in shown.items():
         app.shell.go(name)
         app.settle()
         verdict, figure = leads_with(app.page)
         assert value == figure or value in verdict, name
-
-
-# Rides and coasting
-
-
-def test_rides_with_their_speeds_are_laid_over_the_board(app: Session) -> None:
-    for used in (7.4, 8.9, 10.4, 13.0, 15.8):
-        app.state.record(Ride(distance=6000.0, energy=used * 3.6 * 6000.0, crash=False))
-    app.state.record(Ride(distance=6000.0, energy=None, crash=False))
-    visit(app, "Wh/km at a speed")
-    app.tap("From logged rides")
-    assert app.shows("0 of 4 rides")
-    for row, speed in zip(list(app.page._row_of), ("29", "25", "21", "16", "12"), strict=True):  # noqa: SLF001  (the rides)
-        app.tap(row)
-        app.type(speed)
-        app.tap("Done")
-    assert app.shows("From 5 rides")
-    assert float(value_of(app, "Rolling coefficient from rides")) == pytest.approx(0.015, abs=0.005)
-    app.tap("Try both on the board")
-    assert app.state.board.load.rolling.known == "measured"
-    app.key(27)
-    assert app.shows("entered on the board")
-
-
-def test_a_coast_is_laid_over_the_board(app: Session) -> None:
-    visit(app, "Wh/km at a speed")
-    app.tap("From a coast")
-    ask(app, "Coast from", "18")
-    ask(app, "Rolled until standstill", "62")
-    app.tap("Try 0.0158 on the board")
-    assert app.state.board.load.rolling.si == pytest.approx(0.0158, abs=5e-5)

@@ -6,8 +6,8 @@ from typing import Any
 import pytest
 
 from logic.checks.lists import Checklist, checklist
-from logic.log import Check, Fault, Ride
-from screens.asked import out_key, out_of_use
+from logic.log import Ride
+from screens.asked import out_key
 from screens.widgets.bar import Bar
 from screens.widgets.row import Row
 from tests.screens.session import Session
@@ -79,34 +79,6 @@ def test_due_work_is_a_plain_row_while_the_pack_is_out_of_use(out: Session) -> N
     assert out.page.title.startswith("After water")
 
 
-def test_a_run_with_the_pack_out_of_use_never_ends_in_right(out: Session) -> None:
-    out.tap("Pre-ride")
-    run_through(out)
-    assert out.page.headline == "Do not ride: pack swollen."
-    assert out.page.tone == "bad"
-    assert out.shows("9 of 9 right.")
-    out.tap("Pack out of use: what to do")
-    assert out.page.title == "Pack: stop signs"
-    out.key(27)
-    out.tap("FINISH: NOT RIDING")
-    assert last_check(out).held == "pack swollen"
-    # No ride comes of it: nothing that counts rides moves on.
-    assert out.state.history().ridden(-1)[0] == 0
-    out.tap("Log")
-    assert out.shows("Do not ride: pack swollen. 9 of 9 right")
-
-
-def test_every_other_list_says_so_too_and_still_counts_as_done(out: Session) -> None:
-    out.state.record(Ride(distance=8000.0, wet=True))
-    out.looked_over()
-    out.tap("Due: Check after water")
-    run_through(out)
-    assert out.page.headline == "Do not ride: pack swollen."
-    out.tap("FINISH: NOT RIDING")
-    out.settle()
-    assert out.state.due == ()
-
-
 @pytest.fixture
 def wet(app: Session) -> Session:
     """Give the app at the end of a check before a ride, every item right, a check after water due."""
@@ -117,32 +89,16 @@ def wet(app: Session) -> Session:
     return app
 
 
-def test_a_due_check_that_stops_a_ride_comes_before_the_sign_off(wet: Session) -> None:
-    assert wet.page.headline == "Not yet: check after water is due."
-    assert wet.page.tone == "bad"
-    assert "FINISH" not in bars(wet)
-    assert bars(wet)[-1] == "Check after water"
-    wet.page.finish()
-    assert wet.state.last("check", base="before_ride") is None
-    wet.tap(bars(wet)[-1])
-    run_through(wet)
-    wet.tap("FINISH")
-    assert wet.page.headline == "Fit to ride."
-    wet.tap("FINISH")
-    lists = [record.body.list for record in wet.state.store.page(wet.state.saved.id, "check")]
-    assert lists == ["before_ride", "after_water", "first_recheck"]
-    assert last_check(wet).put_off == ()
-
-
 def test_it_can_be_put_off_with_a_reason_that_the_record_keeps(wet: Session) -> None:
     wet.tap("Put it off")
     assert wet.shows("A reason is wanted")
     wet.tap("Why it can wait")
     wet.page.writing.text = "Only the deck was wet"
     wet.tap("Put off until the next ride")
-    assert wet.page.headline == "With care: check after water is put off."
-    assert wet.shows("Put off: Check after water")
-    assert wet.shows("Only the deck was wet")
+    crown = wet.page.page.crown
+    assert crown.word == "With care"
+    assert crown.text.startswith("Check after water is put off.")
+    assert wet.row("Put off: Check after water").detail == "Only the deck was wet"
     wet.tap("FINISH")
     assert last_check(wet).put_off == (("Check after water", "Only the deck was wet"),)
     assert wet.state.last("snooze").body.reason == "Only the deck was wet"
@@ -154,37 +110,6 @@ def test_it_can_be_put_off_with_a_reason_that_the_record_keeps(wet: Session) -> 
     wet.state.record(Ride(distance=1000.0))
     wet.settle()
     assert [one.key for one in wet.state.due] == ["water"]
-
-
-def test_what_another_list_left_open_forbids_riding_until_that_list_finds_it_right(app: Session) -> None:
-    recheck = Check(
-        list="first_recheck",
-        base="first_recheck",
-        verdict="stopped",
-        halted="Not riding",
-        stopped_by="Try the motor pulley",
-        reason="Turns on the shaft",
-        faults=(Fault("set_screw", "Motor pulley", "Turns on the shaft", stops=True),),
-    )
-    app.state.record(recheck)
-    app.settle()
-    assert app.shows("Do not ride: motor pulley: Turns on the shaft")
-    app.tap("PRE-RIDE")
-    run_through(app)
-    assert app.page.headline == "Do not ride: motor pulley: Turns on the shaft."
-    app.tap("FINISH")
-    assert last_check(app).fit == "do not ride"
-    app.state.record(
-        replace(recheck, verdict="not finished", faults=(), answers={"set_screw": ("right", "")})
-    )
-    app.settle()
-    assert not app.shows("Do not ride")
-
-
-def test_a_pack_out_of_use_comes_before_what_is_due(wet: Session) -> None:
-    take_out(wet.state, "hot")
-    wet.settle()
-    assert wet.page.headline == "Do not ride: pack hot."
 
 
 def test_a_ride_waits_beside_after_ride_until_it_is_entered(app: Session) -> None:
@@ -234,19 +159,3 @@ def test_the_counts_are_those_of_the_list_as_it_fits_the_board(
     app.tap("FLAT, DRY, NO SMELL")
     app.key(27)
     assert app.row("Before a ride").detail == "You stopped at 2 of 7, just now."
-
-
-def test_a_swollen_pack_that_ends_a_run_leads_to_taking_it_out(app: Session) -> None:
-    app.tap("PRE-RIDE")
-    app.frame(seconds=0.4)
-    app.tap("NOT RIGHT")
-    app.tap("Swollen")
-    app.tap(PRE.halt)
-    assert bars(app)[-1] == "Take the pack out of use"
-    app.tap("Take the pack out of use")
-    app.tap("Swollen")
-    app.tap("Take this pack out of use")
-    assert out_of_use(app.state)["sign"] == "swollen"
-    app.key(27)
-    app.tap("CLOSE")
-    assert app.shows("Pack out of use: what to do")

@@ -15,7 +15,6 @@ from screens.widgets.choice import Choice
 from screens.widgets.keypad import LONGEST, SECOND_MARK, WHOLE, Keypad
 from screens.widgets.result import Result
 from screens.widgets.row import Foot, Page, Row
-from screens.widgets.stepper import Stepper
 from screens.widgets.text import Text
 from screens.widgets.undo import UndoBar
 from tests.screens.gallery import Gallery
@@ -139,27 +138,6 @@ def test_chips_stand_in_as_many_columns_as_fit(
     show(flow)
     assert flow.columns() == columns
     driver.resize(360, 800)
-
-
-def test_a_stepper_steps_and_asks_for_the_keypad(driver: Driver, show: Callable[..., Page]) -> None:
-    stepper = Stepper(label="Motor pulley", value="16", unit="teeth")
-    log = heard(stepper, "on_step", "on_edit")
-    show(stepper)
-    driver.tap("Motor pulley, one more")
-    driver.tap("Motor pulley, one less")
-    driver.tap("16 teeth")
-    assert log == [("on_step", 1), ("on_step", -1), ("on_edit",)]
-
-
-def test_a_held_step_repeats_at_most_five_times_a_second(driver: Driver, show: Callable[..., Page]) -> None:
-    stepper = Stepper(label="Cells", value="10")
-    log = heard(stepper, "on_step")
-    show(stepper)
-    touch = driver.touch("Cells, one more")
-    driver.frame(150)
-    touch.up()
-    driver.frame(60)
-    assert 2 <= len(log) <= 5 * 150 / 60
 
 
 def test_a_choice_moves_its_tick(driver: Driver, show: Callable[..., Page]) -> None:

@@ -681,20 +681,6 @@ def held_descent(setup: Setup, speed: float, brake: tuple[float, float, float]) 
     return setup.steepest(-setup.brake(speed, *brake) - setup.air(speed))
 
 
-def consumption(setup: Setup) -> Page:
-    speed = setup.ask("cruise_speed")
-    return page(
-        {
-            "per_distance": lambda: setup.each_metre(speed),
-            "range_modelled": lambda: setup.reach(speed),
-            "usable": lambda: setup.usable(setup.ask("cells_at")),
-            "steady_power": lambda: setup.battery(setup.steady(speed), speed)[0],
-            "steady_battery": lambda: setup.battery(setup.steady(speed), speed)[1],
-            "steady_heat": lambda: setup.steady(speed) ** 2 * setup["motor.resistance"],
-        }
-    )
-
-
 def ranged(setup: Setup, rides: list[tuple[float, float, float]]) -> Page:
     """Range; rides are metres, joules and metres per second."""
     speed, grade = setup.ask("range_speed"), setup.ask("range_grade")
@@ -738,6 +724,9 @@ def ranged(setup: Setup, rides: list[tuple[float, float, float]]) -> Page:
         "per_distance": lambda: setup.each_metre(speed, grade),
         "range_cold": cold,
         "per_distance_learnt": learnt,
+        "steady_power": lambda: setup.battery(setup.steady(speed, grade), speed)[0],
+        "steady_battery": lambda: setup.battery(setup.steady(speed, grade), speed)[1],
+        "steady_heat": lambda: setup.steady(speed, grade) ** 2 * setup["motor.resistance"],
         "per_distance_carried": taught,
     }
     return page(found)

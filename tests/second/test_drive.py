@@ -15,7 +15,6 @@ import pytest
 
 from logic.answers.bench_motor import bench_motor
 from logic.answers.compare import comparison
-from logic.answers.consumption import consumption
 from logic.answers.controller_card import controller_card
 from logic.answers.descents import descent
 from logic.answers.energy import pack_figures
@@ -108,7 +107,6 @@ def drawn(number: int) -> Drawn:
         "ask.wheelbase": base,
         "ask.mass_behind_front": base * luck.uniform(0.2, 1.05),
         "ask.mass_height": luck.uniform(0.3, 1.3),
-        "ask.cruise_speed": luck.uniform(1.0, 12.0),
         "ask.range_speed": luck.uniform(1.5, 10.0),
         "ask.range_grade": luck.choice([0.0, luck.uniform(0.0, 0.1)]),
         "ask.cells_at": luck.uniform(264.0, 320.0),
@@ -148,7 +146,6 @@ def items_of(case: Drawn) -> dict[str, Mapping[str, Any]]:
         "compare": {line.name: line.first for line in lines},
         "compare second": {line.name: line.second for line in lines},
         "stopping": {**stops.items, "cuts out": stops.cuts_out},
-        "consumption": consumption(board, rider, asking).items,
         "range": range_answer(board, rider, asking, logged).items,
         "wheel": wheel(board, rider, asking),
         "bench": bench_motor(board, asking),
@@ -168,7 +165,6 @@ def numbers_of(case: Drawn) -> dict[str, second.Page]:
         "compare": second.compared(setup),
         "compare second": second.compared(Setup(DEMOS["Weir"], RIDER, asked)),
         "stopping": second.stopping(setup),
-        "consumption": second.consumption(setup),
         "range": second.ranged(setup, rides),
         "wheel": second.wheel(setup),
         "bench": second.bench(setup),

@@ -1,14 +1,14 @@
-"""Wh/km and range at a speed, and what logged rides and coasting tell about rolling and air."""
+"""What logged rides and coasting tell about rolling and air."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from functools import cached_property, partial
+from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.reading import Item, Open, Reading, Result
-from logic.answers.riding import RidingParts, with_spread
+from logic.answers.riding import RidingParts
 from logic.answers.run import Figures, Run, answer
-from logic.board import Board, Value, faults
+from logic.board import Board, Value
 from logic.drive.fit import (
     FEWEST,
     Fitted,
@@ -19,55 +19,6 @@ from logic.drive.fit import (
     rolling_from_time,
     rolling_of_wheels,
 )
-from logic.errors import InputError
-
-SPEEDS = tuple(kmh / 3.6 for kmh in range(4, 46, 2))
-"""Speeds of the curve."""
-
-
-class RideParts(RidingParts):
-    """The parts of a board that riding on the level at a steady speed rests on."""
-
-    @cached_property
-    def speed(self) -> float:
-        """Speed ridden at."""
-        return self.asked("ask.cruise_speed")
-
-
-@dataclass(frozen=True)
-class Consumption:
-    """Results by name, Wh/km over speed, and what does not fit together."""
-
-    items: dict[str, Item]
-    curve: tuple[tuple[float, float], ...]
-    faults: tuple[InputError, ...]
-
-
-RESULTS: Figures[RideParts] = {
-    "per_distance": ("energy_per_distance", lambda parts: parts.per_distance),
-    "range_modelled": ("distance", lambda parts: parts.modelled_range),
-    "usable": ("energy", lambda parts: parts.usable_now),
-    "steady_power": ("power", lambda parts: parts.flow.battery_power),
-    "steady_battery": ("current", lambda parts: parts.flow.battery_current),
-    "steady_heat": ("power", lambda parts: parts.flow.winding_heat),
-}
-"""Quantity and computation of each result at a steady speed."""
-
-
-@answer()
-def consumption(board: Board, rider: Value | None, asking: Asking) -> Consumption:
-    """Return what riding at a speed takes, and the curve over all speeds that can be held."""
-    run = Run(lambda: RideParts(Reading(board, rider), Asked(asking)))
-    items = run.figures(RESULTS)
-    items["range_modelled"] = with_spread(items["range_modelled"], run.plain)
-    points = ((speed, run.view(partial(_at_speed, speed), None)) for speed in SPEEDS)
-    return Consumption(
-        items, tuple((speed, spent) for speed, spent in points if spent is not None), faults(board)
-    )
-
-
-def _at_speed(speed: float, parts: RideParts) -> float:
-    return parts.per_distance_at(parts.road, speed)
 
 
 @dataclass(frozen=True)
@@ -108,7 +59,7 @@ def ride_fit(board: Board, rider: Value | None, samples: Sequence[Sample]) -> Ri
     return RideFit(items, found, len(samples))
 
 
-class RideFitParts(RideParts):
+class RideFitParts(RidingParts):
     """The parts of a board that a fit over its rides rests on."""
 
     def __init__(self, reading: Reading, samples: Sequence[Sample]) -> None:
@@ -136,7 +87,7 @@ FITTED: Figures[RideFitParts] = {
 """Quantity and computation of what rides tell."""
 
 
-class CoastParts(RideParts):
+class CoastParts(RidingParts):
     """The parts of a board that coasting rests on."""
 
     @cached_property
