@@ -226,7 +226,7 @@ def test_a_recording_from_a_file(bench: Reader, tmp_path: Path) -> None:
     bench.tap("Open a recording")
     for name, said in (
         ("none.wav", "There is no file at this path."),
-        ("text.wav", "This is not a WAV file."),
+        ("text.wav", "This is not a WAV file"),
         ("pluck.wav", f"Heard 362{GAP}Hz."),
     ):
         bench.act(Write("wav", str(tmp_path / name)))
