@@ -32,7 +32,7 @@ _RESOLVED: Final = (
     " coalesce(newer.body, entry.body)"
     " FROM entry LEFT JOIN log AS newer ON newer.id = entry.corrected_by"
 )
-_SHOWN: Final = _RESOLVED + " WHERE entry.id < :before AND entry.voided_by IS NULL"
+_SHOWN: Final = _RESOLVED + " WHERE entry.id < :before AND entry.id > :after AND entry.voided_by IS NULL"
 _HIDDEN: Final = (
     _RESOLVED  # noqa: S608  (joins only constants of this file)
     + " WHERE entry.id IN (SELECT replaces FROM live_void) AND entry.board = :board ORDER BY entry.id DESC"
@@ -126,7 +126,7 @@ class Log(File):
                 raise BadReplacement(f"row {row} is void already or shows a row again; void the entry itself")
             return self._insert(connection, (board, "void", *self._moment(None), 1, row, "{}"))
 
-    def page(
+    def page(  # noqa: PLR0913  (each narrows it further)
         self,
         board: str | None = None,
         kind: str | None = None,
@@ -134,12 +134,13 @@ class Log(File):
         limit: int = 200,
         *,
         text: str = "",
+        after: int = 0,
     ) -> list[Record]:
-        """Return at most `limit` entries that are not voided, newest first, with ids below `before`.
+        """Return at most `limit` entries that are not voided, newest first, with ids below `before` and above `after`.
 
         With a `text` only entries that hold it in body, kind or date (UTC, 2026-11-25). Some may be `Unread`.
         """
-        query, values = self._query(board, kind, before, text)
+        query, values = self._query(board, kind, before, text, after)
         return [_record(row) for row in self._connection.execute(query, values | {"limit": limit})]
 
     def latest(self, board: str, kind: str, /, **match: object) -> Record | None:
@@ -190,7 +191,7 @@ class Log(File):
         return cast("int", found[0])
 
     def _query(
-        self, board: str | None, kind: str | None, before: int | None, text: str = ""
+        self, board: str | None, kind: str | None, before: int | None, text: str = "", after: int = 0
     ) -> tuple[str, dict[str, str | int | None]]:
         found = _FOUND if text else ""
         query = _SHOWN + _filter(board, kind) + found + " ORDER BY entry.id DESC LIMIT :limit"
@@ -198,6 +199,7 @@ class Log(File):
             "board": board,
             "kind": kind,
             "before": _NEWEST if before is None else before,
+            "after": after,
             "text": _pattern(text),
         }
 

@@ -1,7 +1,7 @@
 """What was measured, done and ridden."""
 
 PAGES = {
-    "log": "screens.log.home.LogHome",
+    "log": "screens.log.home.log_page",
     "log.tension": "screens.log.tension.history_page",
     "log.due": "screens.log.due.due_page",
     "log.entry": "screens.log.entry.entry_page",

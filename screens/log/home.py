@@ -1,203 +1,165 @@
 """Log: what is due, then everything recorded, newest first, a page at a time."""
 
 from collections.abc import Iterator
-from functools import partial
-from typing import Any
+from dataclasses import dataclass
+from functools import cached_property
 
-from kivy.clock import Clock
-from kivy.properties import BooleanProperty, ListProperty, NumericProperty, ObjectProperty, StringProperty
-
-from logic.upkeep import Due
-from screens.app_page import AppPage
-from screens.due import open_due
-from screens.log.filter import FilterPanel
-from screens.widgets.load import load_kv
-from screens.widgets.refill import refill
-from screens.widgets.row import Row, Section
-from screens.widgets.text import width_of
-from screens.words.checks import due_name, due_when
+from logic.store import Record
+from screens.acts import Go, Turn
+from screens.asking import fold
+from screens.blocks import Block, Button, Choice, Field, Line, Option, Section, Words
+from screens.log.due import due_tile
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words.log import KINDS, entry_words
+from screens.world import LogBook, World
 
 SHOWN = 20
 """Entries on a page."""
-PATIENCE = 0.3
-"""Seconds after a letter of the search until the log is looked through: it may be long."""
+REACH = 1000
+"""Rows of the log that the first look goes through for a word: a long log costs no more than a short one."""
+WIDER, WIDEST = 4, 50_000
+"""How much wider each further look is, up to this many rows."""
+SEARCH = "log"
+"""Key under which the words of the search are typed."""
+MORE = (
+    ("log.tension", _("History of a belt"), "history"),
+    ("log.export", _("Copies and build sheet"), "send"),
+    ("log.bin", _("Taken out of the log"), "bin"),
+)
 
 
-class LogHome(AppPage):
-    """The entries of this board or of all boards, of one kind or all, with a word in them or not."""
-
-    entries = ListProperty()
-    kinds = ListProperty(list(KINDS.items()))
-    kind = StringProperty()
-    whose = StringProperty("this")
-    filters = StringProperty()
-    filters_open = BooleanProperty(defaultvalue=False)
-    empty = StringProperty()
-    pair_need = NumericProperty()
-    rows = ObjectProperty()
-    due = ObjectProperty()
-    filter_slot = ObjectProperty()
-    pager = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the place."""
-        self._before: list[int | None] = [None]
-        self._text = ""
-        self._panel: FilterPanel | None = None
-        self._search = Clock.create_trigger(lambda *_: self._from_start(), PATIENCE)
-        super().__init__(*args, title="Log", **kwargs)
-        self.state.bind(upcoming=self._due_found)
-
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Open at the newest entries."""
-        self._before = [None]
-        super().open(**args)
-
-    # What is shown
-
-    def refresh(self) -> None:
-        """Show the page of entries in front."""
-        state = self.state
-        board = state.saved.id if self.whose == "this" else None
-        found = state.store.page(
-            board, self.kind or None, self._before[-1], limit=SHOWN + 1, text=self._text.strip()
-        )
-        records, self._older = found[:SHOWN], len(found) > SHOWN
-        names = {one.id: one.name for one in state.boards()} if board is None else {}
-        lines = []
-        for record in records:
-            title, detail, icon = entry_words(record, self.style)
-            if board is None:
-                detail = f"{names.get(record.board, 'Another board')}. {detail}"
-            lines.append((record.id, title, detail, icon, self._day(f"{record.at:%Y-%m-%d}")))
-        self._show_lines(lines)
-        self.empty = "" if records else self._empty_text()
-        self._last = records[-1].id if records else None
-        self._show_pager()
-        self._show_filters()
-        self._show_due()
-        words = ("+ Add a ride", "+ Add a note")
-        self.pair_need = sum(width_of(word, "strong", bold=True) + 60 for word in words) + 8
-
-    def _show_lines(self, lines: list[tuple[int, str, str, str, str]]) -> None:
-        self.entries = lines
-        refill(self.rows, lines, lambda: self._entry_rows(lines))
-
-    def _entry_rows(self, lines: list[tuple[int, str, str, str, str]]) -> Iterator[Row | Section]:
-        today = ""
-        for number, title, detail, icon, day in lines:
-            if day != today:
-                today = day
-                yield Section(title=day)
-            row = Row(title=title, detail=detail, icon=icon)
-            row.bind(on_release=partial(self._open_entry, number))
-            yield row
-
-    def _day(self, day: str) -> str:
-        return "Today" if day == f"{self.state.clock():%Y-%m-%d}" else day
-
-    def _empty_text(self) -> str:
-        if self.kind or self._text.strip():
-            return "Nothing in the log fits this filter."
-        return "Rides, checks and work on this board appear here. Finish a check to start."
-
-    def _due_found(self, *_: object) -> None:
-        if self.in_front:
-            self._show_due()
-
-    def _show_due(self) -> None:
-        upcoming = self.state.upcoming if len(self._before) == 1 else ()
-        sides = self.state.saved.sides
-        first = [(one, due_name(one, sides), due_when(one, self.style)) for one in upcoming[:2]]
-        content = (len(upcoming), [(one.key, one.due, name, when) for one, name, when in first])
-        refill(self.due, content, lambda: self._due_rows(first, len(upcoming)) if first else [])
-
-    def _due_rows(self, first: list[tuple[Due, str, str]], rules: int) -> Iterator[Row | Section]:
-        yield Section(title="Due" if first[0][0].due else "Next")
-        for one, name, when in first:
-            row = Row(title=name, value=when)
-            row.icon, row.value_tone = ("due", "bad") if one.due else ("clock", "text")
-            row.bind(on_release=lambda _, one=one: open_due(self, one))
-            yield row
-        yield self._row(
-            "All upkeep",
-            f"{rules} rule" if rules == 1 else f"{rules} rules",
-            "due",
-            partial(self.shell.go, "log.due"),
-        )
-
-    def _row(self, title: str, detail: str, icon: str, act: Any) -> Row:  # noqa: ANN401  (a function)
-        row = Row(title=title, detail=detail, icon=icon)
-        row.bind(on_release=lambda *_: act())
-        return row
-
-    def _show_filters(self) -> None:
-        kind = "All kinds" if not self.kind else KINDS[self.kind]
-        whose = "this board" if self.whose == "this" else "all boards"
-        said = f', "{self._text.strip()}"' if self._text.strip() else ""
-        self.filters = f"{kind}, {whose}{said}"
-        if self.filters_open and self._panel is None:
-            self._panel = FilterPanel(page=self)
-            self.filter_slot.add_widget(self._panel)
-        elif not self.filters_open and self._panel is not None:
-            self.filter_slot.clear_widgets()
-            self._panel = None
-
-    def _show_pager(self) -> None:
-        ways = [("Older entries", "", "open", self.older)] if self._older else []
-        if len(self._before) > 1:
-            ways.append(("Newer entries", "", "shut", self.newer))
-        refill(self.pager, [title for title, *_ in ways], lambda: [self._row(*way) for way in ways])
-
-    # What can be done
-
-    def toggle_filters(self) -> None:
-        """Open the filters, or close them with what they are set to in force."""
-        self.filters_open = not self.filters_open
-        self.refresh()
-
-    def choose_kind(self, kind: str) -> None:
-        """Show one kind of entry."""
-        self.kind = kind
-        self._from_start()
-
-    def choose_whose(self, whose: str) -> None:
-        """Show this board's entries or those of all boards."""
-        self.whose = whose
-        self._from_start()
-
-    def search(self, text: str) -> None:
-        """Show entries with a word in them."""
-        if text != self._text:
-            self._text = text
-            self._search()
-
-    def _from_start(self) -> None:
-        self._before = [None]
-        self.refresh()
-
-    def older(self) -> None:
-        """Turn to older entries."""
-        self._before.append(self._last)
-        self.scroll.scroll_y = 1
-        self.refresh()
-
-    def newer(self) -> None:
-        """Turn back to newer ones."""
-        self._before.pop()
-        self.scroll.scroll_y = 1
-        self.refresh()
-
-    def back(self) -> bool:
-        """Turn back to newer entries first."""
-        if len(self._before) == 1:
-            return False
-        self.newer()
-        return True
-
-    def _open_entry(self, number: int, *_: object) -> None:
-        self.shell.go("log.entry", number=number)
+def log_page(world: World) -> Page:
+    """Return the entries of this board or of all boards, of one kind or all, with a word in them or not."""
+    look = _Look(world)
+    return Page(
+        title=_("Log"),
+        crown=None if look.past else due_tile(world),
+        blocks=tuple(_blocks(look)),
+        foot=Foot(
+            main=Button(_("+ Add a ride"), Go("log.ride")),
+            beside=(Button(_("+ Add a note"), Go("log.note")),),
+        ),
+        back=look.newer() if look.past else None,
+        card=str(look.past),
+        chip=True,
+    )
 
 
-load_kv(__file__)
+@dataclass(frozen=True)
+class Found:
+    """Entries of one look, and the row below which the next one begins; 0 where the log ends."""
+
+    records: tuple[Record, ...]
+    onward: int
+
+
+def find(log: LogBook, board: str, kind: str, before: int, text: str, reach: int) -> Found:  # noqa: PLR0913  (its filters)
+    """Return a page of entries below a row (0 for the newest); `board` and `kind` are "" for all.
+
+    A word is looked for in so many rows.
+    """
+    top = before or log.store.newest()[0] + 1
+    after = max(0, top - 1 - reach) if text else 0
+    found = log.store.page(board or None, kind or None, top, limit=SHOWN + 1, text=text, after=after)
+    if len(found) > SHOWN:
+        return Found(tuple(found[:SHOWN]), found[SHOWN - 1].id)
+    return Found(tuple(found), after + 1 if after else 0)
+
+
+class _Look:
+    """What of the log is looked at: filters, the words looked for, and how far back."""
+
+    def __init__(self, world: World) -> None:
+        """Read the filters."""
+        self.world = world
+        self.kind = str(world.args.get("kind", ""))
+        self.all = world.args.get("whose") == "all"
+        self.text = world.typed.get(SEARCH, "").strip()
+        self.past: tuple[int, ...] = tuple(world.args.get("_past", ()))
+
+    @cached_property
+    def found(self) -> Found:
+        """Return the entries in front."""
+        board = "" if self.all else self.world.saved.id
+        before = self.past[-1] if self.past else 0
+        reach = min(REACH * WIDER ** len(self.past), WIDEST)
+        return self.world.kept(find, self.world.log, board, self.kind, before, self.text, reach)
+
+    def older(self) -> Turn:
+        """Return the act that turns to older entries."""
+        return Turn({"_past": (*self.past, self.found.onward)})
+
+    def newer(self) -> Turn:
+        """Return the act that turns back to newer ones."""
+        return Turn({"_past": self.past[:-1] or None})
+
+    @property
+    def filters(self) -> str:
+        """Return what the filters are set to."""
+        kind = KINDS[self.kind] if self.kind else _("All kinds")
+        whose = _("all boards") if self.all else _("this board")
+        said = f', "{self.text}"' if self.text else ""
+        return f"{kind}, {whose}{said}"
+
+
+def _blocks(look: _Look) -> Iterator[Block]:
+    yield from fold(look.world, "filter", _("Filter and search"), lambda: _filter(look), look.filters)
+    yield from _entries(look)
+    found = look.found
+    if not found.records:
+        yield Words(key="empty", text=_empty(look))
+    if found.onward:
+        text = _("Older entries") if len(found.records) == SHOWN else _("Look further back")
+        yield Line(key="older", title=text, icon="open", act=look.older())
+    if look.past:
+        yield Line(key="newer", title=_("Newer entries"), icon="shut", act=look.newer())
+        return
+    rules = len(look.world.upcoming)
+    yield Section(key="more", title=_("More"))
+    count = _("1 rule") if rules == 1 else _("{count} rules").format(count=rules)
+    yield Line(key="log.due", title=_("All upkeep"), detail=count, icon="due", act=Go("log.due"))
+    for page, title, icon in MORE:
+        yield Line(key=page, title=title, icon=icon, act=Go(page))
+
+
+def _filter(look: _Look) -> tuple[Block, ...]:
+    whose = (
+        Option(_("This board"), Turn({"whose": None, "_past": None}), not look.all),
+        Option(_("All boards"), Turn({"whose": "all", "_past": None}), look.all),
+    )
+    kinds = tuple(
+        Option(text, Turn({"kind": kind or None, "_past": None}), kind == look.kind)
+        for kind, text in KINDS.items()
+    )
+    said = look.world.typed.get(SEARCH, "")
+    return (
+        Field(key=SEARCH, label=_("Search the log"), text=said, hint=_("Search the log")),
+        Choice(key="whose", label=_("Board"), options=whose),
+        Choice(key="kind", label=_("Kind"), options=kinds),
+    )
+
+
+def _entries(look: _Look) -> Iterator[Block]:
+    """Yield the entries under their days."""
+    world = look.world
+    names = {one.id: one.name for one in world.boards()} if look.all else {}
+    today, last = f"{world.now:%Y-%m-%d}", ""
+    for record in look.found.records:
+        day = f"{record.at:%Y-%m-%d}"
+        if day != last:
+            last = day
+            yield Section(key=f"day {record.id}", title=_("Today") if day == today else day)
+        title, detail, icon = entry_words(record, world.style)
+        if look.all:
+            detail = f"{names.get(record.board, _('Another board'))}. {detail}"
+        act = Go("log.entry", {"number": record.id})
+        yield Line(key=f"entry {record.id}", title=title, detail=detail, icon=icon, act=act)
+
+
+def _empty(look: _Look) -> str:
+    if look.found.onward:
+        return _("Nothing in the newest part of the log fits.")
+    if look.kind or look.text or look.past:
+        return _("Nothing in the log fits this filter.")
+    return _("Rides, checks and work on this board appear here. Finish a check to start.")

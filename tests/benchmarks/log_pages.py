@@ -18,6 +18,8 @@ from logic.log import Check, Note, Ride, Tension, text_of
 from logic.store import Store
 from logic.store.file import utc_text
 from logic.upkeep import upkeep
+from screens.log.home import REACH, find
+from screens.world import LogBook
 
 START = datetime(2016, 1, 1, tzinfo=UTC)
 SIZES = (1_000, 100_000)
@@ -82,9 +84,11 @@ def main() -> None:
                     "a page in the middle": lambda store=store, middle=middle: store.page(
                         "b1", before=middle, limit=SHOWN
                     ),
-                    "search, common word": lambda store=store: store.page("b1", limit=SHOWN, text="belt"),
-                    "search, word not there": lambda store=store: store.page(
-                        "b1", limit=SHOWN, text="zeppelin"
+                    "search, common word": lambda store=store: find(
+                        LogBook(store, "b1"), "b1", "", 0, "belt", REACH
+                    ),
+                    "search, word not there": lambda store=store: find(
+                        LogBook(store, "b1"), "b1", "", 0, "zeppelin", REACH
                     ),
                 }
                 for name, act in acts.items():

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from logic.log import Note, Ride, Tension, Work
+from logic.log import Note, Ride, Tension
 from screens.reminder import remind
 from screens.theme import theme
 from screens.widgets.row import Row
@@ -30,30 +30,6 @@ def add_ride(app: Session, way: str = "8.4", **flags: bool) -> None:
         app.tap(flag.capitalize())
     app.tap("SAVE THE RIDE")
     app.settle()
-
-
-def test_filters_and_search_show_what_they_say_and_pages_turn(app):
-    for number in range(45):
-        app.state.store.append(app.state.saved.id, Note(note=f"note {number}"))
-    app.state.store.append("another", Work(note="bearings"))
-    app.state.changed()
-    app.tap("Log")
-    assert [title for _, title, *_ in app.page.entries][:2] == ["note 44", "note 43"]
-    app.tap("Older entries")
-    assert app.page.entries[0][1] == "note 24"
-    app.key(27)
-    assert app.page.entries[0][1] == "note 44"
-    app.tap("Filter and search")
-    app.page.search("note 7")
-    app.settle()
-    assert [title for _, title, *_ in app.page.entries] == ["note 7"]
-    app.page.search("bear")
-    app.settle()
-    assert app.shows("Nothing in the log fits this filter.")
-    app.tap("All boards")
-    assert [title for _, title, *_ in app.page.entries] == ["Work: bearings"]
-    app.tap("Rides")
-    assert app.page.entries == []
 
 
 def test_the_due_card_opens_what_clears_it(app):
@@ -106,7 +82,7 @@ def test_the_build_sheet_is_written_as_text_and_with_pictures_and_the_log_as_a_t
 
 @pytest.mark.parametrize(
     "page",
-    ["ride", "log", "log.export", "board.boards"],
+    ["ride", "log.export", "board.boards"],
 )
 def test_rows_are_built_anew_only_when_they_differ(app, page):
     add_ride(app, wet=True)
