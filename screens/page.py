@@ -46,6 +46,7 @@ class Page:
     - `card` is what of the page is in front: when it changes, the page begins at its top, and the foot hears nothing for a
       moment.
     - `back` is what Back does here before it leaves the page.
+    - `then` is done once the page stands and nothing is touched: the page it leads to may have one again, until all is known.
     - `say` is what is said aloud, on its own where the person wants that; `awake` keeps the screen on.
     """
 
@@ -59,6 +60,7 @@ class Page:
     chip: bool = False
     card: str = ""
     back: Act | None = None
+    then: Act | None = None
     awake: bool = False
     say: str = ""
 

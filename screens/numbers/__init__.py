@@ -1,7 +1,7 @@
 """Where parts are chosen and figures explained."""
 
 PAGES = {
-    "numbers": "screens.numbers.home.NumbersHome",
+    "numbers": "screens.numbers.home.numbers_page",
     "numbers.gearing": "screens.numbers.gearing.gearing_page",
     "numbers.packs": "screens.numbers.packs.packs_page",
     "numbers.range": "screens.numbers.range.range_page",

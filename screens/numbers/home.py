@@ -1,105 +1,183 @@
-"""Numbers: each row with its present answer, so that opening it is often not needed."""
+"""Numbers: each row with the figure its page leads with, so that opening it is often not needed."""
 
-from functools import partial
-from typing import Any
-
-from kivy.properties import ObjectProperty
+from collections.abc import Callable, Iterator
+from importlib import import_module
+from typing import Any, NamedTuple
 
 from logic.answers.asked import Asked
-from logic.answers.belt_choice import centre_of
-from logic.answers.belt_fit import narrowest_gap
-from logic.answers.charging import charging, wrong_charger
-from logic.answers.descents import descent
-from logic.answers.energy import pack_energy
-from logic.answers.gearing import top_speed
-from logic.answers.joining import joining
-from logic.answers.range import range_alone
 from logic.answers.reading import Item
-from logic.answers.stopping import stop_alone
-from logic.answers.wiring import wiring
-from screens.app_page import AppPage
-from screens.asked import answers, logged_rides
-from screens.asking import lead
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row, Section
+from logic.board import Value
+from screens.acts import Done, Go, Turn
+from screens.asking import entry_of, lead, value_line
+from screens.blocks import Block, Button, Line, Section
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.world import World
 
-ROWS = (
-    ("Speed, hills and stopping", (
-        ("numbers.gearing", "drive", "Gearing and speed", "Top speed, loaded."),
-        ("numbers.push", "gauge", "Speed and push in full", "Curves, grade, wind, and what rules where."),
-        ("numbers.pairs", "swap", "Pairs of pulleys", "Which teeth, which belt, what each pair does."),
-        ("numbers.compare", "numbers", "Two set-ups side by side", "The board against its trial or another board."),
-        ("numbers.stopping", "road", "Stopping", "Way to a stop, dry, 2.5 s to react."),
-        ("numbers.hold", "gauge", "Hold for how long", "Motor heating on a climb, an estimate."),
-    )),
-    ("Packs", (
-        ("numbers.packs", "battery", "Pack energy and limits", "Energy, sag, heat, the weakest limit."),
-        ("numbers.range", "road", "Range", "And Wh/km: by speed, climb and cold, or from the log."),
-        ("numbers.charging", "battery", "Charging", "Time on the charger, amps, temperature."),
-        ("numbers.joining", "swap", "Joining packs", "Difference these packs allow."),
-        ("numbers.wiring", "wires", "Wiring and fuse", "Riding current against the wire."),
-        ("numbers.descents", "road", "Long descents", "Drop the packs take back."),
-        ("numbers.care", "battery", "Storage and care", "Charge for storage, stop signs, fire."),
-    )),
-    ("Belts and wheels", (
-        ("numbers.belt", "ruler", "Belt length and load", "Centre distance of its belt."),
-        ("numbers.fit", "swap", "Does it fit", "Narrowest gap."),
-        ("numbers.wheel", "ruler", "Wheel wear and size", "Measured across or rolled out."),
-    )),
-    ("Bench and desk", (
-        ("numbers.bench_motor", "bench", "Motor from the bench", "Kv, resistance and pole pairs, measured."),
-        ("numbers.units", "swap", "Units", "Typed in one, read in the others."),
-    )),
-)  # fmt: skip
-"""Heading and rows: page, picture, title, what its answer is."""
+WISHES = ("ask.wish_speed", "ask.wish_grade")
 
 
-class NumbersHome(AppPage):
-    """The list of what can be worked out."""
+class Row(NamedTuple):
+    """A page: its name, picture, title, and what the figure of its row is."""
 
-    rows = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build the rows once; later only their answers change."""
-        self._rows: dict[str, Row] = {}
-        super().__init__(*args, title="Numbers", **kwargs)
-        for heading, rows in ROWS:
-            self.rows.add_widget(Section(title=heading))
-            for name, icon, title, detail in rows:
-                row = Row(icon=icon, title=title, detail=detail)
-                row.bind(on_release=partial(self._open, name))
-                self._rows[name] = row
-                self.rows.add_widget(row)
-
-    def _open(self, name: str, *_: object) -> None:
-        self.shell.go(name)
-
-    def refresh(self) -> None:
-        """Show the present answers."""
-        for name, item in self._answers().items():
-            self._rows[name].value = lead(item, self.style)
-        trying = self.state.trial and not self.state.is_scratch
-        self._rows["numbers.gearing"].detail = "Top speed, loaded." + (" Trial open." if trying else "")
-        danger = wrong_charger(self.state.board)
-        charger = self._rows["numbers.charging"]
-        charger.value, charger.value_tone = ("wrong charger", "bad") if danger else (charger.value, "text")
-
-    def _answers(self) -> dict[str, Item | None]:
-        state = self.state
-        board, rider, asking = state.board, state.person.rider, answers(state)
-        joined = joining(board, asking)
-        return {
-            "numbers.gearing": top_speed(board, rider),
-            "numbers.stopping": stop_alone(board, rider, asking),
-            "numbers.packs": pack_energy(board),
-            "numbers.range": range_alone(board, rider, asking, logged_rides(state)),
-            "numbers.charging": charging(board, asking).items.get("time"),
-            "numbers.joining": joined.items.get(joined.head),
-            "numbers.wiring": wiring(board, asking).items["riding"],
-            "numbers.descents": descent(board, rider, asking).items["drop_back"],
-            "numbers.belt": centre_of(board),
-            "numbers.fit": narrowest_gap(board, Asked(asking)("ask.wheel_wear")),
-        }
+    page: str
+    icon: str
+    title: str
+    detail: str
 
 
-load_kv(__file__)
+SPEED, PACKS, BELTS, BENCH = (
+    _("Speed, hills and stopping"),
+    _("Packs"),
+    _("Belts and wheels"),
+    _("Bench and desk"),
+)
+ROWS: dict[str, tuple[Row, ...]] = {
+    SPEED: (
+        Row("numbers.gearing", "drive", _("Gearing and speed"), _("Top speed, loaded.")),
+        Row("numbers.push", "gauge", _("Speed and push in full"), _("Curves, grade, wind, and what limits where.")),
+        Row("numbers.compare", "numbers", _("Two set-ups side by side"), _("The board against its trial or another board.")),
+        Row("numbers.stopping", "road", _("Stopping"), _("Way to a stop, dry, 2.5 s to react.")),
+        Row("numbers.hold", "gauge", _("Hold for how long"), _("Motor heating on a climb, an estimate.")),
+    ),
+    PACKS: (
+        Row("numbers.packs", "battery", _("Pack energy and limits"), _("Energy, sag, heat, the weakest limit.")),
+        Row("numbers.range", "road", _("Range"), _("And Wh/km: by speed, climb and cold, or from the log.")),
+        Row("numbers.charging", "battery", _("Charging"), _("Time on the charger, amps, temperature.")),
+        Row("numbers.joining", "swap", _("Joining packs"), _("Difference these packs allow.")),
+        Row("numbers.wiring", "wires", _("Wiring and fuse"), _("Riding current against the wire.")),
+        Row("numbers.descents", "road", _("Long descents"), _("Drop the packs take back.")),
+        Row("numbers.care", "battery", _("Storage and care"), _("Charge for storage, stop signs, fire.")),
+    ),
+    BELTS: (
+        Row("numbers.belt", "ruler", _("Belt length and load"), _("Centre distance of its belt.")),
+        Row("numbers.fit", "swap", _("Does it fit"), _("Narrowest gap.")),
+        Row("numbers.wheel", "ruler", _("Wheel wear and size"), _("Measured across or rolled out.")),
+    ),
+    BENCH: (
+        Row("numbers.bench_motor", "bench", _("Motor from the bench"), _("Kv, resistance and pole pairs, measured.")),
+        Row("numbers.units", "swap", _("Units"), _("Typed in one, read in the others.")),
+    ),
+}  # fmt: skip
+"""Heading and rows."""
+
+
+Answers = dict[str, Value]
+
+
+class Lead(NamedTuple):
+    """The figure of a row: the answer that gives it, by its module and name, what that is asked, and where it stands in it."""
+
+    where: str
+    given: Callable[[World, Answers], tuple[Any, ...]]
+    read: Callable[[Any], Item | None] = lambda item: item
+
+
+def _asked(world: World, answers: Answers) -> tuple[Any, ...]:
+    return world.board, answers
+
+
+def _ridden(world: World, answers: Answers) -> tuple[Any, ...]:
+    return world.board, world.person.rider, answers
+
+
+LEADS: dict[str, Lead] = {
+    "numbers.gearing": Lead("gearing.top_speed", lambda w, _a: (w.board, w.person.rider)),
+    "numbers.stopping": Lead("stopping.stop_alone", _ridden),
+    "numbers.packs": Lead("energy.pack_energy", lambda w, _a: (w.board,)),
+    "numbers.range": Lead("range.range_alone", lambda w, a: (*_ridden(w, a), w.rides)),
+    "numbers.charging": Lead("charging.charging", _asked, lambda found: found.items.get("time")),
+    "numbers.joining": Lead("joining.joining", _asked, lambda found: found.items.get(found.head)),
+    "numbers.wiring": Lead("wiring.wiring", _asked, lambda found: found.items["riding"]),
+    "numbers.descents": Lead("descents.descent", _ridden, lambda found: found.items["drop_back"]),
+    "numbers.belt": Lead("belt_choice.centre_of", lambda w, _a: (w.board,)),
+    "numbers.fit": Lead("belt_fit.narrowest_gap", lambda w, a: (w.board, Asked(a)("ask.wheel_wear"))),
+}  # fmt: skip
+"""The figure of a row, where its page leads with one."""
+
+
+def numbers_page(world: World) -> Page:
+    """Return which pulleys first, then every page with its figure: those that are known, one more at each quiet moment."""
+    entry = entry_of(world)
+    found = {page: _found(world, page) for page in LEADS}
+    pulleys = _pulleys(world)
+    unknown = [page for page, answer in found.items() if not answer]
+    if pulleys is None:
+        unknown.insert(0, "numbers.pairs")
+    return Page(
+        title=_("Numbers"),
+        blocks=(
+            pulleys or _pulleys_row("", _("One moment.")),
+            *(value_line(world, key) for key in WISHES),
+            *_rows(world, {page: answer[0] for page, answer in found.items() if answer}),
+        ),
+        foot=Foot() if entry is None else Foot(main=Button(_("Done"), Done()), entry=entry),
+        chip=True,
+        then=Turn({"_next": unknown[0]}) if unknown else None,
+    )
+
+
+def _others(world: World) -> Answers:
+    """Return the answers to questions without the wishes, which change no figure but the pulleys."""
+    if not any(key in world.answers for key in WISHES):
+        return world.answers
+    rest = {key: value for key, value in world.answers.items() if key not in WISHES}
+    return world.kept.same("answers beside the wishes", rest)
+
+
+def _found(world: World, page: str) -> tuple[Any, ...]:
+    """Return the answer a row shows, nothing where it is neither known nor asked for now."""
+    where, given, _read = LEADS[page]
+    where, args = f"logic.answers.{where}", given(world, _others(world))
+    if world.args.get("_next") == page:
+        module, _dot, name = where.rpartition(".")
+        return (world.kept(getattr(import_module(module), name), *args),)
+    return world.kept.known(where, *args)
+
+
+def _pulleys(world: World) -> Line | None:
+    """Return which pulleys for the speed and the hill that are wished for, None while the table is not known."""
+    drive = world.board.drive
+    if not any(key in world.answers for key in WISHES):
+        teeth = (drive.motor_teeth, drive.wheel_teeth)
+        now = "" if None in teeth else ":".join(f"{float(one.si):.0f}" for one in teeth)  # type: ignore[union-attr]
+        return _pulleys_row(now, _("Which teeth for your speed and hill? Say both below."))
+    table = "logic.answers.pairs.pair_table", world.board, world.person.rider, world.answers
+    if world.args.get("_next") != "numbers.pairs" and not world.kept.known(*table):
+        return None
+    best = import_module("screens.numbers.best_pairs").best_told(world)
+    return _pulleys_row(best.word, best.text)
+
+
+def _pulleys_row(value: str, detail: str) -> Line:
+    return Line(
+        key="numbers.pairs",
+        title=_("Pairs of pulleys"),
+        value=value,
+        detail=detail,
+        icon="swap",
+        act=Go("numbers.pairs"),
+    )
+
+
+def _rows(world: World, found: dict[str, Any]) -> Iterator[Block]:
+    for heading, rows in ROWS.items():
+        yield Section(key=heading, title=heading)
+        for row in rows:
+            answer = found.get(row.page)
+            wrong = row.page == "numbers.charging" and _wrong_charger(answer)
+            trying = row.page == "numbers.gearing" and world.trial and not world.is_scratch
+            detail = _("{figure} Trial open.").format(figure=row.detail) if trying else row.detail
+            yield Line(
+                key=row.page,
+                title=row.title,
+                detail=_("Wrong charger for this pack.") if wrong else detail,
+                value="" if wrong or answer is None else lead(LEADS[row.page].read(answer), world.style),
+                icon=row.icon,
+                bad=wrong,
+                act=Go(row.page),
+            )
+
+
+def _wrong_charger(answer: Any) -> bool:  # noqa: ANN401  (a Charging, or None)
+    return answer is not None and answer.check is not None and answer.check.danger

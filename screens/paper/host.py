@@ -186,7 +186,7 @@ class PaperPage(Paper):
         if moved:
             self.shell._show()  # noqa: SLF001  (the bridge)
         else:
-            if world.trail != before.trail:
+            if _stored(world) != _stored(before):
                 self.shell.note_args()
             self._show()
 
@@ -281,6 +281,14 @@ class PaperPage(Paper):
 
 def _where(world: World) -> tuple[Any, ...]:
     return tuple(step.page for step in world.trail)
+
+
+def _stored(world: World) -> list[tuple[str, dict[str, Any]]]:
+    """Return of the way what outlives a restart."""
+    return [
+        (page, {name: one for name, one in args.items() if not name.startswith("_")})
+        for page, args in world.trail
+    ]
 
 
 def _way(world: World) -> list[tuple[str, int]]:

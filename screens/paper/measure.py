@@ -230,7 +230,8 @@ def figure_row(block: b.FigureRow, sheet: Sheet) -> None:
 
 def line(block: b.Line, sheet: Sheet) -> None:
     """Draw a row that opens something, or a value that can be changed."""
-    opens = "" if block.act is None else "edit" if block.value else "next"
+    # A row with a picture leads somewhere; one without it shows a value that is changed.
+    opens = "" if block.act is None else "edit" if block.value and not block.icon else "next"
     _pair(
         sheet,
         block.title,
@@ -240,7 +241,7 @@ def line(block: b.Line, sheet: Sheet) -> None:
         icon=block.icon,
         opens=opens,
         bad=block.bad,
-        big=not block.value,
+        big=not block.value or bool(block.icon),
         trial=block.trial,
     )
     if block.chosen:

@@ -42,6 +42,8 @@ HOLD, AGAIN = 0.45, 0.12
 """Seconds until a held key repeats, and between repeats."""
 CROWN = 0.6
 """Most of the height between header and foot that the crown may take."""
+QUIET = 0.05
+"""Seconds until a page goes on by itself, one step after the other."""
 TREMBLE = 24
 """How far a finger may tremble, in dp."""
 WHOLE = 2 * LONGEST
@@ -114,6 +116,7 @@ class Paper(Widget):
         self._brief = Clock.create_trigger(self._brief_over, BRIEF)
         self._repeat = Clock.create_trigger(self._held, HOLD)
         self._soon = Clock.create_trigger(lambda *_: self.arrange(), -1)
+        self._then = Clock.create_trigger(self._go_on, QUIET)
         self.bind(size=self._soon, pos=self._soon)
         # Held weakly: the theme outlives every paper.
         theme.bind(name=self._dressed, scale=self._dressed)
@@ -137,6 +140,18 @@ class Paper(Widget):
             self._tell.cancel()
             self._told = ""
         self.arrange(moved=moved)
+        self._then.cancel()
+        if page.then is not None:
+            self._then()
+
+    def _go_on(self, *_: object) -> None:
+        """Do what the page leaves for a quiet moment."""
+        if self.parent is None or self.page.then is None:
+            return
+        if self._press is None:
+            self.perform(self.page.then)
+        else:
+            self._then()
 
     def _leave(self, where: object) -> None:
         depth = len(where) if isinstance(where, tuple) else 0

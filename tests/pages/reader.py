@@ -82,6 +82,14 @@ class Reader:
         if [step.page for step in before] != [step.page for step in self.world.trail] and is_data(self.name):
             self.world = update(self.world, Arrive())
 
+    def rest(self) -> "Reader":
+        """Wait until the page has nothing left to do by itself."""
+        for _ in range(100):
+            if self.page.then is None:
+                return self
+            self.act(self.page.then)
+        raise AssertionError(f"{self.name} does not come to rest: {self.page.then}")
+
     def blocks(self) -> list[b.Block]:
         """What stands on the page, the crown first."""
         page = self.page

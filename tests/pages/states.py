@@ -41,6 +41,7 @@ def states(name: str, folder: Path) -> Iterator[tuple[str, Page]]:
 
 def _of(reader: Reader, what: str) -> Iterator[tuple[str, Page]]:
     yield what, reader.page
+    reader.rest()
     for block in reader.blocks():
         if isinstance(block, Fold) and block.act is not None and not block.open:
             reader.act(block.act)

@@ -96,7 +96,8 @@ def test_a_wrong_charger_shows_while_it_is_typed(face: Session) -> None:
     notice = next(one for one in face.find_all("DANGER") if one.part in face.page.panes)
     assert notice.y + notice.height <= notice.part.top + 1
     face.key(BACK)
-    assert face.row("Charging").value == "wrong charger"
+    face.settle()
+    assert face.shows("Wrong charger for this pack.")
 
 
 def test_a_wrong_charger_of_the_saved_board_is_told_on_numbers(app: Session) -> None:
