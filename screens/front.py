@@ -9,13 +9,13 @@ from kivy.clock import Clock
 from kivy.core.window import Window
 from kivy.logger import Logger
 
-from logic.errors import InputError
 from screens.acts import (
     Act,
     Arrive,
     Back,
     Both,
     Dismiss,
+    Done,
     Go,
     HandOn,
     Place,
@@ -37,10 +37,8 @@ from screens.told.text import as_text
 from screens.told.tools import with_tools
 from screens.tongue import _
 from screens.update import update
-from screens.update.entering import left
-from screens.update.moving import HOME
 from screens.words.spoken import spoken
-from screens.world import CLOSE, Step, TakeBack, World
+from screens.world import CLOSE, HOME, Step, TakeBack, World
 
 LAST_PLACE_FOR = timedelta(minutes=30)
 """How long after the last use the app opens where it was left."""
@@ -92,7 +90,7 @@ class Front:
             return self.paper.press("escape")
         own = None if self.world.asking is not None else self.paper.page.back
         if self.paper.lost:
-            self.world, own = left(self.world), None
+            self.world, own = update(self.world, Done()), None
         after = update(self.world, own or Back())
         if after is self.world:
             return False
@@ -220,14 +218,17 @@ class Front:
         last = self.world.store.get("place")
         fresh = last is not None and self.world.clock() - datetime.fromisoformat(last["at"]) < LAST_PLACE_FOR
         trail = tuple(Step(name, args) for name, args in last["trail"] if name in PAGES) if fresh else ()
-        self.world = replace(self.world, trail=trail or (Step(HOME, {}),))
+        if trail in ((), (Step(HOME, {}),)):
+            # Nothing is done on the way to the first frame but what is seen.
+            self.show()
+            return
+        first, self.world = self.world, replace(self.world, trail=trail)
         try:
             self._arrive()
-        except InputError as problem:
+        except Exception as problem:  # noqa: BLE001  (whatever a page does, it does not stop the start)
             self.cannot_show(problem)
-        if self.paper.lost and trail:
-            self.world = replace(self.world, trail=(Step(HOME, {}),))
-            self._arrive()
+        if self.paper.lost:
+            self.world = first
             self.tell(NOT_COME_BACK_TO)
 
     def _remember(self) -> None:

@@ -34,6 +34,9 @@ SCRATCH = "scratch"
 CLOSE = _("Close")
 """Word of a bar that only says something: it stays until it is closed."""
 
+HOME = "ride"
+"""The place the app opens at; Back from another place leads here."""
+
 KEPT = 3
 """Answers of one function that are kept: the trial's, the saved board's, and one more."""
 
@@ -152,7 +155,7 @@ class World:
     typed: Mapping[str, str] = field(default_factory=dict)
     units: Mapping[str, str] = field(default_factory=dict)
     """The unit that was chosen for a field on the keypad."""
-    trail: tuple[Step, ...] = (Step("ride", {}),)
+    trail: tuple[Step, ...] = (Step(HOME, {}),)
     asking: Asking | None = None
     undo: TakeBack | None = None
     out: tuple[Act, ...] = ()

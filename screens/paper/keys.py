@@ -3,7 +3,6 @@
 from typing import Any, Protocol
 
 from kivy.clock import Clock
-from kivy.core.clipboard import Clipboard
 
 from logic.entries import pasted
 
@@ -47,8 +46,7 @@ class Keys:
         if self.front is None:
             return False
         if {"ctrl", "alt", "meta"} & set(modifiers):
-            wanted = code == PASTE and "alt" not in modifiers
-            return wanted and self.front.feed(pasted(Clipboard.paste() or ""))
+            return code == PASTE and "alt" not in modifiers and self.front.feed(pasted(_clipboard()))
         name = NAMED.get(code)
         if name == "next" and "shift" in modifiers:
             name = "previous"
@@ -72,3 +70,10 @@ class Keys:
         typed, self._waiting = self._waiting, ""
         if typed and self.front is not None:
             self.front.feed(typed)
+
+
+def _clipboard() -> str:
+    """Return what was copied; the clipboard is opened when it is wanted, not at the start."""
+    from kivy.core.clipboard import Clipboard  # noqa: PLC0415  (said above)
+
+    return Clipboard.paste() or ""

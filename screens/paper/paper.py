@@ -26,7 +26,6 @@ from screens.paper.room import LOW, SHARE, foot_blocks, foot_look, look_of
 from screens.paper.scale import LINE, TWO_PANES, Look
 from screens.paper.sheet import Laid, Touch
 from screens.paper.spots import Spot
-from screens.paper.writing import Writing
 from screens.theme import theme
 from screens.tongue import _
 
@@ -100,7 +99,7 @@ class Paper(Widget):
         self.places, self.bar = Strip(), Strip()
         for part in (*self.panes, self.crown, self.header, self.places, self.bar):
             self.add_widget(part)
-        self.writing: Writing | None = None
+        self.writing: Any = None
         self.choosing = False
         self._press: Press | None = None
         self._laid: dict[tuple[str, str], tuple[Block, float, Look, Laid]] = {}
@@ -724,6 +723,9 @@ class Paper(Widget):
 
     def open_writing(self, block: Field) -> None:
         """Open a text field over a Field block."""
+        # Kivy's text field is not wanted for the first frame.
+        from screens.paper.writing import Writing  # noqa: PLC0415
+
         self.close_writing()
         self.writing = Writing(self, block, lambda text: self.act(Write(block.key, text)))
         self.add_widget(self.writing)

@@ -4,6 +4,9 @@ Each kind of act has one function, in the module of its subject, marked `@does(T
 """
 
 from collections.abc import Callable
+from functools import cache
+from importlib import import_module
+from pkgutil import iter_modules
 from typing import Any, TypeVar
 
 from screens.acts import Act, Both
@@ -24,27 +27,22 @@ def does(kind: type[A]) -> Callable[[Callable[[World, A], World]], Callable[[Wor
     return mark
 
 
+@cache
+def _load() -> None:
+    """Load every module here, which marks its functions: at the first act, since the first page is shown without any."""
+    for module in iter_modules(__path__):
+        import_module(f"screens.update.{module.name}")
+
+
 def update(world: World, act: Act) -> World:
     """Return the world after an act; what had to be stored is stored when this returns.
 
     Raises InputError for a value that cannot be used, and whatever the store raises when it cannot write: nothing has changed
     then.
     """
+    _load()
     if isinstance(act, Both):
         for one in act.acts:
             world = update(world, one)
         return world
     return _DOES[type(act)](world, act)
-
-
-from screens.update import (  # noqa: E402, F401  (they mark their functions)
-    belts,
-    checks,
-    entering,
-    keeping,
-    log,
-    moving,
-    packs,
-    reach,
-    sound,
-)

@@ -6,10 +6,7 @@ from dataclasses import replace
 from screens.acts import Arrive, Back, Go, HandOn, Place, ReadOut, Say, Share, Swap, Turn
 from screens.update import does
 from screens.update.entering import left
-from screens.world import Step, World
-
-HOME = "ride"
-"""The place the app opens at; Back from another place leads here."""
+from screens.world import HOME, Step, World
 
 ARRIVALS: dict[str, Callable[[World], World]] = {}
 """What must be done before a page can be read, by its name: a run is begun, a lapsed one is logged."""

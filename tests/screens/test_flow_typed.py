@@ -71,7 +71,7 @@ def test_a_keyboards_text_is_refused_whole_with_a_reason(app: Session, text: str
 
 
 def test_what_is_pasted_is_taken_whole(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("screens.paper.keys.Clipboard.paste", lambda: "280-5M-15\n")
+    monkeypatch.setattr("kivy.core.clipboard.Clipboard.paste", lambda: "280-5M-15\n")
     app.shell.go("board.value", key="drive.belt_teeth")
     app.key(ord("v"), "ctrl")
     app.settle()
