@@ -1,27 +1,62 @@
-"""Drawings that explain a joint, by the name under which the tables of joints and of checks ask for them."""
+"""Drawings that explain a step, by the name under which the tables of joints and of checks ask for them."""
 
+from logic.answers.checks import figures
+from logic.answers.reading import Result
+from logic.answers.wiring import first_power
 from logic.board import Board
 from screens.blocks import Block, Picture, Words
+from screens.pictures.hanger import hanger
+from screens.pictures.power import polarity, precharge
 from screens.pictures.tightening import bearing_order, cross_pattern, set_screw_on_flat
 from screens.tongue import _
+from screens.world import World
 
 USUAL, LEAST, MOST = 4, 3, 6
 """Screws of a pattern where the board does not tell, and how many are drawn."""
+BY_HAND = 2.0
+"""Seconds that the resistor is held on by hand at least, as the steps say: common practice, no source."""
 STACK = _("1 washer, 2 bearing, 3 spacer, 4 bearing, 5 washer, 6 nut. The spacer carries the nut's push.")
 FLAT = _("The first set screw stands square on the flat, the second after it.")
 CROSS = _("Opposite screws follow each other: all snug, then half, then the full setting.")
+POLARITY = _("Red lead on plus, black on minus, controller unplugged. The meter shows no minus sign.")
+PRECHARGE = _("The resistor bridges the open plug first, then the plug goes home.")
+NUMBERED = ("bearings",)
+"""Drawings whose numbers mean nothing without their words."""
+HANGER = _("Lean the deck fully. Look for room to the deck, to the ground and between the motors.")
 
 
-def explained(name: str, board: Board, joint: str) -> tuple[Block, ...]:
-    """Return the drawing of a name, and what its numbers mean where the page does not say so; nothing for another name."""
-    if name == "cross":
-        return (Picture(key="cross", strokes=cross_pattern(pattern(board, joint)), text=CROSS),)
-    if name == "set screw":
-        return (Picture(key="set screw", strokes=set_screw_on_flat(), text=FLAT),)
-    if name == "bearings":
-        legend = Words(key="stack", text=STACK, tone="second")
-        return (Picture(key="bearings", strokes=bearing_order(), text=STACK), legend)
-    return ()
+def explained(world: World, board: Board, name: str, joint: str = "") -> tuple[Block, ...]:
+    """Return the drawing of a name, and what its marks mean where the page does not say so; nothing for another name."""
+    made = {
+        "cross": (lambda: cross_pattern(pattern(board, joint)), CROSS),
+        "set screw": (set_screw_on_flat, FLAT),
+        "bearings": (bearing_order, STACK),
+        "polarity": (lambda: polarity(_volts(world, board)), POLARITY),
+        "precharge": (lambda: precharge(_hold(world, board)), PRECHARGE),
+        "hanger": (lambda: hanger(board.sides), HANGER),
+    }
+    if name not in made:
+        return ()
+    drawn, text = made[name]
+    picture = Picture(key=name, strokes=drawn(), text=text)
+    return (picture, Words(key="legend", text=text, tone="second")) if name in NUMBERED else (picture,)
+
+
+def _volts(world: World, board: Board) -> str:
+    """Return what the meter may show, "" where the pack is not known."""
+    low, high = figures(("empty_voltage", "full_voltage"), board, world.person).values()
+    if not isinstance(low, Result) or not isinstance(high, Result):
+        return ""
+    ends = (world.style.number(one.value, one.quantity) for one in (low, high))
+    return _("{low} to {high}").format(low=next(ends), high=next(ends))
+
+
+def _hold(world: World, board: Board) -> str:
+    """Return how long the resistor is held on, "" where it is not known."""
+    hold = world.kept(first_power, board, world.answers).items["precharge_time"]
+    if not isinstance(hold, Result):
+        return ""
+    return world.style.number(max(hold.value, BY_HAND), hold.quantity)
 
 
 def pattern(board: Board, joint: str) -> int:

@@ -262,7 +262,9 @@ class CardBlocks:
     def _work(self) -> Iterator[Block]:
         card, style = self.card, self.world.style
         name = card.kind.text("picture") if "picture" in card.kind else ""
-        yield from explained(name, board_of(self.world), card.key if card.key in joint_places() else "")
+        yield from explained(
+            self.world, board_of(self.world), name, card.key if card.key in joint_places() else ""
+        )
         tool = tool_text(card)
         if tool:
             size = _("{tool}. Try the tool first: its size is from memory.").format(tool=tool)

@@ -3,10 +3,11 @@
 from logic.answers.asked import questions
 from logic.answers.reading import Open, Result
 from logic.answers.wiring import FirstPower, first_power
-from logic.tables import rows
+from logic.tables import Row, rows
 from screens.acts import Act, Ask, Go
 from screens.asking import why
-from screens.blocks import PLAIN, Section, Verdict, Words
+from screens.bench.explained import BY_HAND, explained
+from screens.blocks import PLAIN, Block, Section, Verdict, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Page
 from screens.saved_board import board_line, trial_note, untried
@@ -16,8 +17,6 @@ from screens.world import World
 
 HOLD = "precharge_time"
 NAMES = (HOLD, "full", "empty", "spark_energy", "spark_current", "precharge_current", "precharge_power")
-BY_HAND = 2.0
-"""Seconds that one holds it on by hand at least, as the steps say: common practice, no source."""
 DETAILS = {
     HOLD: _("Five time constants of resistor and capacitors. By hand: two seconds."),
     "spark_current": _("Without a resistor; the wire's inductance rounds the peak off."),
@@ -54,14 +53,21 @@ def power_page(world: World) -> Page:
         picture=(
             Section(key="steps", title=_("Step by step")),
             *(
-                Words(key=f"step {number}", text=f"{number}. {row.text('text')}")
+                block
                 for number, row in enumerate(rows("power_up"), start=1)
+                for block in _step(world, number, row)
             ),
         ),
         figures=lambda: figures.rows(NAMES[:5]),
         values=tuple(key if key in questions() else board_line(world, key) for key in VALUES),
         values_title=_("From the board: tap one to change it"),
     )
+
+
+def _step(world: World, number: int, row: Row) -> tuple[Block, ...]:
+    """Return a step, and the drawing of the same name where there is one."""
+    text = f"{number}. {row.text('text')}"
+    return (Words(key=f"step {number}", text=text), *explained(world, world.board, row.text("key")))
 
 
 def _ask(key: str) -> Act:

@@ -126,7 +126,7 @@ def _with_it(world: World, item: Item) -> Iterator[Block]:
     if world.args.get("_hint"):
         yield Words(key="hint", text=world.args["_hint"], tone="second")
     if not world.person.bench:
-        yield from explained(item.picture, world.saved, item.joint)
+        yield from explained(world, world.saved, item.picture, item.joint)
     if item.picture == "drive" and not world.person.bench:
         plan = world.kept(belt_plan, world.saved, world.person)
         picture = drive(world.saved, plan, world.style, world.person.scale_unit)

@@ -10,6 +10,10 @@ from logic.checks.lists import build_stages, checklist
 from screens.acts import Write
 from screens.bench.explained import explained, pattern
 from screens.blocks import Picture
+from screens.paper.measure import measure
+from screens.paper.room import look_of
+from screens.pictures.hanger import hanger
+from screens.pictures.power import LESS, PLUS, polarity
 from screens.pictures.strokes import Arrow, Disc, Fill, Label, Path
 from screens.pictures.tightening import (
     BEARING,
@@ -22,6 +26,7 @@ from screens.pictures.tightening import (
     set_screw_on_flat,
 )
 from tests.pages.reader import Reader
+from tests.pages.test_layout import SCALES, SIZES, faults
 
 
 def numbered(count: int) -> dict[str, tuple[float, float]]:
@@ -106,22 +111,68 @@ def test_the_stack_lies_in_order_without_a_gap() -> None:
         ("build.wheels", "wheel_pulley", "cross"),
         ("build.motor", "lock", "set screw"),
         ("build.belt", "motor_lock", "cross"),
+        ("build.motor", "side", "hanger"),
+        ("build.motor", "mount", "hanger"),
+        ("build.wiring", "polarity", "polarity"),
+        ("first_power", "polarity", "polarity"),
+        ("first_power", "precharge", "precharge"),
     ],
 )
 def test_the_steps_that_need_one_have_one(stage: str, item: str, drawing: str) -> None:
     assert checklist(stage).item(item).picture == drawing
 
 
-def test_every_name_that_is_asked_for_is_drawn() -> None:
+def test_every_name_that_is_asked_for_is_drawn(bare: Reader) -> None:
     board = Board("x", "X")
     names = {row.text("picture") for row in find_joints("").kinds if "picture" in row}
-    names |= {item.picture for stage in build_stages() for item in checklist(stage).items} - {"", "drive"}
-    assert names == {"cross", "bearings", "set screw"}
+    lists = (*build_stages(), "first_power")
+    names |= {item.picture for stage in lists for item in checklist(stage).items} - {"", "drive"}
+    assert names == {"cross", "bearings", "set screw", "hanger", "polarity", "precharge"}
     for name in names:
-        blocks = explained(name, board, "")
-        assert isinstance(blocks[0], Picture)
-        assert blocks[0].text
-    assert explained("", board, "") == ()
+        drawn = explained(bare.world, board, name)[0]
+        assert isinstance(drawn, Picture)
+        assert drawn.text
+    assert explained(bare.world, board, "") == ()
+
+
+def words_of(drawn: Picture) -> set[str]:
+    return {one.text for one in drawn.strokes.strokes if isinstance(one, Label)}
+
+
+def test_first_power_is_drawn_with_the_boards_volts_and_time(pages: Reader) -> None:
+    pages.open("bench.power")
+    keys = [block.key for block in pages.page.blocks]
+    assert keys.index("step 2") + 1 == keys.index("polarity")
+    assert keys.index("step 4") + 1 == keys.index("precharge")
+    # Towpath 36: 10 cells in series, 42 V full.
+    assert any("42" in text for text in words_of(pages["polarity"]))
+    assert {"1: resistor, 2\u00a0s", "2: the plug"} <= words_of(pages["precharge"])
+
+
+def test_red_goes_to_plus_and_black_to_minus() -> None:
+    strokes = polarity("").strokes
+    at = {one.text: one.at for one in strokes if isinstance(one, Label)}
+    red, black = (
+        next(
+            one
+            for one in strokes
+            if isinstance(one, Path) and one.tone == tone and len(one.points) in (3, 4) and not one.closed
+        )
+        for tone in ("bad", "text")
+    )
+    assert red.points[-1][1] == at[PLUS][1]
+    assert black.points[-1][1] == at[LESS][1]
+    assert at[PLUS][1] > at[LESS][1]
+
+
+@pytest.mark.parametrize(("sides", "motors", "rooms"), [(("left", "right"), 2, 5), (("right",), 1, 2)])
+def test_the_hanger_shows_this_boards_motors(sides: tuple[str, ...], motors: int, rooms: int) -> None:
+    strokes = hanger(sides).strokes
+    assert sum(isinstance(one, Label) and one.text == "motor" for one in strokes) == motors
+    # To the deck and to the ground for each, and between two.
+    assert sum(isinstance(one, Arrow) for one in strokes) == rooms
+    if sides == ("right",):
+        assert all(one.start[0] > 0 for one in strokes if isinstance(one, Arrow))
 
 
 @pytest.mark.parametrize(
@@ -144,3 +195,15 @@ def test_the_pull_is_drawn_with_the_persons_arm(pages: Reader) -> None:
     said = {one.text for one in pages["key"].strokes.strokes if isinstance(one, Label)}
     # Ours: 1.3 N m over 80 mm is 16.25 N, 1.66 kg.
     assert said == {"80\u00a0mm", "1.66\u00a0kg"}
+
+
+@pytest.mark.parametrize("name", ["cross", "bearings", "set screw", "hanger", "polarity", "precharge"])
+def test_texts_of_a_drawing_stand_inside_and_apart(pages: Reader, name: str) -> None:
+    block = explained(pages.world, pages.world.saved, name, "wheel_pulley")[0]
+    found = [
+        f"{width}x{height} {scale}: {fault}"
+        for width, height in SIZES
+        for scale in SCALES
+        for fault in faults(measure(block, min(width, 640), look_of(height, scale)))
+    ]
+    assert found == []
