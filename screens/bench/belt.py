@@ -3,28 +3,21 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from logic.answers.belt_sound import Calibration
-from logic.answers.belt_together import takes, ways
-from logic.answers.reading import Open, Result
+from logic.answers.reading import Result
 from logic.log import BeltFitted
-from screens.acts import Act, Go, Record, Turn
-from screens.asking import fold, why
+from screens.acts import Go, Record, Turn
+from screens.asking import fold
 from screens.belt_values import belt_first, belt_lines
 from screens.bench.loads import Weight
 from screens.bench.measure import Measure
 from screens.bench.scale import Depths, Places
-from screens.bench.together import together_blocks
 from screens.blocks import Block, Button, Line, Words
 from screens.page import Foot, Page
 from screens.tongue import _
-from screens.words.belt import WAYS, percent
 from screens.world import World
 
 HERE: dict[str, type[Measure]] = {"scale": Places, "pulls": Depths, "weight": Weight}
 """Ways that are taken on this page."""
-ELSEWHERE = {"motor": "bench.motor", "pluck": "bench.sound"}
-"""Ways with a page of their own."""
-
 ORDER = (
     _("Fit dry, align the pulleys by straight edge, motor screws just loose."),
     _("Tension, turn the wheel, tension again."),
@@ -71,48 +64,14 @@ def _tools(way: Measure) -> tuple[Button, ...]:
 
 
 def _other_ways(way: Measure) -> Iterator[Block]:
-    yield from fold(way.world, "ways", _("Other ways"), lambda: tuple(_ways(way)))
+    yield from fold(way.world, "ways", _("Other ways"), lambda: _ways(way))
 
 
-def _ways(way: Measure) -> Iterator[Block]:
-    """Yield the best way with its error, each way with what it takes, and what two of them tell together."""
-    world = way.world
-    known = calibration(world, way.side)
-    found = world.kept(ways, way.board, world.person, known)
-    if found.best:
-        text = _("Best here, by what it takes: {way}, good to {share}.").format(
-            way=WAYS[found.best].lower(), share=percent(found.items[found.best], way.style)
-        )
-        yield Words(key="best", text=text, bold=True)
-    for name, item in found.items.items():
-        detail = why(item, way.style) if isinstance(item, Open) else takes(name)
-        if name == "pluck" and known is None and isinstance(item, Result):
-            detail = _("For change, and left against right, until it is set against a pull.")
-        yield Line(
-            key=f"way {name}",
-            title=WAYS[name],
-            value=percent(item, way.style),
-            detail=detail,
-            chosen=name == way.way,
-            icon="tick" if name == found.best else "",
-            act=_take(name, way.side),
-        )
-    yield from together_blocks(world, way.side)
+def _ways(way: Measure) -> tuple[Block, ...]:
+    # Few open them, and they bring what listens to a belt with them.
+    from screens.bench.other_ways import other_ways  # noqa: PLC0415
 
-
-def _take(name: str, side: str) -> Act:
-    if name in ELSEWHERE:
-        return Go(ELSEWHERE[name], {"side": side})
-    return Turn({"way": None if name == "scale" else name, "_at": None, "open_ways": None})
-
-
-def calibration(world: World, side: str) -> Calibration | None:
-    """Return what a pluck of this very belt was set against; None for a belt fitted since."""
-    stored = world.store.get(f"pluck/{world.saved.id}/{side}")
-    fitted = world.last("belt_fitted", belt=side)
-    if stored is None or (fitted is not None and fitted.at.isoformat() > stored["at"]):
-        return None
-    return world.kept.same(f"pluck {side}", Calibration(stored["factor"], stored["pulled"], stored["share"]))
+    return tuple(other_ways(way))
 
 
 def _around(way: Measure) -> Iterator[Block]:

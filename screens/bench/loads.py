@@ -84,7 +84,7 @@ class MotorPull(Measure):
         """Return what to do with the hands, two people's."""
         return _(
             "Two people, power off. Motor screws just loose, so that the mount slides."
-            " Strap or jackscrew on a fixed part in the belt's plane, never round the turning can."
+            " Strap or jackscrew on a fixed part, in the belt's plane. Never round the turning can."
             " Pull from the axle straight to the shaft. Lock the screws, turn the wheel, measure again."
         )
 

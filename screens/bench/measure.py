@@ -156,12 +156,9 @@ class Measure:
 
     def page(self) -> Page:
         """Return the page of this way."""
-        many = len(self.sides) > 1
         at = self.fields.index(self.asked)
         return Page(
-            title=_("{way}, {side}").format(way=self.heading, side=self.side.upper())
-            if many
-            else self.heading,
+            title=self.title(),
             crown=self.crown(),
             blocks=tuple(self.blocks()),
             foot=self.foot(),
@@ -172,6 +169,12 @@ class Measure:
             places=False,
             card=f"{self.way} {self.side}",
         )
+
+    def title(self) -> str:
+        """Return the way, with the side where there are two."""
+        if len(self.sides) == 1:
+            return self.heading
+        return _("{way}, {side}").format(way=self.heading, side=self.side.upper())
 
     def foot(self) -> Foot:
         """Return the entry, and the bar that goes on or saves."""

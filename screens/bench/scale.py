@@ -17,7 +17,7 @@ from screens.pictures.drive import drive
 from screens.pictures.span import span_picture
 from screens.tongue import _
 from screens.words.belt import held_text
-from screens.words.tension import aim_text, scale_text
+from screens.words.tension import aim_text, belt_name, scale_text
 
 POSITIONS = 4
 MOST_PULLS = 5
@@ -30,6 +30,10 @@ class Places(Measure):
 
     way = "scale"
     heading = _("Set a belt")
+
+    def title(self) -> str:
+        """Return which belt is set."""
+        return self.heading if len(self.sides) == 1 else belt_name(self.side)
 
     def prepare(self) -> None:
         """Work out the best depth: all pulls are made to it."""

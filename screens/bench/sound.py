@@ -12,7 +12,7 @@ from logic.board import Field
 from logic.store import Record as Entered
 from screens.acts import Act, Listen, OpenSound, Remember, Turn
 from screens.asking import fold
-from screens.bench.belt import calibration
+from screens.bench.calibration import calibration
 from screens.bench.measure import Measure
 from screens.blocks import Block, Button, Line, Picture, Words
 from screens.blocks import Field as TextField

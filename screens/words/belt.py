@@ -1,10 +1,14 @@
 """Words of choosing, fitting, setting and following a belt."""
 
-from logic.answers.belt_choice import Stock
+from typing import TYPE_CHECKING
+
 from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltPlan
 from screens.tongue import _
 from screens.words import Style
+
+if TYPE_CHECKING:
+    from logic.answers.belt_choice import Stock
 
 CHOICE = {
     "centre": "Centre distance of this belt",
@@ -125,12 +129,12 @@ SHORT_WAY = {
 """How a recorded reading was taken."""
 
 
-def stock_title(belt: Stock, style: Style) -> str:
+def stock_title(belt: "Stock", style: Style) -> str:
     """Return the size of a belt in stock."""
     return f"{belt.teeth} teeth, {style.number(belt.length, 'length')}"
 
 
-def makers(belt: Stock) -> str:
+def makers(belt: "Stock") -> str:
     """Return how many makers list a belt."""
     if not belt.sure:
         return "From memory, ask the seller."

@@ -142,8 +142,8 @@ def locked_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:
         return "One pulley must be free to turn."
     reads = style.shown(locked.value, "force", unit=scale_unit)
     return (
-        f"One pulley must be free to turn. If both were held, the scale would read {reads} on a right belt, as"
-        f" if it had {style.number(misread.value, 'force')}."
+        f"One pulley must be free to turn. With both held the scale would read {reads} on a right belt: as if it"
+        f" had {style.number(misread.value, 'force')}."
     )
 
 

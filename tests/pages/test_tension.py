@@ -71,9 +71,7 @@ def test_it_says_what_to_do_first_and_what_locked_pulleys_would_read(check: Read
     assert check.shows("Power off, pack unplugged.")
     assert check.shows("Pull the middle of the free span 1.1\u00a0mm aside.")
     assert check.shows("the scale then reads 0.959\u00a0kg")
-    assert check.shows(
-        "One pulley must be free to turn. If both were held, the scale would read 1.67\u00a0kg"
-    )
+    assert check.shows("One pulley must be free to turn. With both held the scale would read 1.67\u00a0kg")
 
 
 def test_the_change_since_last_time_comes_with_its_sign(check: Reader) -> None:
