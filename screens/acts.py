@@ -191,8 +191,8 @@ class Correct(Act):
 
 
 @dataclass(frozen=True)
-class WriteCopy(Act):
-    """Write a copy into a file beside the app's own: "sheet text", "sheet page" or "log"."""
+class Copy(Act):
+    """Make a copy for others: "share" hands the build sheet on; "sheet text", "sheet page" and "log" write a file."""
 
     what: str
 

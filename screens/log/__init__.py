@@ -9,6 +9,6 @@ PAGES = {
     "log.note": "screens.log.note.note_page",
     "log.snooze": "screens.log.snooze.snooze_page",
     "log.bin": "screens.log.bin.bin_page",
-    "log.export": "screens.log.export.ExportPage",
+    "log.export": "screens.log.export.export_page",
 }
 """Class of each page by its name; it is imported at the first visit."""

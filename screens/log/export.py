@@ -1,84 +1,42 @@
 """Copies out of the app: the log as a table, the build sheet as text or as a page with pictures."""
 
-from collections.abc import Iterable, Iterator
-from pathlib import Path
-from typing import Any
+from collections.abc import Iterator
 
-from kivy.properties import ObjectProperty, StringProperty
+from screens.acts import Copy
+from screens.asking import fold
+from screens.blocks import Block, Button, Line, Section, Words
+from screens.page import Foot, Page
+from screens.sheet.content import sheet
+from screens.tongue import _
+from screens.world import World
 
-from logic.log_table import log_table
-from screens.app_page import AppPage
-from screens.phone.share import share
-from screens.sheet.content import Part, sheet
-from screens.sheet.page import as_page
-from screens.sheet.text import as_text
-from screens.widgets.load import load_kv
-from screens.widgets.refill import refill
-from screens.widgets.row import Row, Section
-
-
-def _rows(parts: Iterable[Part]) -> Iterator[Row | Section]:
-    for part in parts:
-        yield Section(title=part.title)
-        for label, value, known in part.lines:
-            yield Row(title=label, value=value, detail=known, chevron=False)
+COPIES = (
+    ("sheet page", _("Build sheet with pictures"), _("One HTML file: print it or send it"), "picture"),
+    ("sheet text", _("Build sheet as text"), "", "file"),
+    ("log", _("Log as a table"), _("CSV, one line an entry, units in the heads"), "log"),
+)
+"""What is written, what it is called, what it is, and its picture."""
 
 
-class ExportPage(AppPage):
-    """Writes files into the folder of the app and says where; the sheet can be read here as well."""
-
-    said = StringProperty()
-    rows = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the page."""
-        super().__init__(*args, title="Build sheet", **kwargs)
-
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Show the sheet."""
-        self.said = ""
-        super().open(**args)
-
-    @property
-    def folder(self) -> Path:
-        """Return where copies are written: beside the app's own file."""
-        return Path(self.state.store.path).parent / "copies"
-
-    def refresh(self) -> None:
-        """Show the sheet as it would be written now."""
-        parts = sheet(self.state, self.style).parts
-        refill(self.rows, parts, lambda: _rows(parts))
-
-    def share_sheet(self) -> None:
-        """Hand the sheet's text on."""
-        text = as_text(sheet(self.state, self.style))
-        self.said = share(text, f"Build sheet: {self.state.saved.name}")
-
-    def write_text(self) -> None:
-        """Write the sheet as text."""
-        self._write("build-sheet", "txt", as_text(sheet(self.state, self.style)))
-
-    def write_page(self) -> None:
-        """Write the sheet as a page with pictures."""
-        made = as_page(sheet(self.state, self.style), self.state.saved, self.style, self.state.person)
-        self._write("build-sheet", "html", made)
-
-    def write_log(self) -> None:
-        """Write the log of this board as a table."""
-        state = self.state
-        records = state.store.page(state.saved.id, limit=-1)
-        self._write("log", "csv", log_table(records, {state.saved.id: state.saved.name}))
-
-    def _write(self, what: str, kind: str, text: str) -> None:
-        name = "".join(letter if letter.isalnum() else "-" for letter in self.state.saved.name.casefold())
-        path = self.folder / f"{name}-{what}-{self.state.clock():%Y-%m-%d}.{kind}"
-        try:
-            self.folder.mkdir(exist_ok=True)
-            path.write_text(text, encoding="utf-8")
-        except OSError:
-            self.said = "The phone could not write the file: is its storage full?"
-            return
-        self.said = f"Saved as {path.name} in the folder {self.folder.name}."
+def export_page(world: World) -> Page:
+    """Return what can be written, and the sheet to be read here."""
+    return Page(
+        title=_("Build sheet"),
+        blocks=tuple(_blocks(world)),
+        foot=Foot(main=Button(_("SHARE THE BUILD SHEET"), Copy("share"))),
+    )
 
 
-load_kv(__file__)
+def _blocks(world: World) -> Iterator[Block]:
+    if world.args.get("_said"):
+        yield Words(key="said", text=world.args["_said"], bold=True)
+    for what, title, detail, icon in COPIES:
+        yield Line(key=what, title=title, detail=detail, icon=icon, act=Copy(what))
+    yield from fold(world, "sheet", _("Read the sheet here"), lambda: tuple(_sheet(world)))
+
+
+def _sheet(world: World) -> Iterator[Block]:
+    for part in sheet(world).parts:
+        yield Section(key=part.title, title=part.title)
+        for number, (label, value, known) in enumerate(part.lines):
+            yield Line(key=f"{part.title} {number}", title=label, value=value, detail=known)

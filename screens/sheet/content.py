@@ -8,12 +8,12 @@ from logic.answers.reading import Item, Result
 from logic.board import board_fields, groups
 from logic.checks.lists import build_stages
 from logic.store import Record
-from screens.state import State
 from screens.words import KNOWN, Style, sureness
 from screens.words.checks import FIGURES, check_text
 from screens.words.gearing import ITEMS as GEARING
 from screens.words.log import entry_words
 from screens.words.tension import tension_text
+from screens.world import World
 
 WORKED_OUT = ("target", "floor", "ceiling", "depth", "pull_target", "centre", "span")
 PACK = ("full_voltage", "empty_voltage", "pack_energy")
@@ -43,24 +43,24 @@ class Sheet:
 CLOSING = "A record, not a promise. The maker's sheet, local law and licensed practice come first."
 
 
-def sheet(state: State, style: Style) -> Sheet:
+def sheet(world: World) -> Sheet:
     """Return the build sheet of the board in use."""
-    board = state.saved
-    parts = [*_board_parts(state, style), _worked_out(state, style), _build(state)]
-    readings = {side: _readings(state, side) for side in board.sides}
+    board, style = world.saved, world.style
+    parts = [*_board_parts(world, style), _worked_out(world, style), _build(world)]
+    readings = {side: _readings(world, side) for side in board.sides}
     parts += [_tension(side, readings[side], style) for side in board.sides]
-    parts.append(_recent(state, style))
+    parts.append(_recent(world, style))
     name = board.name + (" (example)" if board.example else "")
-    made = f"{state.clock():%Y-%m-%d %H:%M}"
+    made = f"{world.now:%Y-%m-%d %H:%M}"
     return Sheet(name, made, tuple(part for part in parts if part.lines), readings)
 
 
-def _board_parts(state: State, style: Style) -> list[Part]:
+def _board_parts(world: World, style: Style) -> list[Part]:
     parts = []
     for group, heading in groups().items():
         lines = []
         for field in board_fields().values():
-            value = state.saved.value(field.key)
+            value = world.saved.value(field.key)
             if field.group == group and value is not None:
                 if field.kind == "choice":
                     text = field.option(str(value.si)).label
@@ -72,8 +72,8 @@ def _board_parts(state: State, style: Style) -> list[Part]:
     return parts
 
 
-def _worked_out(state: State, style: Style) -> Part:
-    board, person = state.saved, state.person
+def _worked_out(world: World, style: Style) -> Part:
+    board, person = world.saved, world.person
     speeds = gearing(board, person.rider, 20 / 3.6).items
     found: dict[str, Item] = {name: speeds[name] for name in SPEEDS}
     found |= figures((*WORKED_OUT, *PACK), board, person)
@@ -86,11 +86,11 @@ def _worked_out(state: State, style: Style) -> Part:
     return Part("Worked out", tuple(lines))
 
 
-def _build(state: State) -> Part:
+def _build(world: World) -> Part:
     lines = []
     for key in build_stages():
-        record = state.last("check", list=key)
-        of = state.checklist(key)
+        record = world.last("check", list=key)
+        of = world.checklist(key)
         if record is not None:
             lines.append((of.title, check_text(record.body), f"{record.at:%Y-%m-%d}"))
         else:
@@ -98,8 +98,8 @@ def _build(state: State) -> Part:
     return Part("Build", tuple(lines))
 
 
-def _readings(state: State, side: str) -> tuple[Record, ...]:
-    records = state.entries("tension", 4 * RECENT)
+def _readings(world: World, side: str) -> tuple[Record, ...]:
+    records = world.entries("tension", 4 * RECENT)
     return tuple([one for one in records if one.body.belt == side][:RECENT][::-1])
 
 
@@ -108,9 +108,9 @@ def _tension(side: str, readings: tuple[Record, ...], style: Style) -> Part:
     return Part(f"Tension, {side} belt", lines)
 
 
-def _recent(state: State, style: Style) -> Part:
+def _recent(world: World, style: Style) -> Part:
     lines = []
-    for record in state.store.page(state.saved.id, limit=RECENT):
+    for record in world.store.page(world.saved.id, limit=RECENT):
         title, detail, _ = entry_words(record, style)
         lines.append((title, detail, ""))
     return Part("Last entries of the log", tuple(lines))

@@ -51,38 +51,9 @@ def test_the_note_of_the_day_comes_once_only_when_asked_for_and_ridden(app, monk
     assert shown == [("Due on Towpath 36", "Check after water")]
 
 
-def test_the_build_sheet_is_written_as_text_and_with_pictures_and_the_log_as_a_table(app):
-    add_ride(app)
-    app.shell.go("ride.tension")
-    app.frame(2)
-    app.keys("0.92")
-    app.tap("SAVE LEFT, GO TO RIGHT")
-    app.keys("0.95")
-    app.tap("SAVE RIGHT")
-    app.tap("Finish")
-    app.tap("Log")
-    app.tap("Copies and build sheet")
-    app.tap("Build sheet with pictures")
-    assert app.shows("Saved as towpath-36-build-sheet-2026-11-25.html")
-    app.tap("Build sheet as text")
-    app.tap("Log as a table")
-    page, text, table = (
-        (app.folder / "copies" / f"towpath-36-{name}").read_text(encoding="utf-8")
-        for name in ("build-sheet-2026-11-25.html", "build-sheet-2026-11-25.txt", "log-2026-11-25.csv")
-    )
-    assert page.count("<svg") == 3
-    assert "The drive, to scale" in page
-    assert "<script" not in page
-    assert "Belt tension to set: 108\u00a0N (Worked out)" in text
-    assert "A record, not a promise." in text
-    assert len(table.splitlines()) == 4
-    app.tap("SHARE THE BUILD SHEET")
-    assert app.shows("Copied: paste it where it is wanted.")
-
-
 @pytest.mark.parametrize(
     "page",
-    ["ride", "log.export", "board.boards"],
+    ["ride", "board.boards"],
 )
 def test_rows_are_built_anew_only_when_they_differ(app, page):
     add_ride(app, wet=True)
