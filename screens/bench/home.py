@@ -11,12 +11,6 @@ from screens.world import World
 TASKS = (
     ("bench.belt", "gauge", _("Set a belt"), _("By scale, weight, motor or sound; history and wear.")),
     ("bench.joints", "driver", _("Screws"), _("Torque, threadlocker, tool and reach of each.")),
-    (
-        "bench.controller",
-        "settings",
-        _("Set the controller"),
-        _("Amps, volts and temperatures for this board."),
-    ),
     ("bench.faults", "search", _("Fault guide"), _("From what you see or feel to the cause.")),
     ("bench.spares", "bench", _("Tools and spares"), _("What this board needs, to pack or share.")),
 )

@@ -206,7 +206,8 @@ def ride_out(driver: Driver) -> None:
 
 def controller(driver: Driver) -> None:
     """Open the card of what to set."""
-    driver.tap("Bench")
+    driver.tap("Numbers")
+    driver.settle()
     driver.tap("Set the controller")
 
 

@@ -15,6 +15,11 @@ def test_bench_opens_every_task(pages: Reader) -> None:
     assert pages["bench.build"].detail == "0 of 9 stages done."
 
 
+def test_what_to_set_in_the_controller_stands_with_the_numbers(pages: Reader) -> None:
+    assert "bench.controller" not in pages.open("bench")
+    assert pages.open("numbers")["bench.controller"].title == "Set the controller"
+
+
 def test_the_stage_under_way_stands_on_bench(pages: Reader) -> None:
     pages.open("ride.run", list="build.wheels")
     pages.act(Answer("right"))
