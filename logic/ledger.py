@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from itertools import takewhile
 
 from logic.checks.open_faults import Finding, OpenFault, finding, still_open
@@ -21,6 +21,9 @@ SAME_RIDE = timedelta(hours=24)
 
 CLOCK_SLACK = timedelta(days=1)
 """A date further ahead of now than this was written while the clock was wrong."""
+
+NEVER = datetime.max.replace(tzinfo=UTC) - timedelta(days=2)
+"""Later than any date of an entry."""
 
 NOTHING_FOUND = Finding()
 
@@ -55,6 +58,7 @@ class History:
         self._way: list[float] = [0.0]
         self._places: dict[tuple[str, str], list[int]] = {}
         self._open: tuple[str, datetime] | None = None
+        self._later: list[datetime] = []
         for event in events:
             self.add(event)
 
@@ -74,6 +78,7 @@ class History:
         for name in _names(event):
             self._places.setdefault(name, []).append(len(self.events))
         self.events.append(event)
+        self._later = []
         self._rides.append(self._rides[-1] + rides)
         self._way.append(self._way[-1] + event.distance)
 
@@ -95,13 +100,24 @@ class History:
     def when(self, place: int, now: datetime) -> datetime | None:
         """Return the date of the event at a place, None when no plausible one is known.
 
-        The order of the entries is certain, their dates are not: one written while the clock was ahead
-        counts from the latest plausible date before it, so that nothing falls due later for it.
+        The order of the entries is certain, their dates are not: one written while the clock was ahead stands after now, or
+        after an entry that came later. It counts from the latest plausible date before it, so that nothing falls due later
+        for it, also once now has come to that date.
         """
-        latest = now + CLOCK_SLACK
+        latest = min(now, self._earliest_from(place)) + CLOCK_SLACK
         if self.events[place].at <= latest:
             return self.events[place].at
         return max((event.at for event in self.events[:place] if event.at <= latest), default=None)
+
+    def _earliest_from(self, place: int) -> datetime:
+        """Return the earliest date from an event on. Dates before the first event are of a clock that lost its time."""
+        if not self._later:
+            first, found = self.events[0].at, NEVER
+            for event in reversed(self.events):
+                found = min(found, event.at) if event.at >= first - CLOCK_SLACK else found
+                self._later.append(found)
+            self._later.reverse()
+        return self._later[place]
 
 
 def _names(event: Event) -> Iterator[tuple[str, str]]:

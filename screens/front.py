@@ -216,7 +216,9 @@ class Front:
     def _resume(self) -> None:
         """Show the way that was stored, where it is fresh and can be shown."""
         last = self.world.store.get("place")
-        fresh = last is not None and self.world.clock() - datetime.fromisoformat(last["at"]) < LAST_PLACE_FOR
+        gap = None if last is None else self.world.clock() - datetime.fromisoformat(last["at"])
+        # After the clock was set back nobody can tell how long it was.
+        fresh = gap is not None and timedelta(0) <= gap < LAST_PLACE_FOR
         trail = tuple(Step(name, args) for name, args in last["trail"] if name in PAGES) if fresh else ()
         if trail in ((), (Step(HOME, {}),)):
             # Nothing is done on the way to the first frame but what is seen.

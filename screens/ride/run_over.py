@@ -99,7 +99,7 @@ def _found(world: World, session: Session) -> Page:
     end = _end(world, session)
     items = {item.key: item for item in of.items}
     who = _("{time}. Checked by you, {at}.").format(time=seconds_text(found.seconds), at=_time(world.now))
-    back = Both((BackOne(), Swap("ride.run", {"list": of.key, "going_on": True})))
+    back = Both((BackOne(), Swap("ride.run", {"list": of.key, "_going_on": True})))
     return Page(
         title=of.title,
         crown=Verdict(key="verdict", word=end.word, text=end.text, form=end.form),

@@ -109,5 +109,5 @@ def finished(driver: Driver, key: str, *, noted: str = "") -> None:
 
 def show_run(driver: Driver, key: str) -> None:
     """Open a run at the item in front."""
-    driver.app.shell.go("ride.run", list=key, going_on=True)
+    driver.app.shell.go("ride.run", list=key, _going_on=True)
     driver.frame(2, seconds=0.5)

@@ -33,7 +33,7 @@ def arrive(world: World) -> World:
     if session.age == "none" or not (session.under_way.answers or seen):
         session.begin(world.history().faults)
         world = world.turned(_seen=True, _broken=None)
-    elif seen or world.args.get("going_on"):
+    elif seen or world.args.get("_going_on"):
         world = world.turned(_seen=True)
     elif session.age == "lapsed":
         run = session.under_way
@@ -69,6 +69,9 @@ def answer(world: World, act: Answer) -> World:
     session = world.session(key)
     if session.run is None:
         return replace(world)
+    if world.trail[-1].page == RUN and session.under_way.answers and session.age != "fresh":
+        # The page lay open meanwhile: what was right then is asked about as if the run had been left.
+        return arrive(world.turned(_seen=None, _going_on=None))
     item = session.under_way.at
     session.answer(item, act.state, act.note, act.value, act.sign)
     world = noted(noted(world, typed_key(key, item), ""), note_key(key, item), "")

@@ -76,8 +76,10 @@ def tile(word: str) -> str:
 
 
 def ago(then: datetime, now: datetime) -> str:
-    """Return how long ago something was, in the words one would use."""
+    """Return how long ago something was, in the words one would use; its date where the clock was ahead when it was written."""
     days = (now.date() - then.astimezone(now.tzinfo).date()).days
+    if days < 0:
+        return _("dated {day}, ahead of the clock").format(day=f"{then:%Y-%m-%d}")
     if days == 0:
         minutes = int((now - then).total_seconds() // 60)
         if minutes < 1:

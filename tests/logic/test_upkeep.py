@@ -108,6 +108,25 @@ def test_a_clock_set_ahead_and_back_hides_nothing_that_is_due():
     assert keys(history((YEAR, "tension", {"about": "left"})), 5) != []
 
 
+def test_nothing_that_is_due_is_hidden_once_the_wrong_date_has_come():
+    """By hand: read on day 1 while the clock said day 60; a ride on day 3. Due by date from day 30 on, and it stays so."""
+    ahead = history(READ, (60, "tension", {"about": "left"}), (3, "ride", RIDE))
+    for day in (31, 59, 60, 65, 80):
+        assert ("belt_month", "left") in keys(ahead, day), day
+    # One entry of a clock that had lost its time tells nothing of those before it.
+    lost = history(READ, (20, "tension", {"about": "left"}), (-4000, "ride", RIDE))
+    assert ("belt_month", "left") not in keys(lost, 40)
+    assert ("belt_month", "left") in keys(lost, 51)
+
+
+def test_a_snooze_that_has_ended_does_not_begin_again_on_the_day_it_bears():
+    crash = (0, "ride", {**RIDE, "crash": True})
+    past = history(crash, (40, "snooze", {"about": "crash"}), (2, "tension", {"about": "left"}))
+    assert "crash" not in [key for key, _ in keys(past, 3)]
+    for day in (8, 39, 41, 45):
+        assert "crash" in [key for key, _ in keys(past, day)], day
+
+
 def test_a_snooze_from_a_clock_set_ahead_ends():
     crash = (0, "ride", {**RIDE, "crash": True})
     past = history(crash, (YEAR, "snooze", {"about": "crash"}))

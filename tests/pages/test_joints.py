@@ -1,10 +1,13 @@
 """Joints, and screws that are looked up: the answer first, the record with one tap, what is due, hazards, searching."""
 
+from datetime import timedelta
+
 import pytest
 
 from logic.board import to_dict
 from logic.log import Ride, Tightening
 from screens.acts import Go, Undo, Write
+from screens.bench.joint_card import rides_since
 from screens.blocks import PLAIN, WRONG, FigureRow, Fold, Line, Notice
 from screens.words.joints import ITEMS, NOTICES
 from tests.pages.reader import Reader
@@ -266,3 +269,15 @@ def test_a_look_alike_is_a_notice(pages: Reader) -> None:
     pages.tap("Any screw M8 × 1.25")
     assert notices(pages) == ["notice"]
     assert pages.shows("Looks alike: 5/16-24. Not interchangeable")
+
+
+def test_rides_since_a_joint_are_counted_by_their_order_not_by_a_wrong_clock(pages: Reader) -> None:
+    """The clock was two months ahead when the joint was tightened: the ride after it is a ride after it."""
+    board = pages.world.saved.id
+    pages.store.append(board, Tightening(joint="motor_face", torque=1.7), pages.time + timedelta(days=60))
+    pages.store.append(board, Ride(distance=8000.0))
+    pages.restart()
+    record = pages.world.last("tightening", joint="motor_face")
+    assert rides_since(pages.world, record) == 1
+    pages.open("bench.joint", joint="motor_face")
+    assert pages.shows("dated 2027-01-24, ahead of the clock")

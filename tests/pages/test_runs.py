@@ -256,6 +256,38 @@ def test_a_broken_off_check_goes_on_begins_again_or_lapses(
     assert item(pages) == at
 
 
+@pytest.mark.parametrize(
+    ("minutes", "broken", "logged"), [(5, False, 0), (15, True, 0), (40, False, 1), (-90, False, 1)]
+)
+def test_a_run_that_lay_open_for_long_is_broken_off_too(
+    pages: Reader,
+    minutes: int,
+    broken: bool,  # noqa: FBT001  (a case)
+    logged: int,
+) -> None:
+    """The phone slept on an item, or its clock was set back: what was right then is not taken as right now."""
+    begin(pages)
+    right(pages)
+    act = pages.page.foot.main.act
+    pages.time += timedelta(minutes=minutes)
+    pages.act(act)
+    assert len(pages.records("check")) == logged
+    if broken:
+        assert pages.shows("You stopped at 2 of 9, 15\u00a0min ago.")
+        assert pages.page.foot.main.text == "Start again"
+    else:
+        assert item(pages) == ("pack" if logged else "trucks")
+
+
+def test_a_sign_off_that_was_gone_back_from_is_broken_off_after_a_restart(pages: Reader) -> None:
+    begin(pages)
+    right_until(pages, "")
+    pages.back()
+    pages.restart(minutes=15)
+    assert pages.shows("You stopped at 9 of 9")
+    assert pages.page.foot.main.text == "Start again"
+
+
 def test_volts_that_this_pack_cannot_have_are_refused_and_kept(pages: Reader) -> None:
     begin(pages)
     right_until(pages, "charge")

@@ -131,6 +131,11 @@ def test_half_an_hour_later_the_way_is_still_there_and_after_it_is_not(one: Pers
     assert [step.page for step in one.front.world.trail] == ["ride"]
 
 
+def test_a_way_from_a_clock_set_ahead_is_not_come_back_to(one: Person) -> None:
+    one.again(days=-2)
+    assert [step.page for step in one.front.world.trail] == ["ride"]
+
+
 def test_a_page_that_failed_is_not_come_back_to(one: Person, monkeypatch: pytest.MonkeyPatch) -> None:
     def fails(_world: Any) -> None:
         raise ValueError("a fault made for the test")
