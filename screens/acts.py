@@ -227,6 +227,11 @@ class PutBack(Act):
 
 
 @dataclass(frozen=True)
+class Examples(Act):
+    """Save the example boards and put the first in use."""
+
+
+@dataclass(frozen=True)
 class Undo(Act):
     """Take back the step that the bar at the foot names, on the board it was done to."""
 

@@ -136,7 +136,10 @@ class Columns(Block):
 
 @dataclass(frozen=True, kw_only=True)
 class Line(Tappable):
-    """A row that opens something or asks for a value. `bad` colours the detail, `trial` marks a value that is tried."""
+    """A row that opens something or asks for a value. `bad` colours the detail, `trial` marks a value that is tried.
+
+    `strokes` is a small drawing at its end, which the words say too: it is left out where there is no room for it.
+    """
 
     title: str
     detail: str = ""
@@ -145,6 +148,7 @@ class Line(Tappable):
     trial: bool = False
     bad: bool = False
     chosen: bool = False
+    strokes: Strokes | None = None
 
     def said(self) -> str:
         """Return what stands in the row."""

@@ -198,7 +198,7 @@ def signs_line(title: str = "") -> Line:
     """Return the row that leads to the signs at which a pack is taken out of use."""
     return Line(
         key="signs",
-        title=title or _("Swollen or hot pack?"),
+        title=title or _("Pack hot or swollen?"),
         icon="battery",
         bad=True,
         act=Go("ride.pack_signs"),

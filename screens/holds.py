@@ -1,10 +1,9 @@
-"""What keeps a board from being ridden whatever the items of a list say, and what clears it."""
+"""What keeps a board from being ridden whatever the items of a list say."""
 
 from logic.checks.lists import Checklist
 from logic.checks.open_faults import OpenFault
 from logic.checks.verdict import BEFORE_RIDE
 from logic.upkeep import Due, upkeep
-from screens.acts import Go
 from screens.asked import out_of_use
 from screens.words.checks import due_name
 from screens.world import World
@@ -44,13 +43,6 @@ def put_off(world: World, of: Checklist) -> tuple[tuple[str, str], ...]:
         if record is not None:
             found.append((due_name(one, world.saved.sides), record.body.reason))
     return tuple(found)
-
-
-def due_act(due: Due) -> Go:
-    """Return the act that opens what clears a rule: a checklist, or a page."""
-    if due.opens.startswith("list:"):
-        return Go("ride.run", {"list": due.opens.removeprefix("list:")})
-    return Go(due.opens)
 
 
 def _stops(world: World, of: Checklist) -> list[Due]:

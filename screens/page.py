@@ -22,13 +22,14 @@ if TYPE_CHECKING:
 class Foot:
     """What stays at the thumb: one main act, at most two beside it, and what is being entered.
 
-    `tall` gives the two of a choice the height of a gloved thumb.
+    `tall` gives the two of a choice the height of a gloved thumb, `great` the main one alone.
     """
 
     main: Button | None = None
     beside: tuple[Button, ...] = ()
     entry: Entry | None = None
     tall: bool = False
+    great: bool = False
 
     def __post_init__(self) -> None:
         """Hold to two beside the main one. Raises ValueError for more."""

@@ -390,7 +390,8 @@ class Shell(Surface, BoxLayout):
         except Exception as problem:  # noqa: BLE001  (whatever a page does, it does not stop the start)
             self.cannot_show(problem)
             return False
-        return True
+        # A page of data that fails is taken care of by the paper.
+        return not getattr(self.page, "lost", False)
 
     def note_args(self) -> None:
         """Store what the page in front changed in its own arguments, so that a restart comes back to it."""

@@ -8,7 +8,7 @@ from kivy.metrics import dp
 from logic.fields import Field
 from screens.acts import Act, Back, Dismiss, Go, Place, Put, Undo
 from screens.blocks import Block, Button, Entry, Option
-from screens.paper.measure import KINDS, inner, option_key
+from screens.paper.measure import KINDS, ROW, inner, option_key
 from screens.paper.scale import LEAD, SMALL, TEXT, TITLE
 from screens.paper.sheet import Sheet, touchable
 from screens.tongue import _
@@ -116,6 +116,7 @@ class Bars(Block):
     main: Button | None
     beside: tuple[Button, ...] = ()
     tall: bool = False
+    great: bool = False
     first: int = field(default=0)
 
     def acts(self) -> Mapping[str, Act | None]:
@@ -360,6 +361,10 @@ def options(block: Options, sheet: Sheet) -> None:
     sheet.y = y
 
 
+GREAT = (112, 88)
+"""Height of a great main bar in dp: in a high window and in a low one."""
+
+
 def bars(block: Bars, sheet: Sheet) -> None:
     """Draw the bars: side by side where their words have room, else the main one below in full width."""
     edge, gap = dp(8), dp(8)
@@ -368,7 +373,8 @@ def bars(block: Bars, sheet: Sheet) -> None:
     shown = block.bars
     if not shown:
         return
-    lines = [shown] if len(shown) <= 2 and _fit_beside(sheet, shown, room) else [shown[:-1], shown[-1:]]  # noqa: PLR2004
+    beside = not block.great and len(shown) <= 2 and _fit_beside(sheet, shown, room)  # noqa: PLR2004
+    lines = [shown] if beside else [shown[:-1], shown[-1:]]
     if len(lines[0]) == 2 and len(lines) == 2 and not _fit_beside(sheet, lines[0], room):  # noqa: PLR2004
         lines = [shown[:1], shown[1:2], shown[2:]]
     y, first = dp(6), 0
@@ -377,10 +383,14 @@ def bars(block: Bars, sheet: Sheet) -> None:
             continue
         wide = (room - gap * (len(line) - 1)) / len(line)
         least = tall if block.main in line or block.tall else dp(48)
+        role = LEAD if block.great and block.main in line else TEXT
+        if block.great:
+            least = dp(GREAT[sheet.look.low] if block.main in line else ROW)
         high = max(
-            least, *(sheet.fits(_said(bar), TEXT, wide - dp(20), bold=True).height + dp(14) for bar in line)
+            least, *(sheet.fits(_said(bar), role, wide - dp(20), bold=True).height + dp(14) for bar in line)
         )
-        _row_of_bars(sheet, line, edge, y, room, high, shown.index(block.main) if block.main else -1, first)
+        main = shown.index(block.main) if block.main else -1
+        _row_of_bars(sheet, line, edge, y, room, high, main, first, role=role)
         first += len(line)
         y += high + dp(6)
     sheet.y = y
@@ -406,6 +416,7 @@ def _row_of_bars(  # noqa: PLR0913  (bars and their place)
     main: int,
     first: int = 0,
     *,
+    role: float = TEXT,
     small: bool = False,
 ) -> None:
     gap = dp(8)
@@ -421,7 +432,7 @@ def _row_of_bars(  # noqa: PLR0913  (bars and their place)
         else:
             look, tone = {"fill": "ground", "edge": "text", "line": dp(1.5)}, "text"
         sheet.box(left, y, wide, tall, radius=dp(8), **look)
-        said, role, pad = (bar.text, SMALL, dp(8)) if small else (_said(bar), TEXT, dp(10))
+        said, role, pad = (bar.text, SMALL, dp(8)) if small else (_said(bar), role, dp(10))
         fitted = sheet.fits(said, role, wide - 2 * pad, bold=True)
         sheet.write(
             said,

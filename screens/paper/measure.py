@@ -16,6 +16,8 @@ ROW = 56
 TILE = 72
 HELD = (80, 132)
 """Least and most size of a number that is held up: a digit is 0.71 of it, so 80 dp make 57 dp or 9 mm."""
+SMALL_DRAWING = 108
+"""Width of the drawing at the end of a row, in dp; it is a third as high."""
 SHORT = 12
 """Letters up to which options stand in one row."""
 
@@ -148,7 +150,8 @@ def _pair(  # noqa: C901, PLR0913  (what stands in a row, beside or under each o
 ) -> None:
     """Draw a row: words left, a value right where there is room for both, else under each other."""
     x, room = inner(sheet)
-    tone = "second" if grey else "text"
+    # A row that is bad as a whole has no detail to say so.
+    tone = "second" if grey else "bad" if bad and not under else "text"
     start, pad = x, dp(8)
     mark = sheet.look.size(LEAD) * 1.1
     if icon:
@@ -204,7 +207,7 @@ def _pair(  # noqa: C901, PLR0913  (what stands in a row, beside or under each o
     if spare > 0:
         sheet.marks[:] = [_moved(mark_, spare) for mark_ in sheet.marks]
     if icon:
-        sheet.icon(icon, x, (sheet.y - mark) / 2, mark, tone="main")
+        sheet.icon(icon, x, (sheet.y - mark) / 2, mark, tone="bad" if tone == "bad" else "main")
     if opens:
         sheet.icon(opens, end + dp(2), (sheet.y - mark) / 2, mark, tone="second")
     sheet.box(x, sheet.y - dp(1), room, dp(1), fill="hair")
@@ -228,8 +231,38 @@ def figure_row(block: b.FigureRow, sheet: Sheet) -> None:
         sheet.touch("act", 0, 0, sheet.width, sheet.y, block.said())
 
 
+def drawn_line(block: b.Line, sheet: Sheet) -> None:
+    """Draw title and detail at the left, the small drawing at the right where it leaves the words room."""
+    x, room = inner(sheet)
+    mark = sheet.look.size(LEAD) * 1.1 if block.act is not None else 0.0
+    wide, tall = dp(SMALL_DRAWING), dp(SMALL_DRAWING) / 3
+    left = room - mark - wide - dp(8)
+    longest = max(sheet.longest(block.title, LEAD), sheet.longest(block.detail, SMALL))
+    # The title may take two lines beside it, not three.
+    fits = left >= max(longest, sheet.wide(block.title, LEAD) * 0.6)
+    if not fits:
+        left = room - mark
+    y = dp(8)
+    y += sheet.write(block.title, LEAD, x, y, left).height
+    y += sheet.write(
+        block.detail, SMALL, x, y, left, tone="bad" if block.bad else "second", bold=block.bad
+    ).height
+    sheet.y = max(dp(ROW), y + dp(8))
+    if fits and block.strokes is not None:
+        at = x + room - mark - wide
+        sheet.marks.append(Drawing(at, (sheet.y - tall) / 2, wide, tall, block.strokes, sheet.look.scale))
+    if mark:
+        sheet.icon("next", x + room - mark + dp(2), (sheet.y - mark) / 2, mark, tone="second")
+    sheet.box(x, sheet.y - dp(1), room, dp(1), fill="hair")
+
+
 def line(block: b.Line, sheet: Sheet) -> None:
     """Draw a row that opens something, or a value that can be changed."""
+    if block.strokes is not None:
+        drawn_line(block, sheet)
+        if block.act is not None:
+            sheet.touch("act", 0, 0, sheet.width, sheet.y, block.said())
+        return
     # A row with a picture leads somewhere; one without it shows a value that is changed.
     opens = "" if block.act is None else "edit" if block.value and not block.icon else "next"
     _pair(

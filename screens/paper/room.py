@@ -26,7 +26,13 @@ def look_of(height: float, scale: float) -> Look:
 def foot_blocks(foot: Foot, *, low: bool, sentence: str = "", choosing: bool = False) -> tuple[Block, ...]:
     """Return what stands in a foot: the bars alone, or what is typed with its keys, the bars below or beside it."""
     entry = foot.entry
-    bars = Bars(key="bars", main=foot.main, beside=foot.beside, tall=foot.tall and entry is None)
+    bars = Bars(
+        key="bars",
+        main=foot.main,
+        beside=foot.beside,
+        tall=foot.tall and entry is None,
+        great=foot.great and entry is None,
+    )
     if entry is None:
         return (bars,) if bars.bars else ()
     beside = bars.bars if low and len(bars.bars) < 3 else ()  # noqa: PLR2004  (there is no room for three)

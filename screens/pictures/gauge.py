@@ -2,6 +2,7 @@
 
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan, BeltReading
+from logic.log import Tension
 from screens.pictures.strokes import Disc, Fill, Label, Path, Picture, Stroke
 from screens.tongue import _
 from screens.words import Style
@@ -75,6 +76,31 @@ def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style
         height=96.0,
         margins=(4.0, 26.0, 4.0, 34.0),
         fixed=True,
+    )
+
+
+def small_gauge(entry: Tension) -> Picture | None:
+    """Return a recorded tension against its window without words, for a row; None where no window was recorded.
+
+    What lies far outside stands at the end.
+    """
+    floor, ceiling, tension = entry.floor, entry.ceiling, entry.tension
+    if floor is None or ceiling is None or tension is None or ceiling <= floor:
+        return None
+    room = 0.6 * (ceiling - floor)
+    low, high = floor - room, ceiling + room
+    error = entry.error or 0.0
+    start, middle, end = (min(max(force, low), high) for force in (tension - error, tension, tension + error))
+    strokes: tuple[Stroke, ...] = (
+        Fill(_bar(low, high, 0.3, 0.7), "panel"),
+        Path(_bar(low, high, 0.3, 0.7), "outline", 1.0, closed=True),
+        Fill(_bar(floor, ceiling, 0.12, 0.88), "key"),
+        Path(_bar(floor, ceiling, 0.12, 0.88), "text", 2.0, closed=True),
+        Path(((start, 0.5), (end, 0.5)), "main", 4.0),
+        Path(((middle, 0.0), (middle, 1.0)), "main", 5.0),
+    )
+    return Picture(
+        strokes, (low, 0.0, high, 1.0), to_scale=False, height=32.0, margins=(4.0, 4.0, 4.0, 4.0), fixed=True
     )
 
 

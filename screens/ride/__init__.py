@@ -1,7 +1,7 @@
 """Where the board is ridden: checks at the kerb."""
 
 PAGES = {
-    "ride": "screens.ride.home.RideHome",
+    "ride": "screens.ride.home.ride_page",
     "ride.run": "screens.ride.run.run_page",
     "ride.run_list": "screens.ride.run_list.run_list",
     "ride.run_over": "screens.ride.run_over.run_over",

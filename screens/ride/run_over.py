@@ -9,7 +9,8 @@ from logic.checks.session import Session
 from logic.log.checks import CARE, FIT, STOPPED
 from screens.acts import Act, Back, BackOne, Both, Finish, Go, Swap
 from screens.blocks import RIGHT, UNSURE, WRONG, Block, Button, Line, Verdict, Words
-from screens.holds import due_act, due_stops, forbids, open_elsewhere, pack_held, put_off
+from screens.due_act import due_act, later_act
+from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.page import Foot, Page
 from screens.tongue import _
 from screens.words.checks import (
@@ -170,11 +171,10 @@ def _foot(world: World, back: Act, *, fit: bool) -> Foot:
         )
     if stops:
         first = stops[0]
-        put = Go("log.snooze", {"rule": first.key, "label": first.name, "stop": True})
         name = due_name(first, world.saved.sides)
         return Foot(
             main=Button(_("{check}\ndue now: do it first").format(check=name), due_act(first)),
-            beside=(one_back, Button(_("Put it off"), put)),
+            beside=(one_back, Button(_("Put it off"), later_act(first))),
             tall=True,
         )
     if not fit:

@@ -187,7 +187,7 @@ def signs(driver: Driver) -> None:
     clean(driver)
     driver.app.shell.place("ride")
     driver.settle()
-    driver.tap("Swollen or hot pack?")
+    driver.tap("Pack hot or swollen?")
 
 
 def signs_out(driver: Driver) -> None:

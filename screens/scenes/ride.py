@@ -26,7 +26,7 @@ def first_start(driver: Driver) -> None:
 
 def check(driver: Driver) -> None:
     """Open the tension check."""
-    driver.tap("TENSION CHECK")
+    driver.tap("Tension check")
 
 
 def in_window(driver: Driver) -> None:

@@ -172,5 +172,5 @@ def test_storage_begins_with_the_charge_and_leads_to_the_signs(pages: Reader) ->
     pages.open("numbers.care")
     # Battery University BU-702: about 40 % charge, 15 degrees C.
     assert f"40{GAP}%" in pages.page.crown.text
-    pages.tap("Swollen or hot pack?")
+    pages.tap("Pack hot or swollen?")
     assert pages.name == "ride.pack_signs"

@@ -125,7 +125,7 @@ def main(folder: Path) -> dict[str, object]:
 
     shell.place("ride")
     driver.settle()
-    finger.tap("TENSION CHECK")
+    finger.tap("Tension check")
     told["bar"] = len(shell.trail) - 1
     finger.tap("1")
     told["key"] = shell.page.entry.text

@@ -33,7 +33,7 @@ def test_two_belts_within_reach_of_a_thumb(app: Session) -> None:
         moved.append(app.page.scroll.scroll_y == 1 if pane is None else pane.offset == 0)
         app.tap(spot)
 
-    tap("TENSION CHECK")
+    tap("Tension check")
     before = app.taps
     app.keys("0.92")
     digits = app.taps - before

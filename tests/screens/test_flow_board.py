@@ -6,8 +6,6 @@ import pytest
 
 from logic.board import Value
 from screens.driver import Touch
-from screens.state import Undo
-from screens.widgets.undo import UndoBar
 from tests.screens.session import Session
 
 GUIDED = (
@@ -25,23 +23,10 @@ def empty(begin: Callable[..., Session]) -> Session:
 
 def enter_a_board(app: Session, name: str = "Mooring") -> None:
     """Walk from the first start into the guided entry."""
-    app.tap("Enter my board")
+    app.tap("My board")
     app.type(name)
     app.tap("Save")
     app.tap("Add the next missing value")
-
-
-def test_the_first_start_offers_three_ways(empty: Session) -> None:
-    assert empty.page.title == "Ride"
-    for way in ("See an example board", "Just look something up", "Enter my board"):
-        assert empty.shows(way)
-
-
-def test_the_example_boards_come_at_a_tap(empty: Session) -> None:
-    empty.tap("See an example board")
-    assert empty.shows("TENSION CHECK")
-    assert empty.shows("Example")
-    assert [board.name for board in empty.state.boards()] == ["Ferry", "Lock-keeper", "Towpath 36", "Weir"]
 
 
 def test_guided_entry_leads_from_nothing_to_a_speed(empty: Session) -> None:
@@ -162,20 +147,10 @@ def test_a_name_that_is_taken_is_refused_and_stays(app: Session, name: str) -> N
 
 
 def test_an_empty_name_is_refused(empty: Session) -> None:
-    empty.tap("Enter my board")
+    empty.tap("My board")
     empty.tap("Save")
     assert empty.shows("A name has 1 to 40 letters.")
     assert empty.state.is_scratch
-
-
-def test_a_second_tap_on_undo_finds_nothing_to_take_back(app: Session) -> None:
-    taken: list[str] = []
-    app.state.undo = Undo("Saved", lambda: taken.append("back"))
-    app.settle()
-    bar = next(widget for widget in app.walk() if isinstance(widget, UndoBar))
-    bar.dispatch("on_undo")
-    bar.dispatch("on_undo")
-    assert taken == ["back"]
 
 
 def test_the_bin_gives_back_by_undo(app: Session) -> None:

@@ -69,7 +69,7 @@ def last_check(app: Session) -> dict:
 
 
 def test_one_finger_too_fast_passes_one_card_only(app):
-    app.tap("PRE-RIDE")
+    app.tap("BEFORE A RIDE")
     press(app, PRE.items[0].state.upper())
     app.frame(seconds=0.4)
     spot = app.find(PRE.items[1].state.upper())
@@ -83,7 +83,7 @@ def test_one_finger_too_fast_passes_one_card_only(app):
 
 
 def test_enter_tells_at_once_why_volts_are_refused(app):
-    app.tap("PRE-RIDE")
+    app.tap("BEFORE A RIDE")
     answer_before(app, "charge")
     app.frame(seconds=0.4)
     app.keys("58")
@@ -93,7 +93,7 @@ def test_enter_tells_at_once_why_volts_are_refused(app):
 
 def test_where_the_phone_has_no_voice_the_card_says_so(app, monkeypatch):
     monkeypatch.setattr("screens.phone.speech.say", lambda _: False)
-    app.tap("PRE-RIDE")
+    app.tap("BEFORE A RIDE")
     app.tap("Say it")
     assert app.shows("This phone has no offline voice")
     said = []
@@ -108,12 +108,12 @@ def test_where_the_phone_has_no_voice_the_card_says_so(app, monkeypatch):
 
 
 def test_the_screen_stays_awake_only_while_a_run_is_in_front(app):
-    app.tap("PRE-RIDE")
+    app.tap("BEFORE A RIDE")
     assert not app.window.allow_screensaver
     app.frame(seconds=16 * 60)
     assert app.window.allow_screensaver
     app.key(27)
-    app.tap("PRE-RIDE")
+    app.tap("BEFORE A RIDE")
     assert not app.window.allow_screensaver
     app.key(27)
     assert app.window.allow_screensaver

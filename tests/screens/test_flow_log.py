@@ -32,14 +32,6 @@ def add_ride(app: Session, way: str = "8.4", **flags: bool) -> None:
     app.settle()
 
 
-def test_the_due_card_opens_what_clears_it(app):
-    add_ride(app, crash=True)
-    app.shell.place("ride")
-    app.settle()
-    app.tap("Check now")
-    assert app.page.title == "After a crash, 1 of 8"
-
-
 def test_the_note_of_the_day_comes_once_only_when_asked_for_and_ridden(app, monkeypatch):
     shown = []
     monkeypatch.setattr("screens.reminder.notice", lambda title, text: shown.append((title, text)) or True)
@@ -53,7 +45,7 @@ def test_the_note_of_the_day_comes_once_only_when_asked_for_and_ridden(app, monk
 
 @pytest.mark.parametrize(
     "page",
-    ["ride", "board.boards"],
+    ["board.boards"],
 )
 def test_rows_are_built_anew_only_when_they_differ(app, page):
     add_ride(app, wet=True)
@@ -76,5 +68,4 @@ def test_rows_are_built_anew_only_when_they_differ(app, page):
     if page == "ride.lists":
         app.state.copy_list("travel")
     app.settle()
-    if page != "ride":
-        assert [widget for widget in app.walk() if isinstance(widget, Row)] != before
+    assert [widget for widget in app.walk() if isinstance(widget, Row)] != before

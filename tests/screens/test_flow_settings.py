@@ -31,7 +31,7 @@ def test_inch_shows_miles_and_pounds_and_leaves_what_was_typed(app: Session) -> 
     assert app.row("Wheel diameter").value == "100\u00a0mm"
     app.key(27)
     app.tap("Ride")
-    app.tap("TENSION CHECK")
+    app.tap("Tension check")
     # Ours: 107.6 N / 4.44822 = 24.2 lbf.
     assert app.shows("Set to 24.2\u00a0lbf")
     app.restart(hours=1)
@@ -70,7 +70,7 @@ def test_the_comma_is_on_the_key_and_in_every_number(app: Session) -> None:
 
 
 def test_theme_and_text_change_while_a_number_is_typed(app: Session) -> None:
-    app.tap("TENSION CHECK")
+    app.tap("Tension check")
     app.keys("0.92")
     before = theme.body
     app.state.set_person(text=2.0)
@@ -108,7 +108,7 @@ def test_a_finer_tool_narrows_the_band(app: Session) -> None:
     assert app.state.person != before
     while app.shell.back():
         app.frame()
-    app.tap("TENSION CHECK")
+    app.tap("Tension check")
     app.type("0.92")
     tension = next(text for text in app.texts() if "±\u00a0" in text)
     error = float(tension.rpartition("±\u00a0")[2].split("\u00a0")[0])

@@ -7,7 +7,7 @@ import pytest
 from kivy.base import ExceptionManager
 
 from logic.store import NotSaved
-from screens.numbers import hold
+from screens.paper import host
 from screens.shell import NOT_COME_BACK_TO
 from tests.screens.session import Session
 
@@ -16,6 +16,12 @@ CANNOT = "This page cannot be shown"
 
 def fails(*_: object) -> None:
     raise ValueError("a fault made for the test")
+
+
+def break_page(monkeypatch: pytest.MonkeyPatch, page: str) -> None:
+    """Let one page fail; the others go on."""
+    real = host.page_function
+    monkeypatch.setattr(host, "page_function", lambda name: fails if name == page else real(name))
 
 
 def as_the_loop(act: Callable[..., Any], *given: Any) -> None:
@@ -30,7 +36,7 @@ def as_the_loop(act: Callable[..., Any], *given: Any) -> None:
 def test_a_page_that_fails_does_not_stop_the_start(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
     app.tap("Numbers")
     app.tap("Hold for how long")
-    monkeypatch.setattr(hold.HoldPage, "work_out", fails)
+    break_page(monkeypatch, "numbers.hold")
     app.restart(minutes=1)
     assert app.page.title == "Ride"
     app.frame(seconds=60.0)
@@ -43,7 +49,7 @@ def test_a_page_that_fails_does_not_stop_the_start(app: Session, monkeypatch: py
 def test_a_first_page_that_fails_leaves_the_other_places(
     app: Session, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(type(app.page), "refresh", fails)
+    break_page(monkeypatch, "ride")
     app.restart(hours=1)
     assert app.page.title == CANNOT
     app.tap("Bench")
@@ -51,7 +57,7 @@ def test_a_first_page_that_fails_leaves_the_other_places(
 
 
 def test_a_page_that_fails_when_it_is_opened_says_so(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(hold.HoldPage, "work_out", fails)
+    break_page(monkeypatch, "numbers.hold")
     app.tap("Numbers")
     as_the_loop(app.tap, "Hold for how long")
     app.settle()
@@ -68,12 +74,13 @@ def test_a_page_that_fails_at_a_new_value_says_so(app: Session, monkeypatch: pyt
     app.tap("Numbers")
     app.tap("Hold for how long")
     app.tap("Mass of the board")
-    monkeypatch.setattr(hold.HoldPage, "work_out", fails)
+    break_page(monkeypatch, "numbers.hold")
     as_the_loop(app.keys, "1")
     as_the_loop(app.settle)
     app.settle()
     assert app.page.title == CANNOT
-    app.restart(minutes=1)
+    app.tap("Back")
+    app.tap("Back")
     assert app.page.title == "Numbers"
 
 

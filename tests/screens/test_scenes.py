@@ -53,7 +53,7 @@ def test_a_widget_higher_than_its_scroller_is_touched_where_it_shows(tmp_path: P
     driver.app.state.set_person(text=2.0)
     driver.app.shell.place("ride")
     driver.settle()
-    driver.tap("Swollen or hot pack?")
+    driver.tap("Pack hot or swollen?")
     driver.settle()
     assert driver.app.shell.trail[-1][0] == "ride.pack_signs"
     driver.app.state.set_person(text=1.0)

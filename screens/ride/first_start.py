@@ -1,0 +1,46 @@
+"""Ride without a board: what do you want now. Each row leads to an answer that needs no saved board."""
+
+from screens.acts import Examples, Go
+from screens.blocks import Block, Button, Line
+from screens.figure_page import signs_line
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.world import World
+
+WANTED = (
+    ("screw", "driver", _("A screw"), _("Torque and threadlocker"), Go("bench.joints")),
+    ("belt", "gauge", _("A belt"), _("Loose, right or tight"), Go("ride.tension")),
+    ("before", "checklist", _("Before a ride"), "", Go("ride.run", {"list": "before_ride"})),
+    (
+        "speed",
+        "numbers",
+        _("Speed and range"),
+        _("From Kv, cells, teeth, wheel"),
+        Go("numbers.gearing"),
+    ),
+    ("wrong", "search", _("Something is wrong"), _("Hot motor, noise, weak brake"), Go("bench.faults")),
+    ("fly", "flight", _("May it fly?"), _("From the Wh on the pack"), Go("ride.flight")),
+)
+"""Key, picture, title, detail and way of each row."""
+
+
+def first_start(world: World, pinned: Block | None) -> Page:
+    """Return the rows; the red line for a pack, or what forbids riding, stays in sight above them."""
+    of = world.checklist("before_ride")
+    size = _("{count} items to check").format(count=len(of.items))
+    red = signs_line()
+    rows = tuple(
+        Line(key=key, title=title, detail=detail or size, icon=icon, act=act)
+        for key, icon, title, detail, act in WANTED
+    )
+    return Page(
+        title=_("What do you want now?"),
+        crown=pinned or red,
+        blocks=rows if pinned is None else (red, *rows),
+        foot=Foot(
+            beside=(
+                Button(_("My board"), Go("board.name", {"purpose": "new"})),
+                Button(_("An example"), Examples()),
+            )
+        ),
+    )
