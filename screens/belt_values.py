@@ -5,8 +5,9 @@ from typing import NamedTuple
 
 from screens.acts import Arrive, Ask, Both, Done, Turn
 from screens.asking import entry_of, fold, refused_now, value_line, value_of
-from screens.blocks import Block, Button, Progress, Verdict, Words
+from screens.blocks import Block, Button, Picture, Progress, Verdict, Words
 from screens.page import Foot, Page
+from screens.pictures.belts import belt_print
 from screens.tongue import _
 from screens.words import label_of
 from screens.world import World
@@ -96,6 +97,9 @@ def _blocks(world: World, number: int) -> Iterator[Block]:
         key="progress", states=(*states, "open"), text=_("Then pull at the belt and read the scale.")
     )
     yield from (value_line(world, key) for key in KEYS if world.board.value(key) is not None)
+    if number == 0:
+        text = _("On the belt's back: 280-5M-15 is 280 mm long, teeth 5 mm apart, 15 mm wide.")
+        yield Picture(key="print", strokes=belt_print(), text=text)
     if not any(_has(world, step) for step in STEPS):
         yield Words(key="why", text=_("Six values tell whether the belt is right."), tone="second")
 

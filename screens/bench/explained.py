@@ -2,11 +2,15 @@
 
 from logic.answers.checks import figures
 from logic.answers.reading import Result
+from logic.answers.tension import belt_plan
 from logic.answers.wiring import first_power
 from logic.board import Board
 from screens.blocks import Block, Picture, Words
+from screens.pictures.belts import belt_print
 from screens.pictures.hanger import hanger
 from screens.pictures.power import polarity, precharge
+from screens.pictures.span import span_picture
+from screens.pictures.strokes import Picture as Strokes
 from screens.pictures.tightening import bearing_order, cross_pattern, set_screw_on_flat
 from screens.tongue import _
 from screens.world import World
@@ -22,6 +26,8 @@ POLARITY = _("Red lead on plus, black on minus, controller unplugged. The meter 
 PRECHARGE = _("The resistor bridges the open plug first, then the plug goes home.")
 NUMBERED = ("bearings",)
 """Drawings whose numbers mean nothing without their words."""
+PRINT = _("On the belt's back: length in mm, pitch in mm, width in mm.")
+SPAN = _("A straight edge lies along the span. The hook pulls at its middle, to the depth.")
 HANGER = _("Lean the deck fully. Look for room to the deck, to the ground and between the motors.")
 
 
@@ -34,12 +40,20 @@ def explained(world: World, board: Board, name: str, joint: str = "") -> tuple[B
         "polarity": (lambda: polarity(_volts(world, board)), POLARITY),
         "precharge": (lambda: precharge(_hold(world, board)), PRECHARGE),
         "hanger": (lambda: hanger(board.sides), HANGER),
+        "belt print": (belt_print, PRINT),
+        "span": (lambda: _span(world, board), SPAN),
     }
     if name not in made:
         return ()
     drawn, text = made[name]
     picture = Picture(key=name, strokes=drawn(), text=text)
     return (picture, Words(key="legend", text=text, tone="second")) if name in NUMBERED else (picture,)
+
+
+def _span(world: World, board: Board) -> Strokes:
+    """Return the span of this board with its depth, where they are known."""
+    plan = world.kept(belt_plan, board, world.person)
+    return span_picture(plan, world.style, world.person.scale_unit)
 
 
 def _volts(world: World, board: Board) -> str:

@@ -10,8 +10,10 @@ from logic.board import Field
 from screens.asking import why
 from screens.bench.asked import DEPTH, FORCE, asked
 from screens.bench.measure import Measure
-from screens.blocks import Block, Notice
+from screens.blocks import Block, Notice, Picture
 from screens.page import Page
+from screens.pictures.belts import motor_pulled
+from screens.pictures.span import weight_picture
 from screens.tongue import _
 from screens.world import World
 
@@ -40,6 +42,11 @@ class Weight(Measure):
             " Hang a known weight at its middle: a bottle with 1 kg of water, weighed with its hook."
             " Read how far the belt is pushed in."
         )
+
+    def pictures(self) -> Iterator[Block]:
+        """Yield the weight on the level span."""
+        text = _("The span lies level. The weight hangs from its middle.")
+        yield Picture(key="span picture", strokes=weight_picture(self.plan, self.style), text=text)
 
     def own(self) -> dict[str, Any]:
         """Keep weight and depth."""
@@ -77,8 +84,7 @@ class MotorPull(Measure):
         pull = self.bench["motor_pull"]
         if not isinstance(pull, Result):
             return _("Not known yet"), why(pull, self.style)
-        reads = self.style.shown(pull.value, "force", unit=self.world.person.scale_unit)
-        return _("Pull the motor with {reads}").format(reads=reads), self.aim()
+        return _("Pull the motor with {reads}").format(reads=self._reads()), self.aim()
 
     def instructions(self) -> str:
         """Return what to do with the hands, two people's."""
@@ -87,6 +93,17 @@ class MotorPull(Measure):
             " Strap or jackscrew on a fixed part, in the belt's plane. Never round the turning can."
             " Pull from the axle straight to the shaft. Lock the screws, turn the wheel, measure again."
         )
+
+    def pictures(self) -> Iterator[Block]:
+        """Yield the line on which the motor is pulled."""
+        text = _("The strap pulls on the line from the axle to the motor's shaft.")
+        yield Picture(key="drive picture", strokes=motor_pulled(self._reads()), text=text)
+
+    def _reads(self) -> str:
+        pull = self.bench["motor_pull"]
+        if not isinstance(pull, Result):
+            return ""
+        return str(self.style.shown(pull.value, "force", unit=self.world.person.scale_unit))
 
     def remarks(self) -> list[str]:
         """Return that it is set and not verified."""

@@ -119,9 +119,8 @@ class Places(Measure):
     def pictures(self) -> Iterator[Block]:
         """Yield where the span and the depth are measured."""
         drawn = span_picture(self.plan, self.style, self.world.person.scale_unit)
-        if drawn is not None:
-            text = _("A straight edge lies along the span. The hook pulls at its middle, to the depth.")
-            yield Picture(key="span picture", strokes=drawn, text=text)
+        text = _("A straight edge lies along the span. The hook pulls at its middle, to the depth.")
+        yield Picture(key="span picture", strokes=drawn, text=text)
 
     def drawn(self) -> Iterator[Block]:
         """Yield the drive to scale."""

@@ -1,10 +1,11 @@
-"""Where the free span and the depth of a pull are measured; the depth is drawn larger than it is."""
+"""Where the free span and the depth of a pull are measured, by hook or by weight; the depth is drawn larger than it is."""
 
+from dataclasses import replace
 from math import pi
 
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan
-from screens.pictures.strokes import Arc, Arrow, Disc, Label, Path, Picture, Stroke
+from screens.pictures.strokes import Arc, Arrow, Disc, Label, Path, Picture, Point, Stroke
 from screens.tongue import _
 from screens.words import Style
 
@@ -12,19 +13,49 @@ LEFT, MIDDLE, RIGHT = (16.0, 0.0), (50.0, 11.0), (84.0, 0.0)
 """Where the span begins and ends, and its middle when it is pulled; the drawing's."""
 WHEEL, MOTOR = 15.0, 9.0
 """Radii of the pulleys; the drawing's."""
-LOW = -27.0
+LOW, TIP = -27.0, 27.0
+"""Where the span is measured, and the end of the pull; the drawing's."""
 
 
-def span_picture(plan: BeltPlan, style: Style, scale_unit: str) -> Picture | None:
-    """Return the span with the lengths of a plan; None where there is no depth to pull to."""
-    span, pull = plan.items["span"], plan.items["pull_target"]
-    if plan.depth is None or not isinstance(span, Result):
-        return None
-    depth = style.number(plan.depth, "length")
+def span_picture(plan: BeltPlan, style: Style, scale_unit: str) -> Picture:
+    """Return the span pulled by a hook, with the numbers of a plan where they are known."""
+    pull = plan.items["pull_target"]
     hook = _("hook")
     if isinstance(pull, Result):
         hook = _("hook: {reads}").format(reads=style.shown(pull.value, "force", unit=scale_unit))
-    strokes: tuple[Stroke, ...] = (
+    depth = _("depth")
+    if plan.depth is not None:
+        depth = _("depth {depth}").format(depth=style.number(plan.depth, "length"))
+    return Picture(
+        _pulled(hook, depth, _span(plan, style)),
+        (0.0, LOW, 100.0, TIP),
+        height=170.0,
+        margins=(8.0, 24.0, 8.0, 10.0),
+    )
+
+
+def weight_picture(plan: BeltPlan, style: Style) -> Picture:
+    """Return the level span with a weight that hangs from its middle."""
+    strokes = _pulled(_("weight"), _("depth"), _span(plan, style))
+    bottle = ((44.0, -TIP), (56.0, -TIP), (56.0, -TIP - 12.0), (44.0, -TIP - 12.0))
+    return Picture(
+        (*map(_turned, strokes), Path(bottle, "main", 3.0, closed=True)),
+        (0.0, -TIP - 13.0, 100.0, -LOW),
+        height=190.0,
+        margins=(8.0, 6.0, 8.0, 24.0),
+    )
+
+
+def _span(plan: BeltPlan, style: Style) -> str:
+    span = plan.items["span"]
+    if not isinstance(span, Result):
+        return _("free span")
+    return _("free span {length}").format(length=style.number(span.value, "length"))
+
+
+def _pulled(pull: str, depth: str, span: str) -> tuple[Stroke, ...]:
+    middle = (LEFT[0] + RIGHT[0]) / 2
+    return (
         Arc((LEFT[0], -WHEEL), WHEEL, 0.1 * pi, 1.2 * pi, width=1.5),
         Arc((RIGHT[0], -MOTOR), MOTOR, -0.3 * pi, 0.9 * pi, width=1.5),
         Disc((LEFT[0], -WHEEL), 3.0),
@@ -32,26 +63,31 @@ def span_picture(plan: BeltPlan, style: Style, scale_unit: str) -> Picture | Non
         # A straight edge over both pulleys shows where the belt lies at rest.
         Path(((2.0, 0.0), (98.0, 0.0)), "second", 1.5, (7.0, 4.0)),
         Path((LEFT, MIDDLE, RIGHT), width=4.0),
-        Arrow(MIDDLE, (MIDDLE[0], 27.0), "main", 3.0),
+        Arrow(MIDDLE, (MIDDLE[0], TIP), "main", 3.0),
         Arrow((62.0, 0.0), (62.0, MIDDLE[1]), "main", 1.5, both=True),
         Path((MIDDLE, (65.0, MIDDLE[1])), "main", 1.0),
         *(Path(((x, -2.0), (x, LOW)), "outline", 1.0) for x in (LEFT[0], RIGHT[0])),
         Arrow((LEFT[0], LOW), (RIGHT[0], LOW), "second", 1.2, both=True),
-        Label(hook, (MIDDLE[0], 25.0), ("r", "l"), tone="main", bold=True, must=True, gap=10.0),
-        Label(
-            _("depth {depth}").format(depth=depth),
-            (64.0, 7.0),
-            ("r", "rt"),
-            tone="main",
-            bold=True,
-            must=True,
-        ),
-        Label(
-            _("free span {length}").format(length=style.number(span.value, "length")),
-            ((LEFT[0] + RIGHT[0]) / 2, LOW),
-            ("b",),
-            must=True,
-        ),
+        Label(pull, (MIDDLE[0], TIP - 2.0), ("r", "l"), tone="main", bold=True, must=True, gap=10.0),
+        Label(depth, (64.0, 7.0), ("r", "rt"), tone="main", bold=True, must=True),
+        Label(span, (middle, LOW), ("b",), must=True),
         Label(_("straight edge"), (2.0, 0.0), ("rt",), tone="second", gap=4.0),
     )
-    return Picture(strokes, (0.0, LOW, 100.0, 27.0), height=170.0, margins=(8.0, 24.0, 8.0, 10.0))
+
+
+def _turned(stroke: Stroke) -> Stroke:
+    """Return a stroke upside down, its texts upright."""
+
+    def down(point: Point) -> Point:
+        return point[0], -point[1]
+
+    if isinstance(stroke, Arc):
+        return replace(stroke, centre=down(stroke.centre), start=-stroke.end, end=-stroke.start)
+    if isinstance(stroke, Disc):
+        return replace(stroke, centre=down(stroke.centre))
+    if isinstance(stroke, Arrow):
+        return replace(stroke, start=down(stroke.start), end=down(stroke.end))
+    if isinstance(stroke, Label):
+        sides = tuple(one.translate(str.maketrans("tb", "bt")) for one in stroke.anchors)
+        return replace(stroke, at=down(stroke.at), anchors=sides)
+    return replace(stroke, points=tuple(map(down, stroke.points)))

@@ -193,6 +193,13 @@ def blocks(check: Check) -> Iterator[Block]:
         text=_("Another depth asks for another pull: the belt tension stays the same."),
         tone="second",
     )
+    yield Line(
+        key="set",
+        title=_("Set this belt"),
+        detail=_("Four places round the wheel, and the other ways."),
+        icon="bench",
+        act=Go("bench.belt", {"side": check.side}),
+    )
     yield _aloud(check)
     if check.world.args.get("_hint"):
         yield Words(key="hint", text=check.world.args["_hint"], tone="second")

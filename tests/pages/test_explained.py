@@ -127,7 +127,10 @@ def test_every_name_that_is_asked_for_is_drawn(bare: Reader) -> None:
     names = {row.text("picture") for row in find_joints("").kinds if "picture" in row}
     lists = (*build_stages(), "first_power")
     names |= {item.picture for stage in lists for item in checklist(stage).items} - {"", "drive"}
-    assert names == {"cross", "bearings", "set screw", "hanger", "polarity", "precharge"}
+    assert names == {
+        *("cross", "bearings", "set screw", "hanger", "polarity", "precharge"),
+        *("belt print", "span"),
+    }
     for name in names:
         drawn = explained(bare.world, board, name)[0]
         assert isinstance(drawn, Picture)

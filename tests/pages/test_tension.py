@@ -233,3 +233,8 @@ def test_a_reading_on_the_edge_says_what_the_scale_should_read(check: Reader) ->
     assert check["verdict"].text == "Reads 0.75\u00a0kg, aim 0.959, right 0.735 to 1.03."
     check.tap("SAVE LEFT, GO TO RIGHT")
     assert check.records("tension")[0].body.word == "on the edge: may be slack"
+
+
+def test_the_other_ways_are_one_tap_away(check: Reader) -> None:
+    check.tap("Set this belt")
+    assert (check.name, check.page.title) == ("bench.belt", "Left belt")
