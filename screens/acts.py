@@ -13,7 +13,7 @@ from logic.fields import Field
 from logic.log import Entry
 
 if TYPE_CHECKING:
-    from logic.belt.recording import Recording
+    from logic.answers.belt_sound import Recording
 
 
 @dataclass(frozen=True)

@@ -45,7 +45,7 @@ from screens.words.spoken import spoken
 from screens.world import LogBook, Memo, Step, World
 
 if TYPE_CHECKING:
-    from logic.belt.recording import Recording
+    from logic.answers.belt_sound import Recording
     from screens.shell import Shell
 
 WARM = ("ride.tension", "numbers.gearing", "ride.run", "bench.joints")

@@ -13,7 +13,7 @@ from screens.words import refusal
 from screens.world import World
 
 if TYPE_CHECKING:
-    from logic.belt.recording import Recording
+    from logic.answers.belt_sound import Recording
 
 PAGE = "bench.sound"
 LARGEST = 50_000_000
@@ -44,7 +44,7 @@ def open_sound(world: World, act: OpenSound) -> World:
     """Read a file; what is wrong with it is said."""
     if world.trail[-1].page != PAGE:
         return world
-    from logic.belt.recording import from_wav  # noqa: PLC0415  (nobody plucks at the start)
+    from logic.answers.belt_sound import from_wav  # noqa: PLC0415  (nobody plucks at the start)
 
     path = Path(act.path).expanduser()
     try:
