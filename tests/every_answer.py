@@ -29,6 +29,7 @@ from logic.answers.controller_card import controller_card
 from logic.answers.descents import descent
 from logic.answers.drag import coasting, ride_fit
 from logic.answers.energy import pack_energy, pack_figures
+from logic.answers.feel import feel
 from logic.answers.gearing import gearing, top_speed
 from logic.answers.hold import holding
 from logic.answers.joining import SECOND, joining, like
@@ -216,6 +217,7 @@ def _drive(case: Case) -> Iterator[object]:
     yield pushing(board, rider, asking)
     yield holding(board, rider, asking)
     yield wheel(board, rider, asking)
+    yield feel(board, rider, asking)
     items = bench_motor(board, asking)
     yield items
     yield to_lay_over(board, items)
