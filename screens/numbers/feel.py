@@ -67,7 +67,7 @@ def _verdict(world: World, answer: Feel) -> Verdict:
     lean = style.number(float(value_of(world, "ask.lean").si), "angle")  # type: ignore[union-attr]  (it begins with one)
     turn = ""
     if isinstance(radius, Result):
-        turn = _("At {lean} of lean it turns in a radius of {radius}.").format(
+        turn = _("Radius {radius} at {lean} of lean.").format(
             lean=lean, radius=style.number(radius.value, "way")
         )
     if answer.bites is None:
@@ -78,12 +78,12 @@ def _verdict(world: World, answer: Feel) -> Verdict:
             key="verdict", word=_("Wheel bite not known yet"), text=text, form=PLAIN, act=act, lines=2
         )
     assumed = _assumed(world)
-    unsure = _("Deck width and wheels are partly assumed: enter yours.") if assumed else ""
+    unsure = _("Deck width or wheels are assumed.") if assumed else ""
     text = f"{turn} {unsure}".strip()
     if answer.bites:
         word = _("Wheel bite")
         if isinstance(bite, Result) and bite.value > 0.0:
-            word = _("Wheel bite from {lean} of lean").format(lean=style.number(bite.value, "angle"))
+            word = _("Wheel bite from {lean}").format(lean=style.number(bite.value, "angle"))
         return Verdict(key="verdict", word=word, text=text, form=UNSURE if assumed else WRONG, lines=2)
     word = _("No wheel bite at {lean}").format(lean=lean)
     return Verdict(key="verdict", word=word, text=text, form=UNSURE if assumed else RIGHT, lines=2)

@@ -95,6 +95,6 @@ def test_every_part_says_what_a_change_does_as_common_practice(board: Reader) ->
 def test_without_a_board_the_turn_is_told_and_the_rest_asked_for(bare: Reader) -> None:
     bare.open("numbers.feel")
     assert bare.page.crown.form == PLAIN
-    assert "radius of 1.22" in bare.page.crown.text
+    assert "Radius 1.22" in bare.page.crown.text
     bare.act(bare.page.crown.act)
     assert bare.page.foot.entry.key == "mount.deck_height"
