@@ -84,7 +84,7 @@ def _ridden(world: World, answers: Answers) -> tuple[Any, ...]:
 
 
 LEADS: dict[str, Lead] = {
-    "numbers.gearing": Lead("gearing.top_speed", lambda w, _a: (w.board, w.person.rider)),
+    "numbers.gearing": Lead("first_speed.road_speed", lambda w, _a: (w.board, w.person.rider)),
     "numbers.stopping": Lead("stopping.stop_alone", _ridden),
     "numbers.packs": Lead("energy.pack_energy", lambda w, _a: (w.board,)),
     "numbers.range": Lead("range.range_alone", lambda w, a: (*_ridden(w, a), w.rides)),
