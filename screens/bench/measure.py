@@ -216,7 +216,7 @@ class Measure:
             )
         reserve = self.provisional()
         if reserve:
-            head = _("{word} HERE").format(word=tile(word))
+            head = _("HERE: {word}").format(word=tile(word))
             return Verdict(key="verdict", word=head, text=reserve, form=form_of("unsure"), lines=2)
         return Verdict(key="verdict", word=tile(word), text=self.reads() or told, form=form_of(word), lines=2)
 

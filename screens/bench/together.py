@@ -12,7 +12,7 @@ from screens.asking import working
 from screens.blocks import Block, Line, Section, Words
 from screens.tongue import _
 from screens.words.belt import BENCH, WAYS
-from screens.words.tension import REASONS, ago, tension_text, with_error
+from screens.words.tension import REASONS, SAID, ago, tension_text, with_error
 from screens.world import World
 
 SINGLE = ("scale", "pulls", "weight", "motor", "pluck")
@@ -67,7 +67,8 @@ def together_blocks(world: World, side: str) -> Iterator[Block]:
     elif reading is not None and isinstance(reading.tension, Result) and isinstance(reading.error, Result):
         both = with_error(reading.tension.value, reading.error.value, style)
         word = reading.verdict.word if reading.verdict is not None else ""
-        text = _("Both fit. Together: {tension}, {word}.").format(tension=both, word=word).replace(", .", ".")
+        text = _("Both fit. Together: {tension}, {word}.") if word else _("Both fit. Together: {tension}.")
+        text = text.format(tension=both, word=SAID.get(word, ""))
         yield Words(key="mean", text=text, bold=True)
         if REASONS.get(word):
             yield Words(key="mean reason", text=REASONS[word])

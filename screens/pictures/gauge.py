@@ -55,7 +55,7 @@ def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style
     strokes += [
         # One text for both edges: two would meet under a narrow band.
         Label(
-            _("in window {low} to {high}").format(
+            _("right from {low} to {high}").format(
                 low=style.shown(window.floor, "force").number, high=style.number(window.ceiling, "force")
             ),
             ((floor + ceiling) / 2, 0.0),
@@ -64,7 +64,7 @@ def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style
             gap=10.0,
         ),
         Label(_("set to"), (aim, 1.22), ("t", "lt", "rt")),
-        Label(_("slack"), ((low + floor) / 2, 0.5), ("c",), bold=True),
+        Label(_("loose"), ((low + floor) / 2, 0.5), ("c",), bold=True),
         Label(_("tight"), ((ceiling + high) / 2, 0.5), ("c",), bold=True),
     ]
     if last is not None:

@@ -18,7 +18,7 @@ from screens.ride.first_start import first_start
 from screens.tongue import _
 from screens.words.checks import FITNESS, due_name, due_when, fault_text, items_text, size_text
 from screens.words.packs import hazard_text
-from screens.words.tension import ago, tension_text
+from screens.words.tension import SAID, ago, tension_text
 from screens.world import World
 
 FAULTS_SHOWN = 3
@@ -89,7 +89,7 @@ def _belt(world: World, side: str) -> Line:
     return Line(
         key=side,
         title=_("{belt}: {tension}").format(belt=name, tension=world.style.number(entry.tension, "force")),
-        detail=", ".join(part for part in (word, when) if part),
+        detail=", ".join(part for part in (SAID.get(word, ""), when) if part),
         bad=word in ("slack", "tight"),
         strokes=small_gauge(entry),
         act=act,

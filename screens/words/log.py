@@ -23,7 +23,7 @@ from logic.store import Record
 from logic.units import GAP
 from screens.words import Style, label_of
 from screens.words.checks import check_text, check_tone, seconds_text
-from screens.words.tension import tension_text, with_error
+from screens.words.tension import SAID, tension_text, with_error
 
 KINDS = {
     "": "All",
@@ -180,7 +180,7 @@ def _tension_lines(said: Tension, style: Style) -> Iterator[tuple[str, str]]:
     if said.floor is not None and said.ceiling is not None:
         yield "Window", f"{style.number(said.floor, 'force')} to {style.number(said.ceiling, 'force')}"
     if word_of(said):
-        yield "Verdict", word_of(said)
+        yield "Verdict", SAID[word_of(said)]
 
 
 def _value(key: str, value: Value | None, style: Style) -> str:

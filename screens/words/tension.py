@@ -47,6 +47,16 @@ REASONS = {
 }
 """Why a word is not a plain one."""
 
+SAID = {
+    "in window": _("just right"),
+    MAY_BE_SLACK: _("on the edge: may be loose"),
+    MAY_BE_TIGHT: _("on the edge: may be tight"),
+    "slack": _("loose"),
+    "tight": _("tight"),
+    CANNOT_TELL: _("cannot tell: take a finer tool or a second way"),
+}
+"""A word of the log as a rider says it; a right belt is just right, since one belt is the right one."""
+
 TONES = {"in window": "good", "slack": "bad", "tight": "bad"}
 """Colour of a word; one that leaves it open has that of the text."""
 
@@ -69,9 +79,9 @@ def tile(word: str) -> str:
     """Return a word as it stands at the head of a page: what leads it in capitals.
 
     >>> tile("in window"), tile("on the edge: may be slack")
-    ('IN WINDOW', 'ON THE EDGE: may be slack')
+    ('JUST RIGHT', 'ON THE EDGE: may be loose')
     """
-    lead, colon, rest = word.partition(":")
+    lead, colon, rest = SAID[word].partition(":")
     return lead.upper() + colon + rest
 
 
@@ -94,7 +104,7 @@ def tension_text(record: Record, style: Style) -> str:
     if said.tension is None:
         return "no figures" if said.pull is None else f"pull {style.number(said.pull, 'force')}"
     word = word_of(said)
-    return with_error(said.tension, said.error, style) + (f", {word}" if word else "")
+    return with_error(said.tension, said.error, style) + (f", {SAID[word]}" if word else "")
 
 
 def scale_text(pull: float, plan: BeltPlan, style: Style, scale_unit: str) -> str:

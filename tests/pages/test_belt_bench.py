@@ -68,7 +68,7 @@ def test_one_low_place_round_the_wheel_proves_nothing(bench: Reader) -> None:
     for number in range(1, 5):
         bench.type("0.55")
         verdict = bench.page.crown
-        assert (verdict.word, verdict.form) == (("SLACK HERE", UNSURE) if number < 4 else ("SLACK", WRONG))
+        assert (verdict.word, verdict.form) == (("HERE: LOOSE", UNSURE) if number < 4 else ("LOOSE", WRONG))
         assert bench.shows(f"{number} of 4 places so far") is (number < 4)
         assert ("move" in bench) is (number == 4)
         if number < 4:
@@ -173,7 +173,7 @@ def test_plucks_their_median_and_the_calibration(bench: Reader) -> None:
     assert bench.shows("A short belt sounds too high")
     assert "spectrum" in bench
     bench.tap("Set this pitch against that pull")
-    assert bench.page.crown.word == "IN WINDOW"
+    assert bench.page.crown.word == "JUST RIGHT"
     assert bench.page.crown.form == RIGHT
     bench.tap("SAVE")
     assert last(bench).calibrated

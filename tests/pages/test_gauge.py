@@ -39,7 +39,7 @@ def under_the_band(drawn: Picture, width: float, scale: float) -> bool:
     """Tell whether the text of the edges stands clear of the band."""
     laid = lay(drawn, width, drawn.height, scale)
     band = [one for one in laid if one.kind == "fill"][1]
-    text = next(one for one in laid if one.text.startswith("in window"))
+    text = next(one for one in laid if one.text.startswith("right from"))
     return text.points[0][1] + text.height <= min(y for _, y in band.points)
 
 

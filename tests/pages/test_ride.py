@@ -49,8 +49,8 @@ def test_each_belt_shows_its_tension_its_verdict_its_age_and_a_small_gauge(pages
     measured(pages, "left", 99.0)
     measured(pages, "right", 40.0, "slack", hours=3 * 24)
     left, right_belt = pages["left"], pages["right"]
-    assert (left.title, left.detail, left.bad) == (f"Left belt: 99{GAP}N", "in window, 3 days ago", False)
-    assert (right_belt.detail, right_belt.bad) == ("slack, 3 days ago", True)
+    assert (left.title, left.detail, left.bad) == (f"Left belt: 99{GAP}N", "just right, 3 days ago", False)
+    assert (right_belt.detail, right_belt.bad) == ("loose, 3 days ago", True)
     # Where the marker stands tells the word without any word: inside the window, or left of it.
     inside, outside = (
         [stroke for stroke in line.strokes.strokes if getattr(stroke, "tone", "") == "main"][-1].points[0][0]

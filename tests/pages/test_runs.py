@@ -136,7 +136,7 @@ def test_what_ended_a_ride_comes_first_until_it_is_right_however_many_runs_break
     [
         ("wheels", "Grinds or drags", "bearing"),
         ("wheels", "Wobbles", "axle nut"),
-        ("belts", "Slack", "tension"),
+        ("belts", "Loose", "tension"),
         ("belts", "Tooth missing or torn", "new belt"),
         ("brake", "Drives instead of braking", "direction"),
         ("rider", "No lights", "lights"),

@@ -1,14 +1,21 @@
 """The tension check, page by page: both belts, verdicts, what is kept when it is left half done."""
 
+import re
 from dataclasses import replace
+from pathlib import Path
+from typing import get_args
 
 import pytest
 
+from logic.belt.verdict import Word
 from logic.board import to_dict
 from logic.log import BeltFitted, Tension
 from screens.acts import Go, Say
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
+from screens.words.tension import SAID
 from tests.pages.reader import Reader
+
+ASSETS = Path(__file__).resolve().parents[2] / "assets"
 
 MINUS = "\u2212"
 
@@ -37,11 +44,11 @@ def test_both_belts_take_two_taps_besides_the_digits(check: Reader) -> None:
 @pytest.mark.parametrize(
     ("pull", "word", "form", "certainty", "move"),
     [
-        ("0.5", "SLACK", WRONG, "", "away from the wheel"),
-        ("0.67", "SLACK", WRONG, "", "away from the wheel"),
-        ("0.7", "ON THE EDGE: may be slack", UNSURE, "The floor lies within", ""),
-        ("0.77", "ON THE EDGE: may be slack", UNSURE, "The floor lies within", ""),
-        ("0.85", "IN WINDOW", RIGHT, "", ""),
+        ("0.5", "LOOSE", WRONG, "", "away from the wheel"),
+        ("0.67", "LOOSE", WRONG, "", "away from the wheel"),
+        ("0.7", "ON THE EDGE: may be loose", UNSURE, "The floor lies within", ""),
+        ("0.77", "ON THE EDGE: may be loose", UNSURE, "The floor lies within", ""),
+        ("0.85", "JUST RIGHT", RIGHT, "", ""),
         ("1", "ON THE EDGE: may be tight", UNSURE, "The ceiling lies within", ""),
         ("1.1", "TIGHT", WRONG, "", "towards the wheel"),
         ("2.4", "TIGHT", WRONG, "", "towards the wheel"),
@@ -81,7 +88,7 @@ def test_the_change_since_last_time_comes_with_its_sign(check: Reader) -> None:
     check.enter()
     check.restart(hours=72)
     check.open("ride.tension")
-    assert check.shows("Last time 102\u00a0N\u00a0±\u00a020\u00a0N, in window, 3 days ago.")
+    assert check.shows("Last time 102\u00a0N\u00a0±\u00a020\u00a0N, just right, 3 days ago.")
     check.type("0.85")
     # Ours: 0.07 kg less pull at 1.1 mm is 0.686 N x 64.5 mm / (4 x 1.1 mm) = 10.06 N less tension: 91.9 N after 102 N,
     # which is known to a newton.
@@ -94,7 +101,7 @@ def test_back_never_loses_what_was_typed(check: Reader) -> None:
     assert check.name == "ride"
     check.open("ride.tension")
     assert check.typed == "0.85"
-    assert check["verdict"].word == "IN WINDOW"
+    assert check["verdict"].word == "JUST RIGHT"
     check.enter()
     check.type("0.82x")
     check.back()
@@ -117,7 +124,7 @@ def test_a_refused_pull_keeps_the_plan_and_cannot_be_saved(check: Reader) -> Non
     check.enter()
     assert check.records("tension") == []
     check.rub()
-    assert check["verdict"].word == "IN WINDOW"
+    assert check["verdict"].word == "JUST RIGHT"
 
 
 def test_a_deeper_pull_asks_for_more(check: Reader) -> None:
@@ -127,10 +134,10 @@ def test_a_deeper_pull_asks_for_more(check: Reader) -> None:
     # A calliper sets a depth to a tenth of a millimetre.
     assert check["depth"].value == "1.4\u00a0mm"
     # Ours: the same pull at 1.4 mm for 1.1 mm is about four fifths of the tension, less what the belt stretches.
-    assert check["verdict"].word == "SLACK"
+    assert check["verdict"].word == "LOOSE"
     for _ in range(3):
         check.tap("Pull depth, one less")
-    assert check["verdict"].word == "IN WINDOW"
+    assert check["verdict"].word == "JUST RIGHT"
 
 
 def test_the_check_uses_the_saved_board_and_says_so(pages: Reader) -> None:
@@ -149,7 +156,7 @@ def test_outside_the_window_the_main_bar_adjusts_and_measures_again(check: Reade
     assert check.page.title == "Left belt, 1 of 2"
     assert check.typed == ""
     assert check.shows("Move the motor a little away from the wheel, turn, measure again.")
-    assert check.shows("slack, just now.")
+    assert check.shows("loose, just now.")
     check.type("0.92")
     # Ours: 0.32 kg more pull at 1.1 mm, 3.138 N x 64.5 mm / (4 x 1.1 mm), is 46.0 N more tension: 102 N after 56 N.
     assert check.shows("+46\u00a0N since last time.")
@@ -198,7 +205,7 @@ def test_target_and_verdict_are_said_aloud(check: Reader) -> None:
     ]
     check.type("0.6")
     assert check.page.say == (
-        "Reads 0.6\u00a0kg, aim 0.959, right 0.735 to 1.03. Belt tension 56\u00a0N\u00a0±\u00a016\u00a0N. Slack."
+        "Reads 0.6\u00a0kg, aim 0.959, right 0.735 to 1.03. Belt tension 56\u00a0N\u00a0±\u00a016\u00a0N. Loose."
         " Move the motor a little away from the wheel, turn, measure again."
     )
 
@@ -229,7 +236,7 @@ def test_without_the_belt_a_pull_says_nothing_and_is_not_saved(pages: Reader) ->
 
 def test_a_reading_on_the_edge_says_what_the_scale_should_read(check: Reader) -> None:
     check.type("0.75")
-    assert check["verdict"].word == "ON THE EDGE: may be slack"
+    assert check["verdict"].word == "ON THE EDGE: may be loose"
     assert check["verdict"].text == "Reads 0.75\u00a0kg, aim 0.959, right 0.735 to 1.03."
     check.tap("SAVE LEFT, GO TO RIGHT")
     assert check.records("tension")[0].body.word == "on the edge: may be slack"
@@ -238,3 +245,15 @@ def test_a_reading_on_the_edge_says_what_the_scale_should_read(check: Reader) ->
 def test_the_other_ways_are_one_tap_away(check: Reader) -> None:
     check.tap("Set this belt")
     assert (check.name, check.page.title) == ("bench.belt", "Left belt")
+
+
+def test_a_belt_is_loose_just_right_or_tight_wherever_it_is_told() -> None:
+    """One word for one thing: the log keeps its own words, a rider reads these."""
+    assert set(SAID) == set(get_args(Word))
+    said = [text for folder in ("checklists", "tables") for path in (ASSETS / folder).glob("*.toml")
+            for text in re.findall(r'"([^"]*)"', path.read_text())]  # fmt: skip
+    assert [
+        text
+        for text in (*SAID.values(), *said)
+        if re.search(r"\bslack(en|er|ens|ened)?\b", text, re.IGNORECASE)
+    ] == []

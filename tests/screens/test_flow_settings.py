@@ -77,7 +77,7 @@ def test_theme_and_text_change_while_a_number_is_typed(app: Session) -> None:
     app.settle()
     assert theme.body > before
     assert app.page.entry.text == "0.92"
-    assert app.shows("IN WINDOW")
+    assert app.shows("JUST RIGHT")
     assert faults() == []
     for name in ("night", "sun", "day"):
         app.state.set_person(theme=name)

@@ -44,7 +44,7 @@ def kill_after(folder: Path, walk: str) -> None:
 
 def tension(app: Session) -> None:
     """Look for the saved tension."""
-    assert app.row("Left belt: 102\u00a0N").detail.startswith("in window")
+    assert app.row("Left belt: 102\u00a0N").detail.startswith("just right")
     app.tap("Log")
     assert app.shows("Tension, left belt: 102\u00a0N")
 
