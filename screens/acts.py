@@ -192,9 +192,28 @@ class Correct(Act):
 
 @dataclass(frozen=True)
 class Copy(Act):
-    """Make a copy for others: "share" hands the build sheet on; "sheet text", "sheet page" and "log" write a file."""
+    """Make a copy for others: "share" hands the build sheet on, the others write a file (`screens.update.copies`)."""
 
     what: str
+
+
+@dataclass(frozen=True)
+class OpenFile(Act):
+    """Look into a file that came from outside, by its path: a board, or a copy of everything. Nothing is changed."""
+
+    path: str
+
+
+@dataclass(frozen=True)
+class OpenText(Act):
+    """Look into the text of a board's file. Nothing is changed."""
+
+    text: str
+
+
+@dataclass(frozen=True)
+class TakeIn(Act):
+    """Take in what was looked into: add a board with its log, or put a copy in the place of everything."""
 
 
 @dataclass(frozen=True)

@@ -2,10 +2,13 @@
 
 from collections.abc import Callable
 from dataclasses import replace
+from pathlib import Path
 
+from logic.exchange.board_file import board_text
 from logic.exchange.files import file_name, write_whole
 from logic.log_table import log_table
 from logic.store.errors import CannotStore
+from logic.store.opening import make_folder
 from screens.acts import Copy, Share
 from screens.tongue import _
 from screens.update import does
@@ -37,12 +40,33 @@ def _log(world: World) -> str:
     return log_table(world.store.page(board.id, limit=-1), {board.id: board.name})
 
 
+def _board(world: World) -> str:
+    return board_text(world.saved, world.store.page(world.saved.id, limit=-1), at=world.now)
+
+
 WRITES: dict[str, tuple[str, str, Callable[[World], str]]] = {
     "sheet text": ("build-sheet", "txt", _sheet_text),
     "sheet page": ("build-sheet", "html", _sheet_page),
     "log": ("log", "csv", _log),
+    "board": ("board", "json", _board),
 }
 """Name and ending of each file, and what makes it."""
+
+
+def _written(world: World, folder: Path, key: str) -> Path:
+    what, ending, make = WRITES[key]
+    path = folder / file_name(world.saved, what, ending, world.now)
+    write_whole(path, make(world))
+    return path
+
+
+def _everything(world: World, folder: Path) -> Path:
+    from logic.exchange.copies import write_copy  # noqa: PLC0415  (see above)
+
+    make_folder(folder)
+    path = folder / f"everything-{world.now:%Y-%m-%d}.db"
+    write_copy(world.store, path)
+    return path
 
 
 @does(Copy)
@@ -51,10 +75,9 @@ def copy(world: World, act: Copy) -> World:
     if act.what == "share":
         title = _("Build sheet: {board}").format(board=world.saved.name)
         return replace(world, out=(*world.out, Share(title, _sheet_text(world))))
-    what, ending, make = WRITES[act.what]
-    path = world.store.path.parent / FOLDER / file_name(world.saved, what, ending, world.now)
+    folder = world.store.path.parent / FOLDER
     try:
-        write_whole(path, make(world))
+        path = _everything(world, folder) if act.what == "all" else _written(world, folder, act.what)
     except CannotStore as problem:
         return world.turned(_said=sentence(problem))
     said = _("Saved as {name} in the folder {folder}.").format(name=path.name, folder=FOLDER)

@@ -1,13 +1,13 @@
 """What is heard of a belt: a recording becomes a pluck of the page in front."""
 
 from dataclasses import replace
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from logic.errors import InputError
 from screens.acts import Heard, Listen, OpenSound
 from screens.tongue import _
 from screens.update import does
+from screens.update.files import place
 from screens.update.moving import ARRIVALS
 from screens.words import refusal
 from screens.world import World
@@ -46,7 +46,7 @@ def open_sound(world: World, act: OpenSound) -> World:
         return world
     from logic.answers.belt_sound import from_wav  # noqa: PLC0415  (nobody plucks at the start)
 
-    path = Path(act.path).expanduser()
+    path = place(act.path)
     try:
         if not path.is_file():
             return world.turned(_told=_("There is no file at this path."))
@@ -55,7 +55,7 @@ def open_sound(world: World, act: OpenSound) -> World:
         recording = from_wav(path.read_bytes())
     except InputError as problem:
         return world.turned(_told=refusal(problem, world.style))
-    except OSError:
+    except (OSError, ValueError):
         return world.turned(_told=_("This file cannot be read."))
     return _plucked(world.turned(open_file=None), recording)
 
