@@ -34,7 +34,8 @@ class Flight:
     """What may fly. `verdict` is None while a value is missing; `differs` tells that case and cells disagree.
 
     `asks` are the questions of several packs that wait for an answer; `loose` is None while it was not asked.
-    `cards` is empty unless there is something to show at a counter.
+    `cards` is empty unless there is something to show at a counter. `best` is the verdict if all that was never answered
+    turns out well, None without an energy; `hopes` are the keys of what it takes for granted.
     """
 
     energy: Item
@@ -51,6 +52,8 @@ class Flight:
     cards: tuple[PackCard, ...]
     edition: Edition
     rules: tuple[Row, ...]
+    best: TravelVerdict | None
+    hopes: tuple[str, ...]
 
 
 class FlightParts(PackParts):
@@ -116,7 +119,34 @@ def flight(board: Board, asking: Asking, *, damaged: bool = False) -> Flight:
         _cards(run) if found is not None and found.card else (),
         edition(),
         rules(),
+        run.view(lambda each: _best(each, loose, joined=joined, damaged=damaged), otherwise=None),
+        _hopes(parts, asks),
     )
+
+
+def _best(parts: FlightParts, loose: int | None, *, joined: bool, damaged: bool) -> TravelVerdict:
+    """Return the verdict if all that was never answered turns out well; a pack whose count is not known is one."""
+    pack = parts.read.board.pack
+    count = 1 if pack.packs is None else int(parts.packs)
+    return verdict(
+        energies=(parts.each,) * count,
+        joined=joined,
+        marked="yes" if pack.marked is None else parts.marked,
+        tested="yes" if pack.tested is None else parts.read.choice("pack.tested", UNKNOWN),
+        spares=min(loose or 0, count),
+        damaged=damaged,
+    )
+
+
+def _hopes(parts: FlightParts, asks: tuple[str, ...]) -> tuple[str, ...]:
+    """Return what was never answered, the most telling first."""
+    pack = parts.read.board.pack
+    never = (
+        ("pack.packs", pack.packs is None),
+        ("pack.marked", pack.marked is None and pack.marked_energy is None),
+        ("pack.tested", pack.tested is None),
+    )
+    return (*(key for key, open_ in never if open_), *asks)
 
 
 def _all_joined(parts: FlightParts) -> float:

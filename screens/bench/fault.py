@@ -28,15 +28,14 @@ EXAMPLES = ({"fault": "brake"}, {"fault": "hot_motor"})
 
 
 def fault_page(world: World) -> Page:
-    """Return the hazard of a fault, then its causes one after the other."""
+    """Return the hazard of a fault, which stays in sight, then its causes one after the other."""
     found = fault(world.args["fault"])
-    return Page(title=found.title, blocks=tuple(blocks(world, found)))
+    hazard = Notice(key="hazard", word=found.word, text=found.hazard) if found.hazard else None
+    return Page(title=found.title, crown=hazard, blocks=tuple(blocks(world, found)))
 
 
 def blocks(world: World, found: GuideFault) -> Iterator[Block]:
-    """Yield the hazard first, then each cause, then where all of it comes from."""
-    if found.hazard:
-        yield Notice(key="hazard", word=found.word, text=found.hazard)
+    """Yield each cause, then where all of it comes from."""
     yield Words(key="order", text=_("The easiest to look at first, from the top."), tone="second")
     for place, cause in enumerate(found.causes):
         yield from _cause(world, f"cause {place}", cause)

@@ -6,10 +6,25 @@ from dataclasses import replace
 from logic.answers.asked import Asking
 from logic.answers.carrying import Flight, flight
 from logic.answers.reading import Item, Result
-from logic.board import Board
-from screens.acts import Go
+from logic.board import Board, Value
+from screens.acts import Ask, Go, Put
 from screens.asked import out_of_use
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Button, FigureRow, Section, Verdict, Words
+from screens.asking import choice, stepper, value_line
+from screens.blocks import (
+    PLAIN,
+    RIGHT,
+    UNSURE,
+    WRONG,
+    Block,
+    Button,
+    Choice,
+    FigureRow,
+    Line,
+    Option,
+    Section,
+    Verdict,
+    Words,
+)
 from screens.figure_page import Figures, figure_page, signs_line
 from screens.page import Foot, Page
 from screens.saved_board import board_ask, board_choice, board_line, trial_note, untried
@@ -22,7 +37,9 @@ from screens.world import World
 LABELS = {"each": _("One pack"), "all_joined": _("All packs together")}
 FORMS = {"allowed, ask the airline": RIGHT, "operator approval": UNSURE}
 """How a verdict looks; the others are a no."""
-VALUES = ("pack.series", "pack.parallel", "pack.packs", "pack.chemistry", "pack.cell_capacity")
+VALUES = ("pack.series", "pack.parallel", "pack.chemistry", "pack.cell_capacity")
+MOST = 4
+"""Packs that can be said to be there."""
 
 
 def may_fly(board: Board, asking: Asking, damaged: bool) -> Flight:  # noqa: FBT001  (as world.kept gives it)
@@ -31,43 +48,76 @@ def may_fly(board: Board, asking: Asking, damaged: bool) -> Flight:  # noqa: FBT
 
 
 def flight_page(world: World) -> Page:
-    """Return what may fly of the saved board's packs. The card is offered only when there is something to show."""
+    """Return what may fly of the packs, best first, as far as the answers go. The card comes when nothing is left open."""
     still = untried(world)
     found = world.kept(may_fly, still.board, world.answers, out_of_use(world) is not None)
     items: dict[str, Item] = {"each": found.energy, "all_joined": found.all_joined}
-    figures = Figures(world=still, items=items, labels=LABELS, details=_details(world, found), ask=board_ask)
+    ask = Ask if world.is_scratch else board_ask
+    figures = Figures(world=still, items=items, labels=LABELS, details=_details(world, found), ask=ask)
     page = figure_page(
         still,
         title=_("Pack for a flight"),
         crown=_verdict(world, found),
         stop=_("do not pack it"),
         note=trial_note(world),
-        controls=(
-            board_line(world, "pack.marked_energy"),
-            board_choice(world, "pack.marked"),
-            board_choice(world, "pack.tested"),
-            "ask.loose",
-            "ask.carried",
-        ),
+        controls=tuple(_questions(world, found)),
         figures=lambda: _energies(figures),
         advice=tuple(_rules(world, found)),
-        values=tuple(board_line(world, key) for key in VALUES),
+        values=tuple(_line(world, key) for key in VALUES),
         values_title=_("From the board: tap one to change it"),
     )
-    if page.foot.entry is not None or not found.cards:
+    if page.foot.entry is not None:
         return page
-    return replace(page, foot=Foot(main=Button(_("Show at the counter"), Go("ride.flight_card"))))
+    card = Button(_("Show at the counter"), Go("ride.flight_card")) if found.cards else None
+    return replace(page, foot=Foot(main=card)) if card is not None or world.is_scratch else page
+
+
+def _line(world: World, key: str) -> Line:
+    """Return a value: where no board is saved it is asked for here."""
+    return value_line(world, key) if world.is_scratch else board_line(world, key)
+
+
+def _questions(world: World, found: Flight) -> Iterator[Block]:
+    """Yield what is asked, the most telling first; of one pack there is less to ask."""
+    yield _line(world, "pack.marked_energy")
+    yield _count(world)
+    if found.packs is not None and found.packs > 1:
+        yield choice(world, "ask.carried")
+    yield board_choice(world, "pack.tested")
+    yield board_choice(world, "pack.marked")
+    if found.packs is not None:
+        yield stepper(world, "ask.loose")
+
+
+def _count(world: World) -> Choice:
+    """Return how many packs there are, written onto the board at once."""
+    value = untried(world).board.pack.packs
+    chosen = None if value is None else int(float(value.si))
+    options = tuple(
+        Option(str(count), Put("pack.packs", Value(float(count), "label"), "saved"), count == chosen)
+        for count in range(1, MOST + 1)
+    )
+    return Choice(key="packs", label=_("How many packs"), options=options)
 
 
 def _verdict(world: World, found: Flight) -> Verdict:
-    reasons = verdict_lines(found)
-    if found.problem is not None:
-        reasons.append(refusal(found.problem, world.style))
-    text = " ".join(reasons)
-    if found.verdict is None:
-        return Verdict(key="verdict", word=_("Not known yet"), text=text, form=PLAIN)
-    outcome = found.verdict.outcome
-    return Verdict(key="verdict", word=FLIGHT[outcome], text=text, form=FORMS.get(outcome, WRONG))
+    """Return the best verdict that the answers allow; what it takes for granted leaves it open."""
+    text = " ".join(verdict_lines(found))
+    if found.best is None:
+        asks = _("How many Wh does the pack say?")
+        why = refusal(found.problem, world.style) if found.problem else _("It is printed on its case.")
+        return Verdict(key="verdict", word=asks, text=why, form=PLAIN)
+    outcome = found.best.outcome
+    word, form = FLIGHT[outcome], FORMS.get(outcome, WRONG)
+    if found.best.card and found.hopes:
+        left = len(found.hopes)
+        more = (
+            _("1 answer makes it sure.")
+            if left == 1
+            else _("{count} answers make it sure.").format(count=left)
+        )
+        return Verdict(key="verdict", word=word, text=f"{more} {text}", form=UNSURE)
+    return Verdict(key="verdict", word=word, text=text, form=form)
 
 
 def _energies(figures: Figures) -> Iterator[Block]:

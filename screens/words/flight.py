@@ -3,7 +3,7 @@
 from logic.answers.carrying import Flight, PackCard
 from logic.units import GAP
 from screens.words import Style
-from screens.words.packs import FLIGHT, FLIGHT_ASKS, INSTALLED, REASONS, SPARE
+from screens.words.packs import FLIGHT, HOPES, INSTALLED, REASONS, SPARE
 
 CONTACTS = "Every connector covered, each pack in its own pouch."
 OFF = "The board is off and cannot start by accident."
@@ -75,13 +75,14 @@ def lines(flight: Flight, chemistry: str, style: Style, today: str) -> list[str]
 
 
 def verdict_lines(flight: Flight) -> list[str]:
-    """Return what the verdict means, in sentences."""
-    verdict = flight.verdict
+    """Return what the best verdict means and what it takes for granted, in sentences."""
+    verdict = flight.best
     if verdict is None:
-        return [FLIGHT_ASKS[key] for key in flight.asks]
+        return []
     found = [REASONS[reason] for reason in verdict.reasons]
     rule = max(verdict.batteries, key=lambda battery: battery.energy).rule
     if verdict.card:
+        found += [HOPES[key] for key in flight.hopes]
         found += [
             INSTALLED[rule.text("installed")],
             SPARE[rule.text("spare")].format(spares=int(rule.cells["spares"])),

@@ -258,10 +258,14 @@ FLIGHT = {
     "operator approval": "Only with the airline's approval",
     "allowed, ask the airline": "May fly, ask the airline",
 }
-FLIGHT_ASKS = {
-    "ask.carried": "Say whether the packs travel apart or joined by a lead.",
-    "ask.loose": "Say how many are out of the board.",
+HOPES = {
+    "pack.packs": "Counted as one pack.",
+    "pack.marked": "If the Wh are printed on its case.",
+    "pack.tested": "If it is tested to UN 38.3.",
+    "ask.carried": "If the packs are apart, not joined by a lead.",
+    "ask.loose": "If all of them stay in the board.",
 }
+"""What a verdict takes for granted as long as nobody said it."""
 REASONS = {
     "damaged": "A damaged pack must not fly.",
     "not marked": "The watt-hours are not marked on the pack, or it is not known whether they are.",

@@ -588,3 +588,19 @@ def test_a_board_with_everything_leaves_nothing_open() -> None:
 def test_and_on_changed_boards(board: Board, rider: Value | None, way: str) -> None:
     items = items_of(board, rider, {**READ, "ask.way": Value(way)}, RIDES)
     assert [end for item in items for end in loose_ends(item)] == []
+
+
+def test_the_best_verdict_takes_for_granted_what_nobody_said_and_names_it() -> None:
+    """IATA, up to 100 Wh: a pack of 90 Wh may fly; what was answered badly is never hoped away."""
+    bare = Board("bare", "Bare").with_value("pack.marked_energy", Value(90.0 * 3600.0, "label"))
+    found = flight(bare, {})
+    assert found.best is not None
+    assert (found.best.outcome, found.hopes) == ("allowed, ask the airline", ("pack.packs", "pack.tested"))
+    assert (found.verdict, found.cards) == (None, ())
+    two = flight(bare.with_value("pack.packs", Value(2.0)), {"ask.carried": Value("joined")})
+    assert two.best is not None
+    assert (two.best.outcome, two.hopes) == ("not as baggage", ("pack.tested", "ask.loose"))
+    said = flight(bare.with_value("pack.tested", Value("not known")), {})
+    assert said.best is not None
+    assert said.best.outcome == "do not pack"
+    assert flight(Board("none", "None"), {}).best is None

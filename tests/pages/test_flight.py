@@ -38,24 +38,27 @@ def test_not_marked_gives_do_not_pack_and_no_card(pages: Reader) -> None:
     pages.open("ride.flight")
     crown = pages.page.crown
     assert (crown.word, crown.form) == ("Do not pack it", WRONG)
-    first, label = (crown.text.index(said) for said in ("over 160", "not marked"))
-    assert first < label
+    first, after = (crown.text.index(said) for said in ("over 160", "not tested"))
+    assert first < after
     assert not offers_the_card(pages)
     tested = next(one for one in pages["pack.tested"].options if one.text == "Yes")
     pages.act(tested.act)
     assert pages.world.saved.pack.tested.si == "yes"
     assert pages.world.trial == {}
+    # A test does not make it smaller; a figure that is not on the case ends it.
+    assert pages.page.crown.word == "Not as baggage"
+    pages.act(next(one.act for one in pages["pack.marked"].options if one.text == "No"))
     assert pages.page.crown.word == "Do not pack it"
     assert next(one for one in pages["pack.tested"].options if one.chosen).text == "Yes"
 
 
-def test_two_packs_wait_for_joined_or_apart_and_for_loose(pages: Reader) -> None:
+def test_two_packs_may_fly_if_they_are_apart_and_the_card_waits_for_all_answers(pages: Reader) -> None:
     use(pages, "Ferry")
     pages.open("ride.flight")
-    assert pages.page.crown.word == "Not known yet"
-    assert pages.shows("Say whether the packs travel apart or joined by a lead.")
+    assert (pages.page.crown.word, pages.page.crown.form) == ("May fly, ask the airline", UNSURE)
+    assert "If the packs are apart, not joined by a lead." in pages.page.crown.text
     pages.tap("Apart")
-    assert not pages.shows("Say whether the packs travel apart or joined by a lead.")
+    assert pages.page.crown.text.startswith("1 answer makes it sure. If all of them stay in the board.")
     assert not offers_the_card(pages)
     pages.tap("Packs out of the board, one more")
     pages.type("0")
