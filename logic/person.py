@@ -11,7 +11,7 @@ from logic.tables import pick
 TEXT_SCALES = (1.0, 1.3, 1.6, 2.0)
 SYSTEMS = ("metric", "inch")
 MARKS = (".", ",")
-THEMES = ("day", "night", "sun")
+THEMES = ("day", "night", "phone", "sun")
 DAY_LOW, DAY_HIGH = 233.15, 333.15
 """Temperatures of a day that anyone works in, K: -40 to 60 degrees C (common practice, no source)."""
 
@@ -28,6 +28,7 @@ def _tool(default: str) -> Any:  # noqa: ANN401  (as dataclasses.field)
 class Person:
     """Units, reading, tools, and what the phone may do. `scale` and `depth_tool` name rows of measuring_tools.toml.
 
+    `theme` may be "phone": as the phone is. `sun` is the theme for bright light, on for a while over the usual one.
     `key_arm` is the arm of the hex key from the screw to where the scale pulls; `day` the temperature at the bench in K.
     `kept` are settings that cannot be read here, by name, as JSON.
     """
@@ -44,6 +45,8 @@ class Person:
     bench: bool = False
     vibrate: bool = True
     remind: bool = False
+    sun: bool = False
+    fade: bool = True
     key_arm: Value | None = None
     day: float = field(default=293.15, metadata={"low": DAY_LOW, "high": DAY_HIGH})
     kept: tuple[tuple[str, str], ...] = ()

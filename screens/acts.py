@@ -8,7 +8,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any
 
-from logic.board import Value
+from logic.board import Board, Value
+from logic.checks.lists import Checklist
 from logic.fields import Field
 from logic.log import Entry
 
@@ -245,9 +246,95 @@ class PutBack(Act):
     why: str
 
 
+# Boards
+
+
+@dataclass(frozen=True)
+class Choose(Act):
+    """Put another board in use. Its own trial comes back with it; the other's is parked."""
+
+    board: str
+
+
+@dataclass(frozen=True)
+class AddBoard(Act):
+    """Save a new board and put it in use; `like` is what it begins as, else it is empty."""
+
+    name: str
+    like: Board | None = None
+
+
+@dataclass(frozen=True)
+class Rename(Act):
+    """Give the board in use another name."""
+
+    name: str
+
+
+@dataclass(frozen=True)
+class KeepAs(Act):
+    """Save what was tried without a board as a new board, and put it in use."""
+
+    name: str
+
+
+@dataclass(frozen=True)
+class Bin(Act):
+    """Put the board in use into the bin; the next one comes in front."""
+
+
+@dataclass(frozen=True)
+class Unbin(Act):
+    """Take a board out of the bin and put it in use."""
+
+    board: str
+
+
 @dataclass(frozen=True)
 class Examples(Act):
     """Save the example boards and put the first in use."""
+
+
+@dataclass(frozen=True)
+class NotKnown(Act):
+    """Say that nobody knows a value of the board in use: it is not asked for again."""
+
+    key: str
+
+
+# Lists of one's own
+
+
+@dataclass(frozen=True)
+class CopyList(Act):
+    """Make a list of one's own from another one and open it."""
+
+    key: str
+
+
+@dataclass(frozen=True)
+class KeepList(Act):
+    """Keep a list of one's own, changed."""
+
+    list: Checklist
+
+
+@dataclass(frozen=True)
+class DropList(Act):
+    """Take a list of one's own out."""
+
+    key: str
+
+
+@dataclass(frozen=True)
+class PutList(Act):
+    """Put a list of one's own back as it was, or away again; what Undo holds after a change of it."""
+
+    key: str
+    list: Checklist | None
+
+
+# The way back
 
 
 @dataclass(frozen=True)

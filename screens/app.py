@@ -12,6 +12,7 @@ from kivymd.theming import ThemeManager
 
 from logic.store import Clock as TellsTime
 from logic.store.opening import open_store
+from screens.phone.daylight import theme_of
 from screens.reminder import remind
 from screens.shell import Shell
 from screens.state import State
@@ -50,7 +51,7 @@ class DeckhandApp(MDApp):
         self._dress()
 
     def _dress(self, *_: object) -> None:
-        theme.apply(self.state.person.theme, self.state.person.text)
+        theme.apply(theme_of(self.state.person), self.state.person.text)
 
     def build(self) -> Shell:
         """Return the shell. What the first screen does not need is loaded once its frame stands."""
@@ -80,6 +81,10 @@ class DeckhandApp(MDApp):
         """Let the phone put the app away: everything is saved already."""
         remind(self.state)
         return True
+
+    def on_resume(self) -> None:
+        """Follow the phone's own theme, which may have changed meanwhile."""
+        self._dress()
 
     def on_stop(self) -> None:
         """Close the file and let go of the window."""

@@ -89,3 +89,14 @@ def out_of_use(state: "State | World") -> dict[str, Any] | None:
     found = state.store.get(out_key(state))
     # Whatever stands there is a reason not to use the pack.
     return found if found is None or isinstance(found, dict) else {"sign": str(found)}
+
+
+def not_known_key(state: "State | World") -> str:
+    """Return the setting that names the values of the board in use that nobody knows."""
+    return f"not_known/{state.saved.id}"
+
+
+def not_known(state: "State | World") -> frozenset[str]:
+    """Return the values of the board in use that nobody knows: they are not asked for again."""
+    found = state.store.get(not_known_key(state))
+    return frozenset(key for key in found if isinstance(key, str)) if isinstance(found, list) else frozenset()

@@ -79,6 +79,13 @@ class Store(Log, Boards):
             self._drop_trial(connection, board)
             return self._append(connection, board, change)
 
+    def keep_trial_as(self, board: str, name: str, body: Mapping[str, object], trial_of: str) -> None:
+        """Save a new board, forget the trial it was made of, put it in use: all or nothing."""
+        with self._writing() as connection:
+            self._save_board(connection, board, name, body)
+            self._drop_trial(connection, trial_of)
+            self._put(connection, "board", board)
+
     def finish_run(self, board: str, checklist: str, check: Check) -> int:
         """Forget a checklist in progress and log what came of it: all or nothing. Return the entry's id."""
         with self._writing() as connection:

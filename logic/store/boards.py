@@ -168,11 +168,7 @@ class Boards(File):
     def put(self, key: str, value: object) -> None:
         """Save a setting: anything that JSON can hold. Raises ValueError or TypeError for what it cannot."""
         with self._writing() as connection:
-            connection.execute(
-                "INSERT INTO setting (key, value) VALUES (?, ?)"
-                " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
-                (key, json_text(value)),
-            )
+            self._put(connection, key, value)
 
     def get(self, key: str, default: object = None) -> Any:  # noqa: ANN401  (what JSON held is the caller's to know)
         """Return the setting as saved, `default` when it never was.
@@ -211,6 +207,13 @@ class Boards(File):
             "INSERT INTO board (id, name, body, saved_at) VALUES (?, ?, ?, ?) ON CONFLICT (id) DO UPDATE"
             " SET name = excluded.name, body = excluded.body, saved_at = excluded.saved_at",
             (board, name, object_text(body), self._now()),
+        )
+
+    def _put(self, connection: sqlite3.Connection, key: str, value: object) -> None:
+        connection.execute(
+            "INSERT INTO setting (key, value) VALUES (?, ?)"
+            " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
+            (key, json_text(value)),
         )
 
     def _drop_trial(self, connection: sqlite3.Connection, board: str) -> None:

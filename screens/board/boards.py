@@ -1,64 +1,76 @@
 """All boards: choose one, add one, bring one back from the bin."""
 
-from collections.abc import Callable, Iterator
-from typing import Any, TypeAlias
+from collections.abc import Iterator
 
-from kivy.properties import ObjectProperty
-
+from logic import read_back
 from logic.board import Board
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.refill import refill
-from screens.widgets.row import Row, Section
-
-Line: TypeAlias = tuple[str, str, str, str]
-"""A row: the id of its board, its title, its detail, its picture."""
+from screens.acts import Back, Both, Choose, Examples, Go, Unbin
+from screens.blocks import Block, Button, Line, Section
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.world import World
 
 
-class BoardsPage(AppPage):
-    """The list of boards, the one in use ticked, and the bin under it."""
-
-    boards = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the page."""
-        super().__init__(*args, title="Boards", nav=False, chip=False, **kwargs)
-
-    def refresh(self) -> None:
-        """List the boards."""
-        state = self.state
-        lines = [
-            (board.id, board.name, self._detail(board), "tick" if board.id == state.saved.id else "")
-            for board in state.boards()
-        ]
-        binned = [(board.id, board.name, "Tap to bring it back", "bin") for board in state.binned()]
-        refill(self.boards, (lines, binned), lambda: self._rows(lines, binned))
-
-    def _rows(self, lines: list[Line], binned: list[Line]) -> Iterator[Row | Section]:
-        for line in lines:
-            yield self._row(*line, self.choose)
-        if binned:
-            yield Section(title="In the bin")
-        for line in binned:
-            yield self._row(*line, self.restore)
-
-    def _detail(self, board: Board) -> str:
-        done, asked = board.filled()
-        return ("Example, " if board.example else "") + f"{done} of {asked} filled"
-
-    def _row(self, identity: str, name: str, detail: str, icon: str, act: Callable[[str], None]) -> Row:
-        row = Row(title=name, detail=detail, icon=icon)
-        row.bind(on_release=lambda *_: act(identity))
-        return row
-
-    def choose(self, identity: str) -> None:
-        """Put a board in use and go back to what it was asked for."""
-        self.state.choose(identity)
-        self.shell.back()
-
-    def restore(self, identity: str) -> None:
-        """Bring a board back from the bin."""
-        self.state.restore_board(identity)
+def boards_page(world: World) -> Page:
+    """Return the boards, the one in use ticked, then what a new one can begin as, and the bin."""
+    return Page(
+        title=_("Boards"),
+        blocks=(*_boards(world), *_ready_made(), *_binned(world)),
+        foot=Foot(main=Button(_("New board"), Go("board.name", {"purpose": "new"}))),
+        places=False,
+    )
 
 
-load_kv(__file__)
+def _boards(world: World) -> Iterator[Block]:
+    for board in world.boards():
+        here = board.id == world.saved.id
+        act = Both((Choose(board.id), Back()))
+        yield Line(
+            key=board.id,
+            title=board.name,
+            detail=_detail(board),
+            icon="tick" if here else "",
+            chosen=here,
+            act=act,
+        )
+
+
+def _detail(board: Board) -> str:
+    done, asked = board.filled()
+    said = _("{done} of {asked} filled").format(done=done, asked=asked)
+    return _("Example, {said}").format(said=said) if board.example else said
+
+
+def _ready_made() -> Iterator[Block]:
+    yield Section(key="ready", title=_("To begin from"))
+    yield Line(
+        key="usual",
+        title=_("A usual set-up"),
+        detail=_("Take one, change what differs"),
+        icon="drive",
+        act=Go("board.set_ups"),
+    )
+    yield Line(
+        key="examples",
+        title=_("Add the example boards"),
+        detail=_("Four invented boards, all filled"),
+        icon="plus",
+        act=Examples(),
+    )
+    yield Line(
+        key="file",
+        title=_("A board from a file"),
+        detail=_("Shown before it is taken in"),
+        icon="take_in",
+        act=Go("settings.files"),
+    )
+
+
+def _binned(world: World) -> Iterator[Block]:
+    binned = read_back.binned(world.store)
+    if binned:
+        yield Section(key="bin", title=_("In the bin"))
+    for board in binned:
+        yield Line(
+            key=board.id, title=board.name, detail=_("Tap to bring it back"), icon="bin", act=Unbin(board.id)
+        )

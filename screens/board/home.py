@@ -1,94 +1,129 @@
 """The board in use: every value, how it is known, and what is missing."""
 
-from functools import partial
-from typing import Any
-
-from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
+from collections.abc import Iterator
 
 from logic.board import Field, board_fields, groups
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row, Section
+from screens.acts import Bin, Both, Go, Swap, Turn
+from screens.asked import not_known
+from screens.blocks import PLAIN, RIGHT, Block, Button, Fold, Line, Section, Verdict, Words
+from screens.board.guide import guide, missing, written
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words import KNOWN
-from screens.words.typed import not_used
+from screens.words.typed import not_used, value_words
+from screens.world import World
+
+OPEN = "drive"
+"""The part whose values are in sight before one has opened any."""
 
 
-class BoardHome(AppPage):
-    """Values by part, the guided entry, and what can be done with the whole board."""
-
-    filled = StringProperty()
-    trial_note = StringProperty()
-    unread = StringProperty()
-    scratch = BooleanProperty(defaultvalue=False)
-    complete = BooleanProperty(defaultvalue=False)
-    values = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build a row for each field once; later only their words change."""
-        self._rows: dict[str, Row] = {}
-        super().__init__(*args, title="Board", **kwargs)
-
-    def refresh(self) -> None:
-        """Show the saved values."""
-        if not self._rows:
-            self._build()
-        board = self.state.board if self.state.is_scratch else self.state.saved
-        self.scratch = self.state.is_scratch
-        done, asked = board.filled()
-        gaps = board.missing()
-        self.complete = not gaps
-        self.filled = f"{done} of {asked} filled." + ("" if self.complete else ' The rest show "not set".')
-        self.trial_note = (
-            "A trial is open. This page shows the saved board."
-            if self.state.trial and not self.scratch
-            else ""
-        )
-        kept = ", ".join(".".join(place) for place, _ in board.kept)
-        self.unread = f"Could not be read, and kept as it is: {kept}." if kept else ""
-        for key, row in self._rows.items():
-            row.value, row.detail = self._words(board_fields()[key])
-            row.detail = not_used(self.state.typed.get(f"board/{key}", "")) or row.detail
-
-    def _build(self) -> None:
-        for group, heading in groups().items():
-            self.values.add_widget(Section(title=heading))
-            for field in board_fields().values():
-                if field.group == group:
-                    row = Row(title=field.label)
-                    row.bind(on_release=partial(self._open, field.key))
-                    self._rows[field.key] = row
-                    self.values.add_widget(row)
-
-    def _words(self, field: Field) -> tuple[str, str]:
-        board = self.state.board if self.state.is_scratch else self.state.saved
-        value = board.value(field.key)
-        if value is None and not board.applies(field):
-            return "–", "for a board with one motor"
-        if value is None:
-            stands_in = "a usual value is assumed" if field.stand_in else ""
-            return "not set", "" if field.need else stands_in or "optional"
-        date = f", {value.on}" if value.on else ""
-        if field.kind == "choice":
-            return field.option(str(value.si)).label, f"{KNOWN[value.known]}{date}"
-        text = self.style.typed(float(value.si), field.quantity, value.typed_unit)
-        return text, f"{KNOWN[value.known]}{date}"
-
-    def _open(self, key: str, *_: object) -> None:
-        self.shell.go("board.value", key=key)
-
-    def bin(self) -> None:
-        """Put the board in the bin and show the list of boards, where it lies with a way back.
-
-        The next board is not shown here: its own bin would stand under the same thumb.
-        """
-        self.state.bin_board()
-        self.shell.replace("board.boards")
-
-    def add_next(self) -> None:
-        """Ask for the gap that unlocks most."""
-        gaps = (self.state.board if self.state.is_scratch else self.state.saved).missing()
-        if gaps:
-            self.shell.go("board.value", key=gaps[0].key, guided=True)
+def board_page(world: World) -> Page:
+    """Return how far the board is known, where else to go, and its values by part."""
+    done, asked = written(world).filled()
+    gaps = missing(world)
+    return Page(
+        title=_("Board"),
+        crown=Verdict(
+            key="filled",
+            word=_("{done} of {asked} filled").format(done=done, asked=asked),
+            text=_("The rest show “not set”.") if gaps else _("Nothing more is asked."),
+            form=PLAIN if gaps else RIGHT,
+        ),
+        blocks=(*_notes(world), *_ways(), *_parts(world), *_whole(world)),
+        foot=Foot(
+            main=Button(
+                _("Add the next missing value"),
+                Go("board.value", {"guided": True, "rest": _rest(world)}) if gaps else None,
+                why="" if gaps else _("All asked values are filled"),
+            )
+        ),
+        chip=True,
+    )
 
 
-load_kv(__file__)
+def _rest(world: World) -> bool:
+    """Tell whether the few values of the first round are all there."""
+    return not guide(world, rest=False).open
+
+
+def _notes(world: World) -> Iterator[Words]:
+    if world.trial and not world.is_scratch:
+        text = _("A trial is open. This page shows the saved board.")
+        yield Words(key="trial", text=text, tone="trial", bold=True)
+    kept = ", ".join(".".join(place) for place, _text in written(world).kept)
+    if kept:
+        yield Words(key="kept", text=_("Could not be read, and kept as it is: {kept}.").format(kept=kept))
+
+
+def _ways() -> Iterator[Line]:
+    yield Line(
+        key="boards",
+        title=_("Boards"),
+        detail=_("Choose, add, restore"),
+        icon="swap",
+        act=Go("board.boards"),
+    )
+    yield Line(
+        key="joints",
+        title=_("Joints of this board"),
+        detail=_("Screws and nuts: size, class, what they go into"),
+        icon="driver",
+        act=Go("bench.joints"),
+    )
+    yield Line(
+        key="settings",
+        title=_("Settings"),
+        detail=_("Rider, tools, units, reading"),
+        icon="settings",
+        act=Go("settings"),
+    )
+
+
+def _parts(world: World) -> Iterator[Block]:
+    """Yield the parts of the board; what is inside of one is made only while it is open."""
+    for group, heading in groups().items():
+        fields = [field for field in board_fields().values() if field.group == group]
+        name = f"open_{group}"
+        opened = world.args.get(name, group == OPEN)
+        known = sum(written(world).value(field.key) is not None for field in fields)
+        note = _("{done} of {all} set").format(done=known, all=len(fields))
+        yield Fold(key=group, title=heading, note=note, open=opened, act=Turn({name: not opened}))
+        if opened:
+            yield from (_value(world, field) for field in fields)
+
+
+def _value(world: World, field: Field) -> Line:
+    shown, detail = _words(world, field)
+    refused = not_used(world.typed.get(f"board/{field.key}", ""))
+    return Line(
+        key=field.key,
+        title=field.label,
+        value=shown,
+        detail=refused or detail,
+        bad=bool(refused),
+        act=Go("board.value", {"key": field.key}),
+    )
+
+
+def _words(world: World, field: Field) -> tuple[str, str]:
+    board = written(world)
+    value = board.value(field.key)
+    if value is None and not board.applies(field):
+        return "–", _("for a board with one motor")
+    if value is None:
+        if field.key in not_known(world):
+            return _("not known"), ""
+        assumed = _("a usual value is assumed") if field.stand_in else _("optional")
+        return _("not set"), "" if field.need else assumed
+    known = KNOWN[value.known]
+    return value_words(field, value, world.style), f"{known}, {value.on}" if value.on else known
+
+
+def _whole(world: World) -> Iterator[Block]:
+    if world.is_scratch:
+        return
+    yield Section(key="whole", title=_("The whole board"))
+    yield Line(key="rename", title=_("Rename"), icon="edit", act=Go("board.name", {"purpose": "rename"}))
+    yield Line(key="copy", title=_("Copy this board"), icon="plus", act=Go("board.name", {"purpose": "copy"}))
+    # The next board is not shown after it: its own bin would stand under the same thumb.
+    yield Line(key="bin", title=_("Put in the bin"), icon="bin", act=Both((Bin(), Swap("board.boards"))))

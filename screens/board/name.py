@@ -1,91 +1,64 @@
 """The name of a board: for a new one, a copy, a kept trial or a change."""
 
-from typing import Any
-
-from kivy.clock import Clock
-from kivy.properties import ObjectProperty, StringProperty
-from kivy.uix.textinput import TextInput
+from dataclasses import replace
 
 from logic.errors import InputError
-from screens.app_page import AppPage
-from screens.theme import theme
-from screens.widgets.dress import Dressed
-from screens.widgets.load import load_kv
+from screens.acts import Act, AddBoard, Back, Both, Go, KeepAs, Rename, Swap, Write
+from screens.blocks import Button, Field, Words
+from screens.board.naming import check_name, typed_name
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words import refusal
+from screens.world import World
 
 TITLES = {
-    "new": "New board",
-    "copy": "Copy of the board",
-    "keep": "Save as a board",
-    "rename": "Rename the board",
+    "new": _("New board"),
+    "copy": _("Copy of the board"),
+    "keep": _("Save as a board"),
+    "rename": _("Rename the board"),
 }
+GUIDE = Go("board.value", {"guided": True})
+
+EXAMPLES = tuple({"purpose": purpose} for purpose in TITLES)
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-class NameInput(Dressed, TextInput):
-    """A line of text."""
-
-    def dress(self, *_: object) -> None:
-        """Take colours and size from the theme."""
-        self.font_size = theme.strong
-        self.background_color = theme.ground
-        self.foreground_color = self.cursor_color = theme.text
-        self.selection_color = [*theme.main[:3], 0.35]
-
-
-class NamePage(AppPage):
-    """Asks for a name for `purpose`."""
-
-    act = StringProperty("Save")
-    sentence = StringProperty()
-    name_input = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without the four places."""
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-        # Not at once: the touch that opened the page is still on its way up and would take the keyboard away again.
-        self._focus = Clock.create_trigger(lambda *_: setattr(self.name_input, "focus", self.in_front))
-        self.name_input.bind(text=self._on_text, on_text_validate=lambda *_: self.save())
-
-    @property
-    def purpose(self) -> str:
-        """Return what the name is for."""
-        return str(self.args["purpose"])
-
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Offer a name to change where there is one."""
-        super().open(**args)
-        self.title = TITLES[self.purpose]
-        name = self.state.saved.name
-        offered = {"rename": name, "copy": f"{name} copy"[:40]}.get(self.purpose, "")
-        self.name_input.text = self.state.typed.get(f"name/{self.purpose}", offered)
-        self.sentence = ""
-        self._focus()
-
-    def _on_text(self, _input: TextInput, text: str) -> None:
-        self.sentence = ""
-        self.state.note_typed(f"name/{self.purpose}", text)
-
-    def save(self) -> None:
-        """Do what the name is for."""
-        name = self.name_input.text
-        acts = {
-            "new": self.state.add_board,
-            "copy": self.state.copy_board,
-            "keep": self.state.keep_as,
-            "rename": self.state.rename_board,
-        }
-        purpose = self.purpose
-        try:
-            acts[purpose](name)
-        except InputError as problem:
-            self.sentence = refusal(problem, self.style)
-            return
-        self.name_input.focus = False
-        self.state.note_typed(f"name/{purpose}", "")
-        if purpose == "new":
-            self.shell.replace("board")
-        else:
-            self.shell.back()
+def name_page(world: World) -> Page:
+    """Return the page that asks for a name for `purpose`. Until it can be used, the bar says why not."""
+    purpose, text = world.args["purpose"], world.typed.get(typed_name(world), "")
+    why = _refused(world, text)
+    return Page(
+        title=TITLES[purpose],
+        blocks=(
+            Field(
+                key=typed_name(world),
+                label=_("A name you will know it by"),
+                text=text,
+                hint=_("1 to 40 letters"),
+            ),
+            Words(key="why", text=why if text else "", tone="bad", bold=True, reserve=1),
+        ),
+        foot=Foot(main=Button(_("Save"), None if why else _save(world, text), why)),
+        places=False,
+    )
 
 
-load_kv(__file__)
+def _refused(world: World, text: str) -> str:
+    try:
+        check_name(world, text, world.saved if world.args["purpose"] == "rename" else None)
+    except InputError as problem:
+        return refusal(problem, world.style)
+    return ""
+
+
+def _save(world: World, name: str) -> Act:
+    """Return what the name is for, then the way on: a new board's values are asked for at once."""
+    written = Write(typed_name(world), "")
+    if world.args["purpose"] == "new":
+        return Both((written, AddBoard(name), Swap("board"), GUIDE))
+    acts = {
+        "copy": AddBoard(name, replace(world.saved, example=False)),
+        "keep": KeepAs(name),
+        "rename": Rename(name),
+    }
+    return Both((written, acts[world.args["purpose"]], Back()))

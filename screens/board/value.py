@@ -1,161 +1,195 @@
-"""One value of the board: what to measure and where, the number, and how it is known."""
+"""One value of the board or the rider: what to measure and where, the number, and how it is known.
 
-from collections.abc import Callable
-from dataclasses import replace
-from typing import Any
+In the guided entry the next value that is missing comes by itself.
+"""
 
-from kivy.properties import BooleanProperty, ListProperty, ObjectProperty, StringProperty
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from functools import cached_property
 
 from logic.answers.reading import RIDER
-from logic.board import Board, Field, Value, board_fields, field_of
-from logic.errors import InputError
-from screens.app_page import AppPage
-from screens.entry import Entry
-from screens.widgets.bar import Bar
-from screens.widgets.keypad import Keypad
-from screens.widgets.load import load_kv
-from screens.words import HOW_KNOWN, KNOWN, refusal
+from logic.board import Value, board_fields, field_of
+from logic.fields import Field
+from logic.units import quantities
+from screens.acts import Act, Back, Both, NotKnown, Set, Settle, Turn, Write
+from screens.asking import number_entry, read_entry
+from screens.blocks import Block, Button, Choice, Line, Option, Picture, Words
+from screens.board.guide import Guide, guide, written
+from screens.page import Foot, Page
+from screens.pictures.asked import picture_of
+from screens.saved_board import untried
+from screens.tongue import _
+from screens.words import HOW_KNOWN, KNOWN
+from screens.words.typed import value_words
+from screens.world import World
 
-CHOSEN = ("chosen", "Chosen")
+CHOSEN = ("chosen", _("Chosen"))
 """Offered where a value of a trial was kept: what one picks is no guess."""
 
+EXAMPLES = (
+    {"key": "drive.wheel_diameter"},
+    {"key": "drive.profile"},
+    {"key": "pack.series"},
+    {"key": RIDER.key},
+    {"guided": True},
+    {"guided": True, "rest": True},
+)
+"""Parameters the page can be opened with, for tests that look at every page."""
 
-class ValuePage(AppPage):
-    """Asks for `key`. When `guided`, saving or skipping goes on to the next gap."""
 
-    ways = ListProperty(HOW_KNOWN)
-    help = StringProperty()
-    now = StringProperty()
-    known = StringProperty()
-    guided = BooleanProperty(defaultvalue=False)
-    can_save = BooleanProperty(defaultvalue=False)
-    entry = ObjectProperty()
+def value_page(world: World) -> Page:
+    """Return the page that asks for `key`; `guided` for the next one that is missing, of the `rest` when that is said."""
+    if not world.args.get("guided"):
+        return _Asked(world, str(world.args["key"])).page()
+    way = guide(world, rest=bool(world.args.get("rest")), skipped=tuple(world.args.get("skipped", ())))
+    return _Asked(world, way.open[0], way).page() if way.open else _end(world, way)
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Listen to the entry."""
-        self.field: Field = RIDER
-        self._value: Value | None = None
-        self._others: dict[str, Value] = {}
-        self._skipped: set[str] = set()
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-        self.entry.bind(
-            on_value=self._on_value,
-            on_empty=lambda *_: self._hold(None),
-            on_wrong=lambda *_: self._hold(None),
-            on_typed=self._on_typed,
-            on_enter=lambda *_: self.save(),
+
+def _end(world: World, way: Guide) -> Page:
+    """Return the end of a round: what it was, and the rest."""
+    rest = len(guide(world, rest=True).open)
+    first = not world.args.get("rest")
+    said = (
+        _("That is enough for first answers.") if first and not way.skipped else _("Nothing more is asked.")
+    )
+    if way.skipped:
+        said = _("{count} skipped. They stay on the board's page.").format(count=len(way.skipped))
+    more = Button(_("Ask for the other {count}").format(count=rest), Turn({"rest": True, "skipped": None}))
+    done = Button(_("Done"), Back())
+    return Page(
+        title=_("{number} of {all}").format(number=way.count - len(way.skipped), all=way.count),
+        blocks=(Words(key="said", text=said, role="title"),),
+        foot=Foot(main=done, beside=(more,)) if first and rest else Foot(main=done),
+        places=False,
+        card="end",
+    )
+
+
+@dataclass(frozen=True)
+class _Asked:
+    """The value that is asked for, and how it is known."""
+
+    world: World
+    key: str
+    way: Guide | None = None
+
+    @property
+    def field(self) -> Field:
+        return RIDER if self.key == RIDER.key else board_fields()[self.key]
+
+    @cached_property
+    def value(self) -> Value | None:
+        return self.world.person.rider if self.field is RIDER else written(self.world).value(self.key)
+
+    @property
+    def typed(self) -> str:
+        return f"board/{self.key}"
+
+    @property
+    def known(self) -> str:
+        """How it is known, as said here, else as it stands, else as such a value mostly is."""
+        said = self.world.args.get("known", ("", ""))
+        stands = None if self.value is None else self.value.known
+        ways = dict(self.ways)
+        return next(
+            one for one in (said[1] if said[0] == self.key else "", stands, self.field.known) if one in ways
         )
 
     @property
-    def board(self) -> Board:
-        """Return the board that is written: the saved one, or the scratch board with its trial."""
-        return self.state.board if self.state.is_scratch else self.state.saved
+    def ways(self) -> tuple[tuple[str, str], ...]:
+        kept = self.value is not None and self.value.known == CHOSEN[0]
+        return (*HOW_KNOWN, CHOSEN) if kept else HOW_KNOWN
 
-    @property
-    def keypad(self) -> Keypad | None:
-        """Return the keypad, unless this is a choice."""
-        return self.entry.keypad
+    def page(self) -> Page:
+        guided, choosing = self.way, self.field.kind == "choice"
+        place = _("{number} of {all}").format(number=guided.place, all=guided.count) if guided else ""
+        return Page(
+            title=place or self.field.label,
+            blocks=(
+                *((Words(key="label", text=self.field.label, role="title", bold=True),) if guided else ()),
+                Words(key="help", text=self.field.help, role="lead"),
+                *self.standing(),
+                *(self.options() if choosing else ()),
+                *self.picture(),
+                *self.out(),
+            ),
+            foot=Foot(beside=self.skip()) if choosing else self.number(),
+            places=False,
+            card=self.key,
+        )
 
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Ask for a field; a guided entry started anew forgets what was skipped before."""
-        if args.get("guided") and not args.get("going_on"):
-            self._skipped = set()
-        super().open(**args)
-        self._ask()
+    def picture(self) -> Iterator[Block]:
+        found = picture_of(self.key)
+        if found is not None:
+            yield Picture(key="picture", strokes=found, text=_("Where it is found."))
 
-    def _ask(self) -> None:
-        key = self.args["key"]
-        self.guided = bool(self.args.get("guided"))
-        self.field = RIDER if key == RIDER.key else board_fields()[key]
-        value = self.state.person.rider if key == RIDER.key else self.board.value(key)
-        self.title = self.field.label
-        self.help = self.field.help
-        self.known = value.known if value is not None and value.known in KNOWN else self.field.known
-        self.ways = (*HOW_KNOWN, CHOSEN) if self.known == CHOSEN[0] else HOW_KNOWN
-        self.now = "Now: not set." if value is None else f"Now: {self._text(value)}, {KNOWN[value.known]}."
-        self._offer("clear_slot", "Take this value out", self.clear, shown=value is not None)
-        self._offer("skip_slot", "Skip, add it later", self.skip, shown=self.guided)
-        self._hold(None)
-        typed = self.state.typed.get(self._typed_key, "")
-        self.entry.ask(self.field, value, self.style, typed, self.board)
-        if self.field.kind == "choice" and value is not None:
-            self._hold(value)
+    def standing(self) -> Iterator[Block]:
+        """Yield what stands and how it is known, which a value that stands takes up at once."""
+        value, typed = self.value, bool(self.world.typed.get(self.typed))
+        if value is not None:
+            shown = value_words(self.field, value, self.world.style)
+            text = _("Now: {value}, {known}.").format(value=shown, known=KNOWN[value.known])
+            yield Words(key="now", text=text, tone="second")
+        elif self.field.stand_in:
+            yield Words(key="now", text=_("Not set: a usual value is assumed."), tone="second")
 
-    def _offer(self, slot: str, text: str, act: Callable[[], None], *, shown: bool) -> None:
-        """Show a second way on only where it leads somewhere."""
-        column = self.ids[slot]
-        column.clear_widgets()
-        if shown:
-            bar = Bar(text=text, kind="plain")
-            bar.bind(on_release=lambda *_: act())
-            column.add_widget(bar)
+        def say(known: str) -> Act:
+            said = Turn({"known": (self.key, known)})
+            return (
+                said
+                if value is None or typed
+                else Both((said, self.keep(replace(value, known=known, on=""))))
+            )
 
-    @property
-    def _typed_key(self) -> str:
-        return f"board/{self.args['key']}"
+        options = [Option(text, say(known), known == self.known) for known, text in self.ways]
+        if value is None:
+            options.append(Option(_("Don't know"), self.gone_on(NotKnown(self.key))))
+        yield Choice(key="known", label=_("How do you know?"), options=tuple(options))
 
-    def _text(self, value: Value) -> str:
-        if self.field.kind == "choice":
-            return self.field.option(str(value.si)).label
-        return self.style.typed(float(value.si), self.field.quantity, value.typed_unit)
+    def options(self) -> Iterator[Line]:
+        for option in self.field.options:
+            chosen = self.value is not None and self.value.si == option.key
+            act = self.take(Value(option.key, known=self.known))
+            yield Line(
+                key=option.key, title=option.label, icon="tick" if chosen else "", chosen=chosen, act=act
+            )
 
-    def _hold(self, value: Value | None) -> None:
-        self._value, self._others = value, {}
-        self.can_save = value is not None
+    def out(self) -> Iterator[Line]:
+        if self.value is not None:
+            yield Line(key="out", title=_("Take this value out"), icon="undo", act=self.take(None))
 
-    def _on_value(self, entry: Entry, value: Value) -> None:
-        self._hold(value)
-        self._others = entry.others
+    def number(self) -> Foot:
+        """Return the keypad, and the bar that takes up what is typed and what else it says."""
+        world, value = untried(self.world), self.value
+        unit = "" if value is None else value.typed_unit
+        unit = world.units.get(
+            self.typed, unit or quantities()[self.field.quantity].home(world.style.system).shown
+        )
+        found = read_entry(world, world.typed.get(self.typed, ""), self.field, unit).found
+        act = None
+        if found is not None:
+            others = {key: replace(one, known=field_of(key).known) for key, one in found.others}
+            act = self.take(replace(found.value, known=self.known, on=""), others)
+        return Foot(
+            main=Button(_("Save"), act, why="" if act else _("Type a value first.")),
+            beside=self.skip(),
+            entry=number_entry(world, self.typed, self.field, unit),
+        )
 
-    def _on_typed(self, _entry: Entry, text: str) -> None:
-        self.state.note_typed(self._typed_key, text)
+    def skip(self) -> tuple[Button, ...]:
+        """Return the way on to the next value without this one."""
+        skipped = (*self.world.args.get("skipped", ()), self.key)
+        return (Button(_("Skip"), Turn({"skipped": skipped})),) if self.way else ()
 
-    def choose_known(self, known: str) -> None:
-        """Say how the value is known; a value that stands already takes it up when saved."""
-        self.known = known
-        value = self.state.person.rider if self.field is RIDER else self.board.value(self.field.key)
-        if self._value is None and value is not None and not self.entry.text.strip():
-            self._hold(value)
+    def keep(self, value: Value | None, others: dict[str, Value] | None = None) -> Act:
+        """Return the act that keeps the value where it belongs."""
+        return Settle({"rider": value}) if self.field is RIDER else Set({self.key: value, **(others or {})})
 
-    def save(self) -> None:
-        """Write the value and go on."""
-        if self._value is None:
-            self.entry.leave()
-            return
-        value = replace(self._value, known=self.known, on="")
-        try:
-            self._write(value)
-        except InputError as problem:
-            self.entry.sentence = refusal(problem, self.style)
-            return
-        self.go_on()
+    def take(self, value: Value | None, others: dict[str, Value] | None = None) -> Act:
+        """Return the act that keeps a value and goes on."""
+        return self.gone_on(self.keep(value, others))
 
-    def clear(self) -> None:
-        """Take the value out: it is not set then, with undo."""
-        self._write(None)
-        self.go_on()
-
-    def _write(self, value: Value | None) -> None:
-        self.state.note_typed(self._typed_key, "")
-        if self.field is RIDER:
-            self.state.set_person(rider=value)
-        else:
-            others = {key: replace(one, known=field_of(key).known) for key, one in self._others.items()}
-            self.state.set_values({self.field.key: value, **(others if value is not None else {})})
-
-    def skip(self) -> None:
-        """Leave this one for later."""
-        self._skipped.add(self.field.key)
-        self.go_on()
-
-    def go_on(self) -> None:
-        """Ask for the next gap when guided, else go back."""
-        if self.guided:
-            gaps = [field for field in self.board.missing() if field.key not in self._skipped]
-            if gaps:
-                self.shell.replace("board.value", key=gaps[0].key, guided=True, going_on=True)
-                return
-        self.shell.back()
-
-
-load_kv(__file__)
+    def gone_on(self, act: Act) -> Act:
+        """Return an act with the way on: nothing stays typed, and the next value comes by itself, or the page before."""
+        written_out = Write(self.typed, "")
+        return Both((written_out, act)) if self.way else Both((written_out, act, Back()))

@@ -27,6 +27,7 @@ from screens.acts import (
     Turn,
     Undo,
 )
+from screens.lighting import lit
 from screens.page import Page
 from screens.paper import hand
 from screens.paper.icons import ICON_FONT, POINTS
@@ -203,7 +204,7 @@ class PaperPage(Paper):
         if not is_data(name):
             return
         try:
-            page = page_function(name)(self.world)
+            page = lit(page_function(name)(self.world), self.world.person)
         except Exception:
             logging.getLogger(__name__).exception("page %s cannot be shown", name)
             page = LOST

@@ -1,5 +1,6 @@
 """Walks through the board's pages."""
 
+from screens.acts import Write
 from screens.driver import Driver
 from screens.scenes import Scene
 
@@ -20,10 +21,15 @@ def guided(driver: Driver) -> None:
     boards(driver)
     driver.app.state.choose("none")
     driver.app.shell.place("ride")
-    driver.app.shell.go("board")
+    driver.app.shell.go("board.value", guided=True)
     driver.frame(2)
-    driver.tap("Add the next missing value")
     driver.type("16")
+
+
+def set_ups(driver: Driver) -> None:
+    """Open the usual set-ups."""
+    boards(driver)
+    driver.tap("A usual set-up")
 
 
 def choice(driver: Driver) -> None:
@@ -42,8 +48,7 @@ def name(driver: Driver) -> None:
     """Ask for a name that is taken."""
     boards(driver)
     driver.tap("New board")
-    driver.app.shell.page.name_input.text = "Weir"
-    driver.tap("Save")
+    driver.app.shell.page.perform(Write("name/new", "Weir"))
 
 
 def binned(driver: Driver) -> None:
@@ -61,6 +66,7 @@ SCENES = (
     Scene("board-value", value, "board.value"),
     Scene("board-choice", choice, "board.value"),
     Scene("board-guided", guided, "board.value"),
+    Scene("board-set-ups", set_ups, "board.set_ups"),
     Scene("boards", boards, "board.boards"),
     Scene("board-name", name, "board.name"),
     Scene("board-binned", binned, "board.boards"),

@@ -1,11 +1,11 @@
 """Units, reading and tools."""
 
 PAGES = {
-    "settings": "screens.settings.home.SettingsHome",
-    "settings.lists": "screens.settings.lists.OwnLists",
-    "settings.list": "screens.settings.own_list.OwnList",
+    "settings": "screens.settings.home.settings_page",
+    "settings.lists": "screens.settings.lists.lists_page",
+    "settings.list": "screens.settings.own_list.list_page",
     "settings.files": "screens.settings.files.files_page",
     "settings.unread": "screens.settings.unread.unread_page",
-    "settings.item": "screens.settings.own_item.OwnItem",
+    "settings.item": "screens.settings.own_item.item_page",
 }
-"""Class of each page by its name; it is imported at the first visit."""
+"""Where each page is made, by its name; it is imported at the first visit."""

@@ -1,73 +1,128 @@
-"""Settings: the rider, the tools in the hand, units, and how the app is read."""
+"""Settings: how the app is read, the rider, the tools in the hand, and what the phone may do. Each acts at once."""
 
+from collections.abc import Iterable, Iterator
 from typing import Any
 
-from kivy.properties import DictProperty, ListProperty, ObjectProperty, StringProperty
-
 from logic.answers.reading import RIDER
+from logic.board import Value
 from logic.fields import ARM
 from logic.person import TEXT_SCALES
 from logic.tables import rows
 from logic.units import quantities
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
+from screens.acts import Go, Settle
+from screens.asking import fold
+from screens.blocks import Block, Choice, Line, Option, Words
+from screens.page import Page
+from screens.tongue import _
 from screens.words import KNOWN
 from screens.words.typed import not_used
+from screens.world import World
 
-SWITCHES = ("say", "bench", "vibrate", "remind")
-"""Settings that are on or off."""
-
-
-class SettingsHome(AppPage):
-    """Every choice acts at once."""
-
-    person = ObjectProperty(rebind=False)
-    rider = StringProperty()
-    rider_known = StringProperty()
-    scales = ListProperty()
-    depth_tools = ListProperty()
-    arm = StringProperty()
-    arm_known = StringProperty()
-    scale_units = ListProperty()
-    text_sizes = ListProperty()
-    text_size = StringProperty()
-    on_off = ListProperty([("on", "On"), ("off", "Off")])
-    switches = DictProperty(dict.fromkeys(SWITCHES, "off"))
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Fill the choices from the tables."""
-        super().__init__(*args, title="Settings", nav=False, chip=False, **kwargs)
-        tools = rows("measuring_tools")
-        self.scales = [(row.text("name"), row.text("label")) for row in tools if "scale_error" in row]
-        self.depth_tools = [(row.text("name"), row.text("label")) for row in tools if "depth_error" in row]
-        self.scale_units = [unit.shown for unit in quantities()["force"].units]
-        self.text_sizes = [(str(scale), f"{scale:.0%}".replace("%", "\u202f%")) for scale in TEXT_SCALES]
-
-    def refresh(self) -> None:
-        """Show the settings in force."""
-        self.person = person = self.state.person
-        self.text_size = str(person.text)
-        self.switches = {name: "on" if getattr(person, name) else "off" for name in SWITCHES}
-        rider = person.rider
-        self.rider = (
-            "not set" if rider is None else self.style.typed(float(rider.si), "mass", rider.typed_unit)
-        )
-        self.rider_known = self._left(f"board/{RIDER.key}") or ("" if rider is None else KNOWN[rider.known])
-        arm = person.key_arm
-        self.arm = "not set" if arm is None else self.style.typed(float(arm.si), "length", arm.typed_unit)
-        known = "a usual length is assumed" if arm is None else KNOWN[arm.known]
-        self.arm_known = self._left(f"value/{ARM.key}") or known
-
-    def _left(self, key: str) -> str:
-        return not_used(self.state.typed.get(key, ""))
-
-    def switch(self, name: str, to: str) -> None:
-        """Switch something on or off."""
-        self.state.set_person(**{name: to == "on"})
-
-    def change(self, name: str, value: str) -> None:
-        """Take up a choice."""
-        self.state.set_person(**{name: float(value) if name == "text" else value})
+ABOUT = _(
+    "Deckhand does the sums and keeps the record. It cannot see your board. You decide. The maker's sheet, local law and"
+    " licensed practice come first. The screen is drawn by the app itself, so screen readers cannot read it."
+)
 
 
-load_kv(__file__)
+def settings_page(world: World) -> Page:
+    """Return the settings that people change, the others in folds."""
+    return Page(
+        title=_("Settings"),
+        blocks=(
+            *_reading(world),
+            *_person(world),
+            *fold(world, "tools", _("Tools"), lambda: _tools(world), _("Scale, depth, hex key")),
+            *fold(world, "phone", _("Voice, notes and feel"), lambda: _phone(world)),
+            Words(key="about", text=ABOUT, tone="second"),
+        ),
+        places=False,
+    )
+
+
+def _choice(world: World, name: str, label: str, options: Iterable[tuple[Any, str]]) -> Choice:
+    """Return a choice of a setting that the person has a field for."""
+    present = getattr(world.person, name)
+    said = tuple(Option(text, Settle({name: one}), one == present) for one, text in options)
+    return Choice(key=name, label=label, options=said)
+
+
+def _on_off(world: World, name: str, label: str) -> Choice:
+    return _choice(world, name, label, ((True, _("On")), (False, _("Off"))))
+
+
+def _reading(world: World) -> Iterator[Block]:
+    yield _theme(world)
+    sizes = ((scale, f"{scale:.0%}".replace("%", "\u202f%")) for scale in TEXT_SCALES)
+    yield _choice(world, "text", _("Text size"), sizes)
+    yield _choice(world, "system", _("Units"), (("metric", _("Metric")), ("inch", _("Inch and pound"))))
+    marks = ((".", _("Point: 1.5")), (",", _("Comma: 1,5")))
+    yield _choice(world, "mark", _("Decimal mark"), marks)
+
+
+def _theme(world: World) -> Choice:
+    """Return the themes. Sun is apart: it is on for a while, then the one before comes back."""
+    person = world.person
+    names = (("day", _("Day")), ("night", _("Night")), ("phone", _("As phone")))
+    usual = tuple(
+        Option(text, Settle({"theme": name, "sun": False}), not person.sun and person.theme == name)
+        for name, text in names
+    )
+    sun = Option(_("Sun"), Settle({"sun": True}), person.sun)
+    return Choice(key="theme", label=_("Theme"), options=(*usual, sun))
+
+
+def _person(world: World) -> Iterator[Block]:
+    person = world.person
+    yield Line(
+        key="rider",
+        title=_("Rider with helmet and bag"),
+        act=Go("board.value", {"key": RIDER.key}),
+        **_said(world, person.rider, f"board/{RIDER.key}", "mass", ""),
+    )
+    yield Line(
+        key="lists",
+        title=_("My lists"),
+        detail=_("Copy a list and change it"),
+        icon="checklist",
+        act=Go("settings.lists"),
+    )
+    yield Line(
+        key="files",
+        title=_("Files and copies"),
+        detail=_("Write one, take one in"),
+        icon="save",
+        act=Go("settings.files"),
+    )
+
+
+def _said(world: World, value: Value | None, typed: str, quantity: str, otherwise: str) -> dict[str, Any]:
+    """Return what a row says of a value: the value, how it is known, and what was typed and not used."""
+    refused = not_used(world.typed.get(typed, ""))
+    if value is None:
+        return {"value": _("not set"), "detail": refused or otherwise, "bad": bool(refused)}
+    shown = world.style.typed(float(value.si), quantity, value.typed_unit)
+    return {"value": shown, "detail": refused or KNOWN[value.known], "bad": bool(refused)}
+
+
+def _tools(world: World) -> Iterator[Block]:
+    tools = rows("measuring_tools")
+    scales = ((row.text("name"), row.text("label")) for row in tools if "scale_error" in row)
+    yield _choice(world, "scale", _("Scale for the pull"), scales)
+    units = ((unit.shown, unit.shown) for unit in quantities()["force"].units)
+    yield _choice(world, "scale_unit", _("The scale reads"), units)
+    depths = ((row.text("name"), row.text("label")) for row in tools if "depth_error" in row)
+    yield _choice(world, "depth_tool", _("Tool for the depth"), depths)
+    yield Line(
+        key="arm",
+        title=_("Arm of your hex key"),
+        act=Go("bench.joint_value", {"key": ARM.key}),
+        **_said(world, world.person.key_arm, f"value/{ARM.key}", "length", _("a usual length is assumed")),
+    )
+
+
+def _phone(world: World) -> Iterator[Block]:
+    yield _on_off(world, "say", _("Say items aloud"))
+    yield _on_off(world, "bench", _("Bench view: large text in a run"))
+    yield _on_off(world, "vibrate", _("Vibrate on taps"))
+    yield _on_off(world, "fade", _("Fade from page to page"))
+    yield _on_off(world, "remind", _("One note a day at most, only when a check is late"))

@@ -1,54 +1,48 @@
 """One's own lists: copy one of ours, change it, take it out. Ours stay as they are."""
 
-from functools import partial
-from typing import Any
-
-from kivy.properties import ObjectProperty, StringProperty
+from collections.abc import Iterator
 
 from logic.checks.lists import Checklist
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row, Section
+from screens.acts import CopyList, Go
+from screens.blocks import Block, Line, Section, Words
+from screens.page import Page
+from screens.tongue import _
 from screens.words.checks import items_text
+from screens.world import World
 
 
-class OwnLists(AppPage):
-    """The own lists, and under them what can be copied."""
+def lists_page(world: World) -> Page:
+    """Return the own lists, and under them what can be copied."""
+    return Page(title=_("My lists"), blocks=(*_own(world), *_to_copy(world)), places=False)
 
-    empty = StringProperty()
-    rows = ObjectProperty()
 
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Name the page."""
-        super().__init__(*args, nav=False, chip=False, title="My lists", **kwargs)
+def _own(world: World) -> Iterator[Block]:
+    own = world.own_lists()
+    if not own:
+        text = _("No list of your own yet. Copy one and change it; ours stays as it is.")
+        yield Words(key="none", text=text)
+    for key, of in own.items():
+        yield Line(
+            key=key,
+            title=of.title,
+            detail=_("{items}, version {version}").format(
+                items=items_text(len(of.items)), version=of.version
+            ),
+            icon="edit",
+            act=Go("settings.list", {"key": key}),
+        )
 
-    def refresh(self) -> None:
-        """List them."""
-        self.rows.clear_widgets()
-        own = self.state.own_lists()
-        self.empty = "" if own else "No list of your own yet. Copy one and change it; ours stays as it is."
-        for key, of in own.items():
-            self._add(of.title, f"{items_text(len(of.items))}, version {of.version}", "edit", self._open, key)
-        self.rows.add_widget(Section(title="Copy one of these"))
-        # The stages of building follow each other by their letter, wherever they are kept.
-        for key, of in sorted(self.state.lists().items(), key=lambda entry: _order(entry[1])):
-            if key not in own:
-                self._add(of.title, items_text(len(of.items)), "plus", self._copy, key)
 
-    def _add(self, title: str, detail: str, icon: str, act: Any, key: str) -> None:  # noqa: ANN401
-        row = Row(title=title, detail=detail, icon=icon)
-        row.bind(on_release=partial(act, key))
-        self.rows.add_widget(row)
-
-    def _open(self, key: str, *_: object) -> None:
-        self.shell.go("settings.list", key=key)
-
-    def _copy(self, key: str, *_: object) -> None:
-        self.shell.go("settings.list", key=self.state.copy_list(key).key)
+def _to_copy(world: World) -> Iterator[Block]:
+    """Yield ours; the stages of building follow each other by their letter, wherever they are kept."""
+    own = world.own_lists()
+    yield Section(key="ours", title=_("Copy one of these"))
+    for key, of in sorted(world.lists().items(), key=lambda entry: _order(entry[1])):
+        if key not in own:
+            yield Line(
+                key=key, title=of.title, detail=items_text(len(of.items)), icon="plus", act=CopyList(key)
+            )
 
 
 def _order(of: Checklist) -> tuple[bool, str]:
     return of.title[1:2] == ":", of.title
-
-
-load_kv(__file__)

@@ -1,87 +1,65 @@
 """One item of an own list: what to do and what good looks like, in one's own words."""
 
-from typing import Any
-
-from kivy.metrics import dp
-from kivy.properties import BooleanProperty, ObjectProperty, StringProperty
+from collections.abc import Iterator
 
 from logic.checks.lists import Checklist
 from logic.checks.own import moved, reworded, with_item, without
 from logic.errors import InputError
-from screens.app_page import AppPage
-from screens.widgets.bar import Bar
-from screens.widgets.load import load_kv
-from screens.widgets.row import Foot
+from screens.acts import Act, Back, Both, KeepList, Write
+from screens.blocks import Block, Button, Field, Line, Words
+from screens.page import Foot, Page
+from screens.settings.own_list import GONE
+from screens.tongue import _
+from screens.update.writing import PARTS, typed_part
 from screens.words.checks import REFUSALS
+from screens.world import World
+
+EXAMPLES = ({"key": "own/1", "item": ""},)
+"""Parameters the page can be opened with, for tests that look at every page."""
 
 
-class OwnItem(AppPage):
-    """Changes `item` of list `key`; an empty `item` adds one."""
-
-    sentence = StringProperty()
-    stop = BooleanProperty(defaultvalue=False)
-    action = ObjectProperty()
-    good = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Remember what is written at each letter."""
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-        for name in ("action", "good"):
-            getattr(self, name).bind(text=lambda _, text, name=name: self._typed(name, text))
-
-    @property
-    def of(self) -> Checklist:
-        """Return the list."""
-        return self.state.own_lists()[self.args["key"]]
-
-    def open(self, **args: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Show the words as they are."""
-        super().open(**args)
-        key = args["item"]
-        self.title = "Change the item" if key else "Add an item"
-        self.sentence = ""
-        item = self.of.item(key) if key else None
-        self.stop = item is not None and item.stop
-        start = (item.action, item.state) if item is not None else ("", "")
-        for name, text in zip(("action", "good"), start, strict=True):
-            getattr(self, name).text = self.state.typed.get(self._key(name), text)
-        foot = Foot(padding=(0, dp(8)))
-        if item is not None:
-            self._bar(foot, "Move up", "plain", lambda: self._change(moved(self.of, key, -1)))
-            if not item.stop:
-                self._bar(foot, "Take it out", "bad-outline", lambda: self._change(without(self.of, key)))
-        self._bar(foot, "SAVE", "main", self.save)
-        self.foot = foot
-
-    def _bar(self, foot: Foot, text: str, kind: str, act: Any) -> None:  # noqa: ANN401  (a function)
-        bar = Bar(text=text, kind=kind)
-        bar.bind(on_release=lambda *_: act())
-        foot.add_widget(bar)
-
-    def _key(self, name: str) -> str:
-        return f"list/{self.args['key']}/{self.args['item']}/{name}"
-
-    def _typed(self, name: str, text: str) -> None:
-        self.sentence = ""
-        if self.in_front:
-            self.state.note_typed(self._key(name), text)
-
-    def save(self) -> None:
-        """Keep the words."""
-        key, words = self.args["item"], (self.action.text, self.good.text)
-        try:
-            of = self.of
-            changed = reworded(of, key, *words) if key else with_item(of, *words, number=of.version)
-        except InputError as problem:
-            self.sentence = REFUSALS.get(problem.reason, "These words cannot be used.")
-            return
-        self._change(changed)
-
-    def _change(self, changed: Checklist) -> None:
-        for name in ("action", "good"):
-            self.state.note_typed(self._key(name), "")
-        self.state.save_own(changed)
-        self.shell.back()
+def item_page(world: World) -> Page:
+    """Return the page that changes `item` of list `key`; an empty `item` adds one."""
+    of, key = world.own_lists().get(world.args["key"]), world.args["item"]
+    if of is None or (key and all(item.key != key for item in of.items)):
+        return GONE
+    save, why = _save(world, of)
+    return Page(
+        title=_("Change the item") if key else _("Add an item"),
+        blocks=tuple(_fields(world, of)),
+        foot=Foot(main=Button(_("SAVE"), save, why)),
+        places=False,
+    )
 
 
-load_kv(__file__)
+def _fields(world: World, of: Checklist) -> Iterator[Block]:
+    labels = (_("What to do: verb first, one thing"), _("What good looks like: it goes on the button"))
+    hints = (_("Look at the lights"), _("Both lit"))
+    for part, label, hint in zip(PARTS, labels, hints, strict=True):
+        key = typed_part(world, part)
+        yield Field(key=key, label=label, text=world.typed.get(key, ""), hint=hint)
+    key = world.args["item"]
+    if not key:
+        return
+    if of.items[0].key != key:
+        yield Line(key="up", title=_("Move up"), icon="shut", act=_keep(world, moved(of, key, -1)))
+    if of.item(key).stop:
+        text = _("A stop item: its words can change, it cannot be taken out.")
+        yield Words(key="stop", text=text, tone="second")
+    else:
+        yield Line(key="out", title=_("Take it out"), icon="bin", act=_keep(world, without(of, key)))
+
+
+def _save(world: World, of: Checklist) -> tuple[Act | None, str]:
+    """Return the act that keeps the words, or why they cannot be used."""
+    key, words = world.args["item"], [world.typed.get(typed_part(world, part), "") for part in PARTS]
+    try:
+        changed = reworded(of, key, *words) if key else with_item(of, *words, number=of.version)
+    except InputError as problem:
+        return None, REFUSALS.get(problem.reason, _("These words cannot be used."))
+    return _keep(world, changed), ""
+
+
+def _keep(world: World, changed: Checklist) -> Both:
+    """Return the act that keeps the list and goes back; nothing stays typed."""
+    return Both((*(Write(typed_part(world, part), "") for part in PARTS), KeepList(changed), Back()))

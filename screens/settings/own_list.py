@@ -1,52 +1,51 @@
 """An own list: its items, each of them a way to other words; add one, take the list out."""
 
-from functools import partial
-from typing import Any
+from collections.abc import Iterator
 
-from kivy.properties import ObjectProperty, StringProperty
-
-from screens.app_page import AppPage
-from screens.widgets.load import load_kv
-from screens.widgets.row import Row
+from logic.checks.lists import Checklist
+from screens.acts import DropList, Go
+from screens.blocks import Block, Button, Line, Words
+from screens.page import Foot, Page
+from screens.tongue import _
 from screens.words.checks import items_text
+from screens.world import World
+
+EXAMPLES = ({"key": "own/1"},)
+"""Parameters the page can be opened with, for tests that look at every page."""
+
+GONE = Page(
+    title=_("List taken out"),
+    blocks=(Words(key="gone", text=_("This list is not there any more.")),),
+    places=False,
+)
+"""In place of a page of a list that is not there."""
 
 
-class OwnList(AppPage):
-    """Shows list `key`."""
-
-    summary = StringProperty()
-    rows = ObjectProperty()
-
-    def __init__(self, *args: Any, **kwargs: Any) -> None:  # noqa: ANN401  (as AppPage)
-        """Build without the four places."""
-        super().__init__(*args, nav=False, chip=False, **kwargs)
-
-    def refresh(self) -> None:
-        """List the items."""
-        of = self.state.own_lists().get(self.args["key"])
-        self.rows.clear_widgets()
-        if of is None:
-            self.title, self.summary = "List taken out", "This list is not there any more."
-            return
-        self.title = of.title
-        base = self.state.lists()[of.base].title
-        self.summary = f"{items_text(len(of.items))}, version {of.version}. Counts as: {base}."
-        for item in of.items:
-            row = Row(title=item.action, detail=("Must pass. " if item.stop else "") + item.state)
-            row.bind(on_release=partial(self._open, item.key))
-            self.rows.add_widget(row)
-
-    def _open(self, item: str, *_: object) -> None:
-        self.shell.go("settings.item", key=self.args["key"], item=item)
-
-    def run(self) -> None:
-        """Begin a run of it."""
-        self.shell.go("ride.run", list=self.args["key"])
-
-    def drop(self) -> None:
-        """Take the list out, with undo."""
-        self.state.drop_own(self.args["key"])
-        self.shell.back()
+def list_page(world: World) -> Page:
+    """Return list `key`."""
+    key = world.args["key"]
+    of = world.own_lists().get(key)
+    if of is None:
+        return GONE
+    return Page(
+        title=of.title,
+        blocks=tuple(_list(world, of)),
+        foot=Foot(main=Button(_("RUN THIS LIST"), Go("ride.run", {"list": key}))),
+        places=False,
+    )
 
 
-load_kv(__file__)
+def _list(world: World, of: Checklist) -> Iterator[Block]:
+    text = _("{items}, version {version}. Counts as: {base}.").format(
+        items=items_text(len(of.items)), version=of.version, base=world.lists()[of.base].title
+    )
+    yield Words(key="summary", text=text, tone="second")
+    for item in of.items:
+        detail = _("Must pass. {state}").format(state=item.state) if item.stop else item.state
+        yield Line(key=item.key, title=item.action, detail=detail, act=_change(of, item.key))
+    yield Line(key="add", title=_("Add an item"), icon="plus", act=_change(of, ""))
+    yield Line(key="drop", title=_("Take this list out"), icon="bin", act=DropList(of.key))
+
+
+def _change(of: Checklist, item: str) -> Go:
+    return Go("settings.item", {"key": of.key, "item": item})

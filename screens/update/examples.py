@@ -5,9 +5,9 @@ from dataclasses import replace
 from logic.board import Value, to_dict
 from logic.exchange import demo_boards
 from logic.person import person_to_dict
-from screens.acts import Examples
-from screens.update import does
-from screens.world import World, open_world
+from screens.acts import Choose, Examples
+from screens.update import does, update
+from screens.world import World
 
 RIDER = Value(80.0, "guess", typed_unit="kg", note="example")
 """Rider of the example boards, until the person gives a mass of their own."""
@@ -21,6 +21,4 @@ def examples(world: World, _act: Examples) -> World:
         world.store.save_board(board.id, board.name, to_dict(board))
     if world.person.rider is None:
         world.store.put("person", person_to_dict(replace(world.person, rider=RIDER)))
-    world.store.put("board", boards[0].id)
-    other = open_world(world.store, world.clock, boards[0].id)
-    return replace(other, trail=world.trail, kept=world.kept, units=world.units)
+    return update(world, Choose(boards[0].id))

@@ -38,8 +38,8 @@ def drop(world: World, _act: Drop) -> World:
 
 @does(Retry)
 def retry(world: World, act: Retry) -> World:
-    """Open a dropped trial again."""
-    return stored(replace(world, trial=dict(act.trial)))
+    """Open a dropped trial again; what was tried since stays."""
+    return stored(replace(world, trial={**act.trial, **world.trial}))
 
 
 @does(Save)
@@ -80,17 +80,19 @@ def remember(world: World, act: Remember) -> World:
 
 @does(Undo)
 def undo(world: World, _act: Undo) -> World:
-    """Take the last step back, on the board it was done to, which comes in front again; say so where it is gone."""
+    """Take the last step back on the board it was done to, which need not come in front for it; say so where it is gone."""
     step = world.undo
     if step is None:
         return world
-    if step.board not in ("", world.saved.id):
-        other = open_world(world.store, world.clock, step.board)
-        if other.saved.id != step.board:
-            return gone(world)
-        world.store.put("board", step.board)
-        world = replace(other, trail=world.trail, kept=world.kept, units=world.units)
-    return update(replace(world, undo=None), step.act)
+    world = replace(world, undo=None)
+    if step.board in ("", world.saved.id):
+        return update(world, step.act)
+    other = open_world(world.store, world.clock, step.board)
+    if other.saved.id != step.board:
+        return gone(world)
+    after = update(other, step.act)
+    said = _("Taken back on {board}.").format(board=after.saved.name)
+    return told(replace(world, person=after.person), said)
 
 
 @does(Dismiss)
@@ -101,8 +103,12 @@ def dismiss(world: World, _act: Dismiss) -> World:
 
 def gone(world: World) -> World:
     """Return the world with the word that what was to be taken back is no longer there."""
-    said = _("What this would take back is gone. Nothing was changed.")
-    return replace(world, undo=TakeBack(said, Both(()), "", CLOSE))
+    return told(world, _("What this would take back is gone. Nothing was changed."))
+
+
+def told(world: World, text: str) -> World:
+    """Return the world with something said in place of the way back."""
+    return replace(world, undo=TakeBack(text, Both(()), "", CLOSE))
 
 
 def logged(world: World) -> World:

@@ -117,30 +117,3 @@ def test_the_screen_stays_awake_only_while_a_run_is_in_front(app):
     assert not app.window.allow_screensaver
     app.key(27)
     assert app.window.allow_screensaver
-
-
-def test_an_own_list_is_copied_changed_run_and_counts_for_the_original(app):
-    app.state.copy_list("before_ride")
-    app.shell.go("settings.lists")
-    app.frame(2)
-    app.tap("Before a ride, own")
-    app.tap("Helmet, gloves, shoes, lights")
-    app.tap("Take it out")
-    app.tap("Add an item")
-    app.page.action.text, app.page.good.text = "Look at the lights", "Both lit"
-    app.tap("SAVE")
-    app.tap("Spin the wheels, then brake")
-    assert not app.shows("Take it out")
-    app.key(27)
-    app.tap("RUN THIS LIST")
-    for item in app.state.checklist("own/1").items:
-        app.frame(seconds=0.4)
-        if item.ask:
-            app.keys("40")
-        app.tap(item.state.upper())
-    app.tap("FINISH")
-    body = last_check(app)
-    assert (body.list, body.base, body.right) == ("own/1", "before_ride", 9)
-    assert app.state.history().last("check", "before_ride") is not None
-    assert app.state.history().ridden(-1)[0] == 0
-    assert len(checklist("before_ride").items) == len(PRE.items)

@@ -1,0 +1,88 @@
+"""Boards: which one is in use, new ones, names, the bin."""
+
+from dataclasses import replace
+from uuid import uuid4
+
+from logic.board import Board, to_dict
+from screens.acts import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename, Save, Unbin
+from screens.asked import not_known, not_known_key
+from screens.board.naming import check_name
+from screens.tongue import _
+from screens.update import does
+from screens.update.entering import left
+from screens.world import SCRATCH, TakeBack, World, open_world
+
+
+@does(Choose)
+def choose(world: World, act: Choose) -> World:
+    """Put another board in use."""
+    world = left(world)
+    world.store.put("board", act.board)
+    return in_front(world, act.board)
+
+
+def in_front(world: World, board: str) -> World:
+    """Return the world of another board, on the same way. What belonged to the one before can still be taken back."""
+    other = open_world(world.store, world.clock, board)
+    return replace(other, trail=world.trail, kept=world.kept, units=world.units, undo=world.undo)
+
+
+@does(AddBoard)
+def add_board(world: World, act: AddBoard) -> World:
+    """Save a new board. Raises InputError for a name that is taken or cannot be shown."""
+    check_name(world, act.name)
+    like = act.like or Board(SCRATCH, act.name)
+    return _saved(world, replace(like, id=uuid4().hex, name=act.name.strip()))
+
+
+def _saved(world: World, board: Board) -> World:
+    world.store.save_board(board.id, board.name, to_dict(board))
+    # The way back of an older step might bring back a name that is taken now.
+    return replace(choose(world, Choose(board.id)), undo=None)
+
+
+@does(Rename)
+def rename(world: World, act: Rename) -> World:
+    """Give the board in use another name. Raises InputError as `add_board`."""
+    before, name = world.saved, act.name.strip()
+    if name != before.name:
+        check_name(world, name, before)
+    after = replace(before, name=name)
+    world.store.save_board(after.id, name, to_dict(after))
+    said = _("Renamed to {name}").format(name=name)
+    return replace(world, saved=after, undo=TakeBack(said, Save(before), before.id))
+
+
+@does(KeepAs)
+def keep_as(world: World, act: KeepAs) -> World:
+    """Save what was tried as a new board: one transaction. Raises InputError as `add_board`."""
+    world = left(world)
+    check_name(world, act.name)
+    board = replace(world.board, id=uuid4().hex, name=act.name.strip())
+    world.store.keep_trial_as(board.id, board.name, to_dict(board), world.saved.id)
+    return in_front(world, board.id)
+
+
+@does(Bin)
+def put_in_bin(world: World, _act: Bin) -> World:
+    """Put the board in use into the bin."""
+    gone = world.saved
+    world.store.bin_board(gone.id)
+    rest = world.store.boards()
+    world = choose(world, Choose(rest[0].id if rest else SCRATCH))
+    said = _("{name} is in the bin").format(name=gone.name)
+    return replace(world, undo=TakeBack(said, Unbin(gone.id), ""))
+
+
+@does(Unbin)
+def take_out_of_bin(world: World, act: Unbin) -> World:
+    """Take a board out of the bin."""
+    world.store.restore_board(act.board)
+    return choose(world, Choose(act.board))
+
+
+@does(NotKnown)
+def say_not_known(world: World, act: NotKnown) -> World:
+    """Ask for a value no more."""
+    world.store.put(not_known_key(world), sorted({*not_known(world), act.key}))
+    return replace(world)

@@ -1,0 +1,46 @@
+"""Free text that begins with what stands: at the first visit it is typed already, then it is the person's."""
+
+from screens.board.naming import free_name, typed_name
+from screens.tongue import _
+from screens.update.entering import noted
+from screens.update.moving import ARRIVALS
+from screens.world import World
+
+PARTS = ("action", "good")
+"""What an item of one's own list is written in: what to do, what good looks like."""
+
+
+def typed_part(world: World, part: str) -> str:
+    """Return the key under which a part of the item in front is typed."""
+    return f"list/{world.args['key']}/{world.args['item']}/{part}"
+
+
+def begin_name(world: World) -> World:
+    """Offer a name."""
+    purpose, name = world.args["purpose"], world.saved.name
+    if purpose == "copy":
+        name = free_name(world, _("{name} copy").format(name=name)[:40])
+    elif purpose != "rename":
+        name = free_name(world, _("My board"))
+    return _begin(world, {typed_name(world): name})
+
+
+def begin_item(world: World) -> World:
+    """Begin with the words as they are."""
+    of, key = world.own_lists().get(world.args["key"]), world.args["item"]
+    item = next((item for item in of.items if item.key == key), None) if of is not None else None
+    words = ("", "") if item is None else (item.action, item.state)
+    return _begin(world, {typed_part(world, part): text for part, text in zip(PARTS, words, strict=True)})
+
+
+def _begin(world: World, texts: dict[str, str]) -> World:
+    """Type what there is to begin with, once; what was typed before is there again."""
+    if world.args.get("_seen"):
+        return world
+    for key, text in texts.items():
+        world = noted(world, key, world.typed.get(key, text))
+    return world.turned(_seen=True)
+
+
+ARRIVALS["board.name"] = begin_name
+ARRIVALS["settings.item"] = begin_item

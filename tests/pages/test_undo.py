@@ -1,0 +1,133 @@
+"""A step is taken back on the board it was done to, whatever board has come in front since."""
+
+from dataclasses import replace
+
+import pytest
+
+from logic.board import Value
+from logic.log import Note
+from logic.store import Store
+from screens.acts import AddBoard, Bin, Both, Choose, KeepAs, Put, Record, Rename, Set, Settle, Undo
+from screens.world import CLOSE, SCRATCH
+from tests.pages.reader import Reader
+
+TEETH = "drive.motor_teeth"
+
+
+def other(pages: Reader, name: str = "Weir") -> str:
+    """Put another board in front and return its id."""
+    found = next(board.id for board in pages.world.boards() if board.name == name)
+    pages.act(Choose(found))
+    return found
+
+
+def test_a_dropped_trial_comes_back_on_its_own_board(pages: Reader) -> None:
+    """It landed on the board in use."""
+    first = pages.world.saved.id
+    pages.open("numbers.gearing")
+    pages.tap("Motor pulley, one more")
+    pages.tap("Drop the trial")
+    there = other(pages)
+    pages.act(Undo())
+    assert (pages.world.saved.id, dict(pages.world.trial)) == (there, {})
+    assert pages.world.undo.text == "Taken back on Towpath 36."
+    pages.act(Choose(first))
+    assert pages.world.trial[TEETH].si == 17.0
+
+
+def test_a_saved_value_is_taken_back_without_a_change_of_boards(pages: Reader) -> None:
+    """The board it was saved on came in front."""
+    first = pages.world.saved
+    pages.act(Set({TEETH: Value(18.0)}))
+    there = other(pages)
+    pages.act(Undo())
+    assert (pages.world.saved.id, pages.store.get("board")) == (there, there)
+    pages.act(Choose(first.id))
+    assert pages.world.saved == first
+
+
+def test_a_log_entry_is_taken_back_on_its_own_board(pages: Reader) -> None:
+    first = pages.world.saved.id
+    pages.act(Record(Note(note="dry"), undo="Noted"))
+    other(pages)
+    pages.act(Record(Note(note="wet")))
+    pages.act(Undo())
+    assert [record.body.note for record in pages.store.entries(pages.world.saved.id, "note")] == ["wet"]
+    assert pages.store.entries(first, "note") == []
+
+
+def test_what_was_tried_since_stays_beside_the_trial_that_comes_back(pages: Reader) -> None:
+    pages.act(Put(TEETH, Value(17.0)))
+    pages.open("numbers.gearing")
+    pages.tap("Drop the trial")
+    pages.tap("Wheel pulley, one more")
+    pages.act(Undo())
+    assert {key: value.si for key, value in pages.world.trial.items()} == {
+        TEETH: 17.0,
+        "drive.wheel_teeth": 41.0,
+    }
+
+
+def test_of_a_board_that_is_in_the_bin_nothing_is_taken_back(pages: Reader) -> None:
+    pages.act(Set({TEETH: Value(18.0)}))
+    step, first = pages.world.undo, pages.world.saved
+    pages.act(Bin())
+    pages.world = replace(pages.world, undo=step)
+    pages.act(Undo())
+    assert pages.world.undo.word == CLOSE
+    assert pages.store.board(first.id).body["drive"]["motor_teeth"]["si"] == 18.0
+
+
+@pytest.mark.parametrize("belt", ["left", "right"])
+def test_bin_and_undo_over_a_tension_check_leave_a_page_that_can_be_read(pages: Reader, belt: str) -> None:
+    """A board with one motor came back under the check of the right belt and ended the app."""
+    other(pages, "Lock-keeper")
+    pages.act(Bin())
+    assert pages.world.saved.name == "Ferry"
+    pages.open("ride.tension", belt=belt)
+    pages.type("0.9")
+    pages.act(Undo())
+    assert pages.world.saved.name == "Lock-keeper"
+    assert pages.page.title.startswith("Tension check")
+
+
+def test_a_renamed_board_keeps_what_was_changed_on_another(pages: Reader) -> None:
+    first = pages.world.saved.id
+    pages.act(Rename("Towpath 40"))
+    there = other(pages)
+    pages.act(Settle({"text": 1.3}))
+    pages.act(Undo())
+    assert pages.world.saved.id == there
+    assert pages.world.person.text == 1.3
+    assert pages.store.board(first).name == "Towpath 36"
+
+
+def test_a_new_board_takes_no_older_step_with_it(pages: Reader) -> None:
+    """Renamed back, two boards would have had one name."""
+    pages.act(Rename("Towpath 40"))
+    pages.act(AddBoard("Towpath 36"))
+    assert pages.world.undo is None
+
+
+def test_what_was_tried_without_a_board_is_kept_whole_or_not_at_all(
+    bare: Reader, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The trial was dropped before the board was saved: a storage that filled up in between lost both."""
+    bare.act(Both((Put(TEETH, Value(17.0)), Put("drive.wheel_teeth", Value(40.0)))))
+
+    def full(*_: object) -> None:
+        raise OSError("full")
+
+    with monkeypatch.context() as patch:
+        patch.setattr(Store, "_save_board", full)
+        with pytest.raises(OSError, match="full"):
+            bare.act(KeepAs("Mooring"))
+    with monkeypatch.context() as patch:
+        patch.setattr(Store, "_put", full)
+        with pytest.raises(OSError, match="full"):
+            bare.act(KeepAs("Mooring"))
+    bare.restart()
+    assert (bare.world.saved.id, bare.world.trial[TEETH].si, bare.store.boards()) == (SCRATCH, 17.0, [])
+    bare.act(KeepAs("Mooring"))
+    assert (bare.world.saved.name, bare.world.saved.drive.motor_teeth.si) == ("Mooring", 17.0)
+    assert (dict(bare.world.trial), bare.store.trial(SCRATCH)) == ({}, None)
