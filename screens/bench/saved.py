@@ -46,6 +46,11 @@ def _blocks(world: World, record: Record, word: str) -> Iterator[Block]:
     if word in MOVES:
         yield Words(key="move", text=MOVES[word], role="lead", bold=True)
     yield Words(key="next", text=NEXT.get(said.method, NEXT[""]), tone="second")
+    if said.method != "together":
+        # It brings what listens to a belt with it, which one way alone does not need.
+        from screens.bench.together import together_blocks  # noqa: PLC0415
+
+        yield from together_blocks(world, said.belt)
 
 
 def _other(side: str) -> tuple[Button, ...]:

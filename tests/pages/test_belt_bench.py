@@ -256,6 +256,18 @@ def test_two_ways_together(bench: Reader) -> None:
     assert len(last(bench).means) == 2
 
 
+def test_the_second_way_is_set_beside_the_first_where_it_was_saved(bench: Reader) -> None:
+    pull_all(bench, "0.85", "0.85", "0.85", "0.85")
+    assert "together" not in bench
+    bench.open("bench.motor", side="left")
+    bench.type("19")
+    bench.tap("SAVE")
+    bench.tap("Save what both tell")
+    assert last(bench).method == "together"
+    assert bench.shows("two ways")
+    assert "together" not in bench
+
+
 def test_two_ways_that_do_not_fit_say_which_is_wrong_and_save_nothing(bench: Reader) -> None:
     read_two_ways(bench, "40")
     assert bench.shows("These two readings do not fit: one of them is wrong.")
