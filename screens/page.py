@@ -44,6 +44,7 @@ class Page:
     - `tools` are icons in the header; `chip` shows the board's name there, on the four homes only.
     - `aside` names the blocks that stand in a second pane where there is room for one.
     - `places` shows the four places at the foot; they give way while something is entered.
+    - `whole` is the key of the last block of what must be in sight at once: all text of the page shrinks a little for it.
     - `card` is what of the page is in front: when it changes, the page begins at its top, and the foot hears nothing for a
       moment.
     - `back` is what Back does here before it leaves the page.
@@ -59,6 +60,7 @@ class Page:
     tools: tuple[Button, ...] = ()
     places: bool = True
     chip: bool = False
+    whole: str = ""
     card: str = ""
     back: Act | None = None
     then: Act | None = None

@@ -22,7 +22,7 @@ from screens.paper.colours import colour
 from screens.paper.furniture import Bars, Header, Places, WayBack
 from screens.paper.measure import measure
 from screens.paper.pane import Pane, Strip
-from screens.paper.room import LOW, SHARE, foot_blocks, foot_look, look_of
+from screens.paper.room import LOW, SHARE, foot_blocks, foot_look, look_of, whole_look
 from screens.paper.scale import LINE, TWO_PANES, Look
 from screens.paper.sheet import Laid, Touch
 from screens.paper.spots import Spot
@@ -308,6 +308,8 @@ class Paper(Widget):
             width = min(room, dp(LINE))
             pane.size = (width, max(0.0, top - bottom))
             pane.pos = (left + place * room + (room - width) / 2, bottom)
+            if not place:
+                look = whole_look(self.page, width, look, top - bottom)
             before = {} if moved else {one.key for one in pane.blocks}
             laids = tuple(self._lay(one, width, look, f"pane {place}") for one in shown)
             offset = offsets[place]

@@ -1,5 +1,7 @@
 """How much of the height is left for the matter: what stands in the foot, and how large. Needs no window."""
 
+from dataclasses import replace
+
 from kivy.metrics import dp
 
 from screens.blocks import Block
@@ -12,6 +14,9 @@ SHARE = 0.55
 """Most of the height that header, foot and places may take."""
 LOW = 700
 """Height of a window in dp below which it is low."""
+
+SHRINKS = 0.25
+"""Share by which text may shrink so that what belongs together is in sight at once."""
 
 LARGE = 600
 """Height from which the number in the crown is large."""
@@ -49,6 +54,19 @@ def foot_look(blocks: tuple[Block, ...], width: float, look: Look, most: float) 
             return chosen
         scale = max(1.0, scale - 0.1)
     return Look(1.0, look.number, look.low)
+
+
+def whole_look(page: Page, width: float, look: Look, room: float) -> Look:
+    """Return the look in which the blocks up to `page.whole` stand in the room; their text shrinks by a quarter at most."""
+    keys = [block.key for block in page.blocks]
+    if page.whole not in keys:
+        return look
+    first = page.blocks[: keys.index(page.whole) + 1]
+    scale, least = look.scale, max(1.0, look.scale * (1.0 - SHRINKS))
+    while scale > least and sum(measure(one, width, look).height for one in first) > room:
+        scale = max(least, scale - 0.05)
+        look = replace(look, scale=scale)
+    return look
 
 
 def matter(page: Page, width: float, height: float, scale: float) -> float:

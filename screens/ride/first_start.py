@@ -36,6 +36,7 @@ def first_start(world: World, pinned: Block | None) -> Page:
     return Page(
         title=_("What do you want now?"),
         crown=pinned or red,
+        whole=WANTED[-1][0],
         blocks=rows if pinned is None else (red, *rows),
         foot=Foot(
             beside=(

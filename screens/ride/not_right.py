@@ -33,6 +33,7 @@ def not_right(world: World) -> Page:
         blocks=tuple(_blocks(item, sign, key, world.typed.get(key, ""))),
         foot=_foot(of, item, sign, ". ".join(part for part in (sign, words) if part)),
         places=False,
+        whole="fix" if item.fix else "action",
         # A hazard that comes with a sign is read from the top.
         card="danger" if danger else "",
     )

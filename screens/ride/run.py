@@ -59,6 +59,7 @@ def run_page(world: World) -> Page:
         ),
         places=False,
         awake=True,
+        whole="choice" if item.ask == "choice" else "wanted",
         card=f"{item.key} {len(run.answers)}",
         say=said,
     )
@@ -103,10 +104,9 @@ def _task(world: World, session: Session, item: Item) -> Iterator[Block]:
     if before:
         text = _("Last time: {note}").format(note=before)
         yield Words(key="before", text=text, tone="bad", bold=True)
-    if item.stop:
-        yield Words(key="must", text=_("Must pass"), tone="bad", bold=True)
-    if item.how:
-        yield Words(key="how", text=item.how, role="title" if big else "lead")
+    how = _("MUST PASS. {how}").format(how=item.how).strip() if item.stop else item.how
+    if how:
+        yield Words(key="how", text=how, role="title" if big else "lead")
     wanted = _("Wanted: {state}.").format(state=item.state[0].lower() + item.state[1:])
     yield Words(key="wanted", text=wanted, role="title" if big else "lead", bold=True)
     if item.ask == "choice":

@@ -9,10 +9,10 @@ from logic.log import Check, Fault, Ride, Snooze, Tension
 from screens.acts import Go, Place, Record, Undo
 from screens.blocks import WRONG, Line, Notice, Verdict
 from screens.paper.measure import measure
-from screens.paper.room import matter
 from screens.paper.scale import Look
 from screens.paper.sheet import Drawing
 from tests.pages.reader import Reader
+from tests.pages.sight import in_sight
 from tests.pages.test_runs import begin, last_check, looked_over, right, right_until
 
 GAP = "\u00a0"
@@ -240,12 +240,9 @@ def test_the_first_start_asks_what_one_wants_and_each_way_opens(bare: Reader) ->
         bare.act(Place("ride"))
 
 
-@pytest.mark.parametrize(("width", "height", "scale"), [(320, 568, 1.0), (360, 640, 1.0), (360, 640, 1.3)])
+@pytest.mark.parametrize(("width", "height", "scale"), [(320, 568, 1.0), (360, 640, 1.3), (412, 915, 1.6)])
 def test_all_of_the_first_start_is_in_sight(bare: Reader, width: int, height: int, scale: float) -> None:
-    page = bare.page
-    look = Look(scale, low=True)
-    taken = sum(measure(block, width, look).height for block in (page.crown, *page.blocks))
-    assert taken <= matter(page, width, height, scale) * height
+    assert {block.key for block in bare.page.blocks} == in_sight(bare.page, width, height, scale)
 
 
 def test_the_example_boards_come_at_a_tap(bare: Reader) -> None:

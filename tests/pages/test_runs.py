@@ -3,14 +3,17 @@
 from collections.abc import Iterator
 from dataclasses import replace
 from datetime import timedelta
+from pathlib import Path
 
 import pytest
 
 from logic.checks.lists import checklist
 from logic.log import Check, Fault, Ride, Tension
-from screens.acts import Back, Finish, Place, Say, Write
+from screens.acts import Back, Finish, Place, PutInFront, Say, Write
 from screens.blocks import RIGHT, UNSURE, WRONG, Line, Notice
+from screens.paper.room import look_of, whole_look
 from tests.pages.reader import Reader
+from tests.pages.sight import in_sight
 from tests.pages.test_layout import SCALES, SIZES, faults, laids
 
 PRE = checklist("before_ride")
@@ -162,6 +165,12 @@ def test_every_sign_of_the_kerb_has_advice_of_its_own() -> None:
                 told = [one.remedy(sign) for sign in one.signs]
                 assert len(set(told)) == len(told), f"{key} {one.key}: {told}"
                 assert all(len(text.split()) <= 25 for text in told), f"{key} {one.key}: {told}"
+
+
+def test_signs_and_advice_are_in_sight_on_the_smallest_phone(pages: Reader) -> None:
+    for one in PRE.items:
+        pages.open("ride.not_right", list="before_ride", item=one.key, sign=one.signs[0])
+        assert {"sign", "fix"} <= in_sight(pages.page, 320, 568, 1.0), one.key
 
 
 def test_another_item_can_be_noted_and_the_sign_off_says_so(pages: Reader) -> None:
@@ -512,3 +521,48 @@ def test_the_end_of_a_run_and_its_list_are_whole_at_every_size(pages: Reader) ->
                     for fault in faults(laid)
                 ]
     assert found == []
+
+
+@pytest.mark.parametrize("demo", [True, False], ids=["example board", "no board"])
+@pytest.mark.parametrize("scale", [1.0, 1.3])
+def test_an_item_is_read_and_answered_without_a_swipe_on_the_smallest_phone(
+    tmp_path: Path,
+    scale: float,
+    demo: bool,  # noqa: FBT001
+) -> None:
+    """Issue's bar: 320 x 568 with text 1.3. Hazards stand before the act; both answers are in the foot."""
+    pages = Reader(tmp_path, demo=demo)
+    out, count = [], 0
+    for key in pages.world.lists():
+        pages.act(Place("ride"))
+        begin(pages, key)
+        for one in pages.world.checklist(key).items:
+            pages.act(PutInFront(one.key))
+            page = pages.page
+            seen = in_sight(page, 320, 568, scale)
+            wanted = {
+                "action",
+                "wanted",
+                *(["how"] if one.how else []),
+                *(["choice"] if one.ask == "choice" else []),
+            }
+            if not wanted <= seen:
+                out.append(f"{key} {one.key}: {sorted(wanted - seen)}")
+            keys = [block.key for block in page.blocks]
+            assert not one.care or keys.index("care") < keys.index("action")
+            assert (page.foot.main.text, page.foot.beside[0].text) == (one.state.upper(), "NOT RIGHT")
+            count += 1
+    pages.close()
+    assert count > 100
+    assert out == []
+
+
+def test_text_shrinks_by_a_quarter_at_most_and_never_below_normal(pages: Reader) -> None:
+    begin(pages, "after_ride")
+    pages.act(PutInFront("heat"))
+    page = pages.page
+    for scale in (1.0, 1.3, 2.0):
+        look = look_of(568, scale)
+        small = whole_look(page, 320, look, 10.0)
+        assert max(1.0, 0.75 * scale) == pytest.approx(small.scale)
+        assert whole_look(page, 320, look, 10_000.0) == look
