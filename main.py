@@ -10,6 +10,8 @@ from screens import environment
 
 SIDES = range(200, 4001)
 """What the side of a picture may measure in dp."""
+LARGEST = (915, 1280)
+"""The window that every size of the contact sheets fits into."""
 TEXT = (1.0, 2.0)
 """The smallest and the largest text scale of a picture."""
 
@@ -23,6 +25,9 @@ def options(arguments: list[str]) -> argparse.Namespace:
     parser.add_argument("--demo", action="store_true", help="start with the example boards")
     parser.add_argument(
         "--pictures", type=Path, metavar="DIR", help="write a picture of every screen and leave"
+    )
+    parser.add_argument(
+        "--sheets", action="store_true", help="with --pictures: contact sheets of all sizes and themes"
     )
     parser.add_argument("--size", default="412x915", metavar="WxH", help="size of the pictures in dp")
     parser.add_argument("--text", default="1.0", metavar="SCALE", help="text scale of the pictures")
@@ -70,7 +75,8 @@ def main(arguments: list[str]) -> int:
     wanted = options(arguments)
     size, text = size_of(wanted.size), scale_of(wanted.text)
     environment.prepare(Path(tempfile.gettempdir()) / "deckhand-kivy")
-    environment.configure(size)
+    sheets = wanted.sheets and wanted.pictures is not None
+    environment.configure(LARGEST if sheets else size)
     window = environment.open_window()
     if window is None:
         print(f"Deckhand needs a window with OpenGL: install {environment.PACKAGES}.", file=sys.stderr)
@@ -80,6 +86,10 @@ def main(arguments: list[str]) -> int:
     if pictures is None and not environment.has_screen(window):
         pictures = Path(tempfile.mkdtemp(prefix="deckhand-pictures-"))
         print(f"No screen here: writing pictures of every screen to {pictures}")
+    if sheets:
+        from screens.scenes.sheets import write_sheets  # noqa: PLC0415  (after Kivy's environment is set)
+
+        return write_sheets(pictures)
     if pictures is not None:
         from screens.scenes import write_pictures  # noqa: PLC0415  (after Kivy's environment is set)
 

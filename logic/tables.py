@@ -49,6 +49,7 @@ SI_OF_PRINTED = {
     "s": "s",
     "kg": "kg",
     "J/(kg*K)": "J/(kg*K)",
+    "W/(N*m)**2": "W/(N*m)**2",
     "1": "1",
 }
 """The SI unit that a printed unit is converted to; a unit not listed here is refused by the loader."""

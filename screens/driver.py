@@ -37,7 +37,7 @@ def prepare(home: Path, *, width: int = 800, height: int = 1280, mock: bool = Fa
 
 def install_mock() -> None:
     """Give Kivy a window without graphics. Layout, touches and text sizes stay real; there are no pixels."""
-    import kivy.core  # noqa: PLC0415 - as in `prepare`.
+    import kivy.core  # noqa: PLC0415
 
     choose = kivy.core.core_select_lib
 
@@ -50,7 +50,7 @@ def install_mock() -> None:
 
 
 def _window_without_pixels() -> Any:  # noqa: ANN401 - Kivy's window has no public type.
-    from kivy.core.window import WindowBase  # noqa: PLC0415 - as in `prepare`.
+    from kivy.core.window import WindowBase  # noqa: PLC0415
 
     def nothing(*_: object) -> None:
         """Do nothing: there is no screen to do it on."""
@@ -176,7 +176,7 @@ class Driver:
 
     def touch(self, target: Any, *, at: tuple[float, float] = (0.5, 0.5)) -> "Touch":  # noqa: ANN401 - as in `tap`.
         """Put a finger down and leave it there."""
-        from kivy.uix.scrollview import ScrollView  # noqa: PLC0415 - as in `prepare`.
+        from kivy.uix.scrollview import ScrollView  # noqa: PLC0415
 
         self.still()
         widget = self.find(target) if isinstance(target, str) else target
@@ -229,10 +229,14 @@ class Driver:
         self.window.dispatch("on_key_up", code, 0)
         self.frame()
 
-    def shot(self, path: Path) -> Path:
-        """Write what is on the screen as a PNG. Needs real graphics."""
-        from kivy.core.image import Image  # noqa: PLC0415 - this and the rest: as in `prepare`.
-        from kivy.graphics.opengl import GL_RGB, GL_UNSIGNED_BYTE, glFinish, glReadPixels  # noqa: PLC0415
+    def picture(self) -> Any:  # noqa: ANN401 - Kivy's texture has no public type.
+        """Return what is on the screen as a texture. Needs real graphics."""
+        from kivy.graphics.opengl import (  # noqa: PLC0415
+            GL_RGB,
+            GL_UNSIGNED_BYTE,
+            glFinish,
+            glReadPixels,
+        )
         from kivy.graphics.texture import Texture  # noqa: PLC0415
 
         self.window.canvas.ask_update()
@@ -242,13 +246,19 @@ class Driver:
         # Rows are read bottom up, as textures hold them: a texture brings them the right way round.
         texture = Texture.create(size=(width, height), colorfmt="rgb")
         texture.blit_buffer(glReadPixels(0, 0, width, height, GL_RGB, GL_UNSIGNED_BYTE), colorfmt="rgb")
+        return texture
+
+    def shot(self, path: Path) -> Path:
+        """Write what is on the screen as a PNG. Needs real graphics."""
+        from kivy.core.image import Image  # noqa: PLC0415
+
         path.parent.mkdir(parents=True, exist_ok=True)
-        Image(texture).save(str(path), flipped=True)
+        Image(self.picture()).save(str(path), flipped=True)
         return path
 
     def stop(self) -> None:
         """End the app and leave Kivy as it was found, so that another can start."""
-        from kivy.app import App  # noqa: PLC0415 - as in `prepare`.
+        from kivy.app import App  # noqa: PLC0415
 
         self._animations.clear()
         self.app.dispatch("on_stop")
@@ -268,7 +278,7 @@ class Driver:
 
 def _finish(*_: object) -> None:
     """Wait for the graphics: off the screen nothing else does, and 2.4 MB a frame would pile up."""
-    from kivy.graphics.opengl import glFinish  # noqa: PLC0415 - as in `prepare`.
+    from kivy.graphics.opengl import glFinish  # noqa: PLC0415
 
     glFinish()
 
@@ -291,7 +301,7 @@ class Touch:
 
     def __init__(self, driver: Driver, x: float, y: float) -> None:
         """Put it down at a place of the window."""
-        from kivy.input.motionevent import MotionEvent  # noqa: PLC0415 - as in `prepare`.
+        from kivy.input.motionevent import MotionEvent  # noqa: PLC0415
 
         class Finger(MotionEvent):
             """A touch in window pixels."""

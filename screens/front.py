@@ -17,29 +17,22 @@ from screens.acts import (
     Dismiss,
     Done,
     Go,
-    HandOn,
     Place,
-    ReadOut,
     Remember,
-    Say,
-    Share,
-    Turn,
 )
 from screens.lighting import lit
+from screens.outside import Outside
 from screens.page import Page
 from screens.paper import hand
 from screens.paper.keys import Keys
 from screens.paper.paper import LOST, Paper
-from screens.phone import awake, share, speech
+from screens.phone import awake
 from screens.phone.daylight import theme_of
 from screens.register import PAGES, page_function
 from screens.theme import theme
-from screens.told.speech import as_speech
-from screens.told.text import as_text
 from screens.told.tools import with_tools
 from screens.tongue import _
 from screens.update import update
-from screens.words.spoken import spoken
 from screens.world import CLOSE, HOME, Step, TakeBack, World
 
 LAST_PLACE_FOR = timedelta(minutes=30)
@@ -61,10 +54,11 @@ class Front:
         """Open where the person left off a short while ago, else at the first place."""
         self.world = world
         self.paper = Paper(self.perform)
+        self.outside = Outside(self)
         self.keys = Keys(Window)
         self.keys.front = self.paper
         Window.bind(on_keyboard=self._on_keyboard)
-        self._say_later = Clock.create_trigger(lambda *_: self._say(self.paper.page.say), UNTIL_SAID)
+        self._say_later = Clock.create_trigger(lambda *_: self.outside.say(self.page.say), UNTIL_SAID)
         self._undo_over = Clock.create_trigger(self._forget_undo, UNDO_FOR)
         self.dress()
         self._resume()
@@ -106,10 +100,10 @@ class Front:
             self.dress()
         if world.undo is not before.undo:
             self._undo_over.cancel()
-            if world.undo is not None:
+            if world.undo is not None and world.undo.word != CLOSE:
                 self._undo_over()
         for act in world.out:
-            self._out(act)
+            self.outside(act)
         if _way(world) != _way(before):
             self._arrive()
         else:
@@ -126,17 +120,6 @@ class Front:
         self.show()
         self._remember()
 
-    def _out(self, act: Act) -> None:
-        """Do what the phone is asked for."""
-        if isinstance(act, Say):
-            self._say(act.text)
-        elif isinstance(act, Share):
-            self.perform(Turn({"_said": share.share(act.text, act.title)}))
-        elif isinstance(act, HandOn):
-            self.tell(share.share(as_text(self.page), self.page.title), stays=False)
-        elif isinstance(act, ReadOut):
-            self._say(as_speech(self.page))
-
     def _forget_undo(self, *_: object) -> None:
         if self.paper.pressed:
             # What lies under a finger does not move.
@@ -147,8 +130,8 @@ class Front:
     def tell(self, text: str, *, stays: bool = True) -> None:
         """Say something over the places, until it is closed or for a while."""
         self._accept(replace(self.world, undo=TakeBack(text, Both(()), self.world.saved.id, CLOSE)))
-        if stays:
-            self._undo_over.cancel()
+        if not stays:
+            self._undo_over()
 
     # What is shown
 
@@ -180,7 +163,7 @@ class Front:
         if page.say != before.say or fresh:
             self._say_later.cancel()
             if world.person.say and page.say:
-                self._say(page.say) if fresh else self._say_later()
+                self.outside.say(page.say) if fresh else self._say_later()
 
     def _frame(self) -> dict[str, Any]:
         """Return what the header, the places and the bar over them show."""
@@ -207,12 +190,6 @@ class Front:
         theme.apply(theme_of(person), person.text)
         Window.clearcolor = theme.ground
         hand.feels["on"] = person.vibrate
-
-    def _say(self, text: str) -> None:
-        """Say something; where the phone cannot, the page says so."""
-        hint = None if speech.say(spoken(text)) else speech.NO_VOICE
-        if self.world.args.get("_hint") != hint:
-            self.perform(Turn({"_hint": hint}))
 
     # From one start to the next
 
@@ -251,6 +228,7 @@ class Front:
         awake.release()
         for event in (self._say_later, self._undo_over):
             event.cancel()
+        self.outside.release()
         self.keys.stop()
         Window.unbind(on_keyboard=self._on_keyboard)
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from logic.errors import InputError
-from screens.acts import Done, Drop, Go, Keep
+from screens.acts import Ask, Done, Drop, Go, Keep
 from screens.asking import entry_of
 from screens.blocks import Button, Words
 from screens.page import Foot
@@ -29,12 +29,16 @@ def faults_said(world: World, faults: Sequence[InputError]) -> tuple[Words, ...]
     )
 
 
-def trial_foot(world: World, *, fits: bool = True, offer: Button | None = None) -> Foot:
+def trial_foot(world: World, *, fits: bool = True, offer: Button | None = None, then: str = "") -> Foot:
     """Return what is being entered, else the bars that keep or drop the trial, else nothing.
 
-    `offer` is what can be laid over the board: it comes before the trial that there is.
+    `offer` is what can be laid over the board: it comes before the trial that there is. `then` is the value that is asked for
+    after the one being entered.
     """
     entry = entry_of(world)
+    if entry is not None and then:
+        follows = Button(_("Next: {value}").format(value=label_of(then).lower()), Ask(then))
+        return Foot(main=follows, beside=(Button(_("Done"), Done()),), entry=entry)
     if entry is not None:
         return Foot(main=Button(_("Done"), Done()), entry=entry)
     if not world.trial:

@@ -29,6 +29,8 @@ from logic.answers.controller_card import controller_card
 from logic.answers.descents import descent
 from logic.answers.drag import coasting, ride_fit
 from logic.answers.energy import pack_energy, pack_figures
+from logic.answers.feel import feel
+from logic.answers.first_speed import first_speed, road_speed
 from logic.answers.gearing import gearing, top_speed
 from logic.answers.hold import holding
 from logic.answers.joining import SECOND, joining, like
@@ -213,9 +215,12 @@ def _drive(case: Case) -> Iterator[object]:
     board, rider, asking = case.board, case.rider, case.asking
     yield gearing(board, rider, case.number(0.1, 30.0))
     yield top_speed(board, rider)
+    yield first_speed(board, rider)
+    yield road_speed(board, rider)
     yield pushing(board, rider, asking)
     yield holding(board, rider, asking)
     yield wheel(board, rider, asking)
+    yield feel(board, rider, asking)
     items = bench_motor(board, asking)
     yield items
     yield to_lay_over(board, items)

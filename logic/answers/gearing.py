@@ -55,7 +55,7 @@ def gearing(board: Board, rider: Value | None, at_speed: float) -> Gearing:
 @answer()
 def top_speed(board: Board, rider: Value | None) -> Item:
     """Return the loaded top speed alone, or what stands in its way."""
-    return Run(lambda: Parts(Reading(board, rider))).figure("top_loaded", "speed", _top_loaded)
+    return Run(lambda: Parts(Reading(board, rider))).figure("top_loaded", "speed", top_loaded)
 
 
 class GearingParts(Parts):
@@ -72,14 +72,16 @@ class GearingParts(Parts):
         return chosen("Chosen speed", self.at_speed, "m/s", "speed")
 
 
-def _top_loaded(parts: Parts) -> float:
+def top_loaded(parts: Parts) -> float:
+    """Return the speed at which push and road load meet, nominal pack. Raises InputError where they do not."""
     steady = steady_speed(parts.drive("nominal"), parts.road)
     if steady.speed is None:
         raise InputError("speed", None, steady.outcome)
     return steady.speed
 
 
-def _unloaded(charge: str, parts: Parts) -> float:
+def top_unloaded(charge: str, parts: Parts) -> float:
+    """Return the speed without load at a charge of the pack."""
     return unloaded_speed(
         voltage=parts.voltage(charge),
         duty=parts.duty,
@@ -108,10 +110,10 @@ def _stated_constant(parts: Parts) -> float:
 
 
 RESULTS: Figures[GearingParts] = {
-    "top_loaded": ("speed", _top_loaded),
-    "top_full": ("speed", partial(_unloaded, "full")),
-    "top_nominal": ("speed", partial(_unloaded, "nominal")),
-    "top_empty": ("speed", partial(_unloaded, "empty")),
+    "top_loaded": ("speed", top_loaded),
+    "top_full": ("speed", partial(top_unloaded, "full")),
+    "top_nominal": ("speed", partial(top_unloaded, "nominal")),
+    "top_empty": ("speed", partial(top_unloaded, "empty")),
     "push_start": ("force", lambda parts: push_curve(parts.drive("nominal"))(chosen_standstill())),
     "push_at": ("force", lambda parts: push_curve(parts.drive("nominal"))(parts.speed)),
     "climb_start": (

@@ -20,6 +20,7 @@ OUTCOMES = frozenset(
         "rolls on",
         "by feel",
         "too cold",
+        "clear of the wheels",
     }
 )
 """Refusals of the formulas that are answers to the person: the key of the sentence."""

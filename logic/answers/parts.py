@@ -108,12 +108,22 @@ class Parts:
         )
 
     @cached_property
+    def winding_resistance(self) -> float:
+        """Winding of one motor, line to line."""
+        return self.read("motor.resistance")
+
+    @cached_property
+    def no_load_current(self) -> float:
+        """Current of one motor that turns free."""
+        return self.read("motor.no_load_current")
+
+    @cached_property
     def _drive_but_voltage(self) -> dict[str, float]:
         return {
             "motors": self.motors,
             "speed_constant": self.speed_constant,
-            "winding_resistance": self.read("motor.resistance"),
-            "no_load_current": self.read("motor.no_load_current"),
+            "winding_resistance": self.winding_resistance,
+            "no_load_current": self.no_load_current,
             "motor_current_limit": self.motor_amps("controller.motor_current"),
             "battery_current_limit": self.read("controller.battery_current"),
             "duty": self.duty,

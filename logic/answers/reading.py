@@ -38,6 +38,22 @@ def stand_in(field: Field) -> Row:
     return next(row for row in rows("road") if field.stand_in in row)
 
 
+def assumed(name: str, row: Row, column: str, unit: str, quantity: str = "") -> float:
+    """Record a number of a table that stands in for a value, under the name of the value, and return it."""
+    return given(
+        Given(
+            name,
+            float(row.cells[column]),
+            unit,
+            quantity,
+            known="assumed",
+            standing=row.standing,
+            source=row.source,
+            where=row.where,
+        )
+    )
+
+
 class Reading:
     """Reads values of a board; each read is recorded as a number put in. Raises Missing for what is not set."""
 
@@ -52,19 +68,7 @@ class Reading:
         value = self.rider if key == RIDER.key else self.board.value(key)
         unit = quantities()[field.quantity].si if field.quantity else "1"
         if value is None and field.stand_in:
-            row = stand_in(field)
-            return given(
-                Given(
-                    field.label,
-                    float(row.cells[field.stand_in]),
-                    unit,
-                    field.quantity,
-                    known="assumed",
-                    standing=row.standing,
-                    source=row.source,
-                    where=row.where,
-                )
-            )
+            return assumed(field.label, stand_in(field), field.stand_in, unit, field.quantity)
         if value is None:
             raise Missing(key)
         return given(

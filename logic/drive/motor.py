@@ -16,6 +16,7 @@ from logic.si import (
     RadianPerSecondPerVolt,
     Volt,
     Watt,
+    WattPerNewtonMetreSquared,
 )
 from logic.tables import pick, rows
 from logic.workings import cited
@@ -114,6 +115,22 @@ def motor_torque(
     if no_load_current < 0.0:
         raise InputError("no_load_current", no_load_current, "negative", low=0.0)
     return torque_constant * (current - no_load_current)
+
+
+@cited(
+    "heat * torque_constant**2", source="derived heat of the winding at one newton metre", standing="derived"
+)
+def resistance_of_size(*, heat: WattPerNewtonMetreSquared, torque_constant: NewtonMetrePerAmpere) -> Ohm:
+    """Return the winding's resistance, line to line, by what a can of its size loses at one newton metre.
+
+    One can wound for another Kv keeps its copper: resistance goes with the square of the torque constant. Raises
+    InputError unless both are positive.
+
+    >>> round(resistance_of_size(heat=20.0, torque_constant=0.05), 3)
+    0.05
+    """
+    positive(heat=heat, torque_constant=torque_constant)
+    return heat * torque_constant**2
 
 
 @cited("torque_constant * current", source="derived torque of the whole current", standing="derived")

@@ -12,6 +12,7 @@ PAGES = {
     "numbers.care": "screens.numbers.care.care_page",
     "numbers.belt": "screens.numbers.belt.belt_page",
     "numbers.fit": "screens.numbers.fit.fit_page",
+    "numbers.feel": "screens.numbers.feel.feel_page",
     "numbers.pairs": "screens.numbers.pairs.pairs_page",
     "numbers.pair": "screens.numbers.pair.pair_page",
     "numbers.stopping": "screens.numbers.stopping.stopping_page",

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from logic.answers.first_speed import first_speed
 from logic.answers.gearing import Gearing, gearing
 from logic.answers.reading import RIDER, Item, Result
 from logic.units import quantities
@@ -16,6 +17,7 @@ from screens.asking import (
     value_of,
 )
 from screens.blocks import Block, Figure, Picture, Section, Words
+from screens.numbers.first_speed import ROUNDS, lacks_values, nearer, round_of, speed_crown
 from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.tongue import _
@@ -78,8 +80,17 @@ def gearing_page(world: World) -> Page:
     def rest() -> Iterator[Block]:
         return (shown(name) for name in once_each(items | dict(answer.items)) if name not in items)
 
+    first = (
+        world.kept(first_speed, world.board, rider)
+        if lacks_values(items[CROWN]) and not answer.faults
+        else None
+    )
+    if first is not None:
+        # What lacks a value waits folded: the best speed so far says what is asked for.
+        said = tuple(name for name in said if isinstance(items[name], Result))
     blocks: tuple[Block, ...] = (
         *trying(world),
+        *(() if first is None else nearer(world, first)),
         *faults_said(world, answer.faults),
         *(stepper(world, key) for key in STEPPED),
         Section(key="chart head", title=_("Push against road load")),
@@ -88,16 +99,32 @@ def gearing_page(world: World) -> Page:
         *(shown(name, reserve=True) for name in FIRST if name in said),
         *fold(world, "all", _("All figures"), rest),
         Section(key="values", title=_("From the board: tap one to try another value")),
-        *(value_line(world, key) for key in VALUES),
+        *_values(world, all_open=first is None),
     )
-    crown = shown(CROWN, row=False, reserve=True)
+    crown = (
+        shown(CROWN, row=False, reserve=True)
+        if first is None
+        else speed_crown(world, first, grey=refused_now(world))
+    )
     assert isinstance(crown, Figure)  # noqa: S101  (row=False makes one)
     return Page(
         title=_("Gearing and speed"),
         crown=crown,
         blocks=blocks,
-        foot=trial_foot(world, fits=not answer.faults),
+        foot=trial_foot(world, fits=not answer.faults, then=round_of(world)),
         aside=frozenset({"chart head", "chart", "more", "all", *ITEMS}),
+    )
+
+
+def _values(world: World, *, all_open: bool) -> tuple[Block, ...]:
+    """Return the values; while a speed is not known, those nobody knows without a bench wait folded."""
+    if all_open:
+        return tuple(value_line(world, key) for key in VALUES)
+    asked = tuple(key for keys in ROUNDS for key in keys if key in VALUES)
+    later = (value_line(world, key) for key in VALUES if key not in asked)
+    return (
+        *(value_line(world, key) for key in asked),
+        *fold(world, "values more", _("All values"), lambda: later),
     )
 
 

@@ -53,6 +53,7 @@ ROWS: dict[str, tuple[Row, ...]] = {
     BELTS: (
         Row("numbers.belt", "ruler", _("Belt length and load"), _("Centre distance of its belt.")),
         Row("numbers.fit", "swap", _("Does it fit"), _("Narrowest gap.")),
+        Row("numbers.feel", "ride", _("Wheels, bushings and trucks"), _("Radius of a turn, wheel bite, what a change does.")),
         Row("numbers.wheel", "ruler", _("Wheel wear and size"), _("Measured across or rolled out.")),
     ),
     BENCH: (
@@ -83,7 +84,7 @@ def _ridden(world: World, answers: Answers) -> tuple[Any, ...]:
 
 
 LEADS: dict[str, Lead] = {
-    "numbers.gearing": Lead("gearing.top_speed", lambda w, _a: (w.board, w.person.rider)),
+    "numbers.gearing": Lead("first_speed.road_speed", lambda w, _a: (w.board, w.person.rider)),
     "numbers.stopping": Lead("stopping.stop_alone", _ridden),
     "numbers.packs": Lead("energy.pack_energy", lambda w, _a: (w.board,)),
     "numbers.range": Lead("range.range_alone", lambda w, a: (*_ridden(w, a), w.rides)),
@@ -92,6 +93,7 @@ LEADS: dict[str, Lead] = {
     "numbers.wiring": Lead("wiring.wiring", _asked, lambda found: found.items["riding"]),
     "numbers.descents": Lead("descents.descent", _ridden, lambda found: found.items["drop_back"]),
     "numbers.belt": Lead("belt_choice.centre_of", lambda w, _a: (w.board,)),
+    "numbers.feel": Lead("feel.feel", _ridden, lambda found: found.items["radius"]),
     "numbers.fit": Lead("belt_fit.narrowest_gap", lambda w, a: (w.board, Asked(a)("ask.wheel_wear"))),
 }  # fmt: skip
 """The figure of a row, where its page leads with one."""

@@ -17,6 +17,7 @@ OPENS = {
     "bench.belt": "Set a belt",
     "bench.power": "First power: resistor and polarity",
     "bench.controller": "What to set in the controller",
+    "numbers.feel": "Wheels, bushings and trucks",
     "ride.flight": "Pack for a flight: Wh and rules",
     "ride.pack_signs": "Pack: stop signs",
     "board": "The board's values",

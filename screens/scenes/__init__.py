@@ -115,33 +115,48 @@ def _hung(driver: Driver, scene: Scene) -> None:
     os._exit(FAILED)
 
 
+def visited(driver: Driver, theme: str, text: float, astray: list[str]) -> Iterator[tuple[int, Scene]]:
+    """Walk to each scene in turn and yield it with its number; one that goes astray adds a sentence and is left out.
+
+    One that hangs ends the run.
+    """
+    for number, scene in enumerate(scenes(), start=1):
+        watch = Timer(HANGS, _hung, (driver, scene))
+        watch.daemon = True
+        watch.start()
+        try:
+            reset(driver, theme, text)
+            arrive(driver, scene)
+            yield number, scene
+        except AstrayError as problem:
+            astray.append(str(problem))
+        watch.cancel()
+
+
 def write_pictures(folder: Path, size: tuple[int, int], text: float, theme: str) -> int:
     """Write a PNG of each scene and print the main results. Returns the exit status.
 
-    A scene that goes astray gets no picture but a sentence, and the status tells of it; the others go on. One that hangs
-    ends the run.
+    A scene that goes astray gets no picture but a sentence, and the status tells of it; the others go on.
     """
     astray: list[str] = []
     folder.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory() as data:
         driver = start(Path(data))
         driver.resize(*size)
-        for number, scene in enumerate(scenes(), start=1):
-            watch = Timer(HANGS, _hung, (driver, scene))
-            watch.daemon = True
-            watch.start()
-            try:
-                reset(driver, theme, text)
-                arrive(driver, scene)
-                driver.shot(folder / f"{number:02d}-{scene.name}.png")
-            except AstrayError as problem:
-                astray.append(str(problem))
-            watch.cancel()
+        written = 0
+        for number, scene in visited(driver, theme, text, astray):
+            driver.shot(folder / f"{number:02d}-{scene.name}.png")
+            written += 1
         reset(driver, theme, text)
         for line in results(driver.app.state):
             print(line)
         driver.stop()
-    print(f"{number - len(astray)} pictures in {folder}")
+    print(f"{written} pictures in {folder}")
+    return tell(astray)
+
+
+def tell(astray: list[str]) -> int:
+    """Say which scenes went astray; return the exit status."""
     for problem in astray:
         print(problem, file=sys.stderr)
     return FAILED if astray else 0

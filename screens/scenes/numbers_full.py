@@ -59,6 +59,17 @@ def pair(driver: Driver) -> None:
     driver.tap("16:40")
 
 
+def feel(driver: Driver) -> None:
+    """Open wheels, bushings and trucks."""
+    visit(driver, "feel")
+
+
+def feel_parts(driver: Driver) -> None:
+    """Open what a change of wheels does."""
+    feel(driver)
+    driver.tap("Wheels")
+
+
 def stopping(driver: Driver) -> None:
     """Open stopping."""
     visit(driver, "stopping")
@@ -242,6 +253,8 @@ SCENES = (
     Scene("push-steep", push_steep, "numbers.push"),
     Scene("push-down", push_down, "numbers.push"),
     Scene("push-figures", push_figures, "numbers.push"),
+    Scene("feel", feel, "numbers.feel"),
+    Scene("feel-wheels", feel_parts, "numbers.feel"),
     Scene("compare", compare, "numbers.compare"),
     Scene("compare-trial", compare_trial, "numbers.compare"),
     Scene("compare-chart", compare_chart, "numbers.compare"),

@@ -28,7 +28,18 @@ GROUPS = {
     ),
     "drive": (
         (
-            *("gearing", "push", "pair", "pairs", "stopping", "braking", "drag", "range", "riding"),
+            *(
+                "gearing",
+                "first_speed",
+                "push",
+                "pair",
+                "pairs",
+                "stopping",
+                "braking",
+                "drag",
+                "range",
+                "riding",
+            ),
             *("descents", "controller_card", "energy", "charging", "carrying", "joining", "wiring", "wheel"),
             *("pack_parts", "parts", "hold", "bench_motor", "compare", "run", "reading"),
         ),

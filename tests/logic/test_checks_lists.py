@@ -46,6 +46,7 @@ PAGES = {
     "ride.tension",
     "numbers.hold",
     "numbers.gearing",
+    "numbers.feel",
 }
 SIGNALS = {"", "danger", "warning", "caution", "notice"}
 DANGERS = re.compile(r"swollen|hissing|smok|hot pack|hisses|wet pack|joining packs", re.IGNORECASE)

@@ -18,6 +18,7 @@ EACH = len(LIMITS) // 12
 NO_ANSWERS = {
     "lookup",
     "kv_bands",
+    "belt_run",
     "for_board",
     "snapshot",
     "figures",

@@ -1,0 +1,112 @@
+"""Wheels, bushings, trucks, deck and riser: the turn they make, whether a wheel bites, and what a change does."""
+
+from collections.abc import Iterator
+
+from logic.answers.feel import LARGER, Feel, changes, feel
+from logic.answers.reading import RIDER, Open, Result
+from logic.tables import pick
+from screens.acts import Ask, Go
+from screens.asking import fold, value_of
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Notice, Verdict, Words
+from screens.figure_page import Figures, answered, figure_page
+from screens.page import Page
+from screens.tongue import _
+from screens.words import offer
+from screens.words.feel import BITES, BUSHING, DETAILS, LABELS, PARTS, WOBBLE
+from screens.words.figures import OUTCOMES
+from screens.world import World
+
+FIRST = ("radius", "gap_lean", "turn_dry", "bushing", "edge_push")
+MEASURES = ("ask.deck_width", "ask.track", "ask.wheel_width")
+"""What wheel bite rests on beside the board: while one is assumed it is not sure."""
+VALUES = (
+    *MEASURES,
+    "mount.deck_height",
+    "ask.riser",
+    "ask.wheelbase",
+    "ask.pivot_front",
+    "ask.pivot_rear",
+    "ask.bushing_hardness",
+    "ask.edge",
+    "drive.wheel_diameter",
+    RIDER.key,
+)
+
+
+def feel_page(world: World) -> Page:
+    """Return whether a wheel bites and how tight it turns at a lean, then figures, then what a change of each part does."""
+    answer, before = answered(world, lambda board: world.kept(feel, board, world.person.rider, world.answers))
+    larger = world.style.number(LARGER, "length")
+    figures = Figures(
+        world=world,
+        items=answer.items,
+        labels={name: label.format(larger=larger) for name, label in LABELS.items()},
+        before=before,
+        details=DETAILS | {"bushing": BUSHING[answer.bushing]},
+        outcomes=OUTCOMES,
+    )
+    return figure_page(
+        world,
+        title=_("Wheels, bushings and trucks"),
+        crown=_verdict(world, answer),
+        controls=(*_warning(world, answer), "ask.lean"),
+        figures=lambda: figures.rows(FIRST),
+        advice=tuple(_advice(world)),
+        values=VALUES,
+        values_title=_("Tap one to try another value"),
+    )
+
+
+def _assumed(world: World) -> list[str]:
+    return [key for key in MEASURES if key not in world.answers]
+
+
+def _verdict(world: World, answer: Feel) -> Verdict:
+    """Return whether a wheel bites at that lean; without it, how tight it turns."""
+    style, radius, bite = world.style, answer.items["radius"], answer.items["bite"]
+    lean = style.number(float(value_of(world, "ask.lean").si), "angle")  # type: ignore[union-attr]  (it begins with one)
+    turn = ""
+    if isinstance(radius, Result):
+        turn = _("Radius {radius} at {lean} of lean.").format(
+            lean=lean, radius=style.number(radius.value, "way")
+        )
+    if answer.bites is None:
+        lacks = bite.missing if isinstance(bite, Open) else ()
+        text = f"{turn} {offer(lacks)}" if lacks else turn
+        act = Ask(lacks[0]) if lacks else None
+        return Verdict(
+            key="verdict", word=_("Wheel bite not known yet"), text=text, form=PLAIN, act=act, lines=2
+        )
+    assumed = _assumed(world)
+    unsure = _("Deck width or wheels are assumed.") if assumed else ""
+    text = f"{turn} {unsure}".strip()
+    if answer.bites:
+        word = _("Wheel bite")
+        if isinstance(bite, Result) and bite.value > 0.0:
+            word = _("Wheel bite from {lean}").format(lean=style.number(bite.value, "angle"))
+        return Verdict(key="verdict", word=word, text=text, form=UNSURE if assumed else WRONG, lines=2)
+    word = _("No wheel bite at {lean}").format(lean=lean)
+    return Verdict(key="verdict", word=word, text=text, form=UNSURE if assumed else RIGHT, lines=2)
+
+
+def _warning(world: World, answer: Feel) -> tuple[Block, ...]:
+    """Return the hazard of a wheel that bites; of steadiness at speed the usual caution."""
+    if answer.bites:
+        return (Notice(key="bites", word="warning", text=BITES),)
+    speed = world.style.number(float(pick("pair_rules", name="wobble").cells["speed"]), "speed", 2)
+    return (Notice(key="wobble", word="caution", text=WOBBLE.format(speed=speed)),)
+
+
+def _advice(world: World) -> Iterator[Block]:
+    for part, title in PARTS.items():
+        yield from fold(
+            world, part, title, lambda part=part: _changes(part), note=_("Common practice, no source.")
+        )
+    yield Line(key="fit", title=_("Does it fit: motors and pulleys"), icon="swap", act=Go("numbers.fit"))
+    yield Line(key="wheel", title=_("Wheel wear and size"), icon="ruler", act=Go("numbers.wheel"))
+
+
+def _changes(part: str) -> Iterator[Block]:
+    for place, row in enumerate(changes(part)):
+        yield Words(key=f"{part} {place}", text=row.text("change"), bold=True)
+        yield Words(key=f"{part} {place} does", text=row.text("does"))
