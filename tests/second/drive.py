@@ -425,7 +425,11 @@ class Setup:
 
     @property
     def belt_load(self) -> float:
-        amps = max(self["controller.motor_current"], self["controller.brake_current"]) * self.meaning
+        # Until a brake limit is set, the one for driving stands for both.
+        brake = (
+            "controller.brake_current" if self.has("controller.brake_current") else "controller.motor_current"
+        )
+        amps = max(self["controller.motor_current"], self[brake]) * self.meaning
         _, pulley = self["motor.kv"], self.pulley("motor")
         self.belt_width()
         line = row("belt_working", profile=self.text("drive.profile"))
