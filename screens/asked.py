@@ -20,8 +20,14 @@ def _key(state: "State | World") -> str:
     return f"answers/{state.saved.id}"
 
 
+RENAMED = {"ask.gearing_speed": "ask.speed"}
+"""Questions that were asked under another key before: their answers stand under the new one, where that has none."""
+
+
 def _stored(state: "State | World") -> dict[str, dict[str, Any]]:
-    return read_back.as_object(state.store.get(_key(state)))
+    found = read_back.as_object(state.store.get(_key(state)))
+    before = {RENAMED[key]: body for key, body in found.items() if key in RENAMED}
+    return before | {key: body for key, body in found.items() if key not in RENAMED}
 
 
 def answers(state: "State | World") -> dict[str, Value]:

@@ -1,6 +1,6 @@
 """Speed and push in full: push against load for every charge, what rules where, and how soon a speed is reached."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property, partial
 
@@ -86,7 +86,7 @@ class PushCurves:
 class Pushing:
     """Results by name, the curves, which limit rules where, and what does not fit together."""
 
-    items: dict[str, Item]
+    items: Mapping[str, Item]
     curves: PushCurves | None
     stretches: tuple[PushStretch, ...]
     faults: tuple[InputError, ...]
@@ -100,9 +100,10 @@ def pushing(board: Board, rider: Value | None, asking: Asking) -> Pushing:
         return PushParts(Reading(of, rider), Asked(asking))
 
     run = Run(lambda: make(board))
-    items = dict(kv_bands(board, make, RESULTS, run.figures(RESULTS), *MEETINGS.values()))
+    shown = dict(RESULTS)
     if board.controller.erpm_limit is not None:
-        items["erpm_speed"] = run.figure("erpm_speed", "speed", _erpm_speed)
+        shown["erpm_speed"] = ("speed", _erpm_speed)
+    items = kv_bands(board, make, shown, run.when_read(shown), *MEETINGS.values())
     stretches = run.view(partial(_stretches, cap=run.view(_erpm_speed, None)), ())
     return Pushing(items, run.view(_curves, None), stretches, faults(board))
 

@@ -16,7 +16,6 @@ PAGES = {
     "numbers.pairs": "screens.numbers.pairs.pairs_page",
     "numbers.pair": "screens.numbers.pair.pair_page",
     "numbers.stopping": "screens.numbers.stopping.stopping_page",
-    "numbers.push": "screens.numbers.push.push_page",
     "numbers.compare": "screens.numbers.compare.compare_page",
     "numbers.rides": "screens.numbers.rides.rides_page",
     "numbers.coast": "screens.numbers.coast.coast_page",

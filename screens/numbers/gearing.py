@@ -18,6 +18,7 @@ from screens.asking import (
 )
 from screens.blocks import Block, Figure, Picture, Section, Words
 from screens.numbers.first_speed import ROUNDS, lacks_values, nearer, round_of, speed_crown
+from screens.numbers.road import road_blocks, road_note
 from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.tongue import _
@@ -48,9 +49,9 @@ VALUES = (
     "load.rolling",
     "load.drag_area",
     "load.efficiency",
-    "ask.gearing_speed",
+    "ask.speed",
 )
-SPEED = "ask.gearing_speed"
+SPEED = "ask.speed"
 CROWN = "top_loaded"
 FIRST = ("top_nominal", "push_start", "climb_start", "ratio", "push_at")
 """Figures that stand open; the rest are under "All figures"."""
@@ -98,6 +99,13 @@ def gearing_page(world: World) -> Page:
         Section(key="more", title=_("More answers"), note=shared_sureness(items)),
         *(shown(name, reserve=True) for name in FIRST if name in said),
         *fold(world, "all", _("All figures"), rest),
+        *fold(
+            world,
+            "road",
+            _("Hills, wind and every charge"),
+            lambda: tuple(road_blocks(world)),
+            note=road_note(world) or _("Curves, starts, and what limits where."),
+        ),
         Section(key="values", title=_("From the board: tap one to try another value")),
         *_values(world, all_open=first is None),
     )
@@ -118,10 +126,12 @@ def gearing_page(world: World) -> Page:
 
 def _values(world: World, *, all_open: bool) -> tuple[Block, ...]:
     """Return the values; while a speed is not known, those nobody knows without a bench wait folded."""
+    # While the road is open the speed stands there.
+    values = tuple(key for key in VALUES if key != SPEED or not world.args.get("open_road"))
     if all_open:
-        return tuple(value_line(world, key) for key in VALUES)
-    asked = tuple(key for keys in ROUNDS for key in keys if key in VALUES)
-    later = (value_line(world, key) for key in VALUES if key not in asked)
+        return tuple(value_line(world, key) for key in values)
+    asked = tuple(key for keys in ROUNDS for key in keys if key in values)
+    later = (value_line(world, key) for key in values if key not in asked)
     return (
         *(value_line(world, key) for key in asked),
         *fold(world, "values more", _("All values"), lambda: later),
@@ -157,7 +167,7 @@ def _chart(answer: Gearing, style: Style) -> tuple[Block, ...]:
     marks = scaled((answer.curves.meeting,)) if answer.curves.meeting else []
     picture = chart(
         (
-            Curve(_("push at full remote"), scaled(answer.curves.push)),
+            Curve(_("push at full throttle"), scaled(answer.curves.push)),
             Curve(_("road load"), scaled(answer.curves.load)),
         ),
         tuple(Mark(x, y, style.plain(x)) for x, y in marks),

@@ -34,8 +34,7 @@ SPEED, PACKS, BELTS, BENCH = (
 )
 ROWS: dict[str, tuple[Row, ...]] = {
     SPEED: (
-        Row("numbers.gearing", "drive", _("Gearing and speed"), _("Top speed, loaded.")),
-        Row("numbers.push", "gauge", _("Speed and push in full"), _("Curves, grade, wind, and what limits where.")),
+        Row("numbers.gearing", "drive", _("Gearing and speed"), _("Top speed, loaded; hills and wind.")),
         Row("numbers.compare", "numbers", _("Two set-ups side by side"), _("The board against its trial or another board.")),
         Row("numbers.stopping", "road", _("Stopping"), _("Way to a stop, dry, 2.5 s to react.")),
         Row("numbers.hold", "gauge", _("Hold for how long"), _("Motor heating on a climb, an estimate.")),

@@ -97,8 +97,9 @@ def stopping_pack(driver: Driver) -> None:
 
 
 def push(driver: Driver) -> None:
-    """Open speed and push."""
-    visit(driver, "push")
+    """Open what gearing tells of other roads."""
+    visit(driver, "gearing")
+    driver.tap("Hills, wind and every charge")
 
 
 def push_hill(driver: Driver) -> None:
@@ -124,7 +125,7 @@ def push_figures(driver: Driver) -> None:
     """Step along the curve and scroll to the figures there."""
     push(driver)
     driver.tap("Along the curve, one more")
-    driver.find("Figures").bring()
+    driver.tap("All figures on this road")
 
 
 def compare(driver: Driver) -> None:
@@ -248,11 +249,11 @@ SCENES = (
     Scene("stopping", stopping, "numbers.stopping"),
     Scene("stopping-hill", stopping_hill, "numbers.stopping"),
     Scene("stopping-pack", stopping_pack, "numbers.stopping"),
-    Scene("push", push, "numbers.push"),
-    Scene("push-hill", push_hill, "numbers.push"),
-    Scene("push-steep", push_steep, "numbers.push"),
-    Scene("push-down", push_down, "numbers.push"),
-    Scene("push-figures", push_figures, "numbers.push"),
+    Scene("push", push, "numbers.gearing"),
+    Scene("push-hill", push_hill, "numbers.gearing"),
+    Scene("push-steep", push_steep, "numbers.gearing"),
+    Scene("push-down", push_down, "numbers.gearing"),
+    Scene("push-figures", push_figures, "numbers.gearing"),
     Scene("feel", feel, "numbers.feel"),
     Scene("feel-wheels", feel_parts, "numbers.feel"),
     Scene("compare", compare, "numbers.compare"),

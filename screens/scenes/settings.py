@@ -34,7 +34,7 @@ def item(driver: Driver) -> None:
 
 def cannot_show(driver: Driver) -> None:
     """Stand before a page that failed."""
-    driver.app.shell.go("numbers.push")
+    driver.app.shell.go("numbers.gearing")
     driver.app.shell.cannot_show(RuntimeError("a fault made for the picture"))
 
 

@@ -10,7 +10,7 @@ ITEMS = {
     "climb_start": "Steepest climb, from standstill",
     "climb_at": "Steepest climb at {speed}",
     "ratio": "Gear ratio",
-    "circumference": "Way of one wheel turn",
+    "circumference": "Wheel circumference",
     "angular_speed_at": "Motor at {speed}",
     "electrical_at": "Electrical speed at {speed}",
     "belt_speed_at": "Belt at {speed}",

@@ -25,7 +25,6 @@ SPEEDS = (
     "ask.speed",
     "ask.range_speed",
     "ask.stop_speed",
-    "ask.gearing_speed",
     "ask.climb_speed",
     "ask.hold_speed",
     "ask.usual_speed",
@@ -93,7 +92,7 @@ def results(found: object) -> Iterator[Result | Open]:
 def all_results(board: Board, asking: Mapping[str, Value]) -> Iterator[tuple[str, str, Result]]:
     """Yield each result of each answer about a board with the name of the answer and what was measured for it."""
     for name, act in answering():
-        given = ASKED_TOO | {"asking": asking, "at_speed": float(asking["ask.gearing_speed"].si)}
+        given = ASKED_TOO | {"asking": asking, "at_speed": float(asking["ask.speed"].si)}
         wanted = inspect.signature(act).parameters
         if any(
             key not in given and part.default is part.empty for key, part in wanted.items() if key != "board"

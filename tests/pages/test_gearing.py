@@ -212,7 +212,7 @@ def test_a_choice_is_tried_by_a_tap(gears: Reader) -> None:
 
 
 def test_the_chosen_speed_renames_its_results(gears: Reader) -> None:
-    gears.tap("Ask at a speed of")
+    gears.tap("At a speed of")
     gears.type("25")
     gears.tap("Done")
     assert "Push at 25\u00a0km/h" in values(gears)
@@ -247,7 +247,7 @@ def test_results_that_lack_the_same_value_say_so_once(bare: Reader) -> None:
 
 
 def test_a_folded_figure_is_not_worked_out(gears: Reader) -> None:
-    speed = float(questions()["ask.gearing_speed"].begins.si)
+    speed = float(questions()["ask.speed"].begins.si)
     items = gears.world.kept(gearing, gears.world.board, gears.world.person.rider, speed).items
     assert isinstance(items, WhenRead)
     assert gears.page.crown

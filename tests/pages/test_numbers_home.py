@@ -104,7 +104,7 @@ def test_each_page_is_one_tap_away_and_back_is_one(numbers: Reader) -> None:
 def test_a_trial_and_a_wrong_charger_are_told(numbers: Reader) -> None:
     numbers.act(Put("drive.motor_teeth", Value(18.0)))
     numbers.rest()
-    assert numbers["numbers.gearing"].detail == "Top speed, loaded. Trial open."
+    assert numbers["numbers.gearing"].detail == "Top speed, loaded; hills and wind. Trial open."
     assert first(numbers).value == "18:40"
     assert not numbers["numbers.charging"].bad
     numbers.act(Put("pack.charger_voltage", Value(50.4)))

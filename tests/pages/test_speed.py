@@ -2,6 +2,7 @@
 
 import pytest
 
+from logic.answers.push import pushing
 from logic.answers.reading import Result
 from logic.answers.stopping import stop_alone
 from logic.board import Value
@@ -96,46 +97,70 @@ def test_the_list_of_numbers_shows_the_way_it_leads_with(stop: Reader) -> None:
 
 @pytest.fixture
 def push(pages: Reader) -> Reader:
-    """Give the page of speed and push."""
-    return pages.open("numbers.push")
+    """Give gearing and speed with other roads open."""
+    return pages.open("numbers.gearing", open_road=True)
 
 
 def test_steps_along_the_curve(push: Reader) -> None:
-    crown = push.page.crown.number
+    crown, top = push.page.crown.number, push["road top_loaded"].number
+    assert crown == top
     push.tap("Along the curve, one more")
     assert push["ask.speed"].value == "21 km/h"
-    strokes = push["chart"].strokes.strokes
+    strokes = push["road chart"].strokes.strokes
     upright = [one for one in strokes if isinstance(one, Path) and {x for x, _ in one.points} == {21.0}]
     assert len(upright) == 1
-    assert push["at"].text.startswith(f"At 21{GAP}km/h: push ")
+    assert push["road at"].text.startswith(f"At 21{GAP}km/h: push ")
     assert push["push_at"].label == f"Push at 21{GAP}km/h"
-    assert push.page.crown.number == crown
+    assert push["road top_loaded"].number == top
     push.tap("Grade, one more")
     push.tap("Grade, one more")
     assert push["ask.grade"].value == "2 %"
-    assert float(push.page.crown.number) < float(crown)
+    assert float(push["road top_loaded"].number) < float(top)
+    # The headline stays that of a level road, and says so; the fold says which road is asked about.
+    assert push.page.crown.number == crown
+    assert "level road" in push.page.crown.detail
     push.tap("Headwind, one less")
     assert push["ask.wind"].value == f"{MINUS}5 km/h"
+    assert push["road"].note == f"grade 2{GAP}%, headwind {MINUS}5{GAP}km/h"
 
 
 def test_each_limiting_case_is_a_sentence(push: Reader) -> None:
     ask(push, "Grade", "40")
-    assert push.page.crown.detail == "Cannot start: the road asks for more than the motors push."
+    assert push["road top_loaded"].detail == "Cannot start: the road asks for more than the motors push."
     push.tap("Grade")
     push.rub(2)
     push.type("-20")
     push.tap("Done")
-    assert push.page.crown.detail.startswith("Runs past:")
+    assert push["road top_loaded"].detail.startswith("Runs past:")
 
 
 @pytest.mark.parametrize("amps", ["150", "400"])
 def test_battery_amps_beyond_the_pack_are_typed_and_come_back_to(push: Reader, amps: str) -> None:
     ask(push, "Battery current, drive, whole board", amps)
-    said = f"full remote: motor amps up to 30{GAP}km/h, then duty up to"
-    assert said in push["rules"].text
+    said = f"full throttle: motor amps up to 30{GAP}km/h, then duty up to"
+    assert said in push["road rules"].text
     push.restart(minutes=1)
-    assert push.name == "numbers.push"
-    assert said in push["rules"].text
+    assert push.name == "numbers.gearing"
+    assert said in push["road rules"].text
+
+
+def test_a_folded_road_is_not_worked_out(push: Reader) -> None:
+    world = push.world
+    items = world.kept(pushing, world.board, world.person.rider, world.answers).items
+    assert push.page.crown
+    # A second start and the ways of both wait in their fold.
+    assert not {"time_30", "way_20", "way_30"} & items.read
+    push.tap("All figures on this road")
+    assert push["road way_30"].number == "29"
+
+
+def test_a_speed_asked_before_under_its_old_key_is_kept(push: Reader) -> None:
+    push.store.put(f"answers/{push.world.saved.id}", {"ask.gearing_speed": {"si": 5.0, "known": "chosen"}})
+    push.restart()
+    assert push["ask.speed"].value == "18 km/h"
+    push.tap("Along the curve, one more")
+    push.restart()
+    assert push["ask.speed"].value == "19 km/h"
 
 
 # Long descents
@@ -157,7 +182,6 @@ def test_less_charge_at_the_top_takes_the_warning_away(pages: Reader) -> None:
 
 PAGES = [
     ("numbers.stopping", "controller.brake_current", 20.0),
-    ("numbers.push", "drive.wheel_diameter", 0.09),
     ("numbers.descents", "load.board_mass", 20.0),
 ]
 
@@ -193,7 +217,7 @@ def test_each_figure_opens_its_working(pages: Reader, name: str, key: str, si: f
         assert (one.act.page, one.act.args["label"]) == ("working", one.label)
 
 
-@pytest.mark.parametrize("name", ["numbers.stopping", "numbers.push"])
+@pytest.mark.parametrize("name", ["numbers.stopping", "numbers.gearing"])
 def test_teeth_that_do_not_fit_are_named_and_grey_the_page(pages: Reader, name: str) -> None:
     pages.open(name)
     pages.act(Put("drive.motor_teeth", Value(44.0)))

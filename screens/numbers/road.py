@@ -1,0 +1,127 @@
+"""Gearing and speed on any road: a step along the curve, a grade, a wind, every charge, and which limit rules where."""
+
+from collections.abc import Iterator
+
+from logic.answers.push import Pushing, pushing
+from logic.answers.reading import Item, Result
+from screens.asking import fold, once, once_each, stepper, value_line, value_of
+from screens.blocks import Block, Picture, Section, Words
+from screens.figure_page import Figures, answered
+from screens.pictures.chart import Curve, Mark, chart
+from screens.tongue import _
+from screens.words import Style
+from screens.words.push import CHARGE, LABELS, LIMITS
+from screens.world import World
+
+FIRST = ("top_loaded", "top_loaded_full", "top_loaded_empty", "time_20", "load", "acceleration")
+ABOVE = ("push_at", "angular_speed_at")
+"""Figures that do not ask for the road: they stand with the gearing."""
+
+
+def road_note(world: World) -> str:
+    """Return which road is asked about, "" for a level one without wind."""
+    said = []
+    for key, quantity, text in (
+        ("ask.grade", "share", _("grade {value}")),
+        ("ask.wind", "speed", _("headwind {value}")),
+    ):
+        value = float(value_of(world, key).si)  # type: ignore[union-attr]  (it begins with one)
+        if value:
+            said.append(text.format(value=world.style.number(value, quantity)))
+    return ", ".join(said)
+
+
+def road_blocks(world: World) -> Iterator[Block]:
+    """Yield what is asked of the road, push and load on it, then the figures; their keys begin with "road"."""
+    style, rider = world.style, world.person.rider
+    answer, before = answered(world, lambda board: world.kept(pushing, board, rider, world.answers))
+    speed = style.number(float(value_of(world, "ask.speed").si), "speed")  # type: ignore[union-attr]  (it begins with one)
+    labels = _labels(style, speed)
+
+    def figures(title: str, *names: str) -> Iterator[Block]:
+        # What is folded is not read: what is not read is not worked out.
+        items = {name: answer.items[name] for name in names if name in answer.items}
+        shown = Figures(
+            world=world,
+            items=items,
+            labels=labels,
+            before={name: before[name] for name in items if name in before},
+            details={name: _entered(item, style) for name, item in items.items()},
+            grey=bool(answer.faults),
+        )
+        yield Section(key=f"road {title}", title=title, note=shown.note)
+        yield from (once(shown[name], f"road {name}") for name in once_each(items))
+
+    yield stepper(world, "ask.speed", _("Along the curve"))
+    yield stepper(world, "ask.grade")
+    yield stepper(world, "ask.wind")
+    yield from _chart(answer, style, speed)
+    yield from _rules(answer, style)
+    yield from figures(_("On this road"), *FIRST)
+    rest = [name for name in labels if name not in (*FIRST, *ABOVE)]
+    yield from fold(
+        world, "road all", _("All figures on this road"), lambda: figures(_("Starts, amps and heat"), *rest)
+    )
+    yield value_line(world, "ask.axle")
+
+
+def _entered(item: Item, style: Style) -> str:
+    """Say what a band rests on."""
+    if not isinstance(item, Result) or not item.band:
+        return ""
+    return _("{value} as entered.").format(value=style.number(item.value, item.quantity))
+
+
+def _labels(style: Style, speed: str) -> dict[str, str]:
+    """Put the speeds into the labels, in the person's unit."""
+    said = {"{speed}": speed} | {f"{{{kmh}}}": style.number(kmh / 3.6, "speed") for kmh in (20, 30)}
+    found = {}
+    for name, text in LABELS.items():
+        for mark, number in said.items():
+            text = text.replace(mark, number)  # noqa: PLW2901  (one mark after the other)
+        found[name] = text
+    return found
+
+
+def _rules(answer: Pushing, style: Style) -> tuple[Block, ...]:
+    """Return which limit rules where."""
+    parts = [
+        _("{limit} up to {speed}").format(limit=LIMITS[part.limit], speed=style.number(part.high, "speed"))
+        for part in answer.stretches
+    ]
+    if not parts:
+        return ()
+    said = _("What limits at full throttle: {parts}.").format(parts=_(", then ").join(parts))
+    return (Words(key="road rules", text=said),)
+
+
+def _chart(answer: Pushing, style: Style, speed: str) -> tuple[Block, ...]:
+    """Draw push by charge against the road load, and where one stands on it."""
+    if answer.curves is None:
+        text = _("The chart needs the values that are missing above.")
+        return (Words(key="road chart", text=text, tone="second"),)
+
+    def scaled(points: tuple[tuple[float, float], ...]) -> list[tuple[float, float]]:
+        return [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points]
+
+    curves, cursor = answer.curves, answer.curves.cursor
+    met = {charge: scaled((point,))[0] for charge, point in curves.meetings.items() if point is not None}
+    picture = chart(
+        [
+            *(Curve(CHARGE[charge], scaled(points)) for charge, points in curves.push.items()),
+            Curve(_("load"), scaled(curves.load)),
+        ],
+        # Three numbers would stand over each other: those of a full and an empty pack are in the rows.
+        tuple(Mark(x, y, style.plain(x) if charge == "nominal" else "") for charge, (x, y) in met.items()),
+        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
+        y_title=_("Push, {unit}").format(unit=style.unit("force")),
+        cursor=None if cursor is None else style.scale(cursor[0], "speed"),
+    )
+    at = ""
+    if cursor is not None:
+        push, load = (style.number(force, "force") for force in cursor[1:])
+        at = _("At {speed}: push {push}, load {load}.").format(speed=speed, push=push, load=load)
+    return (
+        Picture(key="road chart", strokes=picture, text=_("Push by charge and road load over speed.")),
+        Words(key="road at", text=at, bold=True, reserve=1),
+    )
