@@ -216,10 +216,11 @@ class Option:
 
 @dataclass(frozen=True, kw_only=True)
 class Choice(Block):
-    """One of a few answers, each a button; short ones stand in one row."""
+    """One of a few answers, each a button; short ones stand in one row. `small` is for what goes with a value: three chips."""
 
     label: str
     options: tuple[Option, ...]
+    small: bool = False
 
     def acts(self) -> Mapping[str, Act | None]:
         """Return an act for each option."""

@@ -129,6 +129,7 @@ class _Asked:
         yield Choice(
             key="known",
             label=_("How do you know?"),
+            small=True,
             options=tuple(Option(text, say(known), known == self.known) for known, text in HOW_KNOWN),
         )
         if value is not None:

@@ -65,6 +65,12 @@ def _end(world: World, way: Guide) -> Page:
     )
 
 
+def _first_sentence(text: str) -> tuple[str, str]:
+    """Return the one line of help that is always in sight, and the rest."""
+    first, stop, more = text.partition(". ")
+    return first + stop.strip(), more
+
+
 @dataclass(frozen=True)
 class _Asked:
     """The value that is asked for, and how it is known."""
@@ -102,16 +108,18 @@ class _Asked:
 
     def page(self) -> Page:
         guided, choosing = self.way, self.field.kind == "choice"
+        first, more = _first_sentence(self.field.help)
         place = _("{number} of {all}").format(number=guided.place, all=guided.count) if guided else ""
         return Page(
             title=place or self.field.label,
             blocks=(
                 *((Words(key="label", text=self.field.label, role="title", bold=True),) if guided else ()),
-                Words(key="help", text=self.field.help, role="lead"),
+                Words(key="help", text=first),
                 *self.standing(),
                 *(self.options() if choosing else ()),
+                *self.without(),
                 *self.picture(),
-                *self.out(),
+                *((Words(key="more", text=more, tone="second"),) if more else ()),
             ),
             foot=Foot(beside=self.skip()) if choosing else self.number(),
             places=False,
@@ -141,10 +149,8 @@ class _Asked:
                 else Both((said, self.keep(replace(value, known=known, on=""))))
             )
 
-        options = [Option(text, say(known), known == self.known) for known, text in self.ways]
-        if value is None:
-            options.append(Option(_("Don't know"), self.gone_on(NotKnown(self.key))))
-        yield Choice(key="known", label=_("How do you know?"), options=tuple(options))
+        options = tuple(Option(text, say(known), known == self.known) for known, text in self.ways)
+        yield Choice(key="known", label=_("How do you know?"), options=options, small=True)
 
     def options(self) -> Iterator[Line]:
         for option in self.field.options:
@@ -154,9 +160,13 @@ class _Asked:
                 key=option.key, title=option.label, icon="tick" if chosen else "", chosen=chosen, act=act
             )
 
-    def out(self) -> Iterator[Line]:
+    def without(self) -> Iterator[Line]:
+        """Yield what can be said in place of a value."""
         if self.value is not None:
             yield Line(key="out", title=_("Take this value out"), icon="undo", act=self.take(None))
+        else:
+            act = self.gone_on(NotKnown(self.key))
+            yield Line(key="unknown", title=_("Don't know"), detail=_("It is not asked for again."), act=act)
 
     def number(self) -> Foot:
         """Return the keypad, and the bar that takes up what is typed and what else it says."""

@@ -233,6 +233,9 @@ def typed(block: Typed, sheet: Sheet) -> None:
     unit = block.unit if not block.text or block.text.strip()[-1:] in "0123456789.," else ""
     value = f"{shown} {unit}".strip()
     wide = sheet.wide(value, TITLE, bold=True)
+    if wide > room and block.text:
+        # The number is what was typed: it goes before its unit.
+        value = shown
     label = sheet.wide(block.label, TEXT)
     if label + wide + dp(12) <= room and not block.beside:
         tall = sheet.line(TITLE, bold=True)

@@ -403,41 +403,53 @@ def choice(block: b.Choice, sheet: Sheet) -> None:
     y = dp(6)
     y += sheet.write(block.label, TEXT, x, y, room, tone="second").height + dp(2)
     count, gap = len(block.options), dp(6)
-    longest = max(sheet.longest(one.text, TEXT, bold=True) for one in block.options)
+    role, tick = (SMALL, dp(16)) if block.small else (TEXT, dp(20))
+    beside = dp(16 if block.small else 18) + tick
+    longest = max(sheet.longest(one.text, role, bold=True) for one in block.options)
 
     def fits(columns: int) -> bool:
         wide = (room - gap * (columns - 1)) / columns
-        return max(longest, dp(48) - dp(16)) + dp(16 + 22) <= wide
+        return max(longest, dp(48) - dp(16)) + beside <= wide
 
     one_row = all(len(one.text) <= SHORT for one in block.options) and count <= 5  # noqa: PLR2004
     columns = count if one_row and fits(count) else 2 if fits(2) and count > 1 else 1
     wide = (room - gap * (columns - 1)) / columns
     for start in range(0, count, columns):
         row = block.options[start : start + columns]
-        texts = [sheet.fits(one.text, TEXT, wide - dp(16) - dp(22), bold=True) for one in row]
+        texts = [sheet.fits(one.text, role, wide - beside, bold=True) for one in row]
         tall = max(dp(48), *(text.height + dp(14) for text in texts))
         for place, (one, text) in enumerate(zip(row, texts, strict=True)):
             left = x + place * (wide + gap)
-            option_key(sheet, one, f"option {start + place}", left, y, wide, tall, text.height)
+            option_key(
+                sheet, one, f"option {start + place}", left, y, wide, tall, text.height, role=role, tick=tick
+            )
         y += tall + gap
     sheet.y = y
 
 
 def option_key(  # noqa: PLR0913  (a key with its place)
-    sheet: Sheet, one: b.Option, part: str, left: float, y: float, wide: float, tall: float, height: float
+    sheet: Sheet,
+    one: b.Option,
+    part: str,
+    left: float,
+    y: float,
+    wide: float,
+    tall: float,
+    height: float,
+    *,
+    role: int = TEXT,
+    tick: float = 20.0,
 ) -> None:
     """Draw one option: the chosen one has a tick, a thick frame and bold words."""
     look = {"edge": "main", "line": dp(3)} if one.chosen else {"edge": "outline", "line": dp(1.5)}
     if one.act is None:
         look["dashed"] = True
     sheet.box(left, y, wide, tall, fill="key", radius=dp(6), **look)
-    tick = dp(20) if one.chosen else 0.0
     if one.chosen:
-        sheet.icon("tick", left + dp(6), y + (tall - dp(20)) / 2, dp(20), "main")
-    room = wide - dp(16) - tick
-    sheet.write(
-        one.text, TEXT, left + dp(8) + tick, y + (tall - height) / 2, room, bold=one.chosen, align="center"
-    )
+        sheet.icon("tick", left + dp(6), y + (tall - tick) / 2, tick, "main")
+    before = dp(8) + (tick if one.chosen else 0.0)
+    room = wide - dp(8) - before
+    sheet.write(one.text, role, left + before, y + (tall - height) / 2, room, bold=one.chosen, align="center")
     if one.act is not None:
         sheet.touch(part, left, y, wide, tall, one.text)
 

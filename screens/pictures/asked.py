@@ -3,6 +3,7 @@
 from functools import cache
 from math import cos, pi, sin
 
+from screens.pictures.belts import belt_print
 from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Stroke
 from screens.tongue import _
 
@@ -16,9 +17,9 @@ def picture_of(key: str) -> Picture | None:
         "drive.motor_teeth": lambda: _pulleys(wheel=False),
         "drive.wheel_teeth": lambda: _pulleys(wheel=True),
         "drive.wheel_diameter": _wheel,
-        "drive.profile": _belt,
-        "drive.belt_teeth": _belt,
-        "drive.belt_width": _belt,
+        "drive.profile": belt_print,
+        "drive.belt_teeth": belt_print,
+        "drive.belt_width": belt_print,
         "motor.kv": _motor,
         "mount.can_diameter": _motor,
         "mount.can_length": _motor,
@@ -74,18 +75,6 @@ def _wheel() -> Picture:
         Label(_("tread to tread"), (1.0, 0.0), ("r",), must=True, gap=12.0),
     )
     return Picture(strokes, (-1.05, -1.05, 1.05, 1.05), height=HEIGHT, margins=(120.0, 6.0, 120.0, 6.0))
-
-
-def _belt() -> Picture:
-    """Return a belt's back with its print."""
-    strokes: tuple[Stroke, ...] = (
-        Fill(((0.0, 0.0), (4.0, 0.0), (4.0, 0.7), (0.0, 0.7)), "key"),
-        Path(((0.0, 0.7), (4.0, 0.7)), "text", 2.0),
-        Path(((0.0, 0.0), (4.0, 0.0)), "text", 2.0),
-        Label("280-5M-15", (2.0, 0.35), ("c",), bold=True, size=20.0, must=True),
-        Label(_("280 mm long, 5 mm pitch, 15 mm wide"), (2.0, 0.0), ("b",), must=True, gap=8.0),
-    )
-    return Picture(strokes, (0.0, 0.0, 4.0, 0.7), height=96.0, margins=(8.0, 32.0, 8.0, 8.0))
 
 
 def _motor() -> Picture:
