@@ -3,11 +3,14 @@
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from logic.answers.reading import Open
+from logic.answers.tension import BeltPlan
 from screens.acts import Arrive, Ask, Both, Done, Turn
 from screens.asking import entry_of, fold, refused_now, value_line, value_of
 from screens.blocks import Block, Button, Picture, Progress, Verdict, Words
 from screens.page import Foot, Page
 from screens.pictures.belts import belt_print
+from screens.saved_board import board_line
 from screens.tongue import _
 from screens.words import label_of
 from screens.world import World
@@ -125,8 +128,12 @@ def _foot(world: World, key: str, step: Step | None) -> Foot:
     )
 
 
-def belt_lines(world: World) -> Iterator[Block]:
-    """Yield the values that a belt without a board rests on, to be changed; what makes it better is folded with them."""
+def belt_lines(world: World, plan: BeltPlan) -> Iterator[Block]:
+    """Yield the values that a belt rests on, to be changed: of a saved board only those that stop a depth or a window."""
+    if not world.is_scratch:
+        stopped = (plan.items["depth"], plan.items["target"])
+        keys = [key for item in stopped if isinstance(item, Open) for key in item.missing]
+        yield from (board_line(world, key) for key in dict.fromkeys(keys))
     if world.is_scratch:
         rows = (value_line(world, key) for key in (*KEYS, *MORE))
         yield from fold(world, "belt values", _("Values of this belt"), lambda: rows)

@@ -40,7 +40,7 @@ def belt_page(world: World) -> Page:
     page = way.page()
     return replace(
         page,
-        blocks=(*page.blocks, *belt_lines(world), *_other_ways(way), *_around(way)),
+        blocks=(*page.blocks, *belt_lines(world, way.plan), *_other_ways(way), *_around(way)),
         foot=_foot(way, page.foot),
         tools=_tools(way),
         back=page.back or (Turn({"way": None, "_at": None}) if world.args.get("way") else None),

@@ -187,6 +187,7 @@ def blocks(check: Check) -> Iterator[Block]:
     """Yield what stands under the verdict, the most wanted first."""
     yield from _what_to_do(check)
     yield from _what_it_tells(check)
+    yield from belt_lines(check.world, check.plan)
     yield _depth(check)
     yield Words(
         key="depth words",
@@ -204,7 +205,6 @@ def blocks(check: Check) -> Iterator[Block]:
     if check.world.args.get("_hint"):
         yield Words(key="hint", text=check.world.args["_hint"], tone="second")
     yield from _drive(check)
-    yield from belt_lines(check.world)
     note = check.world.kept(shared_sureness, check.plan.items)
     yield from fold(check.world, "figures", _("All figures"), lambda: tuple(_figures(check)), note)
 

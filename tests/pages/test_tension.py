@@ -227,6 +227,8 @@ def test_without_the_belt_a_pull_says_nothing_and_is_not_saved(pages: Reader) ->
     pages.restart()
     pages.open("ride.tension")
     assert pages.shows("Without the belt a pull says nothing, and is not saved. Belt profile is missing.")
+    # What is missing leads to the board's own page.
+    assert pages["drive.profile"].act == Go("board.value", {"key": "drive.profile"})
     pages.type("0.92")
     assert pages.page.foot.main.act is None
     pages.enter()
