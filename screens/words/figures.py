@@ -19,7 +19,7 @@ OUTCOMES = {
     "too alike": "The rides are too alike in speed to tell rolling from air. Ride some slower and some faster.",
     "too few rides": "Too few rides yet: four tell something.",
     "rolls on": "Air and motors alone would have slowed it sooner: the drag area is too large, or it went downhill.",
-    "clear of the wheels": "The deck does not reach over the wheels: there is nothing to bite.",
+    "clear of the wheels": SENTENCES["clear of the wheels"],
     "by feel": SENTENCES["by feel"],
     "too cold": SENTENCES["too cold"],
 }

@@ -54,6 +54,7 @@ SENTENCES = {
     "negative": "{name} cannot be below zero.",
     "belt shorter than its two spans": "The belt is shorter than its two free spans: {limits}. Check both.",
     "beyond the weight": "The push is more than this weight can answer to on any slope.",
+    "clear of the wheels": "The deck does not reach over the wheels: there is nothing to bite.",
     "by feel": "This joint is set by feel and has no torque figure.",
     "cannot start": "The drive cannot start the board here. Try less slope or more motor amps.",
     "choice": "{name}: choose one of those offered.",
