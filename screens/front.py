@@ -1,5 +1,6 @@
 """What is in front: one World, and the paper that shows its page. Each touch is an act; `update` makes the next World of it."""
 
+import logging
 from collections.abc import Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
@@ -9,6 +10,7 @@ from kivy.clock import Clock
 from kivy.core.window import Window
 from kivy.logger import Logger
 
+from logic.units import registry
 from screens.acts import (
     Act,
     Arrive,
@@ -24,8 +26,10 @@ from screens.lighting import lit
 from screens.outside import Outside
 from screens.page import Page
 from screens.paper import hand
+from screens.paper.ink import width_of
 from screens.paper.keys import Keys
 from screens.paper.paper import LOST, Paper
+from screens.paper.scale import LEAD, NUMBERS, SMALL, TEXT, TITLE, grown
 from screens.phone import awake
 from screens.phone.daylight import theme_of
 from screens.register import PAGES, page_function
@@ -33,11 +37,13 @@ from screens.theme import theme
 from screens.told.tools import with_tools
 from screens.tongue import _
 from screens.update import update
-from screens.world import CLOSE, HOME, Step, TakeBack, World
+from screens.world import CLOSE, HOME, LogBook, Step, TakeBack, World
 
 LAST_PLACE_FOR = timedelta(minutes=30)
 """How long after the last use the app opens where it was left."""
 BACK = 27
+WARM = ("ride.tension", "numbers.gearing", "ride.run", "bench.joints")
+"""Pages that are loaded before they are asked for."""
 UNTIL_SAID = 1.0
 """Seconds after the last key until a verdict is said: not while the number is half typed."""
 UNDO_FOR = 10.0
@@ -120,6 +126,11 @@ class Front:
         self.show()
         self._remember()
 
+    def reread(self) -> None:
+        """Show what was put into the file past the pages: by a walk, or by a test."""
+        world = self.world
+        self._accept(replace(world, log=LogBook(world.store, world.saved.id)))
+
     def _forget_undo(self, *_: object) -> None:
         if self.paper.pressed:
             # What lies under a finger does not move.
@@ -145,8 +156,8 @@ class Front:
         name = self.world.trail[-1].page
         try:
             page = lit(page_function(name)(self.world), self.world.person)
-        except Exception as problem:  # noqa: BLE001  (whatever a page does, the way on stays open)
-            Logger.error("Deckhand: a page failed", exc_info=problem)
+        except Exception:
+            logging.getLogger(__name__).exception("page %s cannot be shown", name)
             page = LOST
         self._put(page)
 
@@ -191,6 +202,16 @@ class Front:
         Window.clearcolor = theme.ground
         hand.feels["on"] = person.vibrate
 
+    def warm_up(self) -> None:
+        """Load what the first frame did not need, so that the first page opens as fast as any."""
+        for name in WARM:
+            page_function(name)
+        for size in (SMALL, TEXT, LEAD, TITLE, *NUMBERS):
+            for bold in (False, True):
+                width_of("0", grown(size, theme.scale), bold)
+        update(self.world, Both(()))
+        registry()
+
     # From one start to the next
 
     def _resume(self) -> None:
@@ -212,6 +233,7 @@ class Front:
         if self.paper.lost:
             self.world = first
             self.tell(NOT_COME_BACK_TO)
+            self._remember()
 
     def _remember(self) -> None:
         """Store the way here. A page that failed is not come back to."""

@@ -13,7 +13,7 @@ from screens.words.spoken import spoken
 from screens.world import World
 
 if TYPE_CHECKING:
-    from logic.belt.recording import Recording
+    from logic.answers.belt_sound import Recording
     from screens.phone.microphone import Microphone
 
 

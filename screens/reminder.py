@@ -2,26 +2,28 @@
 
 from datetime import timedelta
 
+from screens.acts import Remember
 from screens.phone.notices import notice
-from screens.state import State
+from screens.update import update
 from screens.words.checks import due_name
+from screens.world import World
 
 RIDDEN_WITHIN = timedelta(days=14)
 
 
-def remind(state: State) -> bool:
+def remind(world: World) -> bool:
     """Show the note if the person switched it on and it is due; return whether one was shown.
 
     Nothing runs while the app is away: the note is given as it goes.
     """
-    due = state.due
-    today = f"{state.clock():%Y-%m-%d}"
-    if not state.person.remind or not due or state.store.get("reminded") == today:
+    due = world.due
+    today = f"{world.clock():%Y-%m-%d}"
+    if not world.person.remind or not due or world.store.get("reminded") == today:
         return False
-    last = state.last("ride") or state.last("check", base="before_ride")
-    if last is None or abs(state.clock() - last.at) > RIDDEN_WITHIN:
+    last = world.last("ride") or world.last("check", base="before_ride")
+    if last is None or abs(world.clock() - last.at) > RIDDEN_WITHIN:
         return False
-    if not notice(f"Due on {state.saved.name}", due_name(due[0], state.saved.sides)):
+    if not notice(f"Due on {world.saved.name}", due_name(due[0], world.saved.sides)):
         return False
-    state.remember("reminded", today)
+    update(world, Remember("reminded", today))
     return True

@@ -1,4 +1,4 @@
-"""Colours and text sizes of the app, changed while it runs. Widgets bind to `theme`; nothing else holds a colour."""
+"""Colours and text scale of the app, changed while it runs. The paper binds to `theme`; nothing else holds a colour."""
 
 import tomllib
 from functools import cache
@@ -6,16 +6,12 @@ from pathlib import Path
 from typing import Any
 
 from kivy.event import EventDispatcher
-from kivy.metrics import dp
 from kivy.properties import BooleanProperty, ColorProperty, NumericProperty, OptionProperty
 from kivy.utils import get_color_from_hex
 
 ASSETS = Path(__file__).resolve().parent.parent / "assets"
 NAMES = ("day", "night", "sun")
 ICON_FONT = "Icons"
-
-GENTLE, GENTLER = 20, 45
-"""Above these sizes text grows by half, then by a quarter, of what was asked: large text is large already."""
 
 
 @cache
@@ -25,17 +21,8 @@ def palettes() -> dict[str, Any]:
         return tomllib.load(file)
 
 
-def scaled(size: float, scale: float) -> float:
-    """Return a text size in pixels for a wanted text scale, along the gentle curve."""
-    share = 1.0 if size <= GENTLE else 0.5 if size <= GENTLER else 0.25
-    return dp(size * (1.0 + (scale - 1.0) * share))
-
-
 class Theme(EventDispatcher):
-    """The palette and the text sizes in force.
-
-    Sizes: small 14, body 18, strong 20, title 24, value 36, big 57 (dp at scale 1).
-    """
+    """The palette and the text scale in force."""
 
     name = OptionProperty("day", options=NAMES)
     scale = NumericProperty(1.0)
@@ -56,13 +43,6 @@ class Theme(EventDispatcher):
     chart_b = ColorProperty()
     chart_c = ColorProperty()
 
-    small = NumericProperty()
-    body = NumericProperty()
-    strong = NumericProperty()
-    title = NumericProperty()
-    value = NumericProperty()
-    big = NumericProperty()
-
     def __init__(self) -> None:
         """Start with the Day palette at normal text."""
         super().__init__()
@@ -75,17 +55,6 @@ class Theme(EventDispatcher):
         self.dark = self.name == "night"
         for token, colour in palettes()[self.name].items():
             setattr(self, token, get_color_from_hex(colour))
-        # Light text on a dark ground reads worse: Night adds two points.
-        more = 2 if self.dark else 0
-        for role, size in (
-            ("small", 14),
-            ("body", 18),
-            ("strong", 20),
-            ("title", 24),
-            ("value", 36),
-            ("big", 57),
-        ):
-            setattr(self, role, scaled(size + more, self.scale))
 
     def signal(self, word: str) -> tuple[list[float], list[float]]:
         """Return the panel colour and the text colour of a signal word."""

@@ -9,9 +9,9 @@ from kivymd.app import MDApp
 from logic.store.errors import CannotStore, Damaged
 from logic.store.opening import look_next_time
 from screens.blocks import Words
+from screens.front import Front
 from screens.page import Page
 from screens.paper.paper import Paper
-from screens.shell import Shell
 from screens.theme import theme
 from screens.tongue import _
 from screens.words.storage import sentence
@@ -40,18 +40,18 @@ class TroubleApp(MDApp):
 class TellsTrouble(ExceptionHandler):
     """Says that a change could not be saved, or that a page failed, and lets the app go on."""
 
-    def __init__(self, shell: Shell) -> None:
-        """Speak through a shell."""
-        self.shell = shell
+    def __init__(self, front: Front) -> None:
+        """Speak through what is in front."""
+        self.front = front
 
     def handle_exception(self, problem: BaseException) -> int:
         """Take up every fault; what ends a program on purpose goes on up."""
         if isinstance(problem, CannotStore):
             if isinstance(problem, Damaged):
-                look_next_time(self.shell.state.store.path.parent)
-            self.shell.tell(sentence(problem))
+                look_next_time(self.front.world.store.path.parent)
+            self.front.tell(sentence(problem))
         elif isinstance(problem, Exception):
-            self.shell.cannot_show(problem)
+            self.front.cannot_show(problem)
         else:
             return int(ExceptionManager.RAISE)
         return int(ExceptionManager.PASS)

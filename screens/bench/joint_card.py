@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING
 
 from logic.answers.joint_guide import locker_steps
 from logic.answers.joints import JointCard
@@ -53,16 +52,13 @@ from screens.words.joints import (
 from screens.words.typed import not_used
 from screens.world import World
 
-if TYPE_CHECKING:
-    from screens.state import State
-
 REACHES = "motor face"
 """The kind of joint behind whose holes the windings lie."""
 COLDEST, HOTTEST, STEP = 263.15, 313.15, 5.0
 """Temperatures of the bench that can be asked for, in K, and the step of the buttons."""
 
 
-def board_of(world: "State | World") -> Board:
+def board_of(world: World) -> Board:
     """Return the board whose joints are shown: the saved one, or the scratch board with its trial."""
     return world.board if world.is_scratch else world.saved
 

@@ -1,7 +1,5 @@
 """Every checklist of the kerb, with when it was last run; the build's stages are on Bench."""
 
-from typing import TYPE_CHECKING
-
 from logic.checks.lists import Checklist
 from logic.checks.run import fit, pause_of
 from logic.checks.session import run_under_way
@@ -12,9 +10,6 @@ from screens.tongue import _
 from screens.words.checks import broke_off, check_text, items_text
 from screens.words.tension import ago
 from screens.world import World
-
-if TYPE_CHECKING:
-    from screens.state import State
 
 FIRST = ("before_ride", "after_ride", "first_recheck", "after_crash", "after_water", "travel", "storage")
 
@@ -44,7 +39,7 @@ def _line(world: World, key: str, of: Checklist) -> Line:
     return Line(key=key, title=of.title, detail=list_state(world, of), icon="checklist", act=act)
 
 
-def list_state(world: "State | World", of: Checklist) -> str:
+def list_state(world: World, of: Checklist) -> str:
     """Return where a list, fitted to the board in use, stands: broken off, or what it found last and when."""
     of, now = world.checklist(of.key), world.clock()
     saved = run_under_way(world.store, world.saved.id, of.key)

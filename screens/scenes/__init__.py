@@ -10,9 +10,10 @@ from datetime import UTC, datetime
 from importlib import import_module
 from pathlib import Path
 from threading import Timer
-from typing import Any
 
+from screens.acts import Dismiss, Place
 from screens.driver import Driver
+from screens.world import HOME, World
 
 PLACES = ("ride", "bench", "numbers", "numbers_full", "board", "log", "settings")
 """Modules of scenes, one or two for each place, in the order of the pictures."""
@@ -27,9 +28,6 @@ HANGS = 120.0
 
 CANNOT_SHOW = "cannot show"
 """Stands for the page that is shown in place of one that failed."""
-
-KEPT = 6
-"""Pages that may stay built from one scene to the next."""
 
 
 @dataclass(frozen=True)
@@ -51,12 +49,12 @@ def scenes() -> Iterator[Scene]:
         yield from import_module(f"screens.scenes.{place}").SCENES
 
 
-def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State; importing it would open Kivy's window)
+def results(world: World) -> Iterator[str]:
     """Yield the main results of the board in use as lines of text."""
     for place in PLACES:
         module = import_module(f"screens.scenes.{place}")
         if hasattr(module, "results"):
-            yield from module.results(state)
+            yield from module.results(world)
 
 
 def start(folder: Path) -> Driver:
@@ -70,20 +68,13 @@ def start(folder: Path) -> Driver:
 
 def reset(driver: Driver, theme: str = "day", text: float = 1.0) -> None:
     """Go back to the first screen: no trial, nothing typed, no bin, the theme and text size of the run."""
-    from screens.asked import forget_answers  # noqa: PLC0415  (after Kivy's environment is set)
+    from screens.scenes.held import Held  # noqa: PLC0415  (it needs this module)
 
-    state, shell = driver.app.state, driver.app.shell
-    for board in state.binned():
-        state.restore_board(board.id)
-    state.choose(next(board.id for board in state.boards() if board.name == "Towpath 36"))
-    state.drop()
-    forget_answers(state)
-    state.undo = None
-    shell.place("ride")
-    # A change of text size lays out every page that was ever built; to build them all anew costs as much.
-    if len(shell.pages) > KEPT:
-        shell.forget()
-    state.set_person(theme=theme, text=text, bench=False, say=False)
+    held = Held(driver)
+    held.begin_anew()
+    held.do(Dismiss())
+    held.do(Place(HOME))
+    held.set_person(theme=theme, text=text, bench=False, say=False, sun=False)
     driver.settle()
 
 
@@ -102,11 +93,8 @@ def arrive(driver: Driver, scene: Scene) -> None:
 
 def here(driver: Driver) -> str:
     """Return the name of the page in front, `CANNOT_SHOW` when another stands in for one that failed."""
-    shell = driver.app.shell
-    name = str(shell.trail[-1][0])
-    if getattr(shell.page, "data", False):
-        return CANNOT_SHOW if shell.page.lost else name
-    return name if shell.pages.get(name) is shell.page else CANNOT_SHOW
+    front = driver.app.front
+    return CANNOT_SHOW if front.paper.lost else str(front.world.trail[-1].page)
 
 
 def _hung(driver: Driver, scene: Scene) -> None:
@@ -148,7 +136,7 @@ def write_pictures(folder: Path, size: tuple[int, int], text: float, theme: str)
             driver.shot(folder / f"{number:02d}-{scene.name}.png")
             written += 1
         reset(driver, theme, text)
-        for line in results(driver.app.state):
+        for line in results(driver.app.front.world):
             print(line)
         driver.stop()
     print(f"{written} pictures in {folder}")

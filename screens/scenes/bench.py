@@ -9,6 +9,7 @@ from logic.log import BeltFitted, Tension
 from screens.acts import Heard
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.scenes.held import Held
 from screens.scenes.joints import JOINTS
 from screens.scenes.packs import BENCH
 from screens.scenes.seed import finished, run_to, show_run
@@ -28,16 +29,16 @@ def belt(driver: Driver) -> None:
 
 
 def _record(driver: Driver, way: str, tension: float, error: float, **own: Any) -> None:  # noqa: ANN401
-    state = driver.app.state
+    held = Held(driver)
     window = {"floor": 75.3, "ceiling": 118.4, "target": 107.6}
     word = "slack" if tension < window["floor"] else "tight" if tension > window["ceiling"] else "in window"
-    state.record(Tension(belt="left", method=way, tension=tension, error=error, word=word, **window, **own))
+    held.record(Tension(belt="left", method=way, tension=tension, error=error, word=word, **window, **own))
 
 
 def _clear(driver: Driver) -> None:
     """Begin a scene with an empty history: a new belt is noted on both sides."""
     for side in ("left", "right"):
-        driver.app.state.record(BeltFitted(belt=side))
+        Held(driver).record(BeltFitted(belt=side))
 
 
 def positions_in_window(driver: Driver) -> None:
@@ -68,7 +69,7 @@ def pulls(driver: Driver) -> None:
     driver.tap("Several pulls")
     for text in ("1", "0.85", "1.5", "1.5"):
         driver.type(text)
-        if text != "1.5" or driver.app.shell.page.page.foot.beside == ():
+        if text != "1.5" or driver.app.front.page.foot.beside == ():
             driver.key(13)
     driver.tap("Another depth")
     driver.type("2.5")
@@ -105,8 +106,8 @@ def motor_saved(driver: Driver) -> None:
 
 def belt_first(driver: Driver) -> None:
     """Begin with a belt where no board is saved."""
-    driver.app.state.choose("none")
-    driver.app.shell.place("bench")
+    Held(driver).choose("none")
+    driver.app.front.place("bench")
     driver.tap("Set a belt")
 
 
@@ -142,7 +143,7 @@ def sound(driver: Driver) -> None:
 def _hear(driver: Driver, *recordings: Recording) -> None:
     """Let the microphone give recordings."""
     for recording in recordings:
-        driver.app.shell.page._perform(Heard(recording))  # noqa: SLF001  (as the microphone does)
+        driver.app.front.perform(Heard(recording))
 
 
 def sound_heard(driver: Driver) -> None:
@@ -210,9 +211,7 @@ def belt_known(driver: Driver) -> None:
     """Show both belts with readings."""
     _clear(driver)
     _record(driver, "scale", 68.0, 15.0)
-    driver.app.state.record(
-        Tension(belt="right", method="scale", tension=101.0, error=18.0, word="in window")
-    )
+    Held(driver).record(Tension(belt="right", method="scale", tension=101.0, error=18.0, word="in window"))
     belt(driver)
 
 

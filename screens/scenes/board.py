@@ -3,6 +3,7 @@
 from screens.acts import Write
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.scenes.held import Held
 
 
 def home(driver: Driver) -> None:
@@ -19,9 +20,9 @@ def value(driver: Driver) -> None:
 def guided(driver: Driver) -> None:
     """Begin the guided entry of a new board."""
     boards(driver)
-    driver.app.state.choose("none")
-    driver.app.shell.place("ride")
-    driver.app.shell.go("board.value", guided=True)
+    Held(driver).choose("none")
+    driver.app.front.place("ride")
+    driver.app.front.go("board.value", guided=True)
     driver.frame(2)
     driver.type("16")
 
@@ -48,14 +49,14 @@ def name(driver: Driver) -> None:
     """Ask for a name that is taken."""
     boards(driver)
     driver.tap("New board")
-    driver.app.shell.page.perform(Write("name/new", "Weir"))
+    driver.app.front.perform(Write("name/new", "Weir"))
 
 
 def binned(driver: Driver) -> None:
     """Put a board in the bin: the list of boards, with the way back."""
-    state = driver.app.state
-    state.choose(next(board.id for board in state.boards() if board.name == "Ferry"))
-    driver.app.shell.go("board")
+    held = Held(driver)
+    held.choose_named("Ferry")
+    driver.app.front.go("board")
     driver.frame(2)
     driver.tap("Put in the bin")
     driver.settle()

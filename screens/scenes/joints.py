@@ -1,17 +1,17 @@
 """Walks through joints, look-up, reach and threadlocker."""
 
 from collections.abc import Callable, Iterator
-from typing import Any
 
 from logic.answers.joints import joints_of
 from logic.answers.reach import NAMES, asked_key
 from logic.board import Value
 from logic.log import Tightening
-from screens.asked import answer
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.scenes.held import Held
 from screens.words import Style
 from screens.words.joints import FEEL, set_text
+from screens.world import World
 
 
 def joints(driver: Driver) -> None:
@@ -24,10 +24,10 @@ def card(name: str, board: str = "Towpath 36") -> Callable[[Driver], None]:
     """Return the walk to one joint of one board."""
 
     def walk(driver: Driver) -> None:
-        state = driver.app.state
-        state.choose(next(one.id for one in state.boards() if one.name == board))
-        driver.app.shell.place("bench")
-        driver.app.shell.go("bench.joint", joint=name)
+        held = Held(driver)
+        held.choose_named(board)
+        driver.app.front.place("bench")
+        driver.app.front.go("bench.joint", joint=name)
         driver.frame(2)
 
     return walk
@@ -36,35 +36,35 @@ def card(name: str, board: str = "Towpath 36") -> Callable[[Driver], None]:
 def card_recorded(driver: Driver) -> None:
     """Record a joint with one tap."""
     card("motor_face")(driver)
-    driver.app.state.record(
+    Held(driver).record(
         Tightening(joint="motor_face", torque=1.7, tool="torque wrench", locker="medium", by="Wren")
     )
     driver.settle()
-    driver.app.shell.page.panes[0].to(600.0)
+    driver.app.front.paper.panes[0].to(600.0)
 
 
 def card_down(driver: Driver) -> None:
     """Scroll to the end of a card."""
     card("motor_face")(driver)
     driver.settle()
-    driver.app.shell.page.panes[0].to(5000.0)
+    driver.app.front.paper.panes[0].to(5000.0)
 
 
 def card_empty(driver: Driver) -> None:
     """Open a joint of a board that says nothing of it."""
-    driver.app.state.choose("none")
-    driver.app.shell.place("bench")
-    driver.app.shell.go("bench.joint", joint="motor_face")
+    Held(driver).choose("none")
+    driver.app.front.place("bench")
+    driver.app.front.go("bench.joint", joint="motor_face")
 
 
 def opened(name: str, fold: str) -> Callable[[Driver], None]:
     """Return the walk to one joint with a fold open and its drawing in sight."""
 
     def walk(driver: Driver) -> None:
-        driver.app.shell.place("bench")
-        driver.app.shell.go("bench.joint", joint=name, **{f"open_{fold}": True})
+        driver.app.front.place("bench")
+        driver.app.front.go("bench.joint", joint=name, **{f"open_{fold}": True})
         driver.settle()
-        driver.app.shell.page.panes[0].to(400.0)
+        driver.app.front.paper.panes[0].to(400.0)
 
     return walk
 
@@ -78,7 +78,7 @@ def working(driver: Driver) -> None:
 def edit(driver: Driver) -> None:
     """Open the values of a joint."""
     card("motor_face")(driver)
-    driver.app.shell.go("bench.joint_edit", joint="motor_face")
+    driver.app.front.go("bench.joint_edit", joint="motor_face")
 
 
 def value(name: str) -> Callable[[Driver], None]:
@@ -86,7 +86,7 @@ def value(name: str) -> Callable[[Driver], None]:
 
     def walk(driver: Driver) -> None:
         edit(driver)
-        driver.app.shell.go("bench.joint_value", key=f"joints.motor_face.{name}")
+        driver.app.front.go("bench.joint_value", key=f"joints.motor_face.{name}")
 
     return walk
 
@@ -94,7 +94,7 @@ def value(name: str) -> Callable[[Driver], None]:
 def arm(driver: Driver) -> None:
     """Type the arm of the key."""
     card("motor_face")(driver)
-    driver.app.shell.go("bench.joint_value", key="person.key_arm")
+    driver.app.front.go("bench.joint_value", key="person.key_arm")
     driver.frame(2)
     driver.type("70")
 
@@ -102,20 +102,20 @@ def arm(driver: Driver) -> None:
 def done(driver: Driver) -> None:
     """Record a torque above the ceiling."""
     card("motor_face")(driver)
-    driver.app.shell.go("bench.joint_done", joint="motor_face", typing=True)
+    driver.app.front.go("bench.joint_done", joint="motor_face", typing=True)
     driver.frame(2)
     driver.type("2.4")
 
 
 def lookup(driver: Driver) -> None:
     """Look for a screw that no board has described."""
-    driver.app.state.choose("none")
+    Held(driver).choose("none")
     joints(driver)
 
 
 def lookup_found(driver: Driver) -> None:
     """Search for what is seen."""
-    driver.app.state.note_typed("lookup", "5/16")
+    Held(driver).note_typed("lookup", "5/16")
     joints(driver)
 
 
@@ -128,7 +128,7 @@ def lookup_card(driver: Driver) -> None:
 
 def lookup_thread(driver: Driver) -> None:
     """Look up a size that has a double."""
-    driver.app.state.note_typed("lookup", "M8")
+    Held(driver).note_typed("lookup", "M8")
     joints(driver)
     driver.frame(2)
     driver.tap("Any screw M8 × 1.25")
@@ -139,9 +139,9 @@ def reach(*millimetres: float, type_next: str = "") -> Callable[[Driver], None]:
 
     def walk(driver: Driver) -> None:
         for name, length in zip(NAMES, millimetres, strict=False):
-            answer(driver.app.state, asked_key(name), Value(length / 1000.0, typed_unit="mm"))
-        driver.app.shell.place("bench")
-        driver.app.shell.go("bench.reach")
+            Held(driver).answer(asked_key(name), Value(length / 1000.0, typed_unit="mm"))
+        driver.app.front.place("bench")
+        driver.app.front.go("bench.reach")
         if type_next:
             driver.frame(2)
             driver.tap("Measure: ")
@@ -154,7 +154,7 @@ def reach(*millimetres: float, type_next: str = "") -> Callable[[Driver], None]:
 def locker(driver: Driver) -> None:
     """Open the guide to threadlocker."""
     joints(driver)
-    driver.app.shell.go("bench.locker")
+    driver.app.front.go("bench.locker")
 
 
 JOINTS = (
@@ -191,9 +191,9 @@ JOINTS = (
 )
 
 
-def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
+def results(world: World) -> Iterator[str]:
     """Yield the setting and the ceiling of each joint."""
-    for one in joints_of(state.saved, state.person):
+    for one in joints_of(world.saved, world.person):
         name = one.kind.text("name")
         if one.torque is None:
             yield f"{name}: {FEEL.get(one.feel, 'not known')}"

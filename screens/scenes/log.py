@@ -6,20 +6,21 @@ from datetime import timedelta
 from logic.log import BeltFitted, Ride, Tension
 from screens.driver import Driver
 from screens.scenes import FIXED, Scene
+from screens.scenes.held import Held
 from screens.scenes.seed import finished, seed
 
 
 def weeks(driver: Driver) -> None:
     """Have some weeks in the log."""
     seed(driver)
-    if not driver.app.state.last("check", list="before_ride"):
+    if not Held(driver).last("check", list="before_ride"):
         finished(driver, "before_ride", noted="mounts")
 
 
 def home(driver: Driver) -> None:
     """Open the log."""
     weeks(driver)
-    driver.app.shell.place("log")
+    driver.app.front.place("log")
     driver.frame(2, seconds=0.3)
 
 
@@ -38,29 +39,29 @@ def due(driver: Driver) -> None:
 def put_off(driver: Driver) -> None:
     """Put a stop item off without a reason."""
     weeks(driver)
-    driver.app.shell.go("log.snooze", rule="water", label="Check after water", stop=True)
+    driver.app.front.go("log.snooze", rule="water", label="Check after water", stop=True)
 
 
 def entry(driver: Driver) -> None:
     """Show a ride that was corrected."""
     weeks(driver)
-    state = driver.app.state
-    record = state.last("ride")
+    held = Held(driver)
+    record = held.last("ride")
     if record.corrected_by is None:
-        state.correct(record.id, replace(record.body, distance=9900.0, note="Read from the map"))
-    driver.app.shell.go("log.entry", number=record.id)
+        held.correct(record.id, replace(record.body, distance=9900.0, note="Read from the map"))
+    driver.app.front.go("log.entry", number=record.id)
 
 
 def check(driver: Driver) -> None:
     """Show a check."""
     weeks(driver)
-    driver.app.shell.go("log.entry", number=driver.app.state.last("check", list="before_ride").id)
+    driver.app.front.go("log.entry", number=Held(driver).last("check", list="before_ride").id)
 
 
 def ride(driver: Driver) -> None:
     """Enter a ride."""
     weeks(driver)
-    driver.app.shell.go("log.ride")
+    driver.app.front.go("log.ride")
     driver.frame(2)
     driver.type("8.4")
 
@@ -68,7 +69,7 @@ def ride(driver: Driver) -> None:
 def note(driver: Driver) -> None:
     """Write a note."""
     weeks(driver)
-    driver.app.shell.go("log.note")
+    driver.app.front.go("log.note")
     driver.frame(2)
 
 
@@ -81,39 +82,39 @@ def belt(driver: Driver) -> None:
 def taken_out(driver: Driver) -> None:
     """Take an entry out and look where it went."""
     weeks(driver)
-    state = driver.app.state
-    if not state.store.voided(state.saved.id):
-        state.take_back(state.last("note").id)
-    driver.app.shell.go("log.bin")
+    held = Held(driver)
+    if not held.store.voided(held.saved.id):
+        held.take_back(held.last("note").id)
+    driver.app.front.go("log.bin")
 
 
 def export(driver: Driver) -> None:
     """Show the build sheet."""
     weeks(driver)
-    driver.app.shell.go("log.export")
+    driver.app.front.go("log.export")
 
 
 def history(driver: Driver) -> None:
     """Open the history of a belt that was measured five times over fifty kilometres."""
-    state = driver.app.state
+    held = Held(driver)
     begin = FIXED - timedelta(days=30)
-    state.record(BeltFitted(belt="left"), begin)
+    held.record(BeltFitted(belt="left"), begin)
     for number, (tension, error) in enumerate(
         ((111.0, 15.0), (101.0, 14.0), (95.0, 9.0), (91.0, 14.0), (84.0, 9.0))
     ):
         at = begin + timedelta(days=6 * number)
         if number:
-            state.record(Ride(distance=12000.0 if number > 1 else 4000.0), at)
+            held.record(Ride(distance=12000.0 if number > 1 else 4000.0), at)
         way = "together" if error < 10 else "scale"  # noqa: PLR2004  (two ways are better)
         said = Tension(belt="left", method=way, tension=tension, error=error, word="in window")
-        state.record(said, at + timedelta(minutes=5))
+        held.record(said, at + timedelta(minutes=5))
     home(driver)
     driver.tap("History of a belt")
 
 
 def history_empty(driver: Driver) -> None:
     """Show a belt without readings."""
-    driver.app.state.record(BeltFitted(belt="right"))
+    Held(driver).record(BeltFitted(belt="right"))
     home(driver)
     driver.tap("History of a belt")
     driver.tap("Right")

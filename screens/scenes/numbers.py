@@ -1,15 +1,16 @@
 """Walks through Numbers."""
 
 from collections.abc import Iterator
-from typing import Any
 
 from logic.answers.gearing import gearing
 from logic.answers.reading import Result
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.scenes.held import Held
 from screens.scenes.packs import NUMBERS
 from screens.words import Style
 from screens.words.gearing import ITEMS
+from screens.world import World
 
 
 def home(driver: Driver) -> None:
@@ -59,8 +60,8 @@ def chips(driver: Driver) -> None:
 
 def band(driver: Driver) -> None:
     """Show a board whose motor constant is only printed."""
-    state = driver.app.state
-    state.choose(next(board.id for board in state.boards() if board.name == "Weir"))
+    held = Held(driver)
+    held.choose_named("Weir")
     gears(driver)
 
 
@@ -72,7 +73,7 @@ def working(driver: Driver) -> None:
 
 def comes_short(driver: Driver) -> None:
     """Show what a gap in the board leaves open."""
-    driver.app.state.choose("none")
+    Held(driver).choose("none")
     gears(driver)
 
 
@@ -110,7 +111,7 @@ def belt_typing(driver: Driver) -> None:
 
 def belt_scratch(driver: Driver) -> None:
     """Show what the page needs."""
-    driver.app.state.choose("none")
+    Held(driver).choose("none")
     belt(driver)
 
 
@@ -151,11 +152,11 @@ SCENES = (
 )
 
 
-def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
+def results(world: World) -> Iterator[str]:
     """Yield ratio and speeds."""
     style = Style()
-    answer = gearing(state.saved, state.person.rider, 20 / 3.6)
-    yield f"Board: {state.saved.name}"
+    answer = gearing(world.saved, world.person.rider, 20 / 3.6)
+    yield f"Board: {world.saved.name}"
     for name in ("ratio", "top_nominal", "top_loaded", "push_start", "climb_at"):
         item = answer.items[name]
         if isinstance(item, Result):

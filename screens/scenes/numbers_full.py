@@ -1,7 +1,6 @@
 """Walks through the fuller half of Numbers."""
 
 from collections.abc import Iterator
-from typing import Any
 
 from logic.answers.pairs import pair_table
 from logic.answers.range import range_answer
@@ -11,13 +10,15 @@ from logic.board import Value
 from logic.log import Ride
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.scenes.held import Held
 from screens.words import Style
+from screens.world import World
 
 
 def visit(driver: Driver, name: str) -> None:
     """Open a page of Numbers."""
-    driver.app.shell.place("numbers")
-    driver.app.shell.go(f"numbers.{name}")
+    driver.app.front.place("numbers")
+    driver.app.front.go(f"numbers.{name}")
     driver.settle()
 
 
@@ -42,14 +43,14 @@ def pairs_sorted(driver: Driver) -> None:
 
 def pairs_printed(driver: Driver) -> None:
     """Show a board whose motor constant is only printed."""
-    state = driver.app.state
-    state.choose(next(board.id for board in state.boards() if board.name == "Ferry"))
+    held = Held(driver)
+    held.choose_named("Ferry")
     pairs(driver)
 
 
 def pairs_scratch(driver: Driver) -> None:
     """Show what a board without values lacks."""
-    driver.app.state.choose("none")
+    Held(driver).choose("none")
     pairs(driver)
 
 
@@ -135,7 +136,7 @@ def compare(driver: Driver) -> None:
 
 def compare_trial(driver: Driver) -> None:
     """Compare the board with a trial of two more teeth."""
-    driver.app.state.try_value("drive.motor_teeth", Value(18.0))
+    Held(driver).try_value("drive.motor_teeth", Value(18.0))
     visit(driver, "compare")
 
 
@@ -153,8 +154,8 @@ def range_spent(driver: Driver) -> None:
 
 def rides_none(driver: Driver) -> None:
     """Open drag from rides on a board without any."""
-    state = driver.app.state
-    state.choose(next(board.id for board in state.boards() if board.name == "Weir"))
+    held = Held(driver)
+    held.choose_named("Weir")
     visit(driver, "rides")
 
 
@@ -164,14 +165,14 @@ RIDES = ((12.0, 7.4), (16.0, 8.9), (21.0, 10.4), (25.0, 13.0), (29.0, 15.8), (33
 
 def rides(driver: Driver) -> None:
     """Open drag from rides with six of them, each with its usual speed."""
-    state = driver.app.state
-    state.choose(next(board.id for board in state.boards() if board.name == "Ferry"))
-    if state.last("ride") is None:
+    held = Held(driver)
+    held.choose_named("Ferry")
+    if held.last("ride") is None:
         speeds = {}
         for speed, used in RIDES:
-            ride = state.record(Ride(distance=6000.0, energy=used * 3.6 * 6000.0))
+            ride = held.record(Ride(distance=6000.0, energy=used * 3.6 * 6000.0))
             speeds[str(ride)] = speed / 3.6
-        state.remember(f"ride speeds {state.saved.id}", speeds)
+        held.remember(f"ride speeds {held.saved.id}", speeds)
     visit(driver, "rides")
 
 
@@ -274,9 +275,9 @@ SCENES = (
 )
 
 
-def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
+def results(world: World) -> Iterator[str]:
     """Yield how many pairs there are, the stop and the energy on the way."""
-    board, rider, style = state.saved, state.person.rider, Style()
+    board, rider, style = world.saved, world.person.rider, Style()
     yield f"Pairs of pulleys: {len(pair_table(board, rider, {}).pairs)}"
     stop = stop_alone(board, rider, {})
     if isinstance(stop, Result):

@@ -3,9 +3,9 @@
 from collections.abc import Callable
 
 from logic.log import Ride
-from screens.asked import forget_answers
 from screens.driver import Driver
 from screens.scenes import Scene
+from screens.scenes.held import Held
 
 RIDES = ((8.2, 98.0), (5.1, 64.0), (11.4, 140.0), (3.0, 190.0), (9.6, 121.0))
 """Invented rides: km and Wh, one of them odd."""
@@ -13,15 +13,15 @@ RIDES = ((8.2, 98.0), (5.1, 64.0), (11.4, 140.0), (3.0, 190.0), (9.6, 121.0))
 
 def board(driver: Driver, name: str) -> None:
     """Put an example board in use."""
-    state = driver.app.state
-    state.choose(next(one.id for one in state.boards() if one.name == name))
+    held = Held(driver)
+    held.choose_named(name)
 
 
 def clean(driver: Driver) -> None:
     """Forget what an earlier scene answered."""
-    state = driver.app.state
-    forget_answers(state)
-    state.remember(f"pack_out/{state.saved.id}", None)
+    held = Held(driver)
+    held.forget_answers()
+    held.remember(f"pack_out/{held.saved.id}", None)
 
 
 def numbers(title: str) -> Callable[[Driver], None]:
@@ -59,10 +59,10 @@ def packs_trial(driver: Driver) -> None:
 def learnt(driver: Driver) -> None:
     """Show a range learnt from rides, one of them odd."""
     board(driver, "Weir")
-    state = driver.app.state
-    if state.last("ride") is None:
+    held = Held(driver)
+    if held.last("ride") is None:
         for kilometres, watt_hours in RIDES:
-            state.record(Ride(distance=kilometres * 1000.0, energy=watt_hours * 3600.0))
+            held.record(Ride(distance=kilometres * 1000.0, energy=watt_hours * 3600.0))
     modelled(driver)
 
 
@@ -145,7 +145,7 @@ def below_full(driver: Driver) -> None:
 def pack_out(driver: Driver) -> None:
     """Charge a pack that was taken out of use."""
     signs_out(driver)
-    driver.app.shell.place("ride")
+    driver.app.front.place("ride")
     driver.tap("Numbers")
     driver.tap("Charging")
 
@@ -160,7 +160,7 @@ def flight_no(driver: Driver) -> None:
 def flight_yes(driver: Driver) -> None:
     """Show packs that may fly."""
     board(driver, "Ferry")
-    driver.app.shell.place("ride")
+    driver.app.front.place("ride")
     driver.settle()
     flight_no(driver)
     driver.tap("Apart")
@@ -185,7 +185,7 @@ def signs(driver: Driver) -> None:
     """Open the stop signs of a board that no other scene rides."""
     board(driver, "Lock-keeper")
     clean(driver)
-    driver.app.shell.place("ride")
+    driver.app.front.place("ride")
     driver.settle()
     driver.tap("Pack hot or swollen?")
 
@@ -201,7 +201,7 @@ def signs_out(driver: Driver) -> None:
 def ride_out(driver: Driver) -> None:
     """Show Ride with a pack out of use."""
     signs_out(driver)
-    driver.app.shell.place("ride")
+    driver.app.front.place("ride")
 
 
 def controller(driver: Driver) -> None:

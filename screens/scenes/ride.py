@@ -3,16 +3,17 @@
 from collections.abc import Iterator
 from dataclasses import asdict
 from datetime import timedelta
-from typing import Any
 
 from logic.answers.reading import Result
 from logic.answers.tension import belt_plan
 from screens.driver import Driver
 from screens.scenes import FIXED, Scene
+from screens.scenes.held import Held
 from screens.scenes.packs import RIDE, board, signs_out
 from screens.scenes.seed import aged, finished, run_to, seed, session, show_run
 from screens.words import Style
 from screens.words.tension import ITEMS
+from screens.world import World
 
 
 def home(_driver: Driver) -> None:
@@ -21,7 +22,7 @@ def home(_driver: Driver) -> None:
 
 def first_start(driver: Driver) -> None:
     """Show the app without any board."""
-    driver.app.state.choose("none")
+    Held(driver).choose("none")
 
 
 def check(driver: Driver) -> None:
@@ -84,7 +85,7 @@ def riding(driver: Driver) -> None:
     """Come back from a ride that is not entered yet."""
     board(driver, "Weir")
     finished(driver, "before_ride")
-    driver.app.shell.place("ride")
+    driver.app.front.place("ride")
 
 
 def run(driver: Driver) -> None:
@@ -122,7 +123,7 @@ def run_why(driver: Driver) -> None:
 
 def run_bench_view(driver: Driver) -> None:
     """Read an item at arm's length."""
-    driver.app.state.set_person(bench=True)
+    Held(driver).set_person(bench=True)
     run_to(driver, "first_recheck", "tension")
     show_run(driver, "first_recheck")
 
@@ -167,11 +168,11 @@ def run_all(driver: Driver) -> None:
 def broken_off(driver: Driver) -> None:
     """Come back to a run after a quarter of an hour."""
     left = run_to(driver, "before_ride", "mounts").under_way
-    state = driver.app.state
+    held = Held(driver)
     touched = (FIXED - timedelta(minutes=14)).isoformat()
     body = {**asdict(left), "touched": touched}
-    state.store.save_run(state.saved.id, "before_ride", body)
-    driver.app.shell.go("ride.run", list="before_ride")
+    held.store.save_run(held.saved.id, "before_ride", body)
+    driver.app.front.go("ride.run", list="before_ride")
 
 
 def run_over(driver: Driver) -> None:
@@ -211,7 +212,7 @@ def stopped(driver: Driver) -> None:
 
 def lists(driver: Driver) -> None:
     """Show every list."""
-    driver.app.shell.go("ride.lists")
+    driver.app.front.go("ride.lists")
 
 
 def after_ride(driver: Driver) -> None:
@@ -256,9 +257,9 @@ SCENES = (
 )
 
 
-def results(state: Any) -> Iterator[str]:  # noqa: ANN401  (the app's State)
+def results(world: World) -> Iterator[str]:
     """Yield the belt's target, the depth and the pull."""
-    plan, style = belt_plan(state.saved, state.person), Style()
+    plan, style = belt_plan(world.saved, world.person), Style()
     for name in ("target", "floor", "ceiling", "depth", "pull_target"):
         item = plan.items[name]
         if isinstance(item, Result):

@@ -9,6 +9,7 @@ from logic.checks.session import Session
 from logic.log import BeltFitted, Entry, Note, Ride, Tension, Work
 from screens.driver import Driver
 from screens.scenes import FIXED
+from screens.scenes.held import Held
 
 TENSIONS = (
     (21, "left", 112.0),
@@ -27,11 +28,11 @@ RIDES = ((18, 6200.0, 70.0), (12, 8400.0, 92.0), (6, 11300.0, 121.0), (2, 9700.0
 
 def seed(driver: Driver) -> None:
     """Write the weeks into the log of the board in use, once."""
-    state = driver.app.state
-    board = state.saved.id
-    if state.store.get("seeded") == board:
+    held = Held(driver)
+    board = held.saved.id
+    if held.store.get("seeded") == board:
         return
-    state.remember("seeded", board)
+    held.remember("seeded", board)
 
     events: list[tuple[float, Entry]] = [
         (22, BeltFitted(belt=side, note="280-5M-15, second hole")) for side in ("left", "right")
@@ -43,7 +44,7 @@ def seed(driver: Driver) -> None:
     events.append((5, Work(note="Dried the bearings after the rain, one drop of oil each")))
     events.append((1, Note(note="Right belt sounds brighter than the left one")))
     for days, entry in sorted(events, key=lambda event: -event[0]):
-        state.record(entry, FIXED - timedelta(days=days))
+        held.record(entry, FIXED - timedelta(days=days))
 
 
 def measured(side: str, force: float) -> Tension:
@@ -70,9 +71,9 @@ def measured(side: str, force: float) -> Tension:
 
 def session(driver: Driver, key: str) -> Session:
     """Return a new run of a list on the board in use, whatever was left of it before."""
-    state = driver.app.state
-    state.store.drop_run(state.saved.id, key)
-    made = Session(state.store, state.saved.id, state.checklist(key), state.clock)
+    held = Held(driver)
+    held.store.drop_run(held.saved.id, key)
+    made = Session(held.store, held.saved.id, held.checklist(key), held.clock)
     made.begin()
     return made
 
@@ -95,19 +96,19 @@ def aged(driver: Driver, made: Session, seconds: float = 81.0) -> None:
     """Let a run have begun so long ago: the clock of the pictures stands still."""
     began = (FIXED - timedelta(seconds=seconds)).isoformat()
     body = {**asdict(made.under_way), "began": began}
-    driver.app.state.store.save_run(made.board, made.of.key, body)
+    Held(driver).store.save_run(made.board, made.of.key, body)
 
 
 def finished(driver: Driver, key: str, *, noted: str = "") -> None:
     """Write a finished run into the log."""
     made = run_to(driver, key, noted=noted)
     aged(driver, made, made.of.seconds)
-    state = driver.app.state
-    Session(state.store, made.board, made.of, state.clock).finish(snapshot(state.saved))
-    state.changed()
+    held = Held(driver)
+    Session(held.store, made.board, made.of, held.clock).finish(snapshot(held.saved))
+    held.changed()
 
 
 def show_run(driver: Driver, key: str) -> None:
     """Open a run at the item in front."""
-    driver.app.shell.go("ride.run", list=key, _going_on=True)
+    driver.app.front.go("ride.run", list=key, _going_on=True)
     driver.frame(2, seconds=0.5)

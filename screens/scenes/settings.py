@@ -1,7 +1,9 @@
 """Walks through the settings."""
 
+from screens.acts import Dismiss
 from screens.driver import Driver
 from screens.scenes import CANNOT_SHOW, Scene
+from screens.scenes.held import Held
 
 
 def home(driver: Driver) -> None:
@@ -12,17 +14,17 @@ def home(driver: Driver) -> None:
 
 def lists(driver: Driver) -> None:
     """Open one's own lists."""
-    state = driver.app.state
-    if not state.own_lists():
-        state.copy_list("before_ride")
-        state.undo = None
-    driver.app.shell.go("settings.lists")
+    held = Held(driver)
+    if not held.own_lists():
+        held.copy_list("before_ride")
+        held.do(Dismiss())
+    driver.app.front.go("settings.lists")
 
 
 def own_list(driver: Driver) -> None:
     """Open an own list."""
     lists(driver)
-    driver.app.shell.go("settings.list", key=next(iter(driver.app.state.own_lists())))
+    driver.app.front.go("settings.list", key=next(iter(Held(driver).own_lists())))
 
 
 def item(driver: Driver) -> None:
@@ -34,8 +36,8 @@ def item(driver: Driver) -> None:
 
 def cannot_show(driver: Driver) -> None:
     """Stand before a page that failed."""
-    driver.app.shell.go("numbers.gearing")
-    driver.app.shell.cannot_show(RuntimeError("a fault made for the picture"))
+    driver.app.front.go("numbers.gearing")
+    driver.app.front.cannot_show(RuntimeError("a fault made for the picture"))
 
 
 SCENES = (

@@ -29,7 +29,7 @@ def typed(driver: Any, digits: str) -> list[float]:
         driver.window.dispatch("on_textinput", digit)
         driver.frame()
         took.append((time.perf_counter() - began) * 1000)
-        if driver.app.shell.page.page.crown.grey:
+        if driver.app.front.page.crown.grey:
             sys.exit(f"9{digit} was refused: nothing is measured")
         driver.key(8)
         driver.settle()

@@ -23,7 +23,7 @@ def timed(driver: Driver, walk: Callable[[Driver], None]) -> float:
     from screens.scenes import reset  # noqa: PLC0415  (after Kivy's environment is set)
 
     reset(driver)
-    driver.app.shell.forget()
+    driver.app.front.forget()
     began = time.perf_counter()
     walk(driver)
     return (time.perf_counter() - began) * 1000.0

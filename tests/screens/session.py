@@ -7,8 +7,9 @@ from typing import Any
 from logic.log import Check, Tension
 from screens.app import DeckhandApp
 from screens.driver import Driver, words
-from screens.widgets.keypad import Key
+from screens.scenes.held import Held
 from screens.words.workings import steps
+from screens.world import World
 
 CANAL_TIME = timezone(timedelta(hours=1))
 
@@ -32,9 +33,9 @@ class Session(Driver):
         self.settle()
 
     @property
-    def state(self) -> Any:
-        """What the screens show and change."""
-        return self.app.state
+    def state(self) -> Held:
+        """What the pages show, and what can be done to it by name."""
+        return Held(self)
 
     def looked_over(self) -> None:
         """Log what a board wants after its first ride: the tension of each belt and the joints' re-check."""
@@ -46,14 +47,14 @@ class Session(Driver):
         self.settle()
 
     @property
-    def shell(self) -> Any:
-        """The frame around the pages."""
-        return self.app.shell
+    def front(self) -> Any:
+        """What is in front: one World and the paper."""
+        return self.app.front
 
     @property
     def page(self) -> Any:
-        """The page in front."""
-        return self.app.shell.page
+        """The paper, with the page in front on it."""
+        return self.app.front.paper
 
     def tap(self, target: Any, **where: Any) -> None:
         """Tap, and count it."""
@@ -63,36 +64,24 @@ class Session(Driver):
     def keys(self, text: str) -> None:
         """Type on the keypad of the page, a touch for each key."""
         for character in text:
-            if getattr(self.page, "data", False):
-                self.tap(self.page.key(character))
-                continue
-            self.tap(
-                next(key for key in self.page.keypad.walk() if isinstance(key, Key) and key.text == character)
-            )
+            self.tap(self.page.key(character))
 
     def texts(self) -> list[str]:
         """Every text on the screen."""
         return [said for widget in self.walk() for said in words(widget)]
 
     def row(self, title: str) -> Any:
-        """The row, card or chip that is called by a title; on a page of data its block."""
-        if getattr(self.page, "data", False):
-            return next(
-                block
-                for block in self.page.page.blocks
-                if title in (getattr(block, "title", ""), getattr(block, "label", ""))
-            )
+        """The block that is called by a title."""
         return next(
-            widget
-            for widget in self.walk()
-            if hasattr(widget, "value")
-            and title in (getattr(widget, "title", ""), getattr(widget, "label", ""))
+            block
+            for block in self.front.page.blocks
+            if title in (getattr(block, "title", ""), getattr(block, "label", ""))
         )
 
 
-def gaps(page: Any) -> list[str]:
+def gaps(world: World) -> list[str]:
     """What a working page leaves out: no step, or a step without formula, numbers, result, source or standing."""
-    lines = steps(page.args["item"], page.world.style)
+    lines = steps(world.args["item"], world.style)
     found = [] if lines else ["no step"]
     for step in lines:
         shown = (step.title, step.formula, step.source, step.standing, step.result.removeprefix("= "))

@@ -58,3 +58,8 @@ def test_marks(theme: str, mark: str) -> None:
 def test_signal_words(word: str, least: float) -> None:
     """Large bold words need 4.5; black on the standard's orange gives 5.3, the most there is."""
     assert contrast(COLOURS["signal"][f"on_{word}"], COLOURS["signal"][word]) >= least
+
+
+@pytest.mark.parametrize(("theme", "ink"), product(THEMES, ("chart_a", "chart_b", "chart_c", "main")))
+def test_colours_that_letter_a_line_are_as_readable_as_text(theme: str, ink: str) -> None:
+    assert contrast(COLOURS[theme][ink], COLOURS[theme]["ground"]) >= 7

@@ -13,18 +13,17 @@ ROOT = Path(__file__).parents[2]
 SCRIPT = """
 import sys
 from pathlib import Path
-from screens.driver import Driver, prepare
+from screens.driver import prepare
 prepare(Path(sys.argv[1]) / "home", width=412, height=915)
 from kivy.core.window import Window
 if Window is None:
     sys.exit(3)
-from tests.screens.gallery import Gallery
-from screens.theme import theme
-driver = Driver(Gallery())
+from screens.scenes import start
+from screens.scenes.held import Held
+driver = start(Path(sys.argv[1]) / "data")
 for number, (width, height, name) in enumerate([(412, 915, "day"), (320, 568, "night")]):
     driver.resize(width, height)
-    theme.apply(name, 1.0)
-    driver.app.show("notices")
+    Held(driver).set_person(theme=name)
     driver.settle()
     driver.shot(Path(sys.argv[1]) / f"{number}.png")
 driver.stop()

@@ -28,9 +28,8 @@ def test_two_belts_within_reach_of_a_thumb(app: Session) -> None:
 
     def tap(text: str) -> None:
         spot = app.find(text)
-        heights.append(spot.middle[1] if hasattr(spot, "middle") else spot.to_window(*spot.center)[1])
-        pane = app.page.panes[0] if getattr(app.page, "data", False) else None
-        moved.append(app.page.scroll.scroll_y == 1 if pane is None else pane.offset == 0)
+        heights.append(spot.middle[1])
+        moved.append(app.page.panes[0].offset == 0)
         app.tap(spot)
 
     tap("Tension check")
@@ -54,7 +53,7 @@ def test_a_pluck_is_heard_through_the_microphone(app: Session) -> None:
     app.tap("Set a belt")
     app.tap("Other ways")
     app.tap("Pluck and listen")
-    app.page.microphone = Ears(pluck(362.0))
+    app.front.outside.microphone = Ears(pluck(362.0))
     app.tap("RECORD A PLUCK")
     assert app.shows("Heard 362\u00a0Hz.")
     app.tap("SAVE")
@@ -62,7 +61,7 @@ def test_a_pluck_is_heard_through_the_microphone(app: Session) -> None:
 
 
 def test_a_recording_dropped_on_the_window_is_opened(app: Session) -> None:
-    app.shell.go("bench.sound", side="left")
+    app.front.go("bench.sound", side="left")
     app.frame(2)
     app.window.dispatch("on_drop_file", b"/nowhere/pluck.wav", 0, 0)
     app.frame(2)

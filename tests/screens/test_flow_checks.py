@@ -54,13 +54,13 @@ def action(app: Session) -> str:
 
 def item(app: Session) -> str:
     """The key of the item in front."""
-    return app.page.world.session(app.page.args["list"]).under_way.at
+    return app.front.world.session(app.front.world.args["list"]).under_way.at
 
 
 def go_to(app: Session, key: str) -> None:
     """Put an item in front, as the whole list does."""
-    app.page.world.session(app.page.args["list"]).go_to(key)
-    app.page.refresh()
+    app.front.world.session(app.front.world.args["list"]).go_to(key)
+    app.state.changed()
     app.frame(2)
 
 

@@ -10,7 +10,8 @@ def answer(app: Session) -> str:
 
 
 def test_an_arm_that_cannot_be_is_not_used(app: Session) -> None:
-    app.shell.go("settings")
+    app.front.go("settings")
+    app.tap("Tools")
     app.tap("Arm of your hex key")
     app.type("9000")
     app.key(27)

@@ -5,10 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from logic.log import Note, Ride, Tension
 from screens.reminder import remind
 from screens.theme import theme
-from screens.widgets.row import Row
 from tests.screens.session import Session
 
 
@@ -23,7 +21,7 @@ def app(tmp_path: Path) -> Iterator[Session]:
 
 
 def add_ride(app: Session, way: str = "8.4", **flags: bool) -> None:
-    app.shell.go("log.ride")
+    app.front.go("log.ride")
     app.frame(2)
     app.keys(way)
     for flag in flags:
@@ -36,36 +34,9 @@ def test_the_note_of_the_day_comes_once_only_when_asked_for_and_ridden(app, monk
     shown = []
     monkeypatch.setattr("screens.reminder.notice", lambda title, text: shown.append((title, text)) or True)
     add_ride(app, wet=True)
-    assert not remind(app.state)
+    app.state.changed()
+    assert not remind(app.state.world)
     app.state.set_person(remind=True)
-    assert remind(app.state)
-    assert not remind(app.state)
+    assert remind(app.state.world)
+    assert not remind(app.state.world)
     assert shown == [("Due on Towpath 36", "Check after water")]
-
-
-@pytest.mark.parametrize(
-    "page",
-    ["board.boards"],
-)
-def test_rows_are_built_anew_only_when_they_differ(app, page):
-    add_ride(app, wet=True)
-    app.state.record(Tension(belt="left", tension=99.0, error=11.0, word="in window"))
-    app.state.store.void(app.state.record(Note(note="no")))
-    app.state.changed()
-    number = app.state.last("ride").id
-    app.shell.go(page)
-    app.settle()
-    before = [widget for widget in app.walk() if isinstance(widget, Row)]
-    assert before
-    app.state.changed()
-    app.settle()
-    assert [widget for widget in app.walk() if isinstance(widget, Row)] == before
-    app.state.store.append(app.state.saved.id, Ride(distance=200000.0))
-    app.state.store.correct(number, Ride(distance=9000.0))
-    app.state.store.void(app.state.record(Note(note="again")))
-    app.state.record(Tension(belt="left", tension=98.0, error=11.0, word="in window"))
-    app.state.rename_board("Towpath 40")
-    if page == "ride.lists":
-        app.state.copy_list("travel")
-    app.settle()
-    assert [widget for widget in app.walk() if isinstance(widget, Row)] != before

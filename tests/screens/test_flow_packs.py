@@ -2,16 +2,12 @@
 
 import re
 from collections.abc import Callable
-from typing import Any
 
 import pytest
-from kivy.core.window import Window
 
 from logic.board import Value
 from screens.blocks import WRONG
 from screens.phone.share import COPIED, NEITHER, SHARED, share_text
-from screens.widgets.notice import Notice, SignalText
-from screens.widgets.result import Result
 from screens.words.packs import HAZARDS
 from tests.screens.session import Session
 
@@ -20,13 +16,13 @@ FACES = {"320 at 2.0": (320, 568, 2.0), "412 at 1.0": (412, 915, 1.0)}
 
 
 def use(app: Session, name: str) -> None:
-    app.state.choose(next(board.id for board in app.state.boards() if board.name == name))
-    app.shell.place("ride")
+    app.state.choose_named(name)
+    app.front.place("ride")
     app.settle()
 
 
 def numbers(app: Session, row: str) -> None:
-    app.shell.place("numbers")
+    app.front.place("numbers")
     app.settle()
     app.tap(row)
 
@@ -37,37 +33,10 @@ def enter(app: Session, label: str, text: str) -> None:
     app.tap("Done")
 
 
-def notices(app: Session) -> list[Any]:
-    return [widget for widget in app.walk() if isinstance(widget, Notice) and widget.word]
-
-
-def figures(app: Session) -> list[Any]:
-    return [widget for widget in app.walk() if isinstance(widget, Result)]
-
-
-def assert_stopped(app: Session) -> None:
-    """DANGER is the one signal word and no figure is left."""
-    (notice,) = notices(app)
-    assert notice.word == "danger"
-    assert figures(app) == []
-
-
 def assert_danger(app: Session) -> None:
-    """The page is stopped, and the word stands in view without scrolling."""
-    if getattr(app.page, "data", False):
-        assert app.page.page.crown.form == WRONG
-        # The crown is always in sight.
-        assert app.page.page.crown.word.startswith("DANGER")
-        return
-    assert_stopped(app)
-    word = next(widget for widget in app.walk() if isinstance(widget, SignalText) and widget.text == "DANGER")
-    page = app.page.scroll
-    left, bottom = word.to_window(*word.pos)
-    floor = page.to_window(*page.pos)[1]
-    assert floor - 1 <= bottom
-    assert bottom + word.height <= floor + page.height + 1
-    assert left >= 0
-    assert left + word.width <= Window.width
+    """The page is stopped, and the word stands in the crown, which is always in sight."""
+    assert app.front.page.crown.form == WRONG
+    assert app.front.page.crown.word.startswith("DANGER")
 
 
 @pytest.fixture(params=FACES.values(), ids=FACES)

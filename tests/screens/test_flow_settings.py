@@ -1,10 +1,18 @@
 """Settings by touch: theme and text size act at once and stay."""
 
+from collections.abc import Iterator
+
 from kivy.core.window import Window
 
 from screens.theme import theme
-from tests.screens.audit import faults
+from tests.pages import test_layout
 from tests.screens.session import Session
+
+
+def faults(app: Session) -> Iterator[str]:
+    """Yield what is cut or too small to touch on the page in front."""
+    for _part, laid in test_layout.laids(app.front.page, 412, 915, theme.scale):
+        yield from test_layout.faults(laid)
 
 
 def settings(app: Session) -> None:
@@ -16,22 +24,21 @@ def settings(app: Session) -> None:
 def test_theme_and_text_change_while_a_number_is_typed(app: Session) -> None:
     app.tap("Tension check")
     app.keys("0.92")
-    before = theme.body
     app.state.set_person(text=2.0)
     app.settle()
-    assert theme.body > before
+    assert theme.scale == 2.0
     assert app.page.entry.text == "0.92"
     assert app.shows("JUST RIGHT")
-    assert faults() == []
+    assert list(faults(app)) == []
     for name in ("night", "sun", "day"):
         app.state.set_person(theme=name)
         app.settle()
         assert list(Window.clearcolor) == list(theme.ground)
         assert app.page.entry.text == "0.92"
-        assert faults() == []
+        assert list(faults(app)) == []
     app.state.set_person(text=1.0)
     app.settle()
-    assert theme.body == before
+    assert theme.scale == 1.0
 
 
 def test_theme_and_text_size_are_a_tap_and_outlive_a_restart(app: Session) -> None:

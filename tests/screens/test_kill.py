@@ -93,6 +93,6 @@ def test_what_was_shown_as_saved_outlives_a_kill(
     kill_after(tmp_path / "data", walk)
     app = begin()
     assert app.state.saved.name == "Towpath 36"
-    app.shell.place("ride")
+    app.front.place("ride")
     app.settle()
     look(app)

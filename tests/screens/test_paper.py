@@ -8,7 +8,7 @@ from weakref import ref
 
 import pytest
 
-from screens.acts import Turn
+from screens.acts import Drop, Turn
 from screens.blocks import Block, Field, Line, Stepper, Words
 from screens.driver import Touch
 from screens.page import Page
@@ -23,7 +23,7 @@ SIZES = [(320, 568), (412, 915), (800, 1280)]
 @pytest.fixture
 def gears(app: Session) -> Session:
     """Give the gearing page of Towpath 36."""
-    app.shell.go("numbers.gearing")
+    app.front.go("numbers.gearing")
     app.settle()
     return app
 
@@ -77,9 +77,9 @@ def show(app: Session, monkeypatch: Any, function: Callable[[Any], Page]) -> Non
     """Put a page of a test in place of the tension check."""
     real = page_function
     monkeypatch.setattr(
-        "screens.paper.host.page_function", lambda name: function if name == "ride.tension" else real(name)
+        "screens.front.page_function", lambda name: function if name == "ride.tension" else real(name)
     )
-    app.shell.go("ride.tension")
+    app.front.go("ride.tension")
     app.settle()
 
 
@@ -97,7 +97,7 @@ def test_a_trembling_hold_steps_as_often_as_a_still_one(gears: Session) -> None:
     at = place(gears, "Wheel pulley, one more")
     hold(gears, at, 0.0)
     still = gears.state.trial["drive.wheel_teeth"].si
-    gears.state.drop()
+    gears.state.do(Drop())
     gears.settle()
     at = place(gears, "Wheel pulley, one more")
     hold(gears, at, 16.0)
@@ -195,7 +195,7 @@ def test_a_page_is_come_back_to_where_it_was_left(gears: Session) -> None:
     gears.settle()
     offset = gears.page.panes[0].offset
     assert offset > 0
-    gears.shell.go("board")
+    gears.front.go("board")
     gears.settle()
     gears.key(27)
     gears.settle()
@@ -262,7 +262,7 @@ def test_each_page_of_data_is_a_function_of_a_module_that_is_found() -> None:
 
 def test_old_and_new_pages_live_in_one_app(gears: Session, tmp_path: Path) -> None:
     gears.tap("Motor pulley, one more")
-    gears.shell.place("numbers")
+    gears.front.place("numbers")
     gears.settle()
     assert gears.shows("trial open")
     gears.tap("Gearing and speed")
@@ -276,7 +276,7 @@ def test_old_and_new_pages_live_in_one_app(gears: Session, tmp_path: Path) -> No
 
 def test_a_closed_app_leaves_no_page_behind(app: Session) -> None:
     """What outlives it, as the theme does, must not hold it: it would be measured again at each change of text size."""
-    app.shell.go("numbers.gearing")
+    app.front.go("numbers.gearing")
     app.settle()
     page = ref(app.page)
     app.restart(hours=1)

@@ -10,6 +10,7 @@ import pytest
 
 from screens.register import PAGES
 from screens.scenes import CANNOT_SHOW, AstrayError, Scene, arrive, scenes, start
+from screens.scenes.held import Held
 
 ROOT = Path(__file__).parents[2]
 GRAPHICS = ctypes.util.find_library("GL") and ctypes.util.find_library("EGL")
@@ -40,7 +41,7 @@ def test_a_scene_that_is_elsewhere_says_so(tmp_path: Path) -> None:
         arrive(driver, Scene("lost", lambda _driver: None, "bench"))
     with pytest.raises(AstrayError, match="stuck: the walk ends on ride: nothing shows"):
         arrive(driver, Scene("stuck", lambda driver: driver.tap("No such row"), "ride"))
-    failed = Scene("failed", lambda driver: driver.app.shell.cannot_show(RuntimeError("made")), "ride")
+    failed = Scene("failed", lambda driver: driver.app.front.cannot_show(RuntimeError("made")), "ride")
     with pytest.raises(AstrayError, match="failed: is on cannot show, not on ride"):
         arrive(driver, failed)
     driver.stop()
@@ -50,13 +51,13 @@ def test_a_widget_higher_than_its_scroller_is_touched_where_it_shows(tmp_path: P
     """Its middle lies behind the bars there: a touch on it would go to one of the four places, or the board's chip."""
     driver = start(tmp_path)
     driver.resize(320, 568)
-    driver.app.state.set_person(text=2.0)
-    driver.app.shell.place("ride")
+    Held(driver).set_person(text=2.0)
+    driver.app.front.place("ride")
     driver.settle()
     driver.tap("Pack hot or swollen?")
     driver.settle()
-    assert driver.app.shell.trail[-1][0] == "ride.pack_signs"
-    driver.app.state.set_person(text=1.0)
+    assert driver.app.front.world.trail[-1].page == "ride.pack_signs"
+    Held(driver).set_person(text=1.0)
     driver.stop()
 
 
