@@ -55,6 +55,11 @@ class Place(Act):
 
 
 @dataclass(frozen=True)
+class Explain(Act):
+    """Open the words of the trade that stand on the page in front."""
+
+
+@dataclass(frozen=True)
 class Turn(Act):
     """Change parameters of this page; None takes one away. A name that begins with "_" does not outlive a restart."""
 

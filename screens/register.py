@@ -17,6 +17,8 @@ PAGES = {
     **board.PAGES,
     **settings.PAGES,
     "working": "screens.working.working_page",
+    "search": "screens.search.search_page",
+    "glossary": "screens.glossary.glossary_page",
 }
 
 

@@ -5,6 +5,7 @@ from screens.bench.build import build_of
 from screens.blocks import Line
 from screens.page import Page
 from screens.ride.lists import list_state
+from screens.search_tool import search_tools
 from screens.tongue import _
 from screens.world import World
 
@@ -39,4 +40,5 @@ def bench_page(world: World) -> Page:
             ),
         ),
         chip=True,
+        tools=search_tools(),
     )

@@ -10,6 +10,7 @@ from screens.asking import fold
 from screens.blocks import Block, Button, Choice, Field, Line, Option, Section, Words
 from screens.log.due import due_tile
 from screens.page import Foot, Page
+from screens.search_tool import search_tools
 from screens.tongue import _
 from screens.words.log import KINDS, entry_words
 from screens.world import LogBook, World
@@ -43,6 +44,7 @@ def log_page(world: World) -> Page:
         back=look.newer() if look.past else None,
         card=str(look.past),
         chip=True,
+        tools=search_tools(),
     )
 
 

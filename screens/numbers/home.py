@@ -11,6 +11,7 @@ from screens.acts import Done, Go, Turn
 from screens.asking import entry_of, lead, value_line
 from screens.blocks import Block, Button, Line, Section
 from screens.page import Foot, Page
+from screens.search_tool import search_tools
 from screens.tongue import _
 from screens.world import World
 
@@ -115,6 +116,7 @@ def numbers_page(world: World) -> Page:
         ),
         foot=Foot() if entry is None else Foot(main=Button(_("Done"), Done()), entry=entry),
         chip=True,
+        tools=search_tools(),
         then=Turn({"_next": unknown[0]}) if unknown else None,
     )
 

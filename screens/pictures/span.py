@@ -68,7 +68,7 @@ def _pulled(pull: str, depth: str, span: str) -> tuple[Stroke, ...]:
         Path((MIDDLE, (65.0, MIDDLE[1])), "main", 1.0),
         *(Path(((x, -2.0), (x, LOW)), "outline", 1.0) for x in (LEFT[0], RIGHT[0])),
         Arrow((LEFT[0], LOW), (RIGHT[0], LOW), "second", 1.2, both=True),
-        Label(pull, (MIDDLE[0], TIP - 2.0), ("r", "l"), tone="main", bold=True, must=True, gap=10.0),
+        Label(pull, (MIDDLE[0], TIP - 2.0), ("l", "r"), tone="main", bold=True, must=True, gap=10.0),
         Label(depth, (64.0, 7.0), ("r", "rt"), tone="main", bold=True, must=True),
         Label(span, (middle, LOW), ("b",), must=True),
         Label(_("straight edge"), (2.0, 0.0), ("rt",), tone="second", gap=4.0),

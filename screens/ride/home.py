@@ -15,6 +15,7 @@ from screens.figure_page import signs_line
 from screens.page import Foot, Page
 from screens.pictures.gauge import small_gauge
 from screens.ride.first_start import first_start
+from screens.search_tool import search_tools
 from screens.tongue import _
 from screens.words.checks import FITNESS, due_name, due_when, fault_text, items_text, size_text
 from screens.words.packs import hazard_text
@@ -42,6 +43,7 @@ def ride_page(world: World) -> Page:
         ),
         foot=_foot(world),
         chip=True,
+        tools=search_tools(),
     )
 
 

@@ -1,17 +1,17 @@
-"""What the header offers on every page that has an answer: handing it on, and hearing it where one wants to hear."""
+"""What every page that has an answer offers: handing it on, hearing it where one wants to, and its words explained."""
 
 from collections.abc import Iterator
 from dataclasses import replace
 
-from screens.acts import Act, HandOn, ReadOut, Share
-from screens.blocks import Button
+from screens.acts import Act, Explain, HandOn, ReadOut, Share
+from screens.blocks import Button, Line
 from screens.page import Page
 from screens.told.lines import has_answer
 from screens.tongue import _
 
 
 def with_tools(page: Page, *, hears: bool) -> Page:
-    """Return a page with Share in its header, and Say where the person `hears` pages."""
+    """Return a page with Share in its header, Say where the person `hears` pages, and the way to its words at the end."""
     if page.chip or not has_answer(page):
         return page
     tools = list(page.tools)
@@ -19,7 +19,8 @@ def with_tools(page: Page, *, hears: bool) -> Page:
         tools.append(Button(_("Share"), HandOn(), icon="send"))
     if hears and not page.say:
         tools.append(Button(_("Say this page"), ReadOut(), icon="say"))
-    return replace(page, tools=tuple(tools))
+    words = Line(key="words of the page", title=_("Words on this page"), icon="question", act=Explain())
+    return replace(page, tools=tuple(tools), blocks=(*page.blocks, words))
 
 
 def _acts(page: Page) -> Iterator[Act | None]:

@@ -47,10 +47,13 @@ ARROWS = {
     "log_table": "errors board person store tables units ledger",
     "checks": f"{GROUND} board person log store",
     "upkeep": f"{GROUND} board person store checks ledger",
+    "set_ups": "board exchange tables",
+    "glossary": "tables",
+    "search": "",
     "answers": f"{GROUND} {SUBJECTS} fields board_joints board person log store checks upkeep ledger exchange",
     "screens": (
         "errors units step_units workings tables fields board_joints board person exchange log store ledger log_table"
-        " checks upkeep answers entries read_back"
+        " checks upkeep answers entries read_back glossary search set_ups"
     ),
     "main": "screens",
 }

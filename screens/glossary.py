@@ -1,0 +1,84 @@
+"""Words of the trade: all of them or those of a page, and one of them: what it is and how one finds it on the part."""
+
+from collections.abc import Iterator
+
+from logic.glossary import Word, words
+from logic.search import Thing, search
+from logic.tables import sources
+from screens.acts import Act, Go, Turn
+from screens.bench.explained import explained
+from screens.blocks import Block, Field, Line, Section, Words
+from screens.page import Page
+from screens.saved_board import board_line
+from screens.tongue import _
+from screens.words import STANDING
+from screens.world import World
+
+SEARCH = "glossary"
+"""Key under which the words of the search are typed."""
+EXAMPLES = ({}, {"keys": ["kv", "ratio"]}, {"word": "span"})
+"""Parameters the page can be opened with, for tests that look at every page."""
+
+
+def things() -> Iterator[Thing]:
+    """Yield every word as a search finds it."""
+    for word in words().values():
+        yield Thing("word", word.key, word.name, word.also, word.what)
+
+
+def line(key: str) -> Line:
+    """Return the row of a word."""
+    word = words()[key]
+    return Line(key=f"word {key}", title=word.name, detail=word.what, act=meaning(key))
+
+
+def meaning(key: str) -> Act:
+    """Return the act that opens a word."""
+    return Go("glossary", {"word": key})
+
+
+def glossary_page(world: World) -> Page:
+    """Return one `word`, the words of `keys`, or all."""
+    word = words().get(world.args.get("word", ""))
+    if word is not None:
+        return Page(title=word.name, blocks=tuple(_one(world, word)), aside=frozenset({word.picture}))
+    of = [key for key in world.args.get("keys", ()) if key in words()]
+    return Page(title=_("Words"), blocks=tuple(_some(of) if of else _all(world.typed.get(SEARCH, ""))))
+
+
+def _one(world: World, word: Word) -> Iterator[Block]:
+    yield Words(key="what", text=word.what, role="lead")
+    yield from explained(world, world.board, word.picture)
+    yield Section(key="find", title=_("How you find it"))
+    yield Words(key="found", text=word.find)
+    if word.also:
+        yield Words(key="also", text=_("Also: {names}.").format(names=", ".join(word.also)), tone="second")
+    if word.fields:
+        yield Section(key="here", title=_("On this board"))
+        yield from (board_line(world, key) for key in word.fields)
+    if word.see:
+        yield Section(key="see", title=_("Beside it"))
+        yield from (line(key) for key in word.see)
+    yield Words(key="source", text=_source(word), role="small", tone="second")
+
+
+def _source(word: Word) -> str:
+    row, standing = word.row, STANDING[word.row.standing].capitalize()
+    if row.source == "practice":
+        return f"{standing}: {row.where}."
+    return f"{standing}: {sources()[row.source].title}, {row.where}."
+
+
+def _some(keys: list[str]) -> Iterator[Block]:
+    yield Section(key="here", title=_("On that page"))
+    yield from (line(key) for key in keys)
+    yield Line(key="all", title=_("All words"), icon="search", act=Turn({"keys": None}))
+
+
+def _all(wanted: str) -> Iterator[Block]:
+    label = _("Word, or what is printed")
+    yield Field(key=SEARCH, label=label, text=wanted, hint=_("Kv, 10S2P, slack"))
+    keys = [thing.key for thing in search(wanted, things())] if wanted.strip() else list(words())
+    if not keys:
+        yield Words(key="none", text=_("No word fits. Try the beginning of another one."))
+    yield from (line(key) for key in keys)

@@ -1,0 +1,10 @@
+"""The way to the search, in the header of each of the four places."""
+
+from screens.acts import Go
+from screens.blocks import Button
+from screens.tongue import _
+
+
+def search_tools() -> tuple[Button, ...]:
+    """Return the icon that opens it."""
+    return (Button(_("Search"), Go("search"), icon="search"),)
