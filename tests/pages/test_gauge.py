@@ -8,10 +8,11 @@ from logic.answers.tension import belt_plan, belt_reading
 from logic.board import Board
 from logic.exchange import demo_boards
 from logic.person import Person
+from screens.belt_verdict import form_of
 from screens.paper.ink import width_of
 from screens.paper.picture import lay
 from screens.pictures.gauge import gauge
-from screens.pictures.strokes import Fill, Picture
+from screens.pictures.strokes import Disc, Fill, Picture
 from screens.words import Style
 
 SLACK = 1.5
@@ -60,3 +61,21 @@ def test_needle_and_edges_keep_their_numbers_apart(board: Board, system: str) ->
                 for scale in (1.0, 1.3, 1.6, 2.0):
                     assert over_each_other(drawn, width, scale) == [], (tenth, last, width, scale)
                     assert under_the_band(drawn, width, scale), (tenth, last, width, scale)
+
+
+def test_what_a_pull_tells_is_told_apart_without_words_or_colour() -> None:
+    """Loose, on the edge, just right, tight, not known: by the form of the verdict and where the needle stands."""
+    board = demo_boards()[0]
+    plan = belt_plan(board, Person())
+    seen = set()
+    for pull in (None, 5.0, 7.0, 9.0, 12.0):
+        reading = None if pull is None else belt_reading(board, Person(), pull, plan.depth)
+        word = "" if reading is None or reading.verdict is None else reading.verdict.word
+        drawn = gauge(plan, reading, None, Style())
+        assert drawn is not None
+        band = [one for one in drawn.strokes if isinstance(one, Fill)][1]
+        needle = next((one.centre[0] for one in drawn.strokes if isinstance(one, Disc)), None)
+        low, high = band.points[0][0], band.points[1][0]
+        side = "" if needle is None else "left" if needle < low else "right" if needle > high else "in"
+        seen.add((form_of(word), side))
+    assert len(seen) == 5

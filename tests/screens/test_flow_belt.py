@@ -1,5 +1,6 @@
 """Belts by real touch: two belts within reach of a thumb, and a pluck that the phone's microphone hears."""
 
+from collections.abc import Callable
 from typing import Any
 
 import pytest
@@ -46,6 +47,26 @@ def test_two_belts_within_reach_of_a_thumb(app: Session) -> None:
     assert all(moved)
     words = [record.body.word for record in app.state.store.page(app.state.saved.id, kind="tension")]
     assert words == ["in window", "in window"]
+
+
+@pytest.mark.parametrize("size", [(320, 568), (360, 640), (412, 915)], ids=str)
+def test_from_an_empty_app_a_finger_finds_out_whether_a_belt_is_right(
+    begin: Callable[..., Session], size: tuple[int, int]
+) -> None:
+    app = begin(width=size[0], height=size[1])
+    app.taps = digits = 0
+    app.tap("A belt")
+    for value in ("280-5M-15", "16", "40", "170", "45"):
+        app.keys(value)
+        digits += len(value)
+        app.tap("NEXT")
+    app.keys("0.92")
+    digits += len("0.92")
+    app.settle()
+    print(f"{size[0]}x{size[1]}: 6 values, {digits} keys, {app.taps - digits} taps beside them")  # noqa: T201
+    assert app.taps - digits <= 10
+    assert app.page.panes[0].offset == 0
+    assert app.shows("JUST RIGHT")
 
 
 def test_a_pluck_is_heard_through_the_microphone(app: Session) -> None:
