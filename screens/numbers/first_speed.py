@@ -14,6 +14,7 @@ from screens.world import World
 ROUNDS = (FIRST, WEIGHT, LIMITS)
 """What is asked for, one round after the other: each brings the speed nearer."""
 NEARER = {
+    FIRST: _("Give them one by one"),
     WEIGHT: _("Nearer with the weights"),
     LIMITS: _("Nearer with the limits of controller and pack"),
 }
@@ -77,7 +78,7 @@ def nearer(world: World, first: FirstSpeed) -> tuple[Block, ...]:
         )
     for keys, title in NEARER.items():
         lacks = [key for key in keys if value_of(world, key) is None]
-        if lacks and first.level != "nothing":
+        if lacks:
             count = _("1 value") if len(lacks) == 1 else _("{count} values").format(count=len(lacks))
             blocks.append(Line(key=f"nearer {keys[0]}", title=title, value=count, act=Ask(lacks[0])))
             break

@@ -78,9 +78,6 @@ def gearing_page(world: World) -> Page:
     items = {name: answer.items[name] for name in (CROWN, *FIRST)}
     said = once_each(items)
 
-    def rest() -> Iterator[Block]:
-        return (shown(name) for name in once_each(items | dict(answer.items)) if name not in items)
-
     first = (
         world.kept(first_speed, world.board, rider)
         if lacks_values(items[CROWN]) and not answer.faults
@@ -89,13 +86,13 @@ def gearing_page(world: World) -> Page:
     if first is not None:
         # What lacks a value waits folded: the best speed so far says what is asked for.
         said = tuple(name for name in said if isinstance(items[name], Result))
-    blocks: tuple[Block, ...] = (
-        *trying(world),
-        *(() if first is None else nearer(world, first)),
-        *faults_said(world, answer.faults),
-        *(stepper(world, key) for key in STEPPED),
-        Section(key="chart head", title=_("Push against road load")),
-        *_chart(answer, world.style),
+
+    def rest() -> Iterator[Block]:
+        every = once_each(items | dict(answer.items))
+        return (shown(name) for name in every if name not in (CROWN, *said))
+
+    figures: tuple[Block, ...] = (
+        *_chart(answer, world.style, wanted=first is None),
         Section(key="more", title=_("More answers"), note=shared_sureness(items)),
         *(shown(name, reserve=True) for name in FIRST if name in said),
         *fold(world, "all", _("All figures"), rest),
@@ -106,8 +103,18 @@ def gearing_page(world: World) -> Page:
             lambda: tuple(road_blocks(world)),
             note=road_note(world) or _("Curves, starts, and what limits where."),
         ),
+    )
+    values: tuple[Block, ...] = (
         Section(key="values", title=_("From the board: tap one to try another value")),
         *_values(world, all_open=first is None),
+    )
+    blocks: tuple[Block, ...] = (
+        *trying(world),
+        *(() if first is None else nearer(world, first)),
+        *faults_said(world, answer.faults),
+        *(stepper(world, key) for key in STEPPED),
+        # What is asked for comes first while a speed is not known.
+        *((*figures, *values) if first is None else (*values, *figures)),
     )
     crown = (
         shown(CROWN, row=False, reserve=True)
@@ -153,12 +160,12 @@ def _band(world: World, item: Item) -> str:
     )
 
 
-def _chart(answer: Gearing, style: Style) -> tuple[Block, ...]:
-    """Draw push against road load."""
+def _chart(answer: Gearing, style: Style, *, wanted: bool) -> tuple[Block, ...]:
+    """Draw push against road load; say why there is no chart only where one is `wanted`."""
+    head = Section(key="chart head", title=_("Push against road load"))
     if answer.curves is None:
-        return (
-            Words(key="chart", text=_("The chart needs the values that are missing above."), tone="second"),
-        )
+        text = _("The chart needs the values that are missing above.")
+        return (head, Words(key="chart", text=text, tone="second")) if wanted else ()
     speed, force = (quantities()[name].home(style.system).shown for name in ("speed", "force"))
 
     def scaled(points: tuple[tuple[float, float], ...]) -> list[tuple[float, float]]:
@@ -175,6 +182,5 @@ def _chart(answer: Gearing, style: Style) -> tuple[Block, ...]:
         y_title=_("Push, {unit}").format(unit=force),
     )
     met = _("They meet at {speed}.").format(speed=style.plain(marks[0][0])) if marks else ""
-    return (
-        Picture(key="chart", strokes=picture, text=_("Push and road load over speed. {met}").format(met=met)),
-    )
+    text = _("Push and road load over speed. {met}").format(met=met)
+    return (head, Picture(key="chart", strokes=picture, text=text))

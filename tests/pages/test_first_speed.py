@@ -128,3 +128,12 @@ def test_the_list_shows_what_is_left_on_the_road(person: Counted) -> None:
     while person.pages.page.then is not None:
         person.pages.act(person.pages.page.then)
     assert person.pages["numbers.gearing"].value == f"36.7 to 43.6{GAP}km/h"
+
+
+def test_speed_and_push_lead_with_the_best_speed_too(person: Counted) -> None:
+    person.crown()
+    person.fill(FIRST)
+    person.pages.open("numbers.push")
+    assert person.pages.page.crown.number == "45.9"
+    person.tap("Nearer with the weights")
+    assert person.pages.world.asking.key == "load.board_mass"
