@@ -36,6 +36,7 @@ SI_OF_PRINTED = {
     "ohm*mm**2/m": "ohm*m",
     "W*h": "J",
     "W*h/kg": "J/kg",
+    "W*h/km": "J/m",
     "1/h": "1/s",
     "1/K": "1/K",
     "mm**2": "m**2",

@@ -143,17 +143,19 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     values: Sequence[str | Block] = (),
     values_title: str = "",
     offer: Button | None = None,
+    then: str = "",
 ) -> Page:
     """Return a page of figures.
 
     `stop` follows the word DANGER in the verdict while a hazard is one; a page that has it is stopped by a pack out of use,
     too. All that is left then are the notice and the values, and `fixes` names the one that ends it. Nothing on the page
-    dismisses it. `offer` is what the page can lay over the board.
+    dismisses it. `offer` is what the page can lay over the board, `then` the value that is
+    asked for after the one being entered.
     """
     out = out_of_use(world) if stop else None
     hazards = [Hazard("DANGER", "pack out")] if out is not None else list(hazards)
     stopped = bool(hazards) and hazards[0].word == "DANGER"
-    foot = trial_foot(world, fits=not faults, offer=offer)
+    foot = trial_foot(world, fits=not faults, offer=offer, then=then)
     if stopped:
         hazards, crown = (
             hazards[:1],

@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from functools import cached_property, partial
 from math import hypot
-from typing import Literal
+from typing import Generic, Literal, TypeVar
 
 from logic.answers.gearing import top_loaded, top_speed, top_unloaded
 from logic.answers.parts import Parts
@@ -27,6 +27,8 @@ WEIGHT = ("load.board_mass", RIDER.key)
 """Values that put the road under it."""
 LIMITS = ("controller.battery_current", "pack.parallel")
 """Values that say what controller and pack give."""
+
+P = TypeVar("P")
 
 Level = Literal["nothing", "without load", "with weight", "with limits"]
 End = Literal["low", "usual", "high"]
@@ -52,13 +54,19 @@ class FirstSpeed:
     """The best speed so far, how far the values go, and which of them are taken as usual.
 
     `item` is the speed without load, then the top speed with its band; before that it names the values that are missing.
-    `road` is what is left of the speed without load on the road.
+    `road` is what is left of the speed without load on the road, by the shares in `share`.
     """
 
     level: Level
     item: Item
     road: Item
     assumed: tuple[str, ...] = ()
+
+    @property
+    def share(self) -> tuple[float, float]:
+        """Return the least and the most that is left on the road, as shares."""
+        row = pick("spreads", name="top speed on the road")
+        return float(row.cells["low"]), float(row.cells["high"])
 
 
 class RoughReading(Reading):
@@ -176,14 +184,10 @@ def first_speed(board: Board, rider: Value | None) -> FirstSpeed:
     if rider is None or board.load.board_mass is None or isinstance(unloaded, Open):
         return FirstSpeed("without load", unloaded, road)
     item = run.figure("top_loaded", "speed", top_loaded)
-    taken = tuple(key for key in OPEN if _is_open(board, key))
+    taken = taken_as_usual(board)
     limited = all(board.value(key) is not None for key in LIMITS)
-    return FirstSpeed(
-        "with limits" if limited else "with weight",
-        _with_band(item, taken, lambda key, end: RoughParts(RoughReading(board, rider, key, end))),
-        road,
-        taken,
-    )
+    ends = Ends(lambda key, end: RoughParts(RoughReading(board, rider, key, end)), top_loaded)
+    return FirstSpeed("with limits" if limited else "with weight", with_band(item, taken, ends), road, taken)
 
 
 @answer()
@@ -201,27 +205,38 @@ def _on_the_road(parts: Parts) -> tuple[float, float]:
     return row.number("low") * speed, row.number("high") * speed
 
 
+def taken_as_usual(board: Board) -> tuple[str, ...]:
+    """Return the values for which something usual stands in, a constant that is only printed among them."""
+    return tuple(key for key in OPEN if _is_open(board, key))
+
+
 def _is_open(board: Board, key: str) -> bool:
     value = board.value(key)
     return value is None or (key == "motor.kv" and value.known != "measured")
 
 
-def _with_band(item: Item, taken: tuple[str, ...], make: Callable[[str, End], RoughParts]) -> Item:
-    """Return the speed with what each value that is taken as usual leaves open."""
+@dataclass(frozen=True)
+class Ends(Generic[P]):
+    """How a figure comes out with one value at an end of what is usual."""
+
+    make: Callable[[str, End], P]
+    compute: Callable[[P], float]
+
+    def of(self, key: str) -> Iterator[float]:
+        """Yield the figure with a value at each end; an end that gives none is left out."""
+        ends: tuple[End, ...] = ("low", "high")
+        for end in ends:
+            found = Run(partial(self.make, key, end)).view(self.compute, None)
+            if isinstance(found, float):
+                yield float(found)
+
+
+def with_band(item: Item, taken: tuple[str, ...], ends: Ends[P]) -> Item:
+    """Return a figure with what each value that is taken as usual leaves open."""
     if not isinstance(item, Result):
         return item
     usual = float(item.value)
-    reach = [tuple(_ends(key, usual, make)) for key in taken]
-    down = hypot(*(usual - min(usual, *ends) for ends in reach))
-    up = hypot(*(max(usual, *ends) - usual for ends in reach))
+    reach = [(usual, *ends.of(key)) for key in taken]
+    down = hypot(*(usual - min(found) for found in reach))
+    up = hypot(*(max(found) - usual for found in reach))
     return replace(item, band=(usual - down, usual + up))
-
-
-def _ends(key: str, usual: float, make: Callable[[str, End], RoughParts]) -> Iterator[float]:
-    """Yield the speed with a value at each end of what is usual; an end that gives none is left out."""
-    ends: tuple[End, ...] = ("low", "high")
-    yield usual
-    for end in ends:
-        found = Run(partial(make, key, end)).view(top_loaded, None)
-        if isinstance(found, float):
-            yield float(found)

@@ -17,7 +17,8 @@ from screens.asking import (
     value_of,
 )
 from screens.blocks import Block, Figure, Picture, Section, Words
-from screens.numbers.first_speed import ROUNDS, lacks_values, nearer, round_of, speed_crown
+from screens.numbers.first_speed import ROUNDS, nearer_speed, speed_crown
+from screens.numbers.nearer import following, lacks_values
 from screens.numbers.road import road_blocks, road_note
 from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
@@ -110,7 +111,7 @@ def gearing_page(world: World) -> Page:
     )
     blocks: tuple[Block, ...] = (
         *trying(world),
-        *(() if first is None else nearer(world, first)),
+        *(() if first is None else nearer_speed(world, first)),
         *faults_said(world, answer.faults),
         *(stepper(world, key) for key in STEPPED),
         # What is asked for comes first while a speed is not known.
@@ -126,7 +127,7 @@ def gearing_page(world: World) -> Page:
         title=_("Gearing and speed"),
         crown=crown,
         blocks=blocks,
-        foot=trial_foot(world, fits=not answer.faults, then=round_of(world)),
+        foot=trial_foot(world, fits=not answer.faults, then=following(world, ROUNDS)),
         aside=frozenset({"chart head", "chart", "more", "all", *ITEMS}),
     )
 

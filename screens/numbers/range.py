@@ -1,5 +1,6 @@
 """Range and Wh/km: from the log or by the drive, and how cold, speed and hills take them."""
 
+from logic.answers.first_range import first_range
 from logic.answers.range import RangeAnswer, range_answer
 from logic.answers.reading import RIDER, Open, Result
 from logic.answers.riding import FREEZING
@@ -7,9 +8,12 @@ from screens.acts import Go
 from screens.asking import fold, value_of, value_text
 from screens.blocks import Block, Line, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
+from screens.numbers.first_range import ROUNDS, nearer_range, range_crown
+from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.tongue import _
+from screens.trying import trying
 from screens.words.drag import ASSUMED, ENTERED, RESTS_ON
 from screens.words.packs import OUTCOMES, RANGE
 from screens.world import World
@@ -49,10 +53,16 @@ def range_page(world: World) -> Page:
         details=_details(world, answer),
         outcomes=OUTCOMES,
     )
+    first = (
+        world.kept(first_range, world.board, rider, world.answers)
+        if lacks_values(answer.items["range"]) and not answer.faults
+        else None
+    )
     return figure_page(
         world,
         title=_("Range"),
-        crown=figures.crown("range"),
+        crown=figures.crown("range") if first is None else range_crown(world, first, grey=False),
+        note=None if first is None else (*trying(world), *nearer_range(world, first)),
         faults=answer.faults,
         controls=CONTROLS,
         picture=tuple(_picture(world, answer)),
@@ -70,6 +80,7 @@ def range_page(world: World) -> Page:
             *_drag(world),
         ),
         values=VALUES,
+        then=following(world, ROUNDS),
     )
 
 

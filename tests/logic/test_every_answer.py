@@ -19,6 +19,7 @@ NO_ANSWERS = {
     "lookup",
     "kv_bands",
     "belt_run",
+    "taken_as_usual",
     "for_board",
     "snapshot",
     "figures",

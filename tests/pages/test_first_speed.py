@@ -70,7 +70,7 @@ def test_five_values_give_a_first_speed(person: Counted) -> None:
     person.fill(FIRST)
     crown = pages.page.crown
     assert (crown.label, crown.number, crown.unit) == ("Top speed without load, about", "45.9", "km/h")
-    assert crown.detail == f"On the road 80 to 95 % of it: 36.7{GAP}km/h to 43.6{GAP}km/h."
+    assert crown.detail == f"On the road 80{GAP}% to 95{GAP}% of it: 36.7 to 43.6{GAP}km/h."
     print(f"first speed from an empty app: {person.values} values, {person.taps} taps beside digits")  # noqa: T201  (the bar is shown, not only held)
     assert (person.values, person.taps) == (5, 8)
 
@@ -130,10 +130,36 @@ def test_the_list_shows_what_is_left_on_the_road(person: Counted) -> None:
     assert person.pages["numbers.gearing"].value == f"36.7 to 43.6{GAP}km/h"
 
 
-def test_speed_and_push_lead_with_the_best_speed_too(person: Counted) -> None:
+# Range
+
+
+PACK = {"pack.series": "10", "pack.parallel": "2", "pack.cell_capacity": "4"}
+
+
+def test_three_values_give_a_first_range(bare: Reader) -> None:
+    person = Counted(bare)
+    bare.act(Place("numbers"))
+    bare.open("numbers.range")
+    person.taps = 2
+    assert bare.page.crown.detail == "3 values give a first range."
     person.crown()
-    person.fill(FIRST)
-    person.pages.open("numbers.push")
-    assert person.pages.page.crown.number == "45.9"
-    person.tap("Nearer with the weights")
-    assert person.pages.world.asking.key == "load.board_mass"
+    person.fill(PACK)
+    # Ours: 36 V x 8 Ah x 0.9 = 259.2 Wh; over 16.1 and 6.3 Wh/km that is 16.1 to 41.1 km.
+    assert bare.page.crown.number == "16.1 to 41.1"
+    assert bare.page.crown.detail.startswith("One pack. By what boards usually take")
+    print(f"first range from an empty app: {person.values} values, {person.taps} taps beside digits")  # noqa: T201  (the bar is shown, not only held)
+    assert (person.values, person.taps) == (3, 6)
+
+
+def test_weights_and_gears_bring_the_range_nearer(bare: Reader) -> None:
+    person = Counted(bare)
+    bare.open("numbers.range")
+    person.crown()
+    person.fill(PACK)
+    before = ends(bare.page.crown)
+    person.tap("Nearer with weights, motor and gears")
+    person.fill({**WEIGHT, **{key: text for key, text in FIRST.items() if key != "pack.series"}})
+    after = ends(bare.page.crown)
+    assert after[1] - after[0] < before[1] - before[0]
+    assert before[0] < after[0] < after[1] < before[1]
+    assert "rolling coefficient" in bare["usual"].text

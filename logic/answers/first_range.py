@@ -1,0 +1,71 @@
+"""The best range that the values so far allow: by what a way usually takes, then modelled with what is usual, then as it is."""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from logic.answers.asked import Asked, Asking
+from logic.answers.first_speed import (
+    FIRST,
+    WEIGHT,
+    Ends,
+    RoughParts,
+    RoughReading,
+    taken_as_usual,
+    with_band,
+)
+from logic.answers.range import RangeParts
+from logic.answers.reading import RIDER, Item, Open
+from logic.answers.run import Middle, Run, answer
+from logic.board import Board, Value
+from logic.pack.range import range_distance
+from logic.tables import pick
+
+PACK = ("pack.series", "pack.parallel", "pack.cell_capacity")
+"""Values that say what the pack holds: a first range."""
+RIDING = (*WEIGHT, *FIRST[1:])
+"""Values that say what a way takes."""
+
+Level = Literal["nothing", "by usual", "modelled"]
+
+
+@dataclass(frozen=True)
+class FirstRange:
+    """The best range so far, how far the values go, and which of them are taken as usual."""
+
+    level: Level
+    item: Item
+    assumed: tuple[str, ...] = ()
+
+
+class RoughRange(RoughParts, RangeParts):
+    """The packs, the drive and the road, with what is usual where nothing is entered."""
+
+
+@answer()
+def first_range(board: Board, rider: Value | None, asking: Asking) -> FirstRange:
+    """Return the best range that the values so far allow, in m."""
+    lacks = tuple(key for key in PACK if board.value(key) is None)
+    if lacks:
+        return FirstRange("nothing", Open("range", missing=lacks))
+
+    def make(key: str = "", end: Literal["low", "usual", "high"] = "usual") -> RoughRange:
+        return RoughRange(RoughReading(board, rider, key, end), Asked(asking))
+
+    run = Run(make)
+    if any((rider if key == RIDER.key else board.value(key)) is None for key in RIDING):
+        return FirstRange("by usual", run.figure("range", "distance", _by_usual))
+    item = run.figure("range", "distance", lambda parts: parts.modelled_range)
+    taken = taken_as_usual(board)
+    return FirstRange(
+        "modelled", with_band(item, taken, Ends(make, lambda parts: parts.modelled_range)), taken
+    )
+
+
+def _by_usual(parts: RoughRange) -> Middle:
+    low, usual, high = (
+        range_distance(
+            energy=parts.usable_now, per_distance=pick("range_spread", end=end).number("per_distance")
+        )
+        for end in ("high", "usual", "low")
+    )
+    return Middle(usual, (low, high))

@@ -1,0 +1,36 @@
+"""The best range so far, while a board lacks what the full answer needs."""
+
+from logic.answers.first_range import PACK, RIDING, FirstRange
+from logic.answers.reading import Open
+from screens.asking import figure
+from screens.blocks import Block, Figure
+from screens.numbers.nearer import Rounds, nearer, not_yet, taken
+from screens.tongue import _
+from screens.world import World
+
+ROUNDS: Rounds = {
+    PACK: _("Give them one by one"),
+    RIDING: _("Nearer with weights, motor and gears"),
+}
+
+
+def range_crown(world: World, first: FirstRange, *, grey: bool) -> Figure:
+    """Return the best range so far; before there is one, how many values give it."""
+    item, label = first.item, _("Range, about")
+    if isinstance(item, Open) and item.missing:
+        one, more = _("One value more gives a first range."), _("{count} values give a first range.")
+        return not_yet(item, label, one, more, grey=grey)
+    packs = _("One pack.") if world.board.pack.packs is None else ""
+    rests = (
+        _("By what boards usually take on the way, at 15 to 30 km/h.")
+        if first.level == "by usual"
+        else _("Steady speed, no wind, no stops.")
+    )
+    shown = figure(world, item, label, detail=f"{packs} {rests}".strip(), grey=grey, row=False, reserve=True)
+    assert isinstance(shown, Figure)  # noqa: S101  (row=False makes one)
+    return shown
+
+
+def nearer_range(world: World, first: FirstRange) -> tuple[Block, ...]:
+    """Return what would bring the range nearer, and what is taken as usual."""
+    return (*nearer(world, ROUNDS), *taken(first.assumed))
