@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from logic.checks.faults import find_faults
 from screens.acts import Go
 from screens.blocks import Block, Field, Line, Words
+from screens.figure_page import signs_line
 from screens.page import Page
 from screens.tongue import _
 from screens.world import World
@@ -14,8 +15,9 @@ SEARCH = "faults"
 
 
 def faults_page(world: World) -> Page:
-    """Return what fits the words, the best first; all of it for no words."""
-    return Page(title=_("Fault guide"), blocks=tuple(blocks(world.typed.get(SEARCH, ""))))
+    """Return what fits the words, the best first; all of it for no words. A hot or swollen pack stays in sight."""
+    found = tuple(blocks(world.typed.get(SEARCH, "")))
+    return Page(title=_("Fault guide"), crown=signs_line(), blocks=found)
 
 
 def blocks(wanted: str) -> Iterator[Block]:

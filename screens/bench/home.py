@@ -3,6 +3,7 @@
 from screens.acts import Go
 from screens.bench.build import build_of
 from screens.blocks import Line
+from screens.figure_page import signs_line
 from screens.page import Page
 from screens.ride.lists import list_state
 from screens.search_tool import search_tools
@@ -38,6 +39,7 @@ def bench_page(world: World) -> Page:
                 Line(key=page, title=title, detail=detail, icon=icon, act=Go(page))
                 for page, icon, title, detail in TASKS
             ),
+            signs_line(),
         ),
         chip=True,
         tools=search_tools(),

@@ -8,6 +8,7 @@ from logic.store import Record
 from screens.acts import Go, Turn
 from screens.asking import fold
 from screens.blocks import Block, Button, Choice, Field, Line, Option, Section, Words
+from screens.figure_page import signs_line
 from screens.log.due import due_tile
 from screens.page import Foot, Page
 from screens.search_tool import search_tools
@@ -123,6 +124,7 @@ def _blocks(look: _Look) -> Iterator[Block]:
     yield Line(key="log.due", title=_("All upkeep"), detail=count, icon="due", act=Go("log.due"))
     for page, title, icon in MORE:
         yield Line(key=page, title=title, icon=icon, act=Go(page))
+    yield signs_line()
 
 
 def _filter(look: _Look) -> tuple[Block, ...]:

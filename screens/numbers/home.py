@@ -10,6 +10,7 @@ from logic.board import Value
 from screens.acts import Done, Go, Turn
 from screens.asking import entry_of, lead, value_line
 from screens.blocks import Block, Button, Line, Section
+from screens.figure_page import signs_line
 from screens.page import Foot, Page
 from screens.search_tool import search_tools
 from screens.tongue import _
@@ -113,6 +114,7 @@ def numbers_page(world: World) -> Page:
             pulleys or _pulleys_row("", _("One moment.")),
             *(value_line(world, key) for key in WISHES),
             *_rows(world, {page: answer[0] for page, answer in found.items() if answer}),
+            signs_line(),
         ),
         foot=Foot() if entry is None else Foot(main=Button(_("Done"), Done()), entry=entry),
         chip=True,

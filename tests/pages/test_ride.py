@@ -1,6 +1,7 @@
 """Ride: the state of the board first, what forbids riding in sight, and what one may want without a board."""
 
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
@@ -238,6 +239,16 @@ def test_the_first_start_asks_what_one_wants_and_each_way_opens(bare: Reader) ->
         assert bare.name != "ride", title
         assert bare.page.title
         bare.act(Place("ride"))
+
+
+@pytest.mark.parametrize("demo", [True, False], ids=["example board", "no board"])
+def test_the_red_line_for_a_pack_is_on_every_home_and_in_the_fault_guide(tmp_path: Path, demo: bool) -> None:  # noqa: FBT001
+    pages = Reader(tmp_path, demo=demo)
+    for name in ("ride", "bench", "numbers", "log", "bench.faults"):
+        pages.act(Place(name))
+        line = pages["signs"]
+        assert (line.title, line.bad, line.act) == ("Pack hot or swollen?", True, Go("ride.pack_signs"))
+    pages.close()
 
 
 @pytest.mark.parametrize(("width", "height", "scale"), [(320, 568, 1.0), (360, 640, 1.3), (412, 915, 1.6)])
