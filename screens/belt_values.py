@@ -99,10 +99,10 @@ def _blocks(world: World, number: int) -> Iterator[Block]:
     yield Progress(
         key="progress", states=(*states, "open"), text=_("Then pull at the belt and read the scale.")
     )
-    yield from (value_line(world, key) for key in KEYS if world.board.value(key) is not None)
     if number == 0:
         text = _("On the belt's back: 280-5M-15 is 280 mm long, teeth 5 mm apart, 15 mm wide.")
         yield Picture(key="print", strokes=belt_print(), text=text)
+    yield from (value_line(world, key) for key in KEYS if world.board.value(key) is not None)
     if not any(_has(world, step) for step in STEPS):
         yield Words(key="why", text=_("Six values tell whether the belt is right."), tone="second")
 
