@@ -8,7 +8,15 @@ from dataclasses import dataclass
 from logic.board import Board
 from logic.errors import InputError
 from logic.fields import Field, Value, field_of
-from logic.prints import belt_print, cells_of_volts, meant_in_millimetres, pack_print, teeth_of
+from logic.prints import (
+    belt_print,
+    cells_of_volts,
+    meant_in_millimetres,
+    motor_print,
+    pack_print,
+    teeth_of,
+    with_capacity,
+)
 from logic.units import LONGEST, MINUS, read
 
 BELT = ("drive.belt_teeth", "drive.belt_width")
@@ -16,6 +24,11 @@ BELT = ("drive.belt_teeth", "drive.belt_width")
 
 PACK = ("pack.series", "pack.parallel")
 """Fields in which a pack's print may be typed."""
+
+CAPACITY = "pack.cell_capacity"
+
+KV, CAN = "motor.kv", ("mount.can_diameter", "mount.can_length")
+"""Fields in which a motor's print may be typed."""
 
 MARKS, MINUSES = ".,", f"{MINUS}-"
 
@@ -27,7 +40,8 @@ UNKNOWN_CHEMISTRY = "NMC"
 class Entered:
     """What was read. `others` are values of other fields, by key.
 
-    `told` says why it deserves a read-back: "comma", "length", "print", "volts"; empty where it is as typed. `offer` is
+    `told` says why it deserves a read-back: "comma", "length", "print", "volts", or "no parallel" for amp-hours that cannot
+    be shared out over cells yet; empty where it is as typed. `offer` is
     another value that may have been meant.
     """
 
@@ -45,9 +59,9 @@ class Entered:
 def entered(field: Field, text: str, unit: str | None = None, board: Board | None = None) -> Entered:
     """Return what typed text says of a field. `unit` (as shown) stands where none is typed.
 
-    A belt's print is read in the fields of the belt, a pack's print or its volts in those of the pack; `board` tells
-    the profile and the chemistry they are read with. Raises InputError, with the text as typed and the key of the
-    field, for what cannot be used.
+    A belt's print is read in the fields of the belt, a pack's print or its volts, with its amp-hours, in those of the
+    pack, a motor's in its constant and its can; `board` tells the profile, the chemistry and the cells in parallel they are
+    read with. Raises InputError, with the text as typed and the key of the field, for what cannot be used.
 
     >>> entered(field_of("drive.belt_teeth"), "280-5M-15").values["drive.profile"].si
     'HTD 5M'
@@ -55,7 +69,12 @@ def entered(field: Field, text: str, unit: str | None = None, board: Board | Non
     10.0
     """
     try:
-        found = _belt(field, text, board) or _pack(field, text, board) or _number(field, text, unit)
+        found = (
+            _belt(field, text, board)
+            or _pack(field, text, board)
+            or _motor(field, text)
+            or _number(field, text, unit)
+        )
         field.check(found.value.si)
         for key, value in found.others:
             field_of(key).check(value.si)
@@ -125,9 +144,35 @@ def _profile(field: Field, text: str, board: Board | None) -> str:
     return str(profile.si)
 
 
+def _motor(field: Field, text: str) -> Entered | None:
+    printed = motor_print(text) if field.key in (KV, *CAN) else None
+    if printed is None:
+        return None
+    sizes = zip(CAN, (printed.diameter, printed.length), strict=True)
+    values = {key: Value(size, typed_unit="mm") for key, size in sizes if size is not None}
+    if printed.turns is not None:
+        turns = read(str(printed.turns), "speed_constant", "rpm/V")
+        values[KV] = Value(turns.si, typed_unit=turns.unit)
+    # Four digits alone are a can's size only where its size is asked for.
+    return Entered(values.pop(field.key), tuple(values.items()), "print") if field.key in values else None
+
+
 def _pack(field: Field, text: str, board: Board | None) -> Entered | None:
     if field.key not in PACK:
         return None
+    label, hours = with_capacity(text)
+    found = _cells(field, label, board)
+    if found is None or not hours:
+        return found
+    values = {field.key: found.value, **found.values}
+    parallel = values.get(PACK[1]) or (board.pack.parallel if board is not None else None)
+    if parallel is None:
+        return Entered(found.value, found.others, "no parallel")
+    cell = Value(read(hours, "charge", "Ah").si / float(parallel.si), typed_unit="Ah")
+    return Entered(found.value, (*found.others, (CAPACITY, cell)), found.told)
+
+
+def _cells(field: Field, text: str, board: Board | None) -> Entered | None:
     printed = pack_print(text)
     if printed is not None:
         values = {

@@ -14,6 +14,9 @@ NEAR = 1e-6
 _BELT = re.compile(r"(\d{2,4})[ -]([A-Z]*[35]M[A-Z]*)[ -](\d{1,2}(?:[.,]\d)?)")
 _BELT_NAMED = re.compile(r"(HTD|GT)[ -]?(\d{2,4}[ -][35]M)(.*)")
 _PACK = re.compile(r"(\d{1,2}) ?S(?: ?(\d{1,2}) ?P)?")
+_MOTOR = re.compile(r"(?:(\d{2})(\d{2})[ -])?(\d{2,4}) ?KV")
+_CAN = re.compile(r"(\d{2})(\d{2})")
+_CAPACITY = re.compile(r"(.*?\S)[ ,-]*?(?<![\d.,])(\d{1,3}(?:[.,]\d{1,2})?) ?AH")
 _VOLTS = re.compile(r"(\d{1,3})(?:[.,](\d{1,2}))? ?V(?:OLTS?)?")
 
 
@@ -131,3 +134,44 @@ def cells_of_volts(text: str, chemistry: str) -> int | None:
             quantity="count",
         )
     return fitting.pop()
+
+
+@dataclass(frozen=True)
+class MotorPrint:
+    """A motor as its can says: diameter and length of the can, turns a minute for each volt; None for what is not there."""
+
+    diameter: Metre | None
+    length: Metre | None
+    turns: int | None
+
+
+def motor_print(text: str) -> MotorPrint | None:
+    """Return the motor of a print such as 6374 170KV, 6374 or 170KV; None for other text.
+
+    The first two of four digits are the can's diameter in mm, the last two its length (common practice, no source).
+
+    >>> motor_print("6374 170KV")
+    MotorPrint(diameter=0.063, length=0.074, turns=170)
+    >>> motor_print("170 kv"), motor_print("170")
+    (MotorPrint(diameter=None, length=None, turns=170), None)
+    """
+    body = text.strip().upper()
+    found, can = _MOTOR.fullmatch(body), _CAN.fullmatch(body)
+    if found is None and can is None:
+        return None
+    diameter, length, turns = found.groups() if found is not None else (*can.groups(), None)  # type: ignore[union-attr]
+    return MotorPrint(
+        None if diameter is None else int(diameter) * MILLIMETRE,
+        None if length is None else int(length) * MILLIMETRE,
+        None if turns is None else int(turns),
+    )
+
+
+def with_capacity(text: str) -> tuple[str, str]:
+    """Return a pack's label without its amp-hours, and these; "" where it names none.
+
+    >>> with_capacity("36 V 4 Ah"), with_capacity("10S2P 8.0Ah"), with_capacity("36V4Ah"), with_capacity("36 V")
+    (('36 V', '4'), ('10S2P', '8.0'), ('36V', '4'), ('36 V', ''))
+    """
+    found = _CAPACITY.fullmatch(text.strip().upper())
+    return (text.strip(), "") if found is None else (found[1], found[2])

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from logic.answers.reading import RIDER
-from logic.board import Value, board_fields, field_of
+from logic.board import Value, board_fields
 from logic.fields import Field
 from logic.units import quantities
 from screens.acts import Act, Back, Both, NotKnown, Set, Settle, Turn, Write
@@ -178,7 +178,8 @@ class _Asked:
         found = read_entry(world, world.typed.get(self.typed, ""), self.field, unit).found
         act = None
         if found is not None:
-            others = {key: replace(one, known=field_of(key).known) for key, one in found.others}
+            # They stand in the same print.
+            others = {key: replace(one, known="label") for key, one in found.others}
             act = self.take(replace(found.value, known=self.known, on=""), others)
         return Foot(
             main=Button(_("Save"), act, why="" if act else _("Type a value first.")),

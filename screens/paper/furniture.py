@@ -279,7 +279,8 @@ def keys(block: Keys, sheet: Sheet) -> None:
     side = [DELETE, UNIT if block.unit else CLEAR, CLEAR if block.unit else "", ""]
     last: list[tuple[str, str]] = [(block.mark, block.mark), ("0", "0")]
     last += [("/", "/"), (" ", _("Space"))] if inch else [(MINUS, MINUS)] if block.signed else []
-    last += [(sign, sign) for sign in block.signs]
+    signs = block.signs.split() if " " in block.signs else block.signs
+    last += [(sign, sign) for sign in signs]
     rows = []
     for digits, word in zip(KEYS[:3], side, strict=False):
         rows.append([*((digit, digit) for digit in digits), (word, word)])
@@ -291,13 +292,15 @@ def keys(block: Keys, sheet: Sheet) -> None:
 
 def _cells(sheet: Sheet, block: Keys, rows: list[list[tuple[str, str]]]) -> None:
     gap, edge = dp(4), dp(8)
-    columns = max(len(row) for row in rows)
+    # Four columns of digits, whatever signs share the last row.
+    columns = max(len(row) for row in rows[:-1] or rows)
     room = sheet.width - 2 * edge
     wide, tall = room / columns, dp(block.tall)
     for line, row in enumerate(rows):
         live = [cell for cell in row if cell[0]]
         # The last row shares its width: the nought is wide.
-        each = room / len(live) if line == len(rows) - 1 and len(live) < len(row) else wide
+        shared = line == len(rows) - 1 and (len(live) < len(row) or len(row) > columns)
+        each = room / len(live) if shared else wide
         for place, (part, letter) in enumerate(live):
             x, y = edge + place * each, line * tall
             sheet.box(

@@ -4,6 +4,8 @@ from logic.entries import Entered
 from logic.fields import Field, Value, field_of
 from screens.words import Style
 
+NO_PARALLEL = "The Ah wait for the P number: type 10S2P 4\u00a0Ah."
+
 
 def value_words(field: Field, value: Value, style: Style) -> str:
     """Return a value as it is shown: a choice by its label, a number in the unit it was typed in."""
@@ -18,9 +20,10 @@ def read_back(field: Field, found: Entered, style: Style) -> str:
         return ""
     parts = [value_words(field, found.value, style)]
     parts += [value_words(field_of(key), value, style) for key, value in found.others]
-    if found.told == "volts":
+    if found.told in ("volts", "no parallel"):
         parts[0] += " cells in series"
-    return f"Read as {', '.join(parts)}."
+    said = f"Read as {', '.join(parts)}."
+    return f"{said} {NO_PARALLEL}" if found.told == "no parallel" else said
 
 
 def offered(field: Field, found: Entered, text: str, style: Style) -> str:

@@ -95,6 +95,45 @@ def test_a_packs_print_is_series_and_parallel() -> None:
     assert entered(field_of("pack.series"), "10S").others == ()
 
 
+@pytest.mark.parametrize("text", ["6374 170KV", "6374-170kv", "6374 170 Kv"])
+def test_a_motors_print_is_its_can_and_its_constant(text: str) -> None:
+    """Two digits for the can's diameter in mm, two for its length: common practice, no source."""
+    found = entered(field_of("motor.kv"), text)
+    assert quantities()["speed_constant"].unit("rpm/V").of_si(
+        found.value.si, quantities()["speed_constant"].si
+    ) == (pytest.approx(170.0, rel=1e-12))
+    assert {key: value.si for key, value in found.others} == {
+        "mount.can_diameter": 0.063,
+        "mount.can_length": 0.074,
+    }
+
+
+def test_digits_alone_are_a_can_only_where_its_size_is_asked_for() -> None:
+    found = entered(field_of("mount.can_length"), "5065")
+    assert (found.value.si, found.values["mount.can_diameter"].si) == (0.065, 0.05)
+    assert entered(field_of("motor.kv"), "170KV").others == ()
+    with pytest.raises(InputError, match="range"):
+        entered(field_of("motor.kv"), "6374")
+
+
+@pytest.mark.parametrize(("text", "parallel"), [
+    ("10S2P 8 Ah", None), ("10S2P8Ah", None), ("36 V 8 Ah", 2.0), ("36V 8,0Ah", 2.0), ("36V8Ah", 2.0), ("10S, 8 Ah", 2.0),
+])  # fmt: skip
+def test_amp_hours_of_a_label_are_shared_out_over_the_cells_in_parallel(
+    text: str, parallel: float | None
+) -> None:
+    """Ours: 8 Ah over two cells in parallel are 4 Ah each, 14400 C."""
+    board = Board("b", "Test")
+    board = board if parallel is None else board.with_value("pack.parallel", Value(parallel))
+    found = entered(field_of("pack.series"), text, None, board)
+    assert (found.value.si, found.values["pack.cell_capacity"].si) == (10.0, 14400.0)
+
+
+def test_amp_hours_wait_for_the_cells_in_parallel() -> None:
+    found = entered(field_of("pack.series"), "36 V 4 Ah", None, Board("b", "Test"))
+    assert (found.value.si, found.others, found.told) == (10.0, (), "no parallel")
+
+
 @pytest.mark.parametrize(("key", "text", "reason"), [
     ("drive.wheel_diameter", "1024", "range"), ("drive.wheel_diameter", "-3", "range"),
     ("drive.wheel_diameter", "1.234,5", "ambiguous"), ("motor.kv", "17000", "range"),

@@ -130,6 +130,23 @@ def test_a_belts_print_answers_three_questions_with_one_undo(pages: Reader) -> N
     assert pages.world.saved == before
 
 
+def test_a_motors_print_fills_its_can_as_a_label(pages: Reader) -> None:
+    pages.open("board.value", key="motor.kv")
+    pages.type("6374-170KV")
+    assert pages.page.foot.entry.read_back.replace("\u00a0", " ") == "Read as 170 rpm/V, 63 mm, 74 mm."
+    pages.tap("Save")
+    found = pages.world.saved
+    assert (found.mount.can_diameter.si, found.mount.can_diameter.known) == (0.063, "label")
+
+
+def test_amp_hours_without_the_p_number_say_what_they_wait_for(guided: Reader) -> None:
+    guided.open("board.value", key="pack.series")
+    guided.type("36V4Ah")
+    assert guided.page.foot.entry.read_back.endswith("The Ah wait for the P number: type 10S2P 4\u00a0Ah.")
+    guided.tap("Save")
+    assert guided.world.saved.pack.series.si == 10.0
+
+
 def test_265_for_a_belt_is_asked_about(pages: Reader) -> None:
     pages.open("board.value", key="drive.belt_teeth")
     pages.type("265")
