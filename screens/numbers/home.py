@@ -104,14 +104,15 @@ def numbers_page(world: World) -> Page:
     """Return which pulleys first, then every page with its figure: those that are known, one more at each quiet moment."""
     entry = entry_of(world)
     found = {page: _found(world, page) for page in LEADS}
-    pulleys = _pulleys(world)
     unknown = [page for page, answer in found.items() if not answer]
-    if pulleys is None:
-        unknown.insert(0, "numbers.pairs")
+    table, wish = _table_known(world), any(key in world.answers for key in WISHES)
+    if not table:
+        # Without a wish the table comes last: its page then opens at once.
+        unknown.insert(0 if wish else len(unknown), "numbers.pairs")
     return Page(
         title=_("Numbers"),
         blocks=(
-            pulleys or _pulleys_row("", _("One moment.")),
+            _pulleys(world, known=table) if wish else _present_pulleys(world),
             *(value_line(world, key) for key in WISHES),
             *_rows(world, {page: answer[0] for page, answer in found.items() if answer}),
             signs_line(),
@@ -141,16 +142,27 @@ def _found(world: World, page: str) -> tuple[Any, ...]:
     return world.kept.known(where, *args)
 
 
-def _pulleys(world: World) -> Line | None:
-    """Return which pulleys for the speed and the hill that are wished for, None while the table is not known."""
+def _table_known(world: World) -> bool:
+    """Tell whether the table of pairs is known; where it is asked for now it is worked out."""
+    if world.args.get("_next") == "numbers.pairs":
+        import_module("screens.numbers.best_pairs").table_of(world)
+    return bool(
+        world.kept.known("logic.answers.pairs.pair_table", world.board, world.person.rider, world.answers)
+    )
+
+
+def _present_pulleys(world: World) -> Line:
+    """Return the pulleys that are on."""
     drive = world.board.drive
-    if not any(key in world.answers for key in WISHES):
-        teeth = (drive.motor_teeth, drive.wheel_teeth)
-        now = "" if None in teeth else ":".join(f"{float(one.si):.0f}" for one in teeth)  # type: ignore[union-attr]
-        return _pulleys_row(now, _("Which teeth for your speed and hill? Say both below."))
-    table = "logic.answers.pairs.pair_table", world.board, world.person.rider, world.answers
-    if world.args.get("_next") != "numbers.pairs" and not world.kept.known(*table):
-        return None
+    teeth = (drive.motor_teeth, drive.wheel_teeth)
+    now = "" if None in teeth else ":".join(f"{float(one.si):.0f}" for one in teeth)  # type: ignore[union-attr]
+    return _pulleys_row(now, _("Which teeth for your speed and hill? Say both below."))
+
+
+def _pulleys(world: World, *, known: bool) -> Line:
+    """Return which pulleys for the speed and the hill that are wished for."""
+    if not known:
+        return _pulleys_row("", _("One moment."))
     best = import_module("screens.numbers.best_pairs").best_told(world)
     return _pulleys_row(best.word, best.text)
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from logic.answers.pairs import Pair, WishFit, speed_cap
+from logic.answers.pairs import Pair, PairTable, WishFit, fit, speed_cap
 from logic.answers.reading import RIDER
 from screens.acts import Turn
 from screens.asking import fold, refused_now, value_line
@@ -99,31 +99,40 @@ def _rows(world: World) -> Iterator[Block]:
         return
     wish, key = wished(world), world.args.get("sort", "")
     asked = wish.speed is not None or wish.grade is not None
-    order = _order(world, key, asked=asked)
-    yield Section(key="pairs", title=_("Pairs"), note=_counted(world, asked=asked))
     shown = world.args.get("rows", SHOWN)
-    for pair, fit in order[:shown]:
-        yield _row(world, pair, fit, key or "loaded", asked=asked)
-    if shown < len(order):
-        more = min(MORE, len(order) - shown)
-        title = _("Show {more} more of {all}").format(more=more, all=len(order))
+    yield Section(key="pairs", title=_("Pairs"), note=_counted(world, asked=asked))
+    for pair, given in _order(world, key, shown, asked=asked):
+        yield _row(world, pair, given, key or "loaded", asked=asked)
+    count = len(table.pairs)
+    if shown < count:
+        more = min(MORE, count - shown)
+        title = _("Show {more} more of {all}").format(more=more, all=count)
         yield Line(key="more", title=title, act=Turn({"rows": shown + more}))
     yield from fold(world, "sort", _("Sort by another figure"), lambda: (_sorting(key, world, asked=asked),))
 
 
-def _order(world: World, key: str, *, asked: bool) -> Ranked:
-    """Return the pairs in the order that is chosen: by the wish, or by a figure."""
-    order = ranked(world)
+def _order(world: World, key: str, count: int, *, asked: bool) -> Ranked:
+    """Return the first pairs in the order that is chosen: by the wish, or by a figure. Of the others no more is read."""
     if asked and not key:
-        return order
-    by = key or "loaded"
+        return ranked(world)[:count]
+    table, by = table_of(world), key or "loaded"
     rising = (by in RISING) != bool(world.args.get("turned"))
-    order = sorted(order, key=lambda one: _place(figure_of(one[0], by), rising=rising))
+    order = sorted(table.pairs, key=lambda pair: _place(figure_of(pair, by), rising=rising))
     if not key:
         # What one compares with comes first, what is doubtful last.
-        table = table_of(world)
-        order.sort(key=lambda one: (not one[0].present, not sound(table, one[0])))
-    return order
+        order.sort(key=lambda pair: not pair.present)
+        order = _sound_first(table, order, count)
+    return [(pair, fit(pair.option, wished(world))) for pair in order[:count]]
+
+
+def _sound_first(table: PairTable, order: list[Pair], count: int) -> list[Pair]:
+    """Return at least so many pairs, those with a sound belt before the others."""
+    found, doubtful = list[Pair](), list[Pair]()
+    for pair in order:
+        (found if pair.present or sound(table, pair) else doubtful).append(pair)
+        if len(found) == count:
+            return found
+    return found + doubtful
 
 
 def figure_of(pair: Pair, key: str) -> float | None:
@@ -148,7 +157,8 @@ def _counted(world: World, *, asked: bool) -> str:
     said = []
     if asked:
         good = sum(
-            not fit.short and (table.travel is None or pair.belt is not None) for pair, fit in ranked(world)
+            not given.short and (table.travel is None or pair.belt is not None)
+            for pair, given in ranked(world)
         )
         said.append(
             _("{good} of {all} do {wish}.").format(
@@ -166,7 +176,7 @@ def _counted(world: World, *, asked: bool) -> str:
     return " ".join(said)
 
 
-def _row(world: World, pair: Pair, fit: WishFit, key: str, *, asked: bool) -> FigureRow:
+def _row(world: World, pair: Pair, given: WishFit, key: str, *, asked: bool) -> FigureRow:
     """Return a pair with the figure it is sorted by; speed, hill and belt beside it."""
     style, option = world.style, pair.option
     value = figure_of(pair, key)
@@ -177,7 +187,7 @@ def _row(world: World, pair: Pair, fit: WishFit, key: str, *, asked: bool) -> Fi
         _shown(style, None if pair.belt is None else pair.belt.teeth, "teeth", _("belt {number}"))
         if key != "belt"
         else "",
-        gives(world, fit) if asked else "",
+        gives(world, given) if asked else "",
         _("on the board now") if pair.present else "",
     ]
     if option.spread is not None:
