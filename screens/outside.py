@@ -6,7 +6,7 @@ from kivy.core.window import Window
 
 from screens.acts import Act, HandOn, Heard, Listen, OpenSound, ReadOut, Say, Share, Turn
 from screens.page import Page
-from screens.phone import share, speech
+from screens.phone import light, share, speech
 from screens.told.speech import as_speech
 from screens.told.text import as_text
 from screens.words.spoken import spoken
@@ -59,9 +59,11 @@ class Outside:
 
     def say(self, text: str) -> None:
         """Say something; where the phone cannot, the page says so."""
-        hint = None if speech.say(spoken(text)) else speech.NO_VOICE
-        if self.front.world.args.get("_hint") != hint:
-            self.front.perform(Turn({"_hint": hint}))
+        speech.say(spoken(text), self._hint)
+
+    def _hint(self, sentence: str) -> None:
+        if self._open and self.front.world.args.get("_hint") != (sentence or None):
+            self.front.perform(Turn({"_hint": sentence or None}))
 
     def _listen(self) -> None:
         if self.microphone is None:
@@ -80,4 +82,6 @@ class Outside:
     def release(self) -> None:
         """Let go of the window; what is still being recorded is heard by nobody."""
         self._open = False
+        speech.close()
+        light.switch(on=False)
         Window.unbind(on_drop_file=self._dropped)

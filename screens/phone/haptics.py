@@ -1,4 +1,4 @@
-"""A short tick under the finger, never the only sign of anything."""
+"""A short tick under the finger, never the only sign of anything. Through plyer, which does it right on every Android."""
 
 from screens.phone.service import service
 
@@ -9,7 +9,10 @@ TICK = 0.02
 def tick() -> bool:
     """Tick once; return whether the phone could."""
     try:
-        service("vibrator").vibrate(TICK)
+        motor = service("vibrator")
+        if not motor.exists():
+            return False
+        motor.vibrate(TICK)
     except Exception:  # noqa: BLE001  (no motor, no permission, no such service: all the same here)
         return False
     return True

@@ -3,14 +3,16 @@
 It is opened when a recording is asked for and shut when it is done. Nothing is kept but the numbers.
 """
 
-import os
 from collections.abc import Callable
 from threading import Thread
 from typing import Any
 
-from kivy.clock import Clock
+from kivy.logger import Logger
 
 from logic.answers.belt_sound import Recording, from_pcm
+from screens.phone import permission
+from screens.phone.java import in_app, on_android
+from screens.tongue import _
 
 RATE = 44100
 SECONDS = 1.5
@@ -18,8 +20,10 @@ UNPROCESSED, VOICE, PLAIN = 9, 6, 1
 """Android's sources: without filters where the phone has that, else as for speech, else as it comes."""
 MONO, SIXTEEN = 16, 2
 
-NONE_HERE = "No microphone can be used here. Open a WAV file, or type the pitch from another meter."
-NOT_ALLOWED = "The phone did not allow the microphone. Everything else works without it."
+RECORD = "android.permission.RECORD_AUDIO"
+
+NONE_HERE = _("No microphone can be used here. Open a WAV file, or type the pitch from another meter.")
+NOT_ALLOWED = _("The phone did not allow the microphone. Everything else works without it.")
 
 Heard = Callable[[Recording | None, str], None]
 """Called in the app's own thread with the recording, or None and the sentence that says why not."""
@@ -37,7 +41,7 @@ class Microphone:
         if self.busy:
             return
         self.busy = True
-        if "ANDROID_ARGUMENT" in os.environ:
+        if on_android():
             self._ask_phone(heard, seconds)
         else:
             self._start(_from_desktop, heard, seconds)
@@ -49,24 +53,23 @@ class Microphone:
         try:
             found: Recording | None = from_pcm(source(seconds), RATE)
             sentence = ""
-        except (ImportError, OSError, ValueError):
+        except Exception as problem:  # noqa: BLE001  (a phone raises what it likes; who listens must hear of it)
+            Logger.info("Deckhand: nothing recorded: %s", problem)
             found, sentence = None, NONE_HERE
-        Clock.schedule_once(lambda *_: self._done(heard, found, sentence))
+        in_app(lambda: self._done(heard, found, sentence))
 
     def _done(self, heard: Heard, found: Recording | None, sentence: str) -> None:
         self.busy = False
         heard(found, sentence)
 
     def _ask_phone(self, heard: Heard, seconds: float) -> None:
-        from android.permissions import Permission, request_permissions  # noqa: PLC0415  (only on a phone)
-
-        def answered(_permissions: Any, granted: list[bool]) -> None:  # noqa: ANN401  (the phone's list)
-            if all(granted):
+        def answered(leave: bool) -> None:  # noqa: FBT001  (yes or no)
+            if leave:
                 self._start(_from_phone, heard, seconds)
             else:
-                Clock.schedule_once(lambda *_: self._done(heard, None, NOT_ALLOWED))
+                self._done(heard, None, NOT_ALLOWED)
 
-        request_permissions([Permission.RECORD_AUDIO], answered)
+        permission.ask(RECORD, answered)
 
 
 def _from_phone(seconds: float) -> bytes:

@@ -7,6 +7,7 @@ import pytest
 
 from logic.checks.lists import checklist
 from screens.driver import Touch
+from screens.phone.speech import NO_VOICE
 from screens.theme import theme
 from tests.screens.session import Session
 
@@ -92,12 +93,12 @@ def test_enter_tells_at_once_why_volts_are_refused(app):
 
 
 def test_where_the_phone_has_no_voice_the_card_says_so(app, monkeypatch):
-    monkeypatch.setattr("screens.phone.speech.say", lambda _: False)
+    monkeypatch.setattr("screens.phone.speech.say", lambda _, told: told(NO_VOICE))
     app.tap("BEFORE A RIDE")
     app.tap("Say it")
     assert app.shows("This phone has no offline voice")
     said = []
-    monkeypatch.setattr("screens.phone.speech.say", lambda text: said.append(text) or True)
+    monkeypatch.setattr("screens.phone.speech.say", lambda text, told: said.append(text) or told(""))
     go_to(app, "charge")
     app.tap("Say it")
     assert said == [
