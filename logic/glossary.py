@@ -15,6 +15,7 @@ class Word:
     """One word. `also` are its other names, `fields` the values of a board that it names, `see` the keys of words beside it."""
 
     key: str
+    subject: str
     name: str
     also: tuple[str, ...]
     what: str
@@ -39,6 +40,7 @@ def _word(row: Row) -> Word:
     cells = row.cells
     return Word(
         key=row.text("key"),
+        subject=row.text("subject"),
         name=row.text("word"),
         also=tuple(cells["also"]),
         what=row.text("what"),

@@ -1,14 +1,16 @@
 """Words of the trade: all of them or those of a page, and one of them: what it is and how one finds it on the part."""
 
 from collections.abc import Iterator
+from itertools import groupby
 
 from logic.glossary import Word, words
 from logic.search import Thing, search
 from logic.tables import sources
 from screens.acts import Act, Go, Turn
 from screens.bench.explained import explained
-from screens.blocks import Block, Field, Line, Section, Words
+from screens.blocks import Block, Field, Line, Picture, Section, Words
 from screens.page import Page
+from screens.pictures.asked import picture_of
 from screens.saved_board import board_line
 from screens.tongue import _
 from screens.words import STANDING
@@ -16,7 +18,16 @@ from screens.world import World
 
 SEARCH = "glossary"
 """Key under which the words of the search are typed."""
-EXAMPLES = ({}, {"keys": ["kv", "ratio"]}, {"word": "span"})
+SUBJECTS = {
+    "Drive": _("Drive"),
+    "Belt": _("Belt"),
+    "Motor and controller": _("Motor and controller"),
+    "Pack": _("Pack"),
+    "Screws": _("Screws"),
+    "Board": _("Board"),
+    "Riding and numbers": _("Riding and numbers"),
+}
+EXAMPLES = ({}, {"keys": ["kv", "ratio"]}, {"word": "span"}, {"word": "kv"}, {"word": "axle nut"})
 """Parameters the page can be opened with, for tests that look at every page."""
 
 
@@ -41,14 +52,16 @@ def glossary_page(world: World) -> Page:
     """Return one `word`, the words of `keys`, or all."""
     word = words().get(world.args.get("word", ""))
     if word is not None:
-        return Page(title=word.name, blocks=tuple(_one(world, word)), aside=frozenset({word.picture}))
+        return Page(
+            title=word.name, blocks=tuple(_one(world, word)), aside=frozenset({word.picture, "picture"})
+        )
     of = [key for key in world.args.get("keys", ()) if key in words()]
     return Page(title=_("Words"), blocks=tuple(_some(of) if of else _all(world.typed.get(SEARCH, ""))))
 
 
 def _one(world: World, word: Word) -> Iterator[Block]:
     yield Words(key="what", text=word.what, role="lead")
-    yield from explained(world, world.board, word.picture)
+    yield from _picture(world, word)
     yield Section(key="find", title=_("How you find it"))
     yield Words(key="found", text=word.find)
     if word.also:
@@ -60,6 +73,14 @@ def _one(world: World, word: Word) -> Iterator[Block]:
         yield Section(key="see", title=_("Beside it"))
         yield from (line(key) for key in word.see)
     yield Words(key="source", text=_source(word), role="small", tone="second")
+
+
+def _picture(world: World, word: Word) -> Iterator[Block]:
+    """Yield the drawing of a word, else where its value is read or measured."""
+    yield from explained(world, world.board, word.picture)
+    drawn = next((found for found in map(picture_of, word.fields) if found is not None), None)
+    if drawn is not None and not word.picture:
+        yield Picture(key="picture", strokes=drawn, text=_("Where it is found."))
 
 
 def _source(word: Word) -> str:
@@ -78,7 +99,12 @@ def _some(keys: list[str]) -> Iterator[Block]:
 def _all(wanted: str) -> Iterator[Block]:
     label = _("Word, or what is printed")
     yield Field(key=SEARCH, label=label, text=wanted, hint=_("Kv, 10S2P, slack"))
-    keys = [thing.key for thing in search(wanted, things())] if wanted.strip() else list(words())
-    if not keys:
+    if not wanted.strip():
+        for subject, of in groupby(words().values(), lambda word: word.subject):
+            yield Section(key=subject, title=SUBJECTS[subject])
+            yield from (line(word.key) for word in of)
+        return
+    found = search(wanted, things())
+    if not found:
         yield Words(key="none", text=_("No word fits. Try the beginning of another one."))
-    yield from (line(key) for key in keys)
+    yield from (line(one.key) for one in found)

@@ -10,8 +10,9 @@ from functools import cached_property
 from logic.answers.reading import RIDER
 from logic.board import Value, board_fields
 from logic.fields import Field
+from logic.glossary import word_of
 from logic.units import quantities
-from screens.acts import Act, Back, Both, NotKnown, Set, Settle, Turn, Write
+from screens.acts import Act, Back, Both, Go, NotKnown, Set, Settle, Turn, Write
 from screens.asking import number_entry, read_entry
 from screens.blocks import Block, Button, Choice, Line, Option, Picture, Words
 from screens.board.guide import Guide, guide, written
@@ -120,6 +121,7 @@ class _Asked:
                 *self.without(),
                 *self.picture(),
                 *((Words(key="more", text=more, tone="second"),) if more else ()),
+                *self.meaning(),
             ),
             foot=Foot(beside=self.skip()) if choosing else self.number(),
             places=False,
@@ -130,6 +132,13 @@ class _Asked:
         found = picture_of(self.key)
         if found is not None:
             yield Picture(key="picture", strokes=found, text=_("Where it is found."))
+
+    def meaning(self) -> Iterator[Block]:
+        """Yield the way to the word of the trade that names this value."""
+        word = word_of(self.key)
+        if word is not None:
+            title = _("What it means: {word}").format(word=word.name)
+            yield Line(key="meaning", title=title, icon="question", act=Go("glossary", {"word": word.key}))
 
     def standing(self) -> Iterator[Block]:
         """Yield what stands and how it is known, which a value that stands takes up at once."""

@@ -43,8 +43,8 @@ def due_tile(world: World) -> Verdict:
 
 def _blocks(world: World) -> Iterator[Block]:
     due, rest = world.due, [one for one in world.upcoming if not one.due]
-    for one in due:
-        yield from _card(world, one)
+    for place, one in enumerate(due):
+        yield from _card(world, one, named=place > 0)
     if rest:
         yield Section(key="next", title=_("Next"))
     yield from (_line(world, one) for one in rest[:OPEN])
@@ -54,11 +54,12 @@ def _blocks(world: World) -> Iterator[Block]:
         )
 
 
-def _card(world: World, one: Due) -> Iterator[Block]:
-    """Yield what is due, why, and the two ways on."""
+def _card(world: World, one: Due, *, named: bool) -> Iterator[Block]:
+    """Yield what is due, why, and the two ways on; the crown names the first."""
     name, when = due_name(one, world.saved.sides), due_when(one, world.style)
     key = f"{one.key} {one.subject}"
-    yield Section(key=key, title=name, note=f"{when[0].upper()}{when[1:]}")
+    if named:
+        yield Section(key=key, title=name, note=f"{when[0].upper()}{when[1:]}")
     yield Words(key=f"{key} why", text=f"{one.why} {_source(one)}.", tone="second")
     yield Line(key=f"{key} check", title=_("Check now"), detail=name, icon="due", act=due_act(one))
     yield Line(key=f"{key} later", title=_("Not now"), detail=name, icon="clock", act=later_act(one))

@@ -4,6 +4,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 from logic.log import BeltFitted, Ride, Tension
+from screens.acts import Write
 from screens.driver import Driver
 from screens.scenes import FIXED, Scene
 from screens.scenes.held import Held
@@ -120,6 +121,23 @@ def history_empty(driver: Driver) -> None:
     driver.tap("Right")
 
 
+def searched(driver: Driver) -> None:
+    """Look for a word in everything."""
+    home(driver)
+    driver.tap("Search")
+    driver.app.front.perform(Write("search", "belt"))
+
+
+def glossary(driver: Driver) -> None:
+    """Open the words of the trade."""
+    driver.app.front.go("glossary")
+
+
+def word(driver: Driver) -> None:
+    """Read what one of them means."""
+    driver.app.front.go("glossary", word="kv")
+
+
 SCENES = (
     Scene("log", home, "log"),
     Scene("log-filter", filtered, "log"),
@@ -134,4 +152,7 @@ SCENES = (
     Scene("log-history", history, "log.tension"),
     Scene("log-history-empty", history_empty, "log.tension"),
     Scene("log-build-sheet", export, "log.export"),
+    Scene("search", searched, "search"),
+    Scene("glossary", glossary, "glossary"),
+    Scene("glossary-word", word, "glossary"),
 )

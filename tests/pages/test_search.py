@@ -205,6 +205,14 @@ def test_a_page_without_an_answer_has_no_row_of_words(pages: Reader) -> None:
     assert with_tools(pages.page, hears=False) == pages.page
 
 
+def test_a_value_leads_to_its_word(pages: Reader) -> None:
+    pages.open("board.value", key="pack.series")
+    pages.tap("What it means: Cells in series")
+    assert pages.page.title == "Cells in series"
+    pages.open("board.value", key="load.board_mass")
+    assert not pages.shows("What it means")
+
+
 def test_a_word_shows_the_value_of_this_board(pages: Reader) -> None:
     pages.open("glossary")
     pages.act(Write("glossary", "kv"))
