@@ -28,6 +28,9 @@ from screens.words import Style
 from screens.words.gearing import ITEMS
 from screens.world import World
 
+EXAMPLES = ({}, {"open_road": True})
+"""Parameters the page can be opened with, for tests that look at every page."""
+
 STEPPED = ("drive.motor_teeth", "drive.wheel_teeth")
 VALUES = (
     "drive.wheel_diameter",
@@ -128,7 +131,7 @@ def gearing_page(world: World) -> Page:
         crown=crown,
         blocks=blocks,
         foot=trial_foot(world, fits=not answer.faults, then=following(world, ROUNDS)),
-        aside=frozenset({"chart head", "chart", "more", "all", *ITEMS}),
+        aside=frozenset(block.key for block in figures),
     )
 
 
