@@ -332,3 +332,30 @@ def test_upkeep_rules_and_spares_name_their_sources():
     for row in rows("upkeep_rules"):
         kind, _, key = row.text("opens").partition(":")
         assert kind != "list" or key in checklists()
+
+
+def test_no_sentence_of_a_list_or_a_fault_has_more_than_fifteen_words():
+    """Issue "First answer", words: at most 15 words a sentence."""
+    texts = [
+        (of.key, text)
+        for of in LISTS
+        for item in of.items
+        for text in (
+            item.action,
+            item.state,
+            item.how,
+            item.why,
+            item.fix,
+            item.hazard,
+            item.care,
+            *item.fixes,
+        )
+    ]
+    texts += [
+        (one.key, text)
+        for one in faults()
+        for text in (one.hazard, *(said for cause in one.causes for said in (cause.check, cause.remedy)))
+    ]
+    assert len(texts) > 500
+    sentences = [(key, one) for key, text in texts for one in re.split(r"(?<=[.:?!;])\s+", text)]
+    assert [(key, one) for key, one in sentences if words(one) > 15] == []
