@@ -1,7 +1,5 @@
 """One pair of pulleys: every figure with its working, and the way to try it on the board."""
 
-from dataclasses import replace
-
 from logic.answers.pair import pair_board, pair_details
 from logic.answers.reading import RIDER, Item
 from logic.board import Value
@@ -9,7 +7,7 @@ from screens.acts import Both, Put
 from screens.asking import value_of
 from screens.blocks import Button, Words
 from screens.figure_page import Figures, figure_page
-from screens.page import Foot, Page
+from screens.page import Page
 from screens.tongue import _
 from screens.words.pairs import LABELS
 from screens.world import World
@@ -40,7 +38,7 @@ def pair_page(world: World) -> Page:
         },
     )
     said = _("Belt of {teeth} teeth.").format(teeth=belt) if belt else _("No belt in stock fits the mount.")
-    page = figure_page(
+    return figure_page(
         world,
         title=_("Pair {motor}:{wheel}").format(motor=motor, wheel=wheel),
         crown=figures.crown("top_loaded"),
@@ -55,9 +53,7 @@ def pair_page(world: World) -> Page:
         figures=lambda: figures.rows(FIRST, head="top_loaded"),
         values=("ask.climb_grade", "ask.climb_speed", RIDER.key),
         values_title=_("Reference climb and rider"),
-    )
-    return (
-        page if page.foot.entry is not None or _is_on(world) else replace(page, foot=Foot(main=_try(world)))
+        offer=None if _is_on(world) else _try(world),
     )
 
 
