@@ -7,7 +7,6 @@ from logic.glossary import Word, words
 from logic.search import Thing, search
 from logic.tables import sources
 from screens.acts import Act, Go, Turn
-from screens.bench.explained import explained
 from screens.blocks import Block, Field, Line, Picture, Section, Words
 from screens.page import Page
 from screens.pictures.asked import picture_of
@@ -77,6 +76,8 @@ def _one(world: World, word: Word) -> Iterator[Block]:
 
 def _picture(world: World, word: Word) -> Iterator[Block]:
     """Yield the drawing of a word, else where its value is read or measured."""
+    from screens.bench.explained import explained  # noqa: PLC0415  (the list of words wants no drawing)
+
     yield from explained(world, world.board, word.picture)
     drawn = next((found for found in map(picture_of, word.fields) if found is not None), None)
     if drawn is not None and not word.picture:

@@ -1,0 +1,92 @@
+"""What a search over everything finds, by kind. Loaded at the first letter: it knows joints, faults, words and the log."""
+
+from collections.abc import Iterator
+
+from logic.answers.joint_guide import find_joints
+from logic.checks.faults import faults
+from logic.search import Thing, search
+from logic.store import Record
+from logic.tables import Row
+from screens.acts import Act, Both, Go, Place, Write
+from screens.bench.faults import SEARCH as FAULTS
+from screens.bench.joint_card import board_of
+from screens.bench.lookup import SEARCH as SCREWS
+from screens.bench.lookup import joint_of, look_up
+from screens.blocks import Block, Line, Section
+from screens.glossary import SEARCH as GLOSSARY
+from screens.glossary import line as word_line
+from screens.glossary import things as all_words
+from screens.log.home import REACH, find
+from screens.log.home import SEARCH as LOG
+from screens.tongue import _
+from screens.words.log import entry_words
+from screens.words.pages import FOUND
+from screens.world import World
+
+SHOWN = 4
+"""Rows of each kind that are shown; the rest is one row further."""
+
+
+def found(world: World, wanted: str) -> Iterator[Block]:
+    """Yield what fits, a heading for each kind; nothing where nothing does."""
+    groups = (
+        (_("Pages"), _pages(wanted), None),
+        (_("Screws"), _screws(world, wanted), Both((Write(SCREWS, wanted), Go("bench.joints")))),
+        (_("Faults"), _faults(wanted), Both((Write(FAULTS, wanted), Go("bench.faults")))),
+        (_("Words"), _words(wanted), Both((Write(GLOSSARY, wanted), Go("glossary")))),
+        (_("Log"), _log(world, wanted), Both((Write(LOG, wanted), Place("log")))),
+    )
+    for title, lines, more in groups:
+        if lines:
+            yield from _group(title, lines, more)
+
+
+def _group(title: str, lines: list[Line], more: Act | None) -> Iterator[Block]:
+    """Yield a heading with its first rows; `more` opens the rest where they are at home."""
+    yield Section(key=title, title=title)
+    shown = SHOWN if more is not None else 2 * SHOWN
+    yield from lines[:shown]
+    if more is not None and len(lines) > shown:
+        said = _("{count} more").format(count=len(lines) - shown)
+        yield Line(key=f"more {title}", title=said, icon="open", act=more)
+
+
+def _pages(wanted: str) -> list[Line]:
+    things = (Thing("page", page, title, tuple(also.split())) for page, title, also in FOUND)
+    return [Line(key=f"page {one.key}", title=one.title, act=Go(one.key)) for one in search(wanted, things)]
+
+
+def _screws(world: World, wanted: str) -> list[Line]:
+    return [_screw(world, kind) for kind in find_joints(wanted).kinds if kind.text("kind") != "screw"]
+
+
+def _screw(world: World, kind: Row) -> Line:
+    """Return a joint of the board where it is described, else the look-up of its kind."""
+    key = joint_of(kind)
+    own = bool(key) and board_of(world).joint(key).thread is not None
+    act = Go("bench.joint", {"joint": key}) if own else look_up(world, kind)
+    return Line(key=f"screw {kind.text('kind')}", title=kind.text("name"), icon="driver", act=act)
+
+
+def _faults(wanted: str) -> list[Line]:
+    things = (Thing("fault", one.key, one.title, one.words) for one in faults())
+    return [
+        Line(key=f"fault {one.key}", title=one.title, act=Go("bench.fault", {"fault": one.key}))
+        for one in search(wanted, things)
+    ]
+
+
+def _words(wanted: str) -> list[Line]:
+    return [word_line(one.key) for one in search(wanted, all_words())]
+
+
+def _log(world: World, wanted: str) -> list[Line]:
+    """Return what the newest part of the log holds, of all boards."""
+    records = world.kept(find, world.log, "", "", 0, wanted, REACH).records
+    return [_entry(world, record) for record in records]
+
+
+def _entry(world: World, record: Record) -> Line:
+    title, detail, icon = entry_words(record, world.style)
+    act = Go("log.entry", {"number": record.id})
+    return Line(key=f"entry {record.id}", title=title, detail=detail, icon=icon, act=act)
