@@ -263,10 +263,11 @@ class Picture(Block):
 
 @dataclass(frozen=True, kw_only=True)
 class Progress(Block):
-    """How far one is: a mark for each step, `states` of open, front, right or noted."""
+    """How far one is: a mark for each step, `states` of open, front, right or noted. `place` stands behind the marks."""
 
     states: tuple[str, ...]
     text: str
+    place: str = ""
 
     def said(self) -> str:
         """Return it in words."""

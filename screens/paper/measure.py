@@ -483,9 +483,13 @@ def picture(block: b.Picture, sheet: Sheet) -> None:
 
 
 def progress(block: b.Progress, sheet: Sheet) -> None:
-    """Draw a mark for each step; the words are for who hears the page."""
+    """Draw a mark for each step, the place behind them; the words are for who hears the page."""
     x, room = inner(sheet)
     count, gap, bar = len(block.states), dp(3), dp(12)
+    if block.place:
+        wide, bar = sheet.wide(block.place, SMALL, bold=True), sheet.line(SMALL, bold=True)
+        sheet.write(block.place, SMALL, x + room - wide, dp(6), wide + 1, bold=True)
+        room -= wide + dp(8)
     each = (room - gap * (count - 1)) / count
     looks = {
         "right": {"fill": "good"},
@@ -494,8 +498,8 @@ def progress(block: b.Progress, sheet: Sheet) -> None:
         "open": {"edge": "outline", "line": dp(1)},
     }
     for place, state in enumerate(block.states):
-        sheet.box(x + place * (each + gap), dp(8), each, bar, **looks[state])
-    sheet.y = bar + dp(14)
+        sheet.box(x + place * (each + gap), dp(6) + (bar - dp(12)) / 2, each, dp(12), **looks[state])
+    sheet.y = bar + dp(12)
 
 
 def section(block: b.Section, sheet: Sheet) -> None:

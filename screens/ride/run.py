@@ -43,7 +43,7 @@ def run_page(world: World) -> Page:
     why = _("Pick one above.") if item.ask == "choice" else _("Enter the volts.") if item.ask else ""
     said = said_of(item, world)
     return Page(
-        title=f"{session.of.title}, {_place(session)}",
+        title=session.of.title,
         blocks=tuple(card(world, session, item)),
         foot=Foot(
             main=Button(
@@ -79,7 +79,8 @@ def _progress(session: Session) -> Progress:
             return "right" if answer.state == RIGHT else "noted"
         return "front" if key == run.at else "open"
 
-    return Progress(key="progress", states=tuple(state(key) for key in run.order), text=_place(session))
+    place = _place(session)
+    return Progress(key="progress", states=tuple(state(key) for key in run.order), text=place, place=place)
 
 
 def card(world: World, session: Session, item: Item) -> Iterator[Block]:
@@ -233,7 +234,7 @@ def broken(session: Session) -> Page:
     on, again = Button(_("Go on"), Rerun(again=False)), Button(_("Start again"), Rerun(again=True))
     stale = session.age == "stale"
     return Page(
-        title=f"{session.of.title}, {_place(session)}",
+        title=session.of.title,
         blocks=(
             _progress(session),
             Words(key="action", text=where, role="title"),

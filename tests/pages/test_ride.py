@@ -92,7 +92,7 @@ def test_the_great_bar_says_how_long_the_check_is(pages: Reader, monkeypatch: py
     pages.tap("All checks")
     assert pages["before_ride"].detail.startswith("7 items")
     pages.tap("Before a ride")
-    assert pages.page.title.endswith("1 of 7")
+    assert pages["progress"].place == "1 of 7"
 
 
 # What stands in the way of a ride.
