@@ -237,9 +237,7 @@ def _travel(world: World) -> tuple[Words, ...]:
     low, high = (world.style.number(end, "length") for end in table.travel)
     entered = _("Belts in stock for a centre distance from {low} to {high}.")
     if not table.travel_known:
-        entered = _(
-            "Belts in stock for a centre distance from {low} to {high}, assumed around the present one."
-        )
+        entered = _("Belts in stock for a centre distance from {low} to {high}, assumed.")
     ground = _("Wheel pulleys up to {teeth} teeth clear the ground.").format(teeth=table.largest_wheel)
     text = f"{entered.format(low=low, high=high)} {ground}"
     return (Words(key="travel", text=text, role="small", tone="second"),)
