@@ -1,6 +1,6 @@
 """The one register of pages: the name of each, and where it is made.
 
-The last part of the path tells which kind it is: `a_function` returns a Page of a World, a `Class` is an old page of widgets.
+A module is loaded at the first visit to its page.
 """
 
 from functools import cache
@@ -20,11 +20,6 @@ PAGES = {
     "search": "screens.search.search_page",
     "glossary": "screens.glossary.glossary_page",
 }
-
-
-def is_data(name: str) -> bool:
-    """Tell whether a page is a function of a World."""
-    return PAGES[name].rpartition(".")[2][0].islower()
 
 
 @cache

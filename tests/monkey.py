@@ -13,7 +13,6 @@ from logic.person import SYSTEMS, TEXT_SCALES, THEMES
 from screens import blocks as b
 from screens.acts import Act, Back, Dismiss, Done, Go, Place, Settle, Type, Undo, Write
 from screens.page import Page
-from screens.register import is_data
 from tests.pages.reader import Reader
 from tests.pages.states import examples, names
 
@@ -65,7 +64,7 @@ class Monkey:
         """Do one thing and read the page that comes of it."""
         chance = self.dice.random()
         reader = self.reader
-        if not is_data(reader.name) or chance < 0.01:
+        if chance < 0.01:
             # Only to pages that need no parameters: others rest on the page they were opened from.
             self._act("jump", Go(self.dice.choice([name for name in names() if examples(name) == ({},)]), {}))
         elif chance < 0.06:
@@ -82,8 +81,7 @@ class Monkey:
             self._home()
         else:
             self._touch(reader.page)
-        if is_data(reader.name):
-            self._read(reader.page)
+        self._read(reader.page)
 
     def _read(self, page: Page) -> None:
         self.seen[self.reader.name] += 1
@@ -99,7 +97,7 @@ class Monkey:
                 self._act(
                     f"type {text[:end]!r}", Type(entry.key, entry.field, text[:end], entry.unit, entry.keeps)
                 )
-                entry = self.reader.page.foot.entry if is_data(self.reader.name) else None
+                entry = self.reader.page.foot.entry
                 if entry is None:
                     return
             return
@@ -137,8 +135,6 @@ class Monkey:
             before = (self.reader.world.trail, self.reader.world.asking)
             self.reader.back()
             if before == (self.reader.world.trail, self.reader.world.asking):
-                return
-            if not is_data(self.reader.name):
                 return
         raise AssertionError(f"no way back from {before[0]}")
 

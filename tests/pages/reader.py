@@ -13,7 +13,7 @@ from logic.store import Store
 from screens import blocks as b
 from screens.acts import Act, Arrive, Back, Go, Put, Type
 from screens.page import Page
-from screens.register import is_data, page_function
+from screens.register import page_function
 from screens.update import update
 from screens.world import Step, World, open_world
 
@@ -79,7 +79,7 @@ class Reader:
         self.world = update(self.world, act)
         self.out += self.world.out
         self.world = replace(self.world, out=())
-        if [step.page for step in before] != [step.page for step in self.world.trail] and is_data(self.name):
+        if [step.page for step in before] != [step.page for step in self.world.trail]:
             self.world = update(self.world, Arrive())
 
     def rest(self) -> "Reader":
@@ -175,7 +175,7 @@ class Reader:
 
     def back(self) -> None:
         """Press Back."""
-        if self.world.asking is None and is_data(self.name) and self.page.back is not None:
+        if self.world.asking is None and self.page.back is not None:
             self.act(self.page.back)
         else:
             self.act(Back())

@@ -17,7 +17,7 @@ from screens.paper.scale import LINE, SMALL, TWO_PANES, Look
 from screens.paper.sheet import Drawing, Ink, Laid, Sheet, Touch
 from tests.pages.states import names, states
 
-SIZES = ((320, 568), (360, 640), (412, 915), (915, 412), (800, 1280))
+SIZES = ((320, 568), (360, 640), (360, 740), (412, 915), (915, 412), (800, 1280))
 SCALES = (1.0, 1.3, 1.6, 2.0)
 SLACK = 1.5
 LEAST = 48

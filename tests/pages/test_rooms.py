@@ -4,7 +4,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from screens.register import PAGES, is_data
+from screens.register import PAGES
 from screens.world import Memo
 
 ROOT = Path(__file__).parents[2]
@@ -14,7 +14,7 @@ CORE = ("acts", "asking", "blocks", "page", "register", "tongue", "trying", "upd
 def modules() -> list[str]:
     """What pages are made of, and every module that has a page of data."""
     pictures = [f"screens.pictures.{path.stem}" for path in (ROOT / "screens" / "pictures").glob("*.py")]
-    pages = [path.rpartition(".")[0] for name, path in PAGES.items() if is_data(name)]
+    pages = [path.rpartition(".")[0] for path in PAGES.values()]
     return [*(f"screens.{name}" for name in CORE), *pictures, *pages]
 
 
