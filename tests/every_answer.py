@@ -30,7 +30,7 @@ from logic.answers.descents import descent
 from logic.answers.drag import coasting, ride_fit
 from logic.answers.energy import pack_energy, pack_figures
 from logic.answers.feel import feel
-from logic.answers.first_range import first_range
+from logic.answers.first_range import first_range, range_so_far
 from logic.answers.first_speed import first_speed, road_speed
 from logic.answers.gearing import gearing, top_speed
 from logic.answers.hold import holding
@@ -257,6 +257,7 @@ def _energy(case: Case) -> Iterator[object]:
     yield range_answer(board, rider, asking, rides)
     yield range_alone(board, rider, asking, rides)
     yield first_range(board, rider, asking)
+    yield range_so_far(board, rider, asking, rides)
 
 
 def _packs(case: Case) -> Iterator[object]:

@@ -1,5 +1,6 @@
 """The best range that the values so far allow: by what a way usually takes, then modelled with what is usual, then as it is."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -13,7 +14,7 @@ from logic.answers.first_speed import (
     taken_as_usual,
     with_band,
 )
-from logic.answers.range import RangeParts
+from logic.answers.range import LoggedRide, RangeParts, range_alone
 from logic.answers.reading import RIDER, Item, Open
 from logic.answers.run import Middle, Run, answer
 from logic.board import Board, Value
@@ -46,19 +47,28 @@ def first_range(board: Board, rider: Value | None, asking: Asking) -> FirstRange
     """Return the best range that the values so far allow, in m."""
     lacks = tuple(key for key in PACK if board.value(key) is None)
     if lacks:
-        return FirstRange("nothing", Open("range", missing=lacks))
+        return FirstRange("nothing", Open("range_modelled", missing=lacks))
 
     def make(key: str = "", end: Literal["low", "usual", "high"] = "usual") -> RoughRange:
         return RoughRange(RoughReading(board, rider, key, end), Asked(asking))
 
     run = Run(make)
     if any((rider if key == RIDER.key else board.value(key)) is None for key in RIDING):
-        return FirstRange("by usual", run.figure("range", "distance", _by_usual))
-    item = run.figure("range", "distance", lambda parts: parts.modelled_range)
+        return FirstRange("by usual", run.figure("range_by_usual", "distance", _by_usual))
+    item = run.figure("range_modelled", "distance", lambda parts: parts.modelled_range)
     taken = taken_as_usual(board)
     return FirstRange(
         "modelled", with_band(item, taken, Ends(make, lambda parts: parts.modelled_range)), taken
     )
+
+
+@answer()
+def range_so_far(board: Board, rider: Value | None, asking: Asking, rides: Sequence[LoggedRide] = ()) -> Item:
+    """Return the range alone: the full answer, else the best that the values so far allow."""
+    full = range_alone(board, rider, asking, rides)
+    if isinstance(full, Open) and full.missing:
+        return first_range(board, rider, asking).item
+    return full
 
 
 def _by_usual(parts: RoughRange) -> Middle:

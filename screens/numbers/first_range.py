@@ -33,4 +33,4 @@ def range_crown(world: World, first: FirstRange, *, grey: bool) -> Figure:
 
 def nearer_range(world: World, first: FirstRange) -> tuple[Block, ...]:
     """Return what would bring the range nearer, and what is taken as usual."""
-    return (*nearer(world, ROUNDS), *taken(first.assumed))
+    return (*nearer(world, ROUNDS), *taken(world, first.assumed))

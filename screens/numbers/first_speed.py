@@ -53,4 +53,4 @@ def nearer_speed(world: World, first: FirstSpeed) -> tuple[Block, ...]:
         act=working(road, _("On the road")),
     )
     on_road = (line,) if first.level == "without load" else ()
-    return (*on_road, *nearer(world, ROUNDS), *taken(first.assumed))
+    return (*on_road, *nearer(world, ROUNDS), *taken(world, first.assumed))

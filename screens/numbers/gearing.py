@@ -6,6 +6,7 @@ from logic.answers.first_speed import first_speed
 from logic.answers.gearing import Gearing, gearing
 from logic.answers.reading import RIDER, Item, Result
 from logic.units import quantities
+from screens.acts import Go
 from screens.asking import (
     figure,
     fold,
@@ -16,7 +17,7 @@ from screens.asking import (
     value_line,
     value_of,
 )
-from screens.blocks import Block, Figure, Picture, Section, Words
+from screens.blocks import Block, Figure, Line, Picture, Section, Words
 from screens.numbers.first_speed import ROUNDS, nearer_speed, speed_crown
 from screens.numbers.nearer import following, lacks_values
 from screens.numbers.road import road_blocks, road_note
@@ -107,6 +108,7 @@ def gearing_page(world: World) -> Page:
             lambda: tuple(road_blocks(world)),
             note=road_note(world) or _("Curves, starts, and what limits where."),
         ),
+        Line(key="range", title=_("How far it goes"), icon="road", act=Go("numbers.range")),
     )
     values: tuple[Block, ...] = (
         Section(key="values", title=_("From the board: tap one to try another value")),

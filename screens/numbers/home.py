@@ -88,7 +88,7 @@ LEADS: dict[str, Lead] = {
     "numbers.gearing": Lead("first_speed.road_speed", lambda w, _a: (w.board, w.person.rider)),
     "numbers.stopping": Lead("stopping.stop_alone", _ridden),
     "numbers.packs": Lead("energy.pack_energy", lambda w, _a: (w.board,)),
-    "numbers.range": Lead("range.range_alone", lambda w, a: (*_ridden(w, a), w.rides)),
+    "numbers.range": Lead("first_range.range_so_far", lambda w, a: (*_ridden(w, a), w.rides)),
     "numbers.charging": Lead("charging.charging", _asked, lambda found: found.items.get("time")),
     "numbers.joining": Lead("joining.joining", _asked, lambda found: found.items.get(found.head)),
     "numbers.wiring": Lead("wiring.wiring", _asked, lambda found: found.items["riding"]),

@@ -4,10 +4,9 @@ from collections.abc import Mapping, Sequence
 
 from logic.answers.reading import Item, Open
 from screens.acts import Ask
-from screens.asking import value_of
-from screens.blocks import Figure, Line, Words
+from screens.asking import fold, once, value_line, value_of
+from screens.blocks import Block, Figure, Line
 from screens.tongue import _
-from screens.words import label_of
 from screens.world import World
 
 Rounds = Mapping[tuple[str, ...], str]
@@ -38,13 +37,15 @@ def nearer(world: World, rounds: Rounds) -> tuple[Line, ...]:
     return ()
 
 
-def taken(keys: Sequence[str]) -> tuple[Words, ...]:
-    """Return which values are taken as usual."""
+def taken(world: World, keys: Sequence[str]) -> tuple[Block, ...]:
+    """Return which values are taken as usual, folded: each can be entered there."""
     if not keys:
         return ()
-    names = ", ".join(label_of(key).lower() for key in keys)
-    text = _("Taken as usual, with both ends of what is usual: {names}.").format(names=names)
-    return (Words(key="usual", text=text, tone="second"),)
+    note = _("By size of motor and kind of cell, with both ends of what is usual.")
+    title = _("{count} values are taken as usual").format(count=len(keys))
+    return fold(
+        world, "usual", title, lambda: (once(value_line(world, key), f"usual {key}") for key in keys), note
+    )
 
 
 def following(world: World, rounds: Rounds) -> str:
