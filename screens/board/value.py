@@ -7,13 +7,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import cached_property
 
-from logic.answers.reading import RIDER
+from logic.answers.first_speed import first_speed
+from logic.answers.reading import RIDER, Result
 from logic.board import Value, board_fields
 from logic.fields import Field
 from logic.glossary import word_of
 from logic.units import quantities
 from screens.acts import Act, Back, Both, Go, NotKnown, Set, Settle, Turn, Write
-from screens.asking import number_entry, read_entry
+from screens.asking import figure, number_entry, read_entry
 from screens.blocks import Block, Button, Choice, Line, Option, Picture, Words
 from screens.board.guide import Guide, guide, written
 from screens.page import Foot, Page
@@ -59,6 +60,7 @@ def _end(world: World, way: Guide) -> Page:
     done = Button(_("Done"), Back())
     return Page(
         title=_("{number} of {all}").format(number=way.count - len(way.skipped), all=way.count),
+        crown=_so_far(world, row=False),
         blocks=(Words(key="said", text=said, role="title"),),
         foot=Foot(main=done, beside=(more,)) if first and rest else Foot(main=done),
         places=False,
@@ -70,6 +72,17 @@ def _first_sentence(text: str) -> tuple[str, str]:
     """Return the one line of help that is always in sight, and the rest."""
     first, stop, more = text.partition(". ")
     return first + stop.strip(), more
+
+
+def _so_far(world: World, *, row: bool) -> Block | None:
+    """Return the best top speed that the values so far allow, None before there is one."""
+    first = world.kept(first_speed, written(world), world.person.rider)
+    if not isinstance(first.item, Result):
+        return None
+    holds = {"without load": _("without load, about"), "with weight": _("loaded, about")}
+    return figure(
+        world, first.item, _("Top speed so far"), detail=holds.get(first.level, _("loaded")), row=row
+    )
 
 
 @dataclass(frozen=True)
@@ -119,6 +132,7 @@ class _Asked:
                 *self.standing(),
                 *(self.options() if choosing else ()),
                 *self.without(),
+                *self.so_far(),
                 *self.picture(),
                 *((Words(key="more", text=more, tone="second"),) if more else ()),
                 *self.meaning(),
@@ -127,6 +141,11 @@ class _Asked:
             places=False,
             card=self.key,
         )
+
+    def so_far(self) -> Iterator[Block]:
+        found = _so_far(self.world, row=True) if self.way else None
+        if found is not None:
+            yield found
 
     def picture(self) -> Iterator[Block]:
         found = picture_of(self.key)

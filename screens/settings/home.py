@@ -67,7 +67,7 @@ def _theme(world: World) -> Choice:
         Option(text, Settle({"theme": name, "sun": False}), not person.sun and person.theme == name)
         for name, text in names
     )
-    sun = Option(_("Sun"), Settle({"sun": True}), person.sun)
+    sun = Option(_("Sun"), Settle({"sun": True}), person.sun or person.theme == "sun")
     return Choice(key="theme", label=_("Theme"), options=(*usual, sun))
 
 

@@ -7,6 +7,7 @@ from logic.board import board_fields
 from screens.acts import Undo
 from screens.board.guide import FIRST
 from screens.pictures.asked import picture_of
+from tests.pages.hand import Hand
 from tests.pages.reader import Reader
 
 NUMBERS = (
@@ -48,6 +49,8 @@ def test_from_nothing_to_a_speed(guided: Reader) -> None:
     guided.type("80")
     guided.tap("Save")
     assert guided.world.person.rider.si == 80.0
+    # Ours: 170 rpm/V x 36 V x 0.95 / 2.5 turns of a 97.5 mm wheel: 2325.6 rpm, 42.7 km/h.
+    assert guided["top_nominal"].label == "Top speed so far"
     guided.tap("One")
     assert guided.page.title == "9 of 12"
     assert guided["label"].text == "Driven side"
@@ -58,6 +61,18 @@ def test_from_nothing_to_a_speed(guided: Reader) -> None:
     assert guided["top_nominal"].number == "42.7"
 
 
+def test_a_boards_first_speed_takes_five_values_and_seven_touches_beside_digits(bare: Reader) -> None:
+    hand = Hand(bare)
+    hand.tap("My board")
+    hand.tap("Save")
+    for _label, typed in NUMBERS:
+        hand.keys(typed)
+        hand.tap("Save")
+    assert bare["top_nominal"].number == "42.7"
+    digits = sum(len(typed) for _label, typed in NUMBERS)
+    hand.told("a board of one's own, to its first speed", 7 + digits)
+
+
 def test_the_round_ends_and_the_rest_can_be_asked_for(guided: Reader) -> None:
     for _ in range(11):
         options = [block for block in guided.page.blocks if block.key in ("NMC", "2")]
@@ -66,6 +81,7 @@ def test_the_round_ends_and_the_rest_can_be_asked_for(guided: Reader) -> None:
         else:
             guided.type("10" if guided["label"].text == "Cells in series" else "50")
             guided.tap("Save")
+    assert guided.page.crown.label == "Top speed so far"
     assert guided.shows("That is enough for first answers.")
     guided.tap("Ask for the other")
     assert guided["label"].text == "Belt profile"
