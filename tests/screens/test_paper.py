@@ -246,6 +246,29 @@ def test_free_text_is_written_in_a_real_field(app: Session, monkeypatch: Any) ->
     assert app.state.typed["note"] == "Belt frayed"
 
 
+def test_a_page_goes_on_by_itself_but_not_under_a_finger(app: Session, monkeypatch: Any) -> None:
+    show(app, monkeypatch, going_on)
+    app.settle()
+    assert app.shows("Step 3")
+    finger = Touch(app, *place(app, "Hold me"))
+    app.page.perform(Turn({"_step": 0}))
+    app.frame(20)
+    assert app.shows("Step 0")
+    finger.up()
+    app.settle()
+    assert app.shows("Step 3")
+
+
+def going_on(world: Any) -> Page:
+    """Return a page that takes three steps by itself."""
+    step = world.args.get("_step", 0)
+    return Page(
+        title="Going on",
+        blocks=(Words(key="step", text=f"Step {step}"), Line(key="hold", title="Hold me", act=Turn({}))),
+        then=Turn({"_step": step + 1}) if step < 3 else None,
+    )
+
+
 def test_textures_are_kept_up_to_a_bound(gears: Session) -> None:
     for scale in (1.0, 1.3, 1.6, 2.0):
         gears.state.set_person(text=scale)
