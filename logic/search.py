@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 STEM = 4
-"""Letters that a known word has at least where what was typed goes on past it: belts finds belt."""
+"""Letters that a word has at least where it goes on past a known one, or stands inside it: belts finds belt."""
 SAID = 3
 """Letters that are looked for in the sentence about a thing; fewer stand in every one."""
 
@@ -23,8 +23,8 @@ class Thing:
 def search(wanted: str, things: Iterable[Thing]) -> tuple[Thing, ...]:
     """Return the things that every word typed fits, the closest first; nothing for no words.
 
-    A word fits the beginning of a word of the title, of another name, or of what is said. The title counts most, then the
-    names; the order given decides between equals.
+    A word fits the beginning of a word of the title, of another name, or of what is said; a long one also what is inside a
+    word: locker finds threadlocker. The title counts most, then the names; the order given decides between equals.
 
     >>> things = (Thing("page", "gearing", "Gearing and speed"), Thing("word", "kv", "Motor constant", ("rpm", "speed")))
     >>> [thing.key for thing in search("speeds", things)], [thing.key for thing in search("mot con", things)]
@@ -49,6 +49,8 @@ def _rank(typed: list[str], thing: Thing) -> tuple[int, int] | None:
             total += 0 if title and _fits(word, title[0]) else 1
         elif any(_fits(word, part) for part in names):
             total += 2
+        elif len(word) >= STEM and any(word in part for part in (*title, *names)):
+            total += 4
         elif len(word) >= SAID and any(part.startswith(word) for part in said):
             total += 6
         else:

@@ -7,7 +7,8 @@ from dataclasses import replace
 import pytest
 
 from logic.log import BeltFitted, Check, Note, Ride, Snooze, Tension, Work
-from screens.acts import Arrive, Place, Record, Undo, Void, Write
+from screens.acts import Arrive, Place, Record, Settle, Undo, Void, Write
+from screens.reminder import remind
 from tests.pages.reader import Reader
 from tests.pages.test_layout import SCALES, SIZES, faults, laids
 
@@ -291,6 +292,19 @@ def test_upkeep_says_who_says_so_and_folds_what_is_far(pages: Reader) -> None:
     assert all("practice" in block.detail or ", p." in block.detail for block in open_now)
     pages.tap("All rules")
     assert len([block for block in pages.blocks() if getattr(block, "icon", "") == "clock"]) == rules
+
+
+def test_the_note_of_the_day_comes_once_only_when_asked_for_and_ridden(
+    pages: Reader, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    shown = []
+    monkeypatch.setattr("screens.reminder.notice", lambda title, text: shown.append((title, text)) or True)
+    add_ride(pages, "8.4", "Wet")
+    assert not remind(pages.world)
+    pages.act(Settle({"remind": True}))
+    assert remind(pages.world)
+    assert not remind(pages.world)
+    assert shown == [("Due on Towpath 36", "Check after water")]
 
 
 # What cannot be read, and how it looks

@@ -76,6 +76,7 @@ def test_the_search_is_one_tap_from_every_place(pages: Reader, home: str) -> Non
         ("kv", "word", "Motor constant (Kv)"),
         ("10S2P", "word", "Cells in series"),
         ("durometer", "word", "Shore A"),
+        ("locker", "page", "Threadlocker"),
     ],
 )
 def test_the_words_of_a_rider_find_it(pages: Reader, wanted: str, kind: str, first: str) -> None:

@@ -1,11 +1,10 @@
-"""Rides, notes, corrections, upkeep and copies, by taps on the real app."""
+"""The log and the search by touches on the real app: the text field opens over its block, what is typed is shown at once."""
 
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
-from screens.reminder import remind
 from screens.theme import theme
 from tests.screens.session import Session
 
@@ -20,23 +19,27 @@ def app(tmp_path: Path) -> Iterator[Session]:
     theme.apply("day", 1.0)
 
 
-def add_ride(app: Session, way: str = "8.4", **flags: bool) -> None:
-    app.front.go("log.ride")
-    app.frame(2)
-    app.keys(way)
-    for flag in flags:
-        app.tap(flag.capitalize())
+def test_a_ride_is_entered_found_again_and_taken_back(app: Session) -> None:
+    app.tap("Log")
+    app.tap("+ Add a ride")
+    app.settle()
+    app.keys("8.4")
+    app.tap("Note")
+    app.page.writing.text = "to the lock"
     app.tap("SAVE THE RIDE")
     app.settle()
-
-
-def test_the_note_of_the_day_comes_once_only_when_asked_for_and_ridden(app, monkeypatch):
-    shown = []
-    monkeypatch.setattr("screens.reminder.notice", lambda title, text: shown.append((title, text)) or True)
-    add_ride(app, wet=True)
-    app.state.changed()
-    assert not remind(app.state.world)
-    app.state.set_person(remind=True)
-    assert remind(app.state.world)
-    assert not remind(app.state.world)
-    assert shown == [("Due on Towpath 36", "Check after water")]
+    assert app.shows("Ride: 8.4\u00a0km")
+    app.tap("Search")
+    app.settle()
+    app.tap("Page, screw, fault, word or log")
+    app.page.writing.text = "lock"
+    app.settle()
+    assert app.shows("Threadlocker")
+    app.tap("Ride: 8.4\u00a0km")
+    app.settle()
+    app.tap("Take it out of the log")
+    app.settle()
+    assert not app.shows("Ride: 8.4\u00a0km")
+    app.tap("Undo")
+    app.settle()
+    assert app.shows("Ride: 8.4\u00a0km")
