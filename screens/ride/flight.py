@@ -30,7 +30,7 @@ from screens.page import Foot, Page
 from screens.saved_board import board_ask, board_choice, board_line, trial_note, untried
 from screens.tongue import _
 from screens.words import refusal
-from screens.words.flight import arithmetic, confirmed, rules_read, verdict_lines, watt_hours
+from screens.words.flight import arithmetic, confirmed, rules_read, verdict_lines, watt_hours, where_lines
 from screens.words.packs import FLIGHT
 from screens.world import World
 
@@ -84,7 +84,9 @@ def _questions(world: World, found: Flight) -> Iterator[Block]:
     if found.packs is not None and found.packs > 1:
         yield choice(world, "ask.carried")
     yield board_choice(world, "pack.tested")
-    yield board_choice(world, "pack.marked")
+    pack = untried(world).board.pack
+    if pack.marked_energy is None or pack.marked is not None:
+        yield board_choice(world, "pack.marked")
     if found.packs is not None:
         yield stepper(world, "ask.loose")
 
@@ -117,7 +119,8 @@ def _verdict(world: World, found: Flight) -> Verdict:
             else _("{count} answers make it sure.").format(count=left)
         )
         return Verdict(key="verdict", word=word, text=f"{more} {text}", form=UNSURE)
-    return Verdict(key="verdict", word=word, text=text, form=form)
+    said = " ".join((*verdict_lines(found), *where_lines(found)))
+    return Verdict(key="verdict", word=word, text=said, form=form)
 
 
 def _energies(figures: Figures) -> Iterator[Block]:
@@ -147,6 +150,8 @@ def _details(world: World, found: Flight) -> dict[str, str]:
 
 def _rules(world: World, found: Flight) -> Iterator[Block]:
     yield Section(key="rules", title=_("Before the flight"))
+    for place, line in enumerate(where_lines(found)):
+        yield Words(key=f"where {place}", text=line, bold=True)
     for place, rule in enumerate(found.rules):
         yield Words(key=f"rule {place}", text=rule.text("text"))
     today = world.now.date().isoformat()

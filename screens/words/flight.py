@@ -80,16 +80,21 @@ def verdict_lines(flight: Flight) -> list[str]:
     if verdict is None:
         return []
     found = [REASONS[reason] for reason in verdict.reasons]
-    rule = max(verdict.batteries, key=lambda battery: battery.energy).rule
     if verdict.card:
         found += [HOPES[key] for key in flight.hopes]
-        found += [
-            INSTALLED[rule.text("installed")],
-            SPARE[rule.text("spare")].format(spares=int(rule.cells["spares"])),
-        ]
     if flight.joined:
         found.append("Joined by a lead they count as one: our reading of the rules. Take them apart.")
     return found
+
+
+def where_lines(flight: Flight) -> list[str]:
+    """Return where packs of this size may be carried, nothing for those that may not."""
+    verdict = flight.best
+    if verdict is None or not verdict.card:
+        return []
+    rule = max(verdict.batteries, key=lambda battery: battery.energy).rule
+    spares = int(rule.cells["spares"])
+    return [INSTALLED[rule.text("installed")], SPARE[rule.text("spare")].format(spares=spares)]
 
 
 def as_text(flight: Flight, board: str, chemistry: str, style: Style, today: str) -> str:
@@ -103,6 +108,7 @@ def as_text(flight: Flight, board: str, chemistry: str, style: Style, today: str
             f"{counted(flight)}: {watt_hours(large_energy(flight), style)}{GAP}Wh",
             *lines(flight, chemistry, style, today),
             *verdict_lines(flight),
+            *where_lines(flight),
             f"{head}.",
             "Question to the airline: will you carry this board and these packs? An answer in writing is wanted.",
         )

@@ -29,6 +29,10 @@ def test_may_two_packs_of_90_wh_fly(hand: Hand) -> None:
     crown = hand.pages.page.crown
     assert (crown.word, crown.form) == ("May fly, ask the airline", UNSURE)
     assert crown.text.startswith("2 answers make it sure. If it is tested to UN 38.3.")
+    # Where each may travel stands with the rules below; it is what the airline says to whoever may fly at all.
+    assert hand.pages["where 1"].text == "Loose: cabin only, at most 20 a person."
+    # The Wh were typed as they are marked: it is not asked whether they are.
+    assert "pack.marked" not in hand.pages
     hand.told("may two packs of 90 Wh fly", 6)
     # Joined by a lead they are one battery of 180 Wh: over 160 Wh none flies.
     hand.tap("Joined by a lead")
