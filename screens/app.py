@@ -13,6 +13,7 @@ from kivymd.theming import ThemeManager
 
 from logic.store import Clock as TellsTime
 from logic.store.opening import open_store
+from screens import environment
 from screens.acts import Examples
 from screens.front import Front
 from screens.paper.paper import Paper
@@ -72,8 +73,12 @@ class DeckhandApp(MDApp):
         return True
 
     def on_resume(self) -> None:
-        """Follow the phone's own theme, which may have changed meanwhile."""
-        self.front.dress()
+        """Take up what may have changed meanwhile, at the next frame: only then does the window have its graphics back."""
+        Clock.schedule_once(self._wake, 0)
+
+    def _wake(self, *_: object) -> None:
+        environment.phone_metrics()
+        self.front.wake()
 
     def on_stop(self) -> None:
         """Close the file and let go of the window."""

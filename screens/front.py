@@ -26,11 +26,12 @@ from screens.lighting import lit
 from screens.outside import Outside
 from screens.page import Page
 from screens.paper import hand
-from screens.paper.ink import width_of
+from screens.paper.edges import Edges
+from screens.paper.ink import forget, lost, width_of
 from screens.paper.keys import Keys
 from screens.paper.paper import LOST, Paper
 from screens.paper.scale import LEAD, NUMBERS, SMALL, TEXT, TITLE, grown
-from screens.phone import awake
+from screens.phone import awake, bars
 from screens.phone.daylight import theme_of
 from screens.register import PAGES, page_function
 from screens.theme import theme
@@ -67,6 +68,7 @@ class Front:
         self._say_later = Clock.create_trigger(lambda *_: self.outside.say(self.page.say), UNTIL_SAID)
         self._undo_over = Clock.create_trigger(self._forget_undo, UNDO_FOR)
         self.dress()
+        self.edges = Edges(self.paper)
         self._resume()
 
     # Acts
@@ -200,7 +202,18 @@ class Front:
         person = self.world.person
         theme.apply(theme_of(person), person.text)
         Window.clearcolor = theme.ground
+        bars.dress(dark=theme.dark)
         hand.feels["on"] = person.vibrate
+
+    def wake(self) -> None:
+        """Come back from behind: what the graphics lost is painted anew, what is due and how the phone is set read again."""
+        if lost():
+            forget()
+            self.paper.repaint()
+        hand.feels["motor"] = True
+        self.edges.read()
+        self.dress()
+        self._accept(replace(self.world, log=LogBook(self.world.store, self.world.saved.id)))
 
     def warm_up(self) -> None:
         """Load what the first frame did not need, so that the first page opens as fast as any."""
@@ -251,6 +264,7 @@ class Front:
         for event in (self._say_later, self._undo_over):
             event.cancel()
         self.outside.release()
+        self.edges.release()
         self.keys.stop()
         Window.unbind(on_keyboard=self._on_keyboard)
 

@@ -115,6 +115,29 @@ def texture(lines: tuple[str, ...], size: float, bold: bool, align: str, font: s
     return found
 
 
+def lost() -> bool:
+    """Tell whether the graphics have let go of what was kept, as those of a phone may while another app is in front.
+
+    Then all that Kivy keeps there itself is loaded again; the text must be written anew (`forget`, then paint).
+    """
+    from kivy.graphics.context import get_context  # noqa: PLC0415  (there is none before the window)
+    from kivy.graphics.opengl import glIsTexture  # noqa: PLC0415  (the same)
+
+    # One that was never shown has no number yet.
+    kept = next((one for one in reversed(_textures.values()) if one.id > 0), None)
+    if kept is None or glIsTexture(kept.id):
+        return False
+    get_context().reload()
+    return True
+
+
+def forget() -> None:
+    """Keep no text any more."""
+    global _pixels  # noqa: PLW0603  (as above)
+    _textures.clear()
+    _pixels = 0
+
+
 def kept_pixels() -> int:
     """Return how many pixels of text are kept."""
     return _pixels

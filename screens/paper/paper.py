@@ -8,7 +8,7 @@ from typing import Any
 from kivy.clock import Clock
 from kivy.graphics import Color, Rectangle
 from kivy.metrics import dp
-from kivy.properties import StringProperty
+from kivy.properties import ObjectProperty, StringProperty
 from kivy.uix.widget import Widget
 
 from logic.entries import LONGEST
@@ -26,6 +26,7 @@ from screens.paper.room import LOW, SHARE, foot_blocks, foot_look, look_of, whol
 from screens.paper.scale import LINE, TWO_PANES, Look
 from screens.paper.sheet import Laid, Touch
 from screens.paper.spots import Spot
+from screens.phone.bars import NONE, Sides
 from screens.theme import theme
 from screens.tongue import _
 
@@ -83,6 +84,7 @@ class Paper(Widget):
     """
 
     title = StringProperty()
+    writing = ObjectProperty(None, allownone=True)
 
     def __init__(self, perform: Callable[[Act], None], **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
         """Make the parts that every page has."""
@@ -99,7 +101,7 @@ class Paper(Widget):
         self.places, self.bar = Strip(), Strip()
         for part in (*self.panes, self.crown, self.header, self.places, self.bar):
             self.add_widget(part)
-        self.writing: Any = None
+        self.free, self.keyboard = NONE, 0.0
         self.choosing = False
         self._press: Press | None = None
         self._laid: dict[tuple[str, str], tuple[Block, float, Look, Laid]] = {}
@@ -187,20 +189,24 @@ class Paper(Widget):
             return
         self._colour.rgba = colour("ground")
         self._ground.pos, self._ground.size = self.pos, self.size
-        wide, tall = self.width, self.height
+        free = self.free
+        low_end = self.y + max(free.bottom, self.keyboard)
+        first, last, high_end = self.x + free.left, self.right - free.right, self.top - free.top
+        # Text keeps its size while the keyboard stands.
+        wide, tall = last - first, high_end - self.y - free.bottom
         low = tall < dp(LOW)
         flat = low and wide > tall
         look = look_of(tall, theme.scale)
         page, entry = self.page, self.page.foot.entry
-        nav = page.places and entry is None
+        nav = page.places and entry is None and not self.keyboard
         rail = dp(80) if flat and nav else 0.0
-        left, right, top, bottom = self.x + rail, self.right, self.top, self.y
+        left, right, top, bottom = first + rail, last, high_end, low_end
         top -= self._put(self.header, self._header(), right - left, left, top, look.framed())
         if nav:
             block = Places(key="places", here=self.frame["place"], upright=flat)
             height = self._height(block, rail or wide, look.framed())
             self._put(
-                self.places, block, rail or wide, self.x, self.top if flat else bottom + height, look.framed()
+                self.places, block, rail or wide, first, high_end if flat else bottom + height, look.framed()
             )
             if not flat:
                 bottom += height
@@ -219,6 +225,17 @@ class Paper(Widget):
             self._hide(self.crown)
         self._arrange_panes(look, left, right, top, bottom, moved=moved)
         self._after()
+
+    def keep_free(self, sides: Sides, keyboard: float = 0.0) -> None:
+        """Lay the page out beside what the system's bars cover, and above its keyboard; in pixels."""
+        if (sides, keyboard) != (self.free, self.keyboard):
+            self.free, self.keyboard = sides, keyboard
+            self.arrange()
+
+    def repaint(self) -> None:
+        """Paint everything anew: what the graphics held has gone."""
+        self._dressed()
+        self.arrange()
 
     def _header(self) -> Header:
         frame = self.frame
@@ -260,7 +277,9 @@ class Paper(Widget):
         room = right - left
         wide = room * 0.46 if flat and self.page.foot.entry else min(room, dp(LINE))
         x = right - wide if flat and self.page.foot.entry else left + (room - wide) / 2
-        most = self.height * SHARE - (self.top - top) - (bottom - self.y)
+        free = self.free
+        ends = self.top - free.top, self.y + max(free.bottom, self.keyboard)
+        most = (ends[0] - ends[1]) * SHARE - (ends[0] - top) - (bottom - ends[1])
         chosen = look if flat else foot_look(blocks, wide, look, most)
         y = bottom
         for block, strip in reversed(list(zip(blocks, self.foot, strict=False))):

@@ -21,6 +21,9 @@ class Writing(TextInput):
             text=block.text,
             multiline=False,
             write_tab=False,
+            # Kivy's own default asks for no kind of keyboard at all; words are helped along where the phone can.
+            input_type="text",
+            keyboard_suggestions=True,
             size_hint=(None, None),
             font_size=grown(LEAD, theme.scale),
             padding=(dp(10), dp(10)),

@@ -18,6 +18,14 @@ from screens.paper.sheet import Drawing, Ink, Laid, Sheet, Touch
 from tests.pages.states import names, states
 
 SIZES = ((320, 568), (360, 640), (360, 740), (412, 915), (915, 412), (800, 1280))
+UPRIGHT, LYING = (0, 24, 0, 48), (0, 0, 48, 0)
+"""What the bars of the system cover at the left, top, right and bottom, in dp: three buttons, upright and on its side."""
+BESIDE = (
+    (412 - UPRIGHT[0] - UPRIGHT[2], 915 - UPRIGHT[1] - UPRIGHT[3]),
+    (320 - UPRIGHT[0] - UPRIGHT[2], 568 - UPRIGHT[1] - UPRIGHT[3]),
+    (915 - LYING[0] - LYING[2], 412 - LYING[1] - LYING[3]),
+)
+"""What they leave of a usual phone, of the smallest one, and of one on its side: the paper lays a page out for that."""
 SCALES = (1.0, 1.3, 1.6, 2.0)
 SLACK = 1.5
 LEAST = 48
@@ -105,6 +113,20 @@ def test_nothing_is_cut_and_everything_can_be_touched(name: str, tmp_path: Path)
                     found += [f"{what} {width}x{height} {scale} {part}: {fault}" for fault in faults(laid)]
                     count += 1
     assert count
+    assert found == []
+
+
+@pytest.mark.parametrize("name", names())
+def test_beside_the_bars_of_the_system_nothing_is_cut_either(name: str, tmp_path: Path) -> None:
+    found = []
+    for what, page in states(name, tmp_path):
+        for width, height in BESIDE:
+            found += [
+                f"{what} {width}x{height} {part}: {fault}"
+                for part, laid in laids(page, width, height, SCALES[-1])
+                for fault in faults(laid)
+            ]
+        assert matter(page, *BESIDE[0], SCALES[-1]) >= 1.0 - SHARE, what
     assert found == []
 
 
