@@ -178,10 +178,10 @@ def _foot(world: World) -> Foot:
     before = world.checklist("before_ride")
     size = size_text(len(before.items), before.seconds)
     main = Button(_("BEFORE A RIDE\n{size}").format(size=size), Go("ride.run", {"list": "before_ride"}))
-    after = Button(_("After the ride"), Go("ride.run", {"list": "after_ride"}))
+    after = Button(_("AFTER THE RIDE"), Go("ride.run", {"list": "after_ride"}))
     first = (
-        Button(_("Add a ride"), Go("log.ride"))
+        Button(_("ADD A RIDE"), Go("log.ride"))
         if _riding(world)
-        else Button(_("Tension check"), Go("ride.tension"))
+        else Button(_("TENSION CHECK"), Go("ride.tension"))
     )
     return Foot(main=main, beside=(first, after), great=True)

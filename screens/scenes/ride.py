@@ -27,7 +27,7 @@ def first_start(driver: Driver) -> None:
 
 def check(driver: Driver) -> None:
     """Open the tension check."""
-    driver.tap("Tension check")
+    driver.tap("TENSION CHECK")
 
 
 def in_window(driver: Driver) -> None:

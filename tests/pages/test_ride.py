@@ -190,14 +190,14 @@ def test_a_ride_waits_beside_after_ride_until_it_is_entered(pages: Reader) -> No
     looked_over(pages)
     home(pages)
     assert "Add a ride" in rows(pages)
-    assert bars(pages) == ["Tension check", "After the ride", "BEFORE A RIDE"]
+    assert bars(pages) == ["TENSION CHECK", "AFTER THE RIDE", "BEFORE A RIDE"]
     begin(pages)
     right_until(pages, "")
     pages.tap("FINISH")
-    assert bars(pages) == ["Add a ride", "After the ride", "BEFORE A RIDE"]
+    assert bars(pages) == ["ADD A RIDE", "AFTER THE RIDE", "BEFORE A RIDE"]
     assert "Add a ride" not in rows(pages)
     pages.store.append(pages.world.saved.id, Ride(distance=8400.0))
-    assert bars(home(pages))[0] == "Tension check"
+    assert bars(home(pages))[0] == "TENSION CHECK"
 
 
 def test_a_ride_never_entered_stops_waiting_after_a_day(pages: Reader) -> None:
@@ -205,10 +205,10 @@ def test_a_ride_never_entered_stops_waiting_after_a_day(pages: Reader) -> None:
     begin(pages)
     right_until(pages, "")
     pages.tap("FINISH")
-    assert bars(pages)[0] == "Add a ride"
+    assert bars(pages)[0] == "ADD A RIDE"
     pages.restart(hours=25)
     pages.act(Place("ride"))
-    assert bars(pages)[0] == "Tension check"
+    assert bars(pages)[0] == "TENSION CHECK"
 
 
 def test_a_second_tap_on_undo_finds_nothing_to_take_back(pages: Reader) -> None:

@@ -127,7 +127,7 @@ def main(folder: Path) -> dict[str, object]:
 
     front.place("ride")
     driver.settle()
-    finger.tap("Tension check")
+    finger.tap("TENSION CHECK")
     told["bar"] = len(front.world.trail) - 1
     finger.tap("1")
     told["key"] = front.paper.entry.text

@@ -33,7 +33,7 @@ def test_two_belts_within_reach_of_a_thumb(app: Session) -> None:
         moved.append(app.page.panes[0].offset == 0)
         app.tap(spot)
 
-    tap("Tension check")
+    tap("TENSION CHECK")
     before = app.taps
     app.keys("0.92")
     digits = app.taps - before

@@ -22,7 +22,7 @@ def settings(app: Session) -> None:
 
 
 def test_theme_and_text_change_while_a_number_is_typed(app: Session) -> None:
-    app.tap("Tension check")
+    app.tap("TENSION CHECK")
     app.keys("0.92")
     app.state.set_person(text=2.0)
     app.settle()

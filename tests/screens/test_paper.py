@@ -152,7 +152,7 @@ def test_the_crown_stays_in_sight_while_the_keypad_is_open(gears: Session) -> No
 
 
 def test_no_key_moves_while_a_number_is_typed(app: Session) -> None:
-    app.tap("Tension check")
+    app.tap("TENSION CHECK")
     before = [(name, app.page.key(name).x, app.page.key(name).y) for name in "0123456789"]
     app.type("0.6")
     app.settle()

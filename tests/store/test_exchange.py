@@ -141,6 +141,7 @@ DEEP = json.loads("[" * DEEPEST + "]" * DEEPEST)
             Foreign,
         ),
     ],
+    ids=range(22),
 )
 def test_a_file_that_cannot_be_taken_says_why(data, cause):
     with pytest.raises(cause):
