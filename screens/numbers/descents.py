@@ -13,7 +13,7 @@ from screens.world import World
 HEAD = "drop_back"
 DETAILS = {
     HEAD: _("By energy alone: above full volts the brake may cut out before."),
-    "volts": _("At rest by a straight line from empty to full, plus the brake's amps through the pack."),
+    "volts": _("Rest volts by a straight line from empty to full. The brake's amps come on top."),
     "comes_back": _("Rolling and air make the real figure lower."),
     "slows_as_set": AT_WORST,
     "stop_as_set": AFTER_REACTION,

@@ -13,7 +13,7 @@ LABELS = {
 """Label of each result."""
 
 CONVENTION = (
-    _("An amp means DC-equivalent at a six-step controller, peak or rms of a phase at a sine one."),
+    _("At a six-step controller an amp is DC-equivalent. At a sine one it is peak or rms of a phase."),
     _("Taking {taken} for {meant} reads the torque {error} off."),
 )
 SAFE = _("Belt off, motor held in a vice by its mount, hands clear. It starts without warning.")
