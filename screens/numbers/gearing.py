@@ -98,7 +98,7 @@ def gearing_page(world: World) -> Page:
 
     figures: tuple[Block, ...] = (
         *_chart(answer, world.style, wanted=first is None),
-        Section(key="more", title=_("More answers"), note=shared_sureness(items)),
+        *([Section(key="more", title=_("More answers"), note=shared_sureness(items))] if said else []),
         *(shown(name, reserve=True) for name in FIRST if name in said),
         *fold(world, "all", _("All figures"), rest),
         *fold(
