@@ -369,6 +369,8 @@ def options(block: Options, sheet: Sheet) -> None:
 
 GREAT = (112, 88)
 """Height of a great main bar in dp: in a high window and in a low one."""
+FLAT = 600
+"""Width in dp from which it stands beside the others in a low window."""
 
 
 def bars(block: Bars, sheet: Sheet) -> None:
@@ -379,7 +381,9 @@ def bars(block: Bars, sheet: Sheet) -> None:
     shown = block.bars
     if not shown:
         return
-    beside = not block.great and len(shown) <= 2 and _fit_beside(sheet, shown, room)  # noqa: PLR2004
+    # Where the window is low and wide, height is what is scarce.
+    flat = block.great and sheet.look.low and sheet.width >= dp(FLAT) and _fit_beside(sheet, shown, room)
+    beside = flat or (not block.great and len(shown) <= 2 and _fit_beside(sheet, shown, room))  # noqa: PLR2004
     lines = [shown] if beside else [shown[:-1], shown[-1:]]
     if len(lines[0]) == 2 and len(lines) == 2 and not _fit_beside(sheet, lines[0], room):  # noqa: PLR2004
         lines = [shown[:1], shown[1:2], shown[2:]]

@@ -328,7 +328,7 @@ class Paper(Widget):
             pane.size = (width, max(0.0, top - bottom))
             pane.pos = (left + place * room + (room - width) / 2, bottom)
             if not place:
-                look = whole_look(self.page, width, look, top - bottom)
+                look = whole_look(shown, self.page.whole, width, look, top - bottom)
             before = {} if moved else {one.key for one in pane.blocks}
             laids = tuple(self._lay(one, width, look, f"pane {place}") for one in shown)
             offset = offsets[place]

@@ -1,5 +1,6 @@
 """How much of the height is left for the matter: what stands in the foot, and how large. Needs no window."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from kivy.metrics import dp
@@ -56,12 +57,12 @@ def foot_look(blocks: tuple[Block, ...], width: float, look: Look, most: float) 
     return Look(1.0, look.number, look.low)
 
 
-def whole_look(page: Page, width: float, look: Look, room: float) -> Look:
-    """Return the look in which the blocks up to `page.whole` stand in the room; their text shrinks by a quarter at most."""
-    keys = [block.key for block in page.blocks]
-    if page.whole not in keys:
+def whole_look(blocks: Sequence[Block], whole: str, width: float, look: Look, room: float) -> Look:
+    """Return the look in which the blocks up to the one named stand in the room; their text shrinks by a quarter at most."""
+    keys = [block.key for block in blocks]
+    if whole not in keys:
         return look
-    first = page.blocks[: keys.index(page.whole) + 1]
+    first = blocks[: keys.index(whole) + 1]
     scale, least = look.scale, max(1.0, look.scale * (1.0 - SHRINKS))
     while scale > least and sum(measure(one, width, look).height for one in first) > room:
         scale = max(least, scale - 0.05)

@@ -37,6 +37,7 @@ def first_start(world: World, pinned: Block | None) -> Page:
         title=_("What do you want now?"),
         crown=pinned or red,
         whole=WANTED[-1][0],
+        aside=frozenset(row.key for row in rows[len(rows) // 2 :]),
         blocks=rows if pinned is None else (red, *rows),
         foot=Foot(
             beside=(

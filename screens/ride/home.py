@@ -30,6 +30,7 @@ def ride_page(world: World) -> Page:
     """Return the belts, the pack, what is open and what is due; what forbids riding stays in sight above them."""
     if world.is_scratch:
         return first_start(world, pinned(world))
+    more = tuple(_more(world))
     return Page(
         title=_("Ride"),
         crown=pinned(world),
@@ -39,9 +40,10 @@ def ride_page(world: World) -> Page:
             *_faults(world),
             *_due(world),
             signs_line(),
-            *_more(world),
+            *more,
         ),
         foot=_foot(world),
+        aside=frozenset(block.key for block in more),
         chip=True,
         tools=search_tools(),
     )

@@ -34,6 +34,7 @@ def not_right(world: World) -> Page:
         foot=_foot(of, item, sign, ". ".join(part for part in (sign, words) if part)),
         places=False,
         whole="fix" if item.fix else "action",
+        aside=frozenset(("fix", "tension", "signs", "joint", "guide", key)),
         # A hazard that comes with a sign is read from the top.
         card="danger" if danger else "",
     )

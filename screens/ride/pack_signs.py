@@ -43,6 +43,7 @@ def pack_signs(world: World) -> Page:
             *(Words(key=f"stop {row.key}", text=row.text) for row in others),
         ),
         foot=_foot(chosen, out=out is not None),
+        aside=frozenset(("others", *(f"stop {row.key}" for row in others))),
         places=False,
     )
 

@@ -25,6 +25,9 @@ from screens.world import World
 
 VOLTS = Field("check.volts", "Pack volts", "number", 0, "", quantity="voltage", low=1.0, high=150.0)
 
+TASK = ("progress", "problem", "care", "action", "before", "how", "wanted", "choice")
+"""Keys of what must be in sight at once."""
+
 EXAMPLES = ({"list": "before_ride"}, {"list": "build.belt"})
 """Parameters the page can be opened with, for tests that look at every page."""
 
@@ -42,9 +45,10 @@ def run_page(world: World) -> Page:
     ready = not item.ask or value is not None
     why = _("Pick one above.") if item.ask == "choice" else _("Enter the volts.") if item.ask else ""
     said = said_of(item, world)
+    blocks = tuple(card(world, session, item))
     return Page(
         title=session.of.title,
-        blocks=tuple(card(world, session, item)),
+        blocks=blocks,
         foot=Foot(
             main=Button(
                 item.state.upper(), Answer(RIGHT, value, _note(world, item, value)) if ready else None, why
@@ -59,6 +63,8 @@ def run_page(world: World) -> Page:
         ),
         places=False,
         awake=True,
+        # What is read and answered at the left, what belongs to it at the right.
+        aside=frozenset(block.key for block in blocks if block.key not in TASK),
         whole="choice" if item.ask == "choice" else "wanted",
         card=f"{item.key} {len(run.answers)}",
         say=said,

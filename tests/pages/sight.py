@@ -19,7 +19,7 @@ def in_sight(page: Page, width: float = 360.0, height: float = 640.0, scale: flo
     blocks = foot_blocks(page.foot, low=look.low)
     chosen = foot_look(blocks, width, look, height * SHARE - frame - foot)
     foot += sum(measure(block, width, chosen).height for block in blocks)
-    look = whole_look(page, width, look, height - foot - top)
+    look = whole_look(page.blocks, page.whole, width, look, height - foot - top)
     seen = set()
     for block in page.blocks:
         top += measure(block, width, look).height

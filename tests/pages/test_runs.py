@@ -563,6 +563,6 @@ def test_text_shrinks_by_a_quarter_at_most_and_never_below_normal(pages: Reader)
     page = pages.page
     for scale in (1.0, 1.3, 2.0):
         look = look_of(568, scale)
-        small = whole_look(page, 320, look, 10.0)
+        small = whole_look(page.blocks, page.whole, 320, look, 10.0)
         assert max(1.0, 0.75 * scale) == pytest.approx(small.scale)
-        assert whole_look(page, 320, look, 10_000.0) == look
+        assert whole_look(page.blocks, page.whole, 320, look, 10_000.0) == look
