@@ -27,6 +27,7 @@ from screens.outside import Outside
 from screens.page import Page
 from screens.paper import hand
 from screens.paper.edges import Edges
+from screens.paper.fade import Veil
 from screens.paper.ink import forget, lost, width_of
 from screens.paper.keys import Keys
 from screens.paper.paper import LOST, Paper
@@ -62,6 +63,7 @@ class Front:
         self.world = world
         self.paper = Paper(self.perform)
         self.outside = Outside(self)
+        self.veil = Veil(self.paper)
         self.keys = Keys(Window)
         self.keys.front = self.paper
         Window.bind(on_keyboard=self._on_keyboard)
@@ -173,6 +175,8 @@ class Front:
         before, where = paper.page, _way(world)
         fresh = where != paper.where or page.card != before.card
         paper.show(page, where, **self._frame())
+        if fresh and paper.parent is not None and world.person.fade:
+            self.veil.drop()
         if page.say != before.say or fresh:
             self._say_later.cancel()
             if world.person.say and page.say:
@@ -263,6 +267,7 @@ class Front:
         awake.release()
         for event in (self._say_later, self._undo_over):
             event.cancel()
+        self.veil.lift()
         self.outside.release()
         self.edges.release()
         self.keys.stop()

@@ -182,3 +182,16 @@ def test_theme_and_text_follow_the_settings(one: Person) -> None:
     assert (theme.name, theme.scale) == ("night", 1.3)
     one.front.perform(Settle({"theme": "day", "text": 1.0}))
     assert (theme.name, theme.scale) == ("day", 1.0)
+
+
+def test_another_page_fades_in_and_stands_after_150_ms_unless_it_is_switched_off(one: Person) -> None:
+    one.settle()
+    one.front.go("numbers.units")
+    assert one.front.veil.cover == 1.0
+    one.frame(seconds=0.08)
+    assert 0.2 < one.front.veil.cover < 0.8
+    one.frame(2, seconds=0.05)
+    assert one.front.veil.cover == 0.0
+    one.front.perform(Settle({"fade": False}))
+    one.front.go("numbers.gearing")
+    assert one.front.veil.cover == 0.0
