@@ -2,7 +2,7 @@
 
 import json
 from collections.abc import Callable
-from dataclasses import asdict, dataclass, fields, replace
+from dataclasses import asdict, fields, replace
 from typing import Any, TypeAlias
 
 from logic.board_joints import BoardJoint, joint_of, with_joint_value
@@ -18,6 +18,7 @@ from logic.fields import (
     joint_fields,
     value_from,
 )
+from logic.frozen import frozen
 
 __all__ = [
     "PARTS",
@@ -57,7 +58,7 @@ class _Part:
                 known[f"{group}.{item.name}"].check(value.si)
 
 
-@dataclass(frozen=True)
+@frozen
 class Drive(_Part):
     """Pulleys, belt and wheel. Centre and span are the measured ones, when there are any; the mass is weighed."""
 
@@ -76,7 +77,7 @@ class Drive(_Part):
     wheel_diameter_new: Value | None = None
 
 
-@dataclass(frozen=True)
+@frozen
 class Motor(_Part):
     """One motor. Its resistance is line to line at 20 degrees C."""
 
@@ -87,7 +88,7 @@ class Motor(_Part):
     radial_load: Value | None = None
 
 
-@dataclass(frozen=True)
+@frozen
 class Controller(_Part):
     """Limits: motor and brake current per motor, battery and regen current for the whole board."""
 
@@ -102,7 +103,7 @@ class Controller(_Part):
     voltage_limit: Value | None = None
 
 
-@dataclass(frozen=True)
+@frozen
 class Pack(_Part):
     """Cells per pack, packs joined in parallel, and what stands between them and the controller."""
 
@@ -131,7 +132,7 @@ class Pack(_Part):
     lead_insulation: Value | None = None
 
 
-@dataclass(frozen=True)
+@frozen
 class Load(_Part):
     """What the motors move and against what."""
 
@@ -141,7 +142,7 @@ class Load(_Part):
     efficiency: Value | None = None
 
 
-@dataclass(frozen=True)
+@frozen
 class Mount(_Part):
     """How the motors sit: the travel of the mount, the cans, the hanger and the deck above.
 
@@ -165,7 +166,7 @@ class Mount(_Part):
 PARTS = (Drive, Motor, Controller, Pack, Load, Mount)
 
 
-@dataclass(frozen=True)
+@frozen
 class Board:
     """A board: a name and its parts. Values that are not set are None, never zero."""
 

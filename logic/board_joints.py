@@ -1,15 +1,16 @@
 """The joints of a board: which screws hold it together. Values that are not set are None."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
 from functools import cache
 from typing import Any
 
 from logic.errors import InputError
 from logic.fields import Value, joint_fields, page
+from logic.frozen import frozen
 
 
-@dataclass(frozen=True)
+@frozen
 class JointPlace:
     """A joint that a board has: its key, its row of joint_kinds.toml, and the fields that are asked of it."""
 
@@ -27,7 +28,7 @@ def joint_places() -> dict[str, JointPlace]:
     }
 
 
-@dataclass(frozen=True)
+@frozen
 class BoardJoint:
     """One joint as it is on this board. `key` is one of `joint_places`, or another one for a look-up."""
 

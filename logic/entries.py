@@ -3,11 +3,10 @@
 Text that cannot be used is refused whole, with the reason. Nothing is stripped and nothing is altered.
 """
 
-from dataclasses import dataclass
-
 from logic.board import Board
 from logic.errors import InputError
 from logic.fields import Field, Value, field_of
+from logic.frozen import frozen
 from logic.prints import (
     belt_print,
     cells_of_volts,
@@ -36,7 +35,7 @@ UNKNOWN_CHEMISTRY = "NMC"
 """Taken for a pack's volts while no chemistry is entered; its cells and those of NCA have the same volts."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Entered:
     """What was read. `others` are values of other fields, by key.
 

@@ -1,18 +1,19 @@
 """What a board is described by: its fields with words, quantity and limits, and the values that stand in them."""
 
 import tomllib
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 from typing import Any
 
 from logic.errors import InputError
+from logic.frozen import frozen
 
 TABLES = Path(__file__).resolve().parent.parent / "assets" / "tables"
 LONGEST_NAME = 40
 
 
-@dataclass(frozen=True)
+@frozen
 class Option:
     """One answer of a choice."""
 
@@ -20,7 +21,7 @@ class Option:
     label: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Field:
     """What a board value is: its words, its quantity and its limits in SI.
 
@@ -75,7 +76,7 @@ class Field:
             raise InputError(self.key, given, "range", self.low, self.high, self.quantity)
 
 
-@dataclass(frozen=True)
+@frozen
 class Value:
     """One value of a board: SI number or option key, and how it is known (measured, label, guess)."""
 

@@ -1,11 +1,12 @@
 """What upkeep reads of the log: rides, checks, tensions, belts and joints of one board, kept up to date."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from itertools import takewhile
 
 from logic.checks.open_faults import Finding, OpenFault, finding, still_open
+from logic.frozen import frozen
 from logic.log import Check, Ride
 from logic.log.checks import ALL_RIGHT, WITH_NOTES
 from logic.store import Record, Store
@@ -28,7 +29,7 @@ NEVER = datetime.max.replace(tzinfo=UTC) - timedelta(days=2)
 NOTHING_FOUND = Finding()
 
 
-@dataclass(frozen=True)
+@frozen
 class Event:
     """One entry, cut down to what counts: its row, its time, its kind, and what it is about.
 

@@ -1,11 +1,12 @@
 """The person and the tools in the hand: settings that answers need and that belong to no board."""
 
 import json
-from dataclasses import Field, asdict, dataclass, field, fields
+from dataclasses import Field, asdict, field, fields
 from math import isfinite
 from typing import Any
 
 from logic.board import Value, value_from
+from logic.frozen import frozen
 from logic.tables import pick
 
 TEXT_SCALES = (1.0, 1.3, 1.6, 2.0)
@@ -24,7 +25,7 @@ def _tool(default: str) -> Any:  # noqa: ANN401  (as dataclasses.field)
     return field(default=default, metadata={"table": "measuring_tools"})
 
 
-@dataclass(frozen=True)
+@frozen
 class Person:
     """Units, reading, tools, and what the phone may do. `scale` and `depth_tool` name rows of measuring_tools.toml.
 

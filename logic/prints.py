@@ -1,9 +1,9 @@
 """What is printed on parts, read as it stands there: a belt's back, a pack's label, its volts."""
 
 import re
-from dataclasses import dataclass
 
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.si import Metre, One
 from logic.tables import matching, pick, rows
 
@@ -20,7 +20,7 @@ _CAPACITY = re.compile(r"(.*?\S)[ ,-]*?(?<![\d.,])(\d{1,3}(?:[.,]\d{1,2})?) ?AH"
 _VOLTS = re.compile(r"(\d{1,3})(?:[.,](\d{1,2}))? ?V(?:OLTS?)?")
 
 
-@dataclass(frozen=True)
+@frozen
 class BeltPrint:
     """A belt as its back says: profile, pitch length with its teeth, and width."""
 
@@ -136,7 +136,7 @@ def cells_of_volts(text: str, chemistry: str) -> int | None:
     return fitting.pop()
 
 
-@dataclass(frozen=True)
+@frozen
 class MotorPrint:
     """A motor as its can says: diameter and length of the can, turns a minute for each volt; None for what is not there."""
 

@@ -1,13 +1,13 @@
 """What the file holds, read back piece by piece: what cannot be read is set aside as it was, and the rest opens."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from typing import Any, Final, TypeVar
 
 from logic.board import Board, Value, field_of, from_dict, value_from
 from logic.checks.lists import Checklist
 from logic.checks.own import list_from_dict
 from logic.errors import UNREADABLE
+from logic.frozen import frozen
 from logic.person import Person, person_from_dict
 from logic.store import Store, StoredBoard
 
@@ -17,7 +17,7 @@ LOOKED_AT: Final = 2_000
 """Entries of the log that `unread` looks at, the newest ones."""
 
 
-@dataclass(frozen=True)
+@frozen
 class UnreadThing:
     """A thing in the file that cannot be read: a board, setting, list, trial, run or log entry. `text` is as it stands."""
 

@@ -2,12 +2,13 @@
 
 import tomllib
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 from typing import Any
 
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.units import factor
 from logic.workings import Entry, Given, given, origins
 
@@ -59,7 +60,7 @@ ICE_POINT = 273.15
 """Kelvin at 0 degrees Celsius (exact): temperatures are the only printed numbers with an offset."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Source:
     """One printed source: `title`, who published it, its year, and how far it was read."""
 
@@ -70,7 +71,7 @@ class Source:
     note: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Row:
     """One printed row. Numbers are SI. `because` is what it was found by."""
 

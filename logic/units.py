@@ -3,12 +3,12 @@
 import math
 import re
 import tomllib
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from logic.errors import InputError
+from logic.frozen import frozen
 
 if TYPE_CHECKING:
     from pint import UnitRegistry
@@ -26,7 +26,7 @@ LONGEST = 24
 """Characters that a typed number may have; more is a slip of the hand, not a number."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Unit:
     """One unit of a quantity: how it is shown and which words name it when typed."""
 
@@ -45,7 +45,7 @@ class Unit:
         return (value - self.zero) / factor(self.pint, si)
 
 
-@dataclass(frozen=True)
+@frozen
 class Quantity:
     """A kind of number a person types or reads, with its units; the first listed for a system is shown first."""
 
@@ -67,7 +67,7 @@ class Quantity:
         return self.unit(self.inch if system == "inch" else self.metric)
 
 
-@dataclass(frozen=True)
+@frozen
 class Typed:
     """A number that was read: SI value, the unit it was typed in, and whether it deserves a read-back."""
 
@@ -76,7 +76,7 @@ class Typed:
     read_back: bool = False
 
 
-@dataclass(frozen=True)
+@frozen
 class Shown:
     """A number as text and its unit."""
 

@@ -1,10 +1,11 @@
 """What is due on a board and why: rules as data over what the log holds."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 from functools import cache
 
+from logic.frozen import frozen
 from logic.ledger import History
 from logic.tables import Row, rows
 
@@ -15,7 +16,7 @@ NEARLY = 0.8
 """Done from this share of a count on, a look counts for it; a re-check at 8.2 km is the one at 10 km."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Due:
     """One rule on one subject. `share` is how far the count has come: from 1 on it is due.
 

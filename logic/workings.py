@@ -14,6 +14,8 @@ from dataclasses import dataclass, field
 from functools import wraps
 from typing import Any, ParamSpec
 
+from logic.frozen import frozen
+
 P = ParamSpec("P")
 
 STANDINGS = ("published", "derived", "practice", "estimate")
@@ -26,7 +28,7 @@ BARE = "bare"
 """How a number is known that nobody put in and no formula made: not at all."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Formula:
     """One cited formula: its text, where it is printed, and the units of its signature."""
 
@@ -101,7 +103,7 @@ class Given:
 Entry = Call | Given
 
 
-@dataclass(frozen=True)
+@frozen
 class Root:
     """A solution and the bracket it was searched in."""
 

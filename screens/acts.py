@@ -5,19 +5,20 @@ made, so a page can be made as often as one likes.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import TYPE_CHECKING, Any
 
 from logic.board import Board, Value
 from logic.checks.lists import Checklist
 from logic.fields import Field
+from logic.frozen import frozen
 from logic.log import Entry
 
 if TYPE_CHECKING:
     from logic.answers.belt_sound import Recording
 
 
-@dataclass(frozen=True)
+@frozen
 class Act:
     """Something a person does."""
 
@@ -25,7 +26,7 @@ class Act:
 # Moving about
 
 
-@dataclass(frozen=True)
+@frozen
 class Go(Act):
     """Open a page on top of this one, with its parameters."""
 
@@ -33,7 +34,7 @@ class Go(Act):
     args: Mapping[str, Any] = field(default_factory=dict)
 
 
-@dataclass(frozen=True)
+@frozen
 class Swap(Act):
     """Open a page in place of this one. `gather` makes a parameter of the next page out of several of this one, as a list."""
 
@@ -42,31 +43,31 @@ class Swap(Act):
     gather: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
 
-@dataclass(frozen=True)
+@frozen
 class Back(Act):
     """Go one level back: close what is being entered, else leave the page."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Place(Act):
     """Open one of the four places; what was open in another is left."""
 
     page: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Explain(Act):
     """Open the words of the trade that stand on the page in front."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Turn(Act):
     """Change parameters of this page; None takes one away. A name that begins with "_" does not outlive a restart."""
 
     changes: Mapping[str, Any]
 
 
-@dataclass(frozen=True)
+@frozen
 class Arrive(Act):
     """A page came in front: sent by whoever shows it, for what must be done before it can be read."""
 
@@ -74,19 +75,19 @@ class Arrive(Act):
 # Entering
 
 
-@dataclass(frozen=True)
+@frozen
 class Ask(Act):
     """Ask for a value with the keypad or a choice, under the page."""
 
     key: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Done(Act):
     """Close what is being entered. Text that is no value stays typed and counts for nothing."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Type(Act):
     """The text of a field changed to this, read in a unit. `keeps` says where a value of it goes (see blocks.Entry)."""
 
@@ -97,7 +98,7 @@ class Type(Act):
     keeps: str = "trial"
 
 
-@dataclass(frozen=True)
+@frozen
 class Write(Act):
     """Free text of a Field block changed to this."""
 
@@ -105,7 +106,7 @@ class Write(Act):
     text: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Put(Act):
     """Put a value: on trial over the board, onto the board itself, as the answer to a question, or as the rider."""
 
@@ -114,7 +115,7 @@ class Put(Act):
     keeps: str = "trial"
 
 
-@dataclass(frozen=True)
+@frozen
 class Forget(Act):
     """Take back the text typed for some fields; `undo` is what is said beside the way back, "" offers none."""
 
@@ -122,7 +123,7 @@ class Forget(Act):
     undo: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Retype(Act):
     """Put text typed for some fields back; what Undo holds after Forget."""
 
@@ -132,7 +133,7 @@ class Retype(Act):
 # What is kept
 
 
-@dataclass(frozen=True)
+@frozen
 class Set(Act):
     """Write values onto the saved board as they are given, with how they are known and one undo; None takes one out.
 
@@ -142,31 +143,31 @@ class Set(Act):
     values: Mapping[str, Value | None]
 
 
-@dataclass(frozen=True)
+@frozen
 class Keep(Act):
     """Make the trial's values the board's."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Drop(Act):
     """Put the saved values back."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Save(Act):
     """Put a whole board back as it was; what Undo holds after a change of it."""
 
     board: Any
 
 
-@dataclass(frozen=True)
+@frozen
 class Retry(Act):
     """Open a dropped trial again; what Undo holds after Drop."""
 
     trial: Mapping[str, Value]
 
 
-@dataclass(frozen=True)
+@frozen
 class Record(Act):
     """Write into the log of the board; `then` follows once it is on the disk."""
 
@@ -178,7 +179,7 @@ class Record(Act):
     """What is said beside the way back; "" offers none."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Void(Act):
     """Hide a row of the log: an entry, a correction, or a row that hid one, which shows that one again."""
 
@@ -187,7 +188,7 @@ class Void(Act):
     """What is said beside the way back; "" offers none."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Correct(Act):
     """Give a log entry another body, what it was kept; `then` follows once it is on the disk."""
 
@@ -196,40 +197,40 @@ class Correct(Act):
     then: tuple[Act, ...] = ()
 
 
-@dataclass(frozen=True)
+@frozen
 class Copy(Act):
     """Make a copy for others: "share" hands the build sheet on, the others write a file (`screens.update.copies`)."""
 
     what: str
 
 
-@dataclass(frozen=True)
+@frozen
 class OpenFile(Act):
     """Look into a file that came from outside, by its path: a board, or a copy of everything. Nothing is changed."""
 
     path: str
 
 
-@dataclass(frozen=True)
+@frozen
 class OpenText(Act):
     """Look into the text of a board's file. Nothing is changed."""
 
     text: str
 
 
-@dataclass(frozen=True)
+@frozen
 class TakeIn(Act):
     """Take in what was looked into: add a board with its log, or put a copy in the place of everything."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Settle(Act):
     """Change settings of the person."""
 
     changes: Mapping[str, Any]
 
 
-@dataclass(frozen=True)
+@frozen
 class Remember(Act):
     """Keep a setting that no page shows, such as the tool that was used last."""
 
@@ -237,14 +238,14 @@ class Remember(Act):
     value: Any
 
 
-@dataclass(frozen=True)
+@frozen
 class TakeOut(Act):
     """Take the pack of the board in use out of use, for a sign that was seen."""
 
     sign: str
 
 
-@dataclass(frozen=True)
+@frozen
 class PutBack(Act):
     """Put that pack into use again, for a reason."""
 
@@ -254,14 +255,14 @@ class PutBack(Act):
 # Boards
 
 
-@dataclass(frozen=True)
+@frozen
 class Choose(Act):
     """Put another board in use. Its own trial comes back with it; the other's is parked."""
 
     board: str
 
 
-@dataclass(frozen=True)
+@frozen
 class AddBoard(Act):
     """Save a new board and put it in use; `like` is what it begins as, else it is empty."""
 
@@ -269,38 +270,38 @@ class AddBoard(Act):
     like: Board | None = None
 
 
-@dataclass(frozen=True)
+@frozen
 class Rename(Act):
     """Give the board in use another name."""
 
     name: str
 
 
-@dataclass(frozen=True)
+@frozen
 class KeepAs(Act):
     """Save what was tried without a board as a new board, and put it in use."""
 
     name: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Bin(Act):
     """Put the board in use into the bin; the next one comes in front."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Unbin(Act):
     """Take a board out of the bin and put it in use."""
 
     board: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Examples(Act):
     """Save the example boards and put the first in use."""
 
 
-@dataclass(frozen=True)
+@frozen
 class NotKnown(Act):
     """Say that nobody knows a value of the board in use: it is not asked for again."""
 
@@ -310,28 +311,28 @@ class NotKnown(Act):
 # Lists of one's own
 
 
-@dataclass(frozen=True)
+@frozen
 class CopyList(Act):
     """Make a list of one's own from another one and open it."""
 
     key: str
 
 
-@dataclass(frozen=True)
+@frozen
 class KeepList(Act):
     """Keep a list of one's own, changed."""
 
     list: Checklist
 
 
-@dataclass(frozen=True)
+@frozen
 class DropList(Act):
     """Take a list of one's own out."""
 
     key: str
 
 
-@dataclass(frozen=True)
+@frozen
 class PutList(Act):
     """Put a list of one's own back as it was, or away again; what Undo holds after a change of it."""
 
@@ -342,17 +343,17 @@ class PutList(Act):
 # The way back
 
 
-@dataclass(frozen=True)
+@frozen
 class Undo(Act):
     """Take back the step that the bar at the foot names, on the board it was done to."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Dismiss(Act):
     """Close the bar at the foot."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Both(Act):
     """Several acts, one after the other."""
 
@@ -369,12 +370,12 @@ def asks(act: Act | None) -> str:
 # Sound
 
 
-@dataclass(frozen=True)
+@frozen
 class Listen(Act):
     """Record a pluck; what is heard comes back as Heard."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Heard(Act):
     """What the microphone gave, or the sentence that says why it gave nothing."""
 
@@ -382,7 +383,7 @@ class Heard(Act):
     sentence: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class OpenSound(Act):
     """Read a recording that was made elsewhere, by the path of its file."""
 
@@ -392,7 +393,7 @@ class OpenSound(Act):
 # Checklists
 
 
-@dataclass(frozen=True)
+@frozen
 class Answer(Act):
     """Say what an item of the run in front is."""
 
@@ -402,26 +403,26 @@ class Answer(Act):
     sign: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Rerun(Act):
     """Go on with a broken-off run, or begin it again."""
 
     again: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class BackOne(Act):
     """Put the item before in front; its answer is taken back."""
 
 
-@dataclass(frozen=True)
+@frozen
 class PutInFront(Act):
     """Put an item of the run in front; what was said of it is taken back."""
 
     item: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Halt(Act):
     """End the run at the item in front, for what is not right with it."""
 
@@ -429,7 +430,7 @@ class Halt(Act):
     sign: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Finish(Act):
     """Sign the run off: it goes into the log, and the page gives way to what follows."""
 
@@ -437,14 +438,14 @@ class Finish(Act):
 # Outside the app: put into `World.out`, done by the phone
 
 
-@dataclass(frozen=True)
+@frozen
 class Say(Act):
     """Say something aloud."""
 
     text: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Share(Act):
     """Hand a text to another app."""
 
@@ -452,11 +453,11 @@ class Share(Act):
     text: str
 
 
-@dataclass(frozen=True)
+@frozen
 class HandOn(Act):
     """Hand what the page in front says to another app."""
 
 
-@dataclass(frozen=True)
+@frozen
 class ReadOut(Act):
     """Say what the page in front says aloud."""

@@ -1,7 +1,7 @@
 """What pages share: values that can be asked for, the entry for one, and figures with their standing and their change."""
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from logic.answers.asked import questions
 from logic.answers.reading import RIDER, Item, Open, Result, stand_in
@@ -9,6 +9,7 @@ from logic.board import Value, board_fields
 from logic.entries import Entered, entered
 from logic.errors import InputError
 from logic.fields import Field
+from logic.frozen import frozen
 from logic.units import Shown, quantities
 from screens.acts import Act, Ask, Go, Put, Turn, Type
 from screens.blocks import Block, Choice, Entry, Figure, FigureRow, Fold, Line, Option, Stepper
@@ -22,7 +23,7 @@ NEAR = 1e-9
 """How far past a limit a step may come out by rounding."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Typed:
     """What typed text makes: what was read, or what is wrong with it, or nothing."""
 

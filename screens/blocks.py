@@ -5,10 +5,10 @@ stands in its acts; they are left out when two blocks are compared, since they c
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from dataclasses import field as part
 
 from logic.fields import Field as ValueField
+from logic.frozen import frozen
 from screens.acts import Act
 from screens.pictures.strokes import Picture as Strokes
 
@@ -16,7 +16,7 @@ RIGHT, WRONG, UNSURE, PLAIN = "right", "wrong", "unsure", "plain"
 """Forms of a verdict: filled, thick frame with a cross, dashed frame with a question mark, a quiet panel."""
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Block:
     """One thing on a page."""
 
@@ -41,7 +41,7 @@ def _joined(*parts: str) -> str:
     return ", ".join(part for part in parts if part)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Tappable(Block):
     """A block that does one thing when it is touched, or nothing."""
 
@@ -52,7 +52,7 @@ class Tappable(Block):
         return {"act": self.act}
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Verdict(Tappable):
     """The answer in a word: a tile with its sign. `form` is RIGHT, WRONG, UNSURE, or PLAIN before there is an answer."""
 
@@ -68,7 +68,7 @@ class Verdict(Tappable):
         return _joined(self.word, self.text)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Figure(Tappable):
     """One number, large: for the crown. `reserve` keeps a line for the change where values can be tried.
 
@@ -89,7 +89,7 @@ class Figure(Tappable):
         return _joined(self.label, f"{self.number} {self.unit}".strip(), self.change, self.detail)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class FigureRow(Tappable):
     """One number in a row of its own: label left, number right."""
 
@@ -106,7 +106,7 @@ class FigureRow(Tappable):
         return _joined(self.label, f"{self.number} {self.unit}".strip(), self.change, self.detail)
 
 
-@dataclass(frozen=True)
+@frozen
 class Cell:
     """One number among several. `better` marks the one that wins."""
 
@@ -115,7 +115,7 @@ class Cell:
     better: bool = False
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Columns(Block):
     """The same figure of several things beside each other; `head` is the row that says which they are."""
 
@@ -134,7 +134,7 @@ class Columns(Block):
         return _joined(self.label, *(cell.text for cell in self.cells), self.detail)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Line(Tappable):
     """A row that opens something or asks for a value. `bad` colours the detail, `trial` marks a value that is tried.
 
@@ -155,7 +155,7 @@ class Line(Tappable):
         return _joined(self.title, self.value, self.detail)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Words(Block):
     """Sentences. `role` is title (28), lead (20), text (16) or small (14); `tone` text, second, bad, good or trial."""
 
@@ -171,7 +171,7 @@ class Words(Block):
         return self.text
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Notice(Block):
     """A signal word (danger, warning, caution, notice) with what can happen and what to do."""
 
@@ -183,7 +183,7 @@ class Notice(Block):
         return f"{self.word.upper()}. {self.text}"
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Stepper(Block):
     """A number with a button on each side; None in `less` or `more` where it cannot go on. A touch on it asks for it."""
 
@@ -205,7 +205,7 @@ class Stepper(Block):
         return _joined(self.label, self.value, self.note)
 
 
-@dataclass(frozen=True)
+@frozen
 class Option:
     """One answer of a choice."""
 
@@ -214,7 +214,7 @@ class Option:
     chosen: bool = False
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Choice(Block):
     """One of a few answers, each a button; short ones stand in one row. `small` is for what goes with a value: three chips."""
 
@@ -231,7 +231,7 @@ class Choice(Block):
         return _joined(self.label, *(option.text for option in self.options if option.chosen))
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Field(Block):
     """Free text. The paper opens a text field over it and sends Write(key, text)."""
 
@@ -248,7 +248,7 @@ class Field(Block):
         return _joined(self.label, self.text)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Picture(Block):
     """A drawing (strokes), what it shows in words, and its height in dp where its shape leaves it open."""
 
@@ -261,7 +261,7 @@ class Picture(Block):
         return self.text
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Progress(Block):
     """How far one is: a mark for each step, `states` of open, front, right or noted. `place` stands behind the marks."""
 
@@ -274,7 +274,7 @@ class Progress(Block):
         return self.text
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Section(Block):
     """A heading; `note` says once what all below it share."""
 
@@ -286,7 +286,7 @@ class Section(Block):
         return _joined(self.title, self.note)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Fold(Tappable):
     """A heading that opens and shuts what is below it. Made by `screens.asking.fold`."""
 
@@ -302,7 +302,7 @@ class Fold(Tappable):
 # In the foot
 
 
-@dataclass(frozen=True)
+@frozen
 class Button:
     """A bar in the foot. Without an act it is dashed and `why` says why. `bad` is for what stops something."""
 
@@ -313,7 +313,7 @@ class Button:
     icon: str = ""
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Entry(Block):
     """What is being entered, with the keypad for it, or the options of a choice.
 

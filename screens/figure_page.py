@@ -1,13 +1,14 @@
 """Pages of figures: verdict, hazards, what is stepped, picture, figures, advice, values. DANGER withholds every figure."""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import Protocol, TypeVar
 
 from logic.answers.hazards import Hazard
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board
 from logic.errors import InputError
+from logic.frozen import frozen
 from screens.acts import Act, Ask, Drop, Go
 from screens.asked import out_of_use
 from screens.asking import (
@@ -55,7 +56,7 @@ def compared(
     return work_out(world.board), work_out(world.saved) if world.trial and not world.is_scratch else {}
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Figures:
     """Results by name, what they are called, and what is said of them.
 

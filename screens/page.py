@@ -8,9 +8,9 @@ See DEVELOPERS.md, "How to write a page".
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from logic.frozen import frozen
 from screens.acts import Act
 from screens.blocks import Block, Button, Entry
 
@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from screens.world import World
 
 
-@dataclass(frozen=True)
+@frozen
 class Foot:
     """What stays at the thumb: one main act, at most two beside it, and what is being entered.
 
@@ -37,7 +37,7 @@ class Foot:
             raise ValueError(f"at most two acts beside the main one, not {len(self.beside)}")
 
 
-@dataclass(frozen=True)
+@frozen
 class Page:
     """Title, what stays in sight (`crown`), the blocks from top to bottom, and the foot.
 

@@ -5,7 +5,7 @@ only what the page in front reads.
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import datetime
 from functools import cached_property
 from typing import Any, NamedTuple, TypeVar
@@ -16,6 +16,7 @@ from logic.answers.range import LoggedRide
 from logic.board import Board, Value
 from logic.checks.lists import Checklist, checklist, checklists
 from logic.checks.session import Session
+from logic.frozen import frozen
 from logic.ledger import History, Ledger
 from logic.person import Person
 from logic.store import Clock, Store
@@ -48,7 +49,7 @@ class Step(NamedTuple):
     args: Mapping[str, Any]
 
 
-@dataclass(frozen=True)
+@frozen
 class Asking:
     """What is being entered: its key, and the value and text there were before the typing began."""
 
@@ -57,7 +58,7 @@ class Asking:
     text: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class TakeBack:
     """What was done, the act that takes it back, and the board it belongs to. `word` names the way back.
 
@@ -142,7 +143,7 @@ class LogBook:
         return self.store.entries(self.board, "tension")
 
 
-@dataclass(frozen=True)
+@frozen
 class World:
     """What pages know: the board and what is tried over it, the person, what is typed, the way here, the log, the time."""
 

@@ -1,13 +1,13 @@
 """What a person asks: values of a question, read like the board's and recorded like them, kept by no board."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
 from logic.board import Field, Value
 from logic.errors import Missing
 from logic.fields import fields_of
+from logic.frozen import frozen
 from logic.tables import raw
 from logic.units import quantities, read
 from logic.workings import Given, choice, given
@@ -18,7 +18,7 @@ Asking = Mapping[str, Value]
 OF_FIELD = ("key", "label", "kind", "help", "quantity", "low", "high", "options")
 
 
-@dataclass(frozen=True)
+@frozen
 class Question:
     """A field that is asked, what stands until it is answered, and for how many seconds an answer is true.
 

@@ -1,9 +1,9 @@
 """What can happen: hazards of an answer, with their signal words in order."""
 
-from dataclasses import dataclass
+from logic.frozen import frozen
 
 
-@dataclass(frozen=True)
+@frozen
 class Hazard:
     """What can happen: a signal word, the key of its sentence, and numbers for it as (name, SI, quantity).
 

@@ -1,7 +1,7 @@
 """Range: modelled at a speed and a climb, or learnt from rides; and how cold, speed and hills take it."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 from statistics import median
 
@@ -13,6 +13,7 @@ from logic.answers.run import Compute, Figures, Middle, Run, answer
 from logic.board import Board, Value, faults
 from logic.drive.road import Road
 from logic.errors import InputError, Missing, positive
+from logic.frozen import frozen
 from logic.pack.range import (
     FEWEST,
     Learnt,
@@ -46,7 +47,7 @@ def carried_over(*, learnt: JoulePerMetre, asked: JoulePerMetre, usual: JoulePer
     return learnt * asked / usual
 
 
-@dataclass(frozen=True)
+@frozen
 class LoggedRide:
     """One ride of the log. Energy in J, or rest volts before and after; what is not known is None.
 
@@ -60,7 +61,7 @@ class LoggedRide:
     speed: float | None = None
 
 
-@dataclass(frozen=True)
+@frozen
 class RangeAnswer:
     """Results by name, rides that counted and that did not, and the curves of range over speed by grade.
 

@@ -1,7 +1,6 @@
 """Does the screw reach: engaged thread, room to the windings, and which screws would do."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache, cached_property
 
 from logic.answers.asked import questions
@@ -9,6 +8,7 @@ from logic.answers.reading import Item
 from logic.answers.run import Figures, Run, answer
 from logic.errors import InputError, Missing
 from logic.fields import Field, Value
+from logic.frozen import frozen
 from logic.joints.reach import SLACK, Reach, longest_screw, reach, screw_for_engagement
 from logic.tables import pick
 from logic.workings import Given, given
@@ -27,7 +27,7 @@ def reach_fields() -> dict[str, Field]:
     return {name: questions()[asked_key(name)].field for name in NAMES}
 
 
-@dataclass(frozen=True)
+@frozen
 class ReachCard:
     """How the screw sits. `verdict` is that of the engine, "does not reach", or "" while a length is missing."""
 

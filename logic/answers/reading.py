@@ -1,10 +1,10 @@
 """Reading a board for an answer, and the results an answer is made of."""
 
-from dataclasses import dataclass
 from functools import cached_property
 
 from logic.board import Board, Field, Value, field_of
 from logic.errors import InputError, Missing
+from logic.frozen import frozen
 from logic.tables import Row, pick, rows
 from logic.units import quantities
 from logic.workings import (
@@ -121,7 +121,7 @@ def generic(key: str) -> str:
     return f"{parts[0]}.{parts[-1]}"
 
 
-@dataclass(frozen=True)
+@frozen
 class Result:
     """One shown number: SI value, its quantity, and the working that made it. `band` is set where it is open."""
 
@@ -161,7 +161,7 @@ class Result:
         return tuple(entry for entry in self.working if isinstance(entry, Call))
 
 
-@dataclass(frozen=True)
+@frozen
 class Open:
     """A result that cannot be given: what is missing, or what is wrong, or a plain outcome in place of a number."""
 

@@ -1,7 +1,7 @@
 """One run of an answer: what it shows is recorded, traced and guarded in one place, and one register lists all answers."""
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 from typing import Any, Generic, TypeVar
 
@@ -9,6 +9,7 @@ from logic.answers.outcomes import OUTCOMES
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board, Value
 from logic.errors import InputError, Missing
+from logic.frozen import frozen
 from logic.tables import pick
 from logic.workings import recording, unrecorded
 
@@ -20,7 +21,7 @@ F = TypeVar("F", bound=Callable[..., Any])
 Band = tuple[float, float]
 
 
-@dataclass(frozen=True)
+@frozen
 class Middle:
     """A usual value inside its band."""
 

@@ -1,7 +1,7 @@
 """Setting a belt by spring scale: what tension it should have, what to pull, and what a pull tells."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 from typing import TypeVar
 
@@ -29,6 +29,7 @@ from logic.belt.verdict import (
 )
 from logic.board import Board
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.person import Person
 from logic.workings import Given, given
 
@@ -47,7 +48,7 @@ __all__ = [
 Belt = TypeVar("Belt", bound=BeltParts)
 
 
-@dataclass(frozen=True)
+@frozen
 class BeltPlan:
     """What to set a belt to and what to pull, with what deserves a word. Missing parts say what they lack.
 
@@ -140,7 +141,7 @@ PLAN: Figures[BeltParts] = {
 """Quantity and computation of each result of the plan."""
 
 
-@dataclass(frozen=True)
+@frozen
 class BeltReading:
     """What a pull tells: the belt tension with its error, and its place against the window when there is one."""
 

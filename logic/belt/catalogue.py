@@ -1,8 +1,7 @@
 """What the tables print for a belt: its profile, and the figures that go with its width."""
 
-from dataclasses import dataclass
-
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import KilogramPerMetre, Metre, Newton, One
 from logic.tables import Row, matching, pick
 from logic.workings import cited
@@ -15,7 +14,7 @@ For the 5 mm profiles that is 6 mm to 30 mm, the widths for which optibelt-rubbe
 """
 
 
-@dataclass(frozen=True)
+@frozen
 class Belt:
     """Figures of one profile and width; `mass_factor` is for the speed term only, not the belt's mass."""
 

@@ -4,10 +4,9 @@
 motor's.
 """
 
-from dataclasses import dataclass
-
 from logic.belt.catalogue import Belt
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import KilogramPerMetre, Metre, MetrePerSecond, Newton, NewtonMetre, One
 from logic.workings import cited
 
@@ -15,7 +14,7 @@ LEAST_SERVICE_FACTOR = 1.3
 """Below it the handbook changes to another formula and the result would jump up."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Target:
     """The tension to set a belt to.
 
@@ -30,7 +29,7 @@ class Target:
     over_working: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class Window:
     """Edges within which a measured tension is good, and the marks to set to."""
 

@@ -1,10 +1,10 @@
 """A measured tension against the window: the word, as sure as the error lets it be."""
 
-from dataclasses import dataclass
 from math import isfinite
 from typing import Literal, get_args
 
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import Newton
 
 Word = Literal[
@@ -25,7 +25,7 @@ SURE = 1 / 3
 """Share of its error by which an estimate must lie on one side of an edge to be said to lie there."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Measured:
     """A measured tension and the limit (about 95 %) within which it is known."""
 
@@ -33,7 +33,7 @@ class Measured:
     error: Newton
 
 
-@dataclass(frozen=True)
+@frozen
 class BeltVerdict:
     """The one word of a reading.
 

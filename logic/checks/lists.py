@@ -3,11 +3,12 @@
 import re
 import tomllib
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
 from functools import cache
 from typing import Any, TypeAlias
 
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.tables import ASSETS
 from logic.units import GAP
 
@@ -26,7 +27,7 @@ Lookup: TypeAlias = Callable[[str], float | str | None]
 """Gives the SI value or the option of a board's field, None while it is not set."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Item:
     """One thing to do or to look at.
 
@@ -90,7 +91,7 @@ class Item:
         return dict(zip(self.signs, self.fixes, strict=False)).get(sign) or self.fix
 
 
-@dataclass(frozen=True)
+@frozen
 class Checklist:
     """A list between two pauses. `base` is the list of ours that an own list began as, else its own key.
 
@@ -154,13 +155,24 @@ def list_from(page: Mapping[str, Any], outer: Mapping[str, Any] | None = None) -
 
 
 @cache
-def _pages() -> dict[str, Any]:
-    found = {}
-    for path in sorted(FOLDER.glob("*.toml")):
-        if path.stem not in NOT_LISTS:
-            with path.open("rb") as file:
-                found[path.stem] = glued(tomllib.load(file))
+def _page(stem: str) -> dict[str, Any]:
+    with (FOLDER / f"{stem}.toml").open("rb") as file:
+        found: dict[str, Any] = glued(tomllib.load(file))
     return found
+
+
+def _pages() -> dict[str, Any]:
+    return {
+        path.stem: _page(path.stem) for path in sorted(FOLDER.glob("*.toml")) if path.stem not in NOT_LISTS
+    }
+
+
+@cache
+def _lists(stem: str) -> dict[str, Checklist]:
+    """Return the lists of a file by their keys."""
+    page = _page(stem)
+    lists = [list_from(line, page) for line in page["list"]] if "list" in page else [list_from(page)]
+    return {made.key: made for made in lists}
 
 
 _PARTED = re.compile(rf"(?<=\d) (?=(?:{'|'.join(map(re.escape, UNITS))})(?!\w))")
@@ -182,11 +194,7 @@ def glued(page: Any) -> Any:  # noqa: ANN401  (plain data of any shape)
 @cache
 def checklists() -> dict[str, Checklist]:
     """Return every list of ours by its key."""
-    found: dict[str, Checklist] = {}
-    for page in _pages().values():
-        lists = [list_from(line, page) for line in page["list"]] if "list" in page else [list_from(page)]
-        found.update({made.key: made for made in lists})
-    return found
+    return {key: made for stem in _pages() for key, made in _lists(stem).items()}
 
 
 def checklist(key: str) -> Checklist:
@@ -195,6 +203,9 @@ def checklist(key: str) -> Checklist:
     >>> checklist("before_ride").title
     'Before a ride'
     """
+    # A list with a file of its own is read alone: the first page shows one.
+    if key not in NOT_LISTS and (FOLDER / f"{key}.toml").is_file() and key in _lists(key):
+        return _lists(key)[key]
     if key not in checklists():
         raise InputError("list", key, "unknown list")
     return checklists()[key]
@@ -206,10 +217,10 @@ def build_stages() -> tuple[str, ...]:
     >>> build_stages()[0]
     'build.layout'
     """
-    return tuple(_pages()[BUILD]["stages"])
+    return tuple(_page(BUILD)["stages"])
 
 
-@dataclass(frozen=True)
+@frozen
 class Rule:
     """What research or the house asks of every list: a count or a time, and where that is said."""
 

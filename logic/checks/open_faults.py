@@ -1,15 +1,16 @@
 """What checks found wrong and no later one found right: open until it is."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import datetime
 
 from logic.checks.run import RIGHT
+from logic.frozen import frozen
 from logic.log import Check
 from logic.log.checks import ALL_RIGHT, WITH_NOTES
 
 
-@dataclass(frozen=True)
+@frozen
 class OpenFault:
     """One item found wrong: its list, what it is about, what was seen, whether it forbids riding, and when."""
 
@@ -26,7 +27,7 @@ class OpenFault:
         return f"{self.name}: {self.note}"
 
 
-@dataclass(frozen=True)
+@frozen
 class Finding:
     """What one logged check says of faults: those it found, the items it found right, whether it was whole."""
 

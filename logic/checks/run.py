@@ -1,12 +1,13 @@
 """A run of a checklist: what is answered so far and which item is next. Each step gives a new run."""
 
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass, field, replace
+from dataclasses import asdict, field, replace
 from datetime import datetime, timedelta
 from typing import Any
 
 from logic.checks.lists import Checklist, Item
 from logic.errors import InputError
+from logic.frozen import frozen
 
 RIGHT, NOTED, ASIDE, FAILED = "right", "noted", "aside", "failed"
 
@@ -15,7 +16,7 @@ LONG_BREAK = timedelta(minutes=30)
 """Up to the first a run goes on, up to the second beginning again comes first, past it a run lapses."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Answer:
     """What was said of one item: its state, when, a note, the value that was read (SI, or a choice), the sign seen."""
 
@@ -26,7 +27,7 @@ class Answer:
     sign: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class ChecklistRun:
     """A checklist under way.
 

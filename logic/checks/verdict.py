@@ -1,12 +1,12 @@
 """What came of a run: counted, never promised, and the entry under which it is logged."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from datetime import datetime
 from typing import TypeAlias
 
 from logic.checks.lists import Checklist, Item
 from logic.checks.run import ASIDE, FAILED, NOTED, RIGHT, ChecklistRun
+from logic.frozen import frozen
 from logic.log import Check, Fault
 from logic.log.checks import ALL_RIGHT, CARE, FIT, NOT, STOPPED, UNFINISHED, WITH_NOTES
 
@@ -20,7 +20,7 @@ FAST_SHARE = 0.3
 """A run in under this share of its stated time is called fast in the log: 25 s of 83."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Verdict:
     """`word` is one of the four above, `notes` are (item, note), `stopped_by` the item that ended it."""
 
@@ -59,7 +59,7 @@ def verdict(run: ChecklistRun, of: Checklist) -> Verdict:
     )
 
 
-@dataclass(frozen=True)
+@frozen
 class Fitness:
     """Whether one may ride: `word` is one of the three above, `why` are the reasons against it."""
 

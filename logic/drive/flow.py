@@ -1,7 +1,5 @@
 """What turns and flows at a speed: angular speed, currents, powers, heat; full remote or a speed held steady."""
 
-from dataclasses import dataclass
-
 from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.limits import Limit, battery_current, battery_power, motor_current
 from logic.drive.motor import (
@@ -15,11 +13,12 @@ from logic.drive.motor import (
 from logic.drive.push import Drivetrain, current_for_push, limits_at, push_of, ruling_limit
 from logic.drive.road import Road, load_curve
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import Ampere, MetrePerSecond, Newton, NewtonMetre, One, RadianPerSecond, Volt, Watt
 from logic.workings import cited, unrecorded
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Flow:
     """What turns and flows at a speed.
 

@@ -5,7 +5,6 @@ in.
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from logic.drive.gearing import motor_angular_speed, rolling_circumference, unloaded_speed
 from logic.drive.limits import (
@@ -18,6 +17,7 @@ from logic.drive.limits import (
 )
 from logic.drive.motor import back_emf, motor_torque, torque_constant
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import (
     Ampere,
     Metre,
@@ -33,7 +33,7 @@ from logic.si import (
 from logic.workings import cited
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Drivetrain:
     """All that makes the push.
 

@@ -1,10 +1,10 @@
 """What the road asks: air, rolling and grade, for a board that moves forward."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from math import atan, cos, isfinite, sin
 
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import (
     Kilogram,
     KilogramPerCubicMetre,
@@ -25,7 +25,7 @@ def _refuse_negative(**numbers: float) -> None:
             raise InputError(name, value, "negative", low=0.0)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Road:
     """All that makes the load. `grade` is rise over run, `wind` the headwind; both may be negative."""
 

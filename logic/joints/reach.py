@@ -1,8 +1,7 @@
 """Does the screw reach: how far it goes into a hole, whether that is enough, and whether it goes too far."""
 
-from dataclasses import dataclass
-
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.joints.rules import rule
 from logic.joints.threads import thread
 from logic.si import Metre, One
@@ -13,7 +12,7 @@ SLACK = 1e-7
 """Metres that the sum of typed lengths may miss a limit by: a screw of the longest length offered is not too long."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Reach:
     """How a screw sits in its hole.
 

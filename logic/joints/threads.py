@@ -1,16 +1,16 @@
 """Screw threads: the geometry that strength is worked from, and finding a thread by what a person types."""
 
 import re
-from dataclasses import dataclass
 from functools import cache
 
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import Metre, PerMetre, SquareMetre
 from logic.tables import Row, matching, rows
 from logic.workings import cited
 
 
-@dataclass(frozen=True)
+@frozen
 class Thread:
     """A standard thread: its printed row, and the limits of size that decide stripping in another."""
 

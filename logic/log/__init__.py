@@ -5,9 +5,9 @@ file. A new kind is a class in a module here and a name in `KINDS`; DEVELOPERS.m
 """
 
 import json
-from dataclasses import dataclass
 
 from logic.errors import UNREADABLE
+from logic.frozen import frozen
 from logic.log.belts import BeltFitted, Tension
 from logic.log.checks import Check, Fault
 from logic.log.entry import Entry
@@ -42,7 +42,7 @@ KINDS: dict[str, type[Entry]] = {
 """The class of each kind of entry."""
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Unread(Entry):
     """An entry that this version cannot read; `later` when a later version wrote it. `why` is for scripts."""
 

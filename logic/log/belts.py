@@ -1,16 +1,17 @@
 """Entries about belts: a new one, and a tension that was measured."""
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import ClassVar
 
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.log.entry import SIDES, Entry, choice, figure
 
 MOST_FORCE = 1e5
 """N: far above what a belt, a scale or a motor's screw gives."""
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class BeltFitted(Entry):
     """A new belt is on: its history begins anew."""
 
@@ -19,7 +20,7 @@ class BeltFitted(Entry):
     belt: str = choice(*SIDES)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Tension(Entry):
     """A belt tension as it was measured, with the window it was held against then. SI throughout.
 

@@ -1,9 +1,10 @@
 """Entries about checklists: what a run of one found."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import ClassVar, NamedTuple
 
+from logic.frozen import frozen
 from logic.log.entry import Entry, choice, figure
 
 ALL_RIGHT, WITH_NOTES, STOPPED, UNFINISHED = "all right", "with notes", "stopped", "not finished"
@@ -21,7 +22,7 @@ class Fault(NamedTuple):
     stops: bool
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Check(Entry):
     """A run of the list `list`, which stems from `base`: counted, never promised, with the board's values then.
 

@@ -5,12 +5,13 @@ The classes hold only what they say; how a field is read follows from its annota
 
 import types
 from collections.abc import Callable, Mapping
-from dataclasses import MISSING, Field, dataclass, field, fields, is_dataclass
+from dataclasses import MISSING, Field, field, fields, is_dataclass
 from functools import cache
 from math import isfinite
 from typing import Any, ClassVar, Self, TypeAlias, Union, get_args, get_origin, get_type_hints
 
 from logic.errors import InputError
+from logic.frozen import frozen
 
 Body: TypeAlias = dict[str, Any]
 Upgrade: TypeAlias = Callable[[Body], Body]
@@ -19,7 +20,7 @@ Take: TypeAlias = Callable[[Any], Any]
 SIDES = ("left", "right")
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Entry:
     """One entry of the log. `note` may be added to any; `more` are fields that this version does not know.
 

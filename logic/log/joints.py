@@ -1,12 +1,12 @@
 """Entries about joints: tightened, or looked at."""
 
-from dataclasses import dataclass
 from typing import ClassVar
 
+from logic.frozen import frozen
 from logic.log.entry import Entry, figure
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Tightening(Entry):
     """A joint that was tightened, or whose paint line was `looked` at and found whole.
 

@@ -1,28 +1,29 @@
 """Entries in words, what was put off, and what changed on the board."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import ClassVar
 
 from logic.fields import Value
+from logic.frozen import frozen
 from logic.log.entry import Entry
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Note(Entry):
     """Anything worth keeping, in its `note`."""
 
     KIND: ClassVar[str] = "note"
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Work(Entry):
     """What was repaired, renewed or changed, in its `note`."""
 
     KIND: ClassVar[str] = "work"
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Snooze(Entry):
     """The upkeep `rule` that was put off until after the next ride, and why; `stop` when it stops a ride."""
 
@@ -34,7 +35,7 @@ class Snooze(Entry):
     stop: bool = False
 
 
-@dataclass(frozen=True)
+@frozen
 class Change:
     """One value of a board before and after, None where it was not set."""
 
@@ -42,7 +43,7 @@ class Change:
     now: Value | None = field(default=None, metadata={"key": "is"})
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class BoardChanged(Entry):
     """The values of a trial that were kept, by the key of their field."""
 

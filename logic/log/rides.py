@@ -1,8 +1,8 @@
 """Entries about rides."""
 
-from dataclasses import dataclass
 from typing import ClassVar
 
+from logic.frozen import frozen
 from logic.log.entry import Entry, figure
 
 LIMITS = {
@@ -14,7 +14,7 @@ LIMITS = {
 """What a ride's figures may be, in SI: up to 500 km, 0.1 Wh to 10 kWh."""
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Ride(Entry):
     """A ride: how far, what it took out of the pack, and whether there was a fall or water."""
 

@@ -3,15 +3,14 @@
 `series` and `parallel` count the cells of one pack; `packs` is how many equal packs are joined in parallel.
 """
 
-from dataclasses import dataclass
-
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import Ampere, Coulomb, Joule, Kilogram, Ohm, One, Volt, Watt
 from logic.tables import matching, raw, rows
 from logic.workings import cited
 
 
-@dataclass(frozen=True)
+@frozen
 class Chemistry:
     """Volts of one cell. `empty` ends a ride; below `floor` the cell is harmed."""
 

@@ -4,9 +4,9 @@ Currents are of the whole board, on the battery side, unless a name says cell.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import Ampere, Ohm, One, Volt
 from logic.tables import pick
 from logic.workings import cited
@@ -18,7 +18,7 @@ CAN_OPEN = ("bms", "fuse")
 """Parts that limit by opening the circuit, which takes the brakes away."""
 
 
-@dataclass(frozen=True)
+@frozen
 class PartLimit:
     """A part and the current of the whole board it allows."""
 
@@ -26,7 +26,7 @@ class PartLimit:
     current: Ampere
 
 
-@dataclass(frozen=True)
+@frozen
 class OverLimit:
     """What is wrong: a key, its signal word, the part, and the current asked against the one allowed."""
 

@@ -1,11 +1,11 @@
 """How far a charge goes: from an energy per distance, modelled or learnt from logged rides."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from statistics import median
 
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import Joule, JoulePerMetre, Kelvin, Metre, One, Volt
 from logic.tables import matching, pick
 from logic.workings import cited
@@ -20,7 +20,7 @@ TWO_SIGMA = 2.0
 """Half-width of a band of about 95 %, in standard deviations."""
 
 
-@dataclass(frozen=True)
+@frozen
 class RiddenEnergy:
     """One logged ride."""
 
@@ -28,7 +28,7 @@ class RiddenEnergy:
     energy: Joule
 
 
-@dataclass(frozen=True)
+@frozen
 class Learnt:
     """Energy per distance learnt from rides: the usual one and the band of about 95 % of rides."""
 
@@ -38,7 +38,7 @@ class Learnt:
     rides: int
 
 
-@dataclass(frozen=True)
+@frozen
 class RangeBand:
     """Distance a charge gives: the least, the usual and the most likely to be seen."""
 

@@ -4,10 +4,10 @@ import json
 import sqlite3
 from collections.abc import Mapping
 from contextlib import suppress
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
+from logic.frozen import frozen
 from logic.log import json_text
 from logic.store.errors import NotSaved, UnknownBoard
 from logic.store.file import LONG_AGO, Body, File, object_text, utc_text
@@ -16,7 +16,7 @@ TRIAL_KEPT_FOR = timedelta(hours=24)
 BIN_KEPT_FOR = timedelta(days=30)
 
 
-@dataclass(frozen=True)
+@frozen
 class StoredBoard:
     """A board as saved. `binned_at` is None unless it is in the bin."""
 
@@ -26,7 +26,7 @@ class StoredBoard:
     binned_at: datetime | None
 
 
-@dataclass(frozen=True)
+@frozen
 class StoredRun:
     """A checklist that was begun and not finished. `at` is when it was last saved."""
 
@@ -36,7 +36,7 @@ class StoredRun:
     at: datetime
 
 
-@dataclass(frozen=True)
+@frozen
 class Aside:
     """A thing that could not be read: what it was, its name in the file, and its text as it stood there."""
 

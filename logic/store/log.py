@@ -6,11 +6,11 @@ void shows it again. A correction can be voided too. A void's void cannot: hide 
 
 import sqlite3
 from contextlib import closing
-from dataclasses import dataclass
 from datetime import datetime, timedelta, timezone
 from functools import cached_property
 from typing import Any, Final, cast
 
+from logic.frozen import frozen
 from logic.log import KINDS, Entry, Unread, json_text, read, text_of
 from logic.store.errors import BadReplacement, UnknownEntry, UnknownKind
 from logic.store.file import LONG_AGO, File, offset_minutes, utc_text
@@ -51,7 +51,7 @@ _VERSIONS: Final = (
 _COUNT: Final = "SELECT count(*) FROM entry WHERE entry.voided_by IS NULL"
 
 
-@dataclass(frozen=True)
+@frozen
 class Record:
     """One entry of the log, corrections applied.
 

@@ -7,16 +7,16 @@ later version as it is and says so; only a step makes it refuse the whole file.
 import sqlite3
 from collections.abc import Iterable
 from contextlib import closing
-from dataclasses import dataclass
 from pathlib import Path
 
+from logic.frozen import frozen
 from logic.store.errors import Damaged, NewerFile, NoFolder, NoRight, NotAStore, NotSaved
 from logic.store.guarded import connect
 
 _HEADER = b"SQLite format 3\0"
 
 
-@dataclass(frozen=True)
+@frozen
 class Step:
     """One migration: its name in the file and its statements, run in one transaction with its record."""
 

@@ -7,11 +7,11 @@ import os
 import sqlite3
 from collections.abc import Iterator
 from contextlib import closing
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from typing import Final
 
+from logic.frozen import frozen
 from logic.store import Store
 from logic.store.errors import CannotStore, Damaged, NoFolder, NoRight, NotSaved
 from logic.store.file import Clock
@@ -29,7 +29,7 @@ _MOST_TRIES: Final = 5_000
 Row = tuple[object, ...]
 
 
-@dataclass(frozen=True)
+@frozen
 class Salvage:
     """What became of a damaged file: where it is kept, when, and how many rows of each table were read."""
 

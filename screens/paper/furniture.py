@@ -1,11 +1,12 @@
 """What stands around a page's blocks: header, places, the bar that offers the way back, what is typed, keys, and the foot."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from kivy.metrics import dp
 
 from logic.fields import Field
+from logic.frozen import frozen
 from screens.acts import Act, Back, Dismiss, Go, Place, Put, Undo
 from screens.blocks import Block, Button, Entry, Option
 from screens.paper.measure import KINDS, ROW, inner, option_key
@@ -17,7 +18,7 @@ PLACES = (("ride", _("Ride")), ("bench", _("Bench")), ("numbers", _("Numbers")),
 MINUS = "\N{MINUS SIGN}"
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Header(Block):
     """Back and title, the board on the homes, and tools of the page as icons."""
 
@@ -33,7 +34,7 @@ class Header(Block):
         return {"back": Back(), "board": Go("board"), **tools}
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Places(Block):
     """The four places, in a row or, where the window is low and wide, in a column."""
 
@@ -45,7 +46,7 @@ class Places(Block):
         return {name: Place(name) for name, _text in PLACES}
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class WayBack(Block):
     """What was done, and the way back."""
 
@@ -57,7 +58,7 @@ class WayBack(Block):
         return {"undo": Undo(), "dismiss": Dismiss()}
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Typed(Block):
     """What is typed, with its unit, and what is wrong with it; the main act beside it where the window is low."""
 
@@ -77,7 +78,7 @@ class Typed(Block):
         return f"{self.label}, {self.text} {self.unit}, {self.sentence}"
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Keys(Block):
     """The keypad, or the units while one is chosen. What a key does is the paper's to know."""
 
@@ -90,7 +91,7 @@ class Keys(Block):
     tall: float = 56.0
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Options(Block):
     """The options of a choice that is asked for."""
 
@@ -109,7 +110,7 @@ class Options(Block):
         }
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Bars(Block):
     """The main act and those beside it."""
 

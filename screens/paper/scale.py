@@ -1,8 +1,8 @@
 """The type scale: seven sizes, a continuous text scale that keeps their order, and the measures of touch."""
 
-from dataclasses import dataclass
-
 from kivy.metrics import dp
+
+from logic.frozen import frozen
 
 NUMBERS = (57, 45, 36)
 TITLE, LEAD, TEXT, SMALL = 28, 20, 16, 14
@@ -31,7 +31,7 @@ def grown(size: float, scale: float) -> float:
     return float(dp(plain + max(0.0, size - LEAD) * (1.0 + (scale - 1.0) * GENTLE)))
 
 
-@dataclass(frozen=True)
+@frozen
 class Look:
     """How large things are drawn: the text scale, the largest number that there is height for, and large keys for gloves."""
 

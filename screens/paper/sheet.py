@@ -5,13 +5,14 @@ from typing import Any
 
 from kivy.metrics import dp
 
+from logic.frozen import frozen
 from screens.paper.icons import POINTS
 from screens.paper.ink import ICONS, Block, broken, line_of, longest_word, shortened, width_of
 from screens.paper.scale import TOUCH, Look
 from screens.pictures.strokes import Picture
 
 
-@dataclass(frozen=True)
+@frozen
 class Box:
     """A rectangle: filled, framed or both, with corners rounded by a radius."""
 
@@ -26,7 +27,7 @@ class Box:
     radius: float = 0.0
 
 
-@dataclass(frozen=True)
+@frozen
 class Ink:
     """Text in lines, or an icon by its font."""
 
@@ -47,7 +48,7 @@ class Ink:
     """Whether it was shortened on purpose: a title in the header."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Drawing:
     """A picture and the room it has."""
 
@@ -59,7 +60,7 @@ class Drawing:
     scale: float = 1.0
 
 
-@dataclass(frozen=True)
+@frozen
 class Touch:
     """An area to touch: the part of the block it stands for, and what it is called aloud."""
 
@@ -75,7 +76,7 @@ class Touch:
     """Whether it repeats while it is held."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Laid:
     """A block laid out."""
 

@@ -4,12 +4,12 @@ Widths and text sizes are dp: they do not grow with the drawing. Colours are nam
 outline, key, ground, chart_a, chart_b, chart_c), given their colour by whoever paints.
 """
 
-from dataclasses import dataclass
+from logic.frozen import frozen
 
 Point = tuple[float, float]
 
 
-@dataclass(frozen=True)
+@frozen
 class Path:
     """A line through points; `dashes` is ink, gap, ink, gap in dp."""
 
@@ -20,7 +20,7 @@ class Path:
     closed: bool = False
 
 
-@dataclass(frozen=True)
+@frozen
 class Arc:
     """A circle, or a part of it from one angle to another, in radians from the right, against the clock."""
 
@@ -33,7 +33,7 @@ class Arc:
     dashes: tuple[float, ...] = ()
 
 
-@dataclass(frozen=True)
+@frozen
 class Fill:
     """A filled outline."""
 
@@ -41,7 +41,7 @@ class Fill:
     tone: str = "key"
 
 
-@dataclass(frozen=True)
+@frozen
 class Disc:
     """A filled circle whose radius is in dp: a mark on a chart."""
 
@@ -51,7 +51,7 @@ class Disc:
     edge: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Arrow:
     """A line with a head at its end, or at both ends."""
 
@@ -62,7 +62,7 @@ class Arrow:
     both: bool = False
 
 
-@dataclass(frozen=True)
+@frozen
 class Label:
     """A text at a point. `anchors` are the sides of the point it may stand on, the best first.
 
@@ -83,7 +83,7 @@ class Label:
 Stroke = Path | Arc | Fill | Disc | Arrow | Label
 
 
-@dataclass(frozen=True)
+@frozen
 class Picture:
     """A drawing: its strokes and the box they lie in, `left, bottom, right, top`.
 

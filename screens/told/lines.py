@@ -1,15 +1,16 @@
 """What a page says, line by line, whatever it is told in: ways on and bars are left out, a shut fold too."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import field
 
+from logic.frozen import frozen
 from screens import blocks as b
 from screens.page import Page
 
 ANSWERS = (b.Verdict, b.Figure, b.FigureRow, b.Columns)
 
 
-@dataclass(frozen=True)
+@frozen
 class Told:
     """One thing that is said: a heading (`level` 1 or 2), a label with its value, or a sentence; what is less is its `note`."""
 

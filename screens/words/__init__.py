@@ -1,7 +1,6 @@
 """Every shown sentence that is not data: refusals, offers, verdicts and workings, in the person's units."""
 
 import re
-from dataclasses import dataclass
 
 from logic.answers.asked import questions
 from logic.answers.reach import reach_fields
@@ -9,6 +8,7 @@ from logic.answers.reading import Result
 from logic.board import board_fields, field_of
 from logic.errors import InputError
 from logic.fields import ARM, Field, joint_fields
+from logic.frozen import frozen
 from logic.units import MINUS, Shown, number_text, places, quantities, show, show_in, significant
 from screens.words.refusals import SENTENCES
 
@@ -34,7 +34,7 @@ ENTERED = {"measured": "As entered, measured", "label": "As entered, from a labe
 """What is said of a result that is no more than a value of the board."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Style:
     """How numbers are written for this person: metric or inch, and the decimal mark."""
 
