@@ -14,9 +14,10 @@ from kivymd.theming import ThemeManager
 from logic.store import Clock as TellsTime
 from logic.store.opening import open_store
 from screens import environment
-from screens.acts import Examples
+from screens.acts import Examples, Settle
 from screens.front import Front
 from screens.paper.paper import Paper
+from screens.phone.text_size import text_scale
 from screens.reminder import remind
 from screens.theme import theme
 from screens.trouble import TellsTrouble
@@ -49,6 +50,9 @@ class DeckhandApp(MDApp):
         self.theme_cls.theme_style_switch_animation = False
         self.store = open_store(data, clock)
         world = open_world(self.store, clock)
+        if self.store.get("person") is None and (scale := text_scale()) != world.person.text:
+            # Until the person chooses a size, text is as large as on the phone's own pages.
+            world = update(world, Settle({"text": scale}))
         self._world = update(world, Examples()) if demo and not self.store.boards() else world
 
     def build(self) -> Paper:

@@ -11,6 +11,7 @@ from kivy.core.window import Window
 from kivy.logger import Logger
 
 from logic.units import registry
+from screens import faults
 from screens.acts import (
     Act,
     Arrive,
@@ -72,6 +73,7 @@ class Front:
         self.dress()
         self.edges = Edges(self.paper)
         self._resume()
+        self._tell_fault()
 
     # Acts
 
@@ -252,6 +254,12 @@ class Front:
             self.tell(NOT_COME_BACK_TO)
             self._remember()
 
+    def _tell_fault(self) -> None:
+        """Show what went wrong the last time, over the page that was come back to."""
+        record = faults.take(self.world.store.path.parent)
+        if record:
+            self.go("settings.fault", _record=record)
+
     def _remember(self) -> None:
         """Store the way here. A page that failed is not come back to."""
         trail = _kept(self.world)
@@ -279,9 +287,9 @@ def _way(world: World) -> tuple[str, ...]:
 
 
 def _kept(world: World) -> list[tuple[str, Mapping[str, Any]]]:
-    """Return of the way what outlives a restart. A working holds a number with all that made it: it is opened anew."""
+    """Return of the way what outlives a restart: a working holds a number with all that made it, a fault is told once."""
     return [
         (name, {key: value for key, value in args.items() if not key.startswith("_")})
         for name, args in world.trail
-        if name != "working"
+        if name not in ("working", "settings.fault")
     ]

@@ -8,6 +8,7 @@ from kivymd.app import MDApp
 
 from logic.store.errors import CannotStore, Damaged
 from logic.store.opening import look_next_time
+from screens import faults
 from screens.blocks import Words
 from screens.front import Front
 from screens.page import Page
@@ -51,6 +52,8 @@ class TellsTrouble(ExceptionHandler):
                 look_next_time(self.front.world.store.path.parent)
             self.front.tell(sentence(problem))
         elif isinstance(problem, Exception):
+            world = self.front.world
+            faults.keep(world.store.path.parent, problem, world.clock())
             self.front.cannot_show(problem)
         else:
             return int(ExceptionManager.RAISE)

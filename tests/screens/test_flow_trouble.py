@@ -8,6 +8,7 @@ from kivy.base import ExceptionManager
 
 from logic.store import NotSaved
 from screens import front
+from screens.acts import Settle
 from screens.front import NOT_COME_BACK_TO
 from tests.screens.session import Session
 
@@ -87,3 +88,50 @@ def test_what_ends_a_program_on_purpose_goes_on_up(app: Session) -> None:
     assert ExceptionManager.handle_exception(KeyboardInterrupt()) == ExceptionManager.RAISE
     assert ExceptionManager.handle_exception(NotSaved()) == ExceptionManager.PASS
     assert app.page.title == "Ride"
+
+
+def test_a_fault_that_nobody_took_up_is_told_at_the_next_start_with_the_way_to_send_it(
+    app: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    shared: list[tuple[str, str]] = []
+    monkeypatch.setattr(
+        "screens.phone.share.share", lambda text, title: shared.append((title, text)) or "Handed on."
+    )
+    app.tap("Numbers")
+    as_the_loop(fails)
+    app.restart(minutes=1)
+    assert app.page.title == "Last time"
+    app.tap("SHARE THE RECORD")
+    ((title, text),) = shared
+    assert title == "Record of a fault"
+    assert "2026-11-25T09:30:00+01:00" in text
+    assert text.endswith("ValueError: a fault made for the test\n")
+    assert app.shows("Handed on.")
+    app.tap("Go on")
+    assert app.page.title == "Ride"
+    app.restart(minutes=1)
+    assert app.page.title == "Ride"
+
+
+def test_a_fault_that_cannot_be_written_down_stops_nothing(
+    app: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(*_: object, **__: object) -> None:
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr("pathlib.Path.write_text", full)
+    as_the_loop(fails)
+    assert app.page.title == CANNOT
+    app.tap("Bench")
+    assert app.page.title == "Bench"
+
+
+def test_text_begins_as_large_as_on_the_phone_until_one_chooses(
+    begin: Callable[..., Session], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("screens.app.text_scale", lambda: 1.6)
+    app = begin(demo=True)
+    assert app.front.world.person.text == 1.6
+    app.front.perform(Settle({"text": 1.0}))
+    app.restart(minutes=1)
+    assert app.front.world.person.text == 1.0

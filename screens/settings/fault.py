@@ -1,0 +1,42 @@
+"""What went wrong the last time, with the way to send it."""
+
+from screens.acts import Back, Share
+from screens.asking import fold
+from screens.blocks import Button, Words
+from screens.page import Foot, Page
+from screens.tongue import _
+from screens.world import World
+
+EXAMPLES = ({"_record": "Deckhand, 2026-11-25T09:30:00+01:00\n\nValueError: a fault"},)
+
+
+def fault_page(world: World) -> Page:
+    """Return the record; nothing of it is sent by itself."""
+    record = str(world.args.get("_record", ""))
+    said = (Words(key="said", text=world.args["_said"], bold=True),) if world.args.get("_said") else ()
+    return Page(
+        title=_("Last time"),
+        blocks=(
+            *said,
+            Words(key="what", text=_("Deckhand stopped on a fault of its own."), role="lead", bold=True),
+            Words(key="saved", text=_("What you saved is there. Nothing is sent by itself.")),
+            Words(
+                key="send", text=_("Share the record to have the fault mended. It names no board of yours.")
+            ),
+            *fold(world, "record", _("Read the record"), lambda: (Words(key="text", text=_broken(record)),)),
+        ),
+        foot=Foot(
+            main=Button(
+                _("SHARE THE RECORD"),
+                Share(_("Record of a fault"), record) if record else None,
+                _("There is none."),
+            ),
+            beside=(Button(_("Go on"), Back()),),
+        ),
+        places=False,
+    )
+
+
+def _broken(record: str) -> str:
+    """Return a record whose long names can be broken between lines."""
+    return record.replace("/", "/ ").replace(".", ". ").replace("_", "_ ")[-2000:]
