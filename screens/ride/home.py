@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from logic.answers.hazards import Hazard
 from logic.answers.tension_entry import word_of
-from logic.checks.lists import checklist
+from logic.checks.lists import checklists
 from logic.checks.open_faults import OpenFault
 from logic.ledger import ride_open
 from screens.acts import Go
@@ -59,14 +59,16 @@ def pinned(world: World) -> Notice | Verdict | None:
     if last is None:
         return None
     when = ago(last.at, world.now)
-    title = checklist(last.base).title
-    text = _("{fault}. {list}, {when}. Tap to check it again.").format(fault=last.text, list=title, when=when)
+    title, act = _list(last.base)
+    text = _("{fault}. {list}, {when}.").format(fault=last.text, list=title, when=when)
+    if act is not None:
+        text = _("{text} Tap to check it again.").format(text=text)
     return Verdict(
         key="stop",
         word=FITNESS["do not ride"],
         text=text,
         form=WRONG,
-        act=Go("ride.run", {"list": last.base}),
+        act=act,
     )
 
 
@@ -75,6 +77,12 @@ def _stop(world: World) -> OpenFault | None:
     if out_of_use(world) is not None:
         return None
     return next((one for one in reversed(world.history().faults) if one.stops), None)
+
+
+def _list(base: str) -> tuple[str, Go | None]:
+    """Return the title of the list that clears a fault and the way to it; a later version may have had one that is not here."""
+    found = checklists().get(base)
+    return (base, None) if found is None else (found.title, Go("ride.run", {"list": base}))
 
 
 def _belt(world: World, side: str) -> Line:
@@ -115,7 +123,8 @@ def _faults(world: World) -> Iterator[Line]:
     faults = [one for one in world.history().faults if one != _stop(world)]
     first = sorted(faults, key=lambda one: (not one.stops, -one.at.timestamp()))[:FAULTS_SHOWN]
     for place, one in enumerate(first):
-        detail = f"{checklist(one.base).title}, {ago(one.at, world.now)}."
+        title, act = _list(one.base)
+        detail = f"{title}, {ago(one.at, world.now)}."
         if one is first[-1] and len(faults) > len(first):
             detail += _(" {count} more in the log.").format(count=len(faults) - len(first))
         yield Line(
@@ -124,7 +133,7 @@ def _faults(world: World) -> Iterator[Line]:
             detail=detail,
             icon="cross",
             bad=one.stops,
-            act=Go("ride.run", {"list": one.base}),
+            act=act,
         )
 
 

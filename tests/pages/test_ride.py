@@ -153,6 +153,16 @@ def test_what_was_noted_is_a_row_until_it_is_found_right(pages: Reader) -> None:
     assert "fault 0" not in home(pages)
 
 
+def test_a_fault_of_a_list_that_is_not_here_is_shown_all_the_same(pages: Reader) -> None:
+    faults = (Fault("a", "Light", "dark", stops=True), Fault("b", "Bell", "mute", stops=False))
+    later = Check(list="lights", base="lights", verdict="stopped", stopped_by="Look", faults=faults)
+    pages.store.append(pages.world.saved.id, later)
+    home(pages)
+    assert pages.page.crown.text.startswith("Light: dark. lights, just now.")
+    assert pages.page.crown.act is None
+    assert (pages["fault 0"].detail, pages["fault 0"].act) == ("lights, just now.", None)
+
+
 def test_what_is_due_is_one_row_that_leads_to_it(pages: Reader) -> None:
     pages.store.append(pages.world.saved.id, Ride(distance=8000.0, wet=True))
     home(pages)
