@@ -43,6 +43,8 @@ TOKENS = {
     "android.ndk",
     "android.archs",
     "android.permissions",
+    "android.add_src",
+    "p4a.hook",
     "android.extra_manifest_xml",
     "android.extra_manifest_application_arguments",
     "android.allow_backup",
