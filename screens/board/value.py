@@ -55,14 +55,15 @@ def _end(world: World, way: Guide) -> Page:
         _("That is enough for first answers.") if first and not way.skipped else _("Nothing more is asked.")
     )
     if way.skipped:
-        said = _("{count} skipped. They stay on the board's page.").format(count=len(way.skipped))
-    more = Button(_("Ask for the other {count}").format(count=rest), Turn({"rest": True, "skipped": None}))
+        one, more = _("1 skipped. It stays open."), _("{count} skipped. They stay open.")
+        said = one if len(way.skipped) == 1 else more.format(count=len(way.skipped))
+    on = Button(_("Ask for the other {count}").format(count=rest), Turn({"rest": True, "skipped": None}))
     done = Button(_("Done"), Back())
     return Page(
         title=_("{number} of {all}").format(number=way.count - len(way.skipped), all=way.count),
         crown=_so_far(world, row=False),
         blocks=(Words(key="said", text=said, role="title"),),
-        foot=Foot(main=done, beside=(more,)) if first and rest else Foot(main=done),
+        foot=Foot(main=done, beside=(on,)) if first and rest else Foot(main=done),
         places=False,
         card="end",
     )

@@ -4,6 +4,13 @@ from logic.entries import Entered
 from logic.fields import Field, Value, field_of
 from screens.words import Style
 
+COUNTED = {
+    "pack.series": "{value} cells in series",
+    "pack.parallel": "{value} in parallel",
+    "pack.cell_capacity": "{value} a cell",
+}
+"""What a number of a print counts, where its unit does not tell."""
+
 NO_PARALLEL = "The Ah wait for the P number: type 10S2P 4\u00a0Ah."
 
 
@@ -18,10 +25,11 @@ def read_back(field: Field, found: Entered, style: Style) -> str:
     """Return how a text was read, nothing where it stands as it was typed."""
     if not found.told:
         return ""
-    parts = [value_words(field, found.value, style)]
-    parts += [value_words(field_of(key), value, style) for key, value in found.others]
-    if found.told in ("volts", "no parallel"):
-        parts[0] += " cells in series"
+    read = {field.key: found.value} | found.values
+    parts = []
+    for key, value in read.items():
+        words = value_words(field if key == field.key else field_of(key), value, style)
+        parts.append(COUNTED.get(key, "{value}").format(value=words))
     said = f"Read as {', '.join(parts)}."
     return f"{said} {NO_PARALLEL}" if found.told == "no parallel" else said
 

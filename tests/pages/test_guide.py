@@ -110,7 +110,7 @@ def test_what_is_not_known_is_never_asked_again(guided: Reader) -> None:
 def test_everything_skipped_says_so(guided: Reader) -> None:
     for _ in range(11):
         guided.tap("Skip")
-    assert guided["said"].text == "11 skipped. They stay on the board's page."
+    assert guided["said"].text == "11 skipped. They stay open."
     guided.tap("Done")
     assert guided.name == "board"
 
@@ -153,6 +153,18 @@ def test_a_motors_print_fills_its_can_as_a_label(pages: Reader) -> None:
     pages.tap("Save")
     found = pages.world.saved
     assert (found.mount.can_diameter.si, found.mount.can_diameter.known) == (0.063, "label")
+
+
+@pytest.mark.parametrize(("key", "text", "said"), [
+    ("pack.series", "10S2P", "Read as 10 cells in series, 2 in parallel."),
+    ("pack.parallel", "10S2P8Ah", "Read as 2 in parallel, 10 cells in series, 4 Ah a cell."),
+])  # fmt: skip
+def test_a_packs_print_is_read_back_with_what_it_counts(
+    pages: Reader, key: str, text: str, said: str
+) -> None:
+    pages.open("board.value", key=key)
+    pages.type(text)
+    assert pages.page.foot.entry.read_back.replace("\u00a0", " ") == said
 
 
 def test_amp_hours_without_the_p_number_say_what_they_wait_for(guided: Reader) -> None:
