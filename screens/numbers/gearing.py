@@ -161,7 +161,7 @@ def _band(world: World, item: Item) -> str:
     """Say what a band rests on."""
     if not isinstance(item, Result) or not item.band:
         return ""
-    return _("{value} if the printed speed constant is right.").format(
+    return _("{value} if the printed Kv is right.").format(
         value=world.style.number(item.value, item.quantity)
     )
 

@@ -48,7 +48,7 @@ ROWS: dict[str, tuple[Row, ...]] = {
         Row("numbers.joining", "swap", _("Joining packs"), _("Difference these packs allow.")),
         Row("numbers.wiring", "wires", _("Wiring and fuse"), _("Riding current against the wire.")),
         Row("bench.controller", "settings", _("Set the controller"), _("Amps, volts and temperatures for this board.")),
-        Row("numbers.descents", "road", _("Long descents"), _("Drop the packs take back.")),
+        Row("numbers.descents", "road", _("Long descents"), _("Longest descent the packs can take.")),
         Row("numbers.care", "battery", _("Storage and care"), _("Charge for storage, stop signs, fire.")),
     ),
     BELTS: (

@@ -17,8 +17,8 @@ from screens.words.packs import WIRE, WIRING
 from screens.world import World
 
 NO_FUSE = _(
-    "None lies between the ride and what this wire carries for long, deck closed. A larger one helps against a"
-    " short only, and must open sooner than the wire stands it."
+    "None lies between the ride and what this wire carries in a closed deck. A larger one helps against a"
+    " short only. It must open before the wire suffers."
 )
 AREA = "pack.lead_area"
 VALUES = (
@@ -122,7 +122,7 @@ def _details(world: World) -> dict[str, str]:
         "spark_current": _("The wire's inductance rounds the peak off."),
         "precharge_time": _("Five time constants: under 1 % is missing then."),
         "stands_short": _("The fuse must open sooner: see its time-current curve."),
-        "fuse": _("Over what the ride asks, within what this wire carries for long, deck closed."),
+        "fuse": _("Over what the ride asks, within what this wire carries in a closed deck."),
     }
 
 

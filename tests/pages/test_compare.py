@@ -79,4 +79,4 @@ def test_without_a_second_there_is_nothing_to_compare_with(bare: Reader) -> None
 def test_a_board_that_lacks_values_is_said_to(two: Reader) -> None:
     two.world = replace(two.world, saved=two.world.saved.with_value("motor.kv", None))
     assert two.page.crown.word == "Top speed not known"
-    assert cells(two, "top_loaded")[0] == ("Motor speed constant is missing. Add it.", False)
+    assert cells(two, "top_loaded")[0] == ("Motor constant (Kv) is missing. Add it.", False)

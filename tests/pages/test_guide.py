@@ -11,7 +11,7 @@ from tests.pages.hand import Hand
 from tests.pages.reader import Reader
 
 NUMBERS = (
-    ("Motor pulley", "16"), ("Wheel pulley", "40"), ("Wheel diameter", "97.5"), ("Motor speed constant", "170"),
+    ("Motor pulley", "16"), ("Wheel pulley", "40"), ("Wheel diameter", "97.5"), ("Motor constant (Kv)", "170"),
     ("Cells in series", "10"),
 )  # fmt: skip
 """The first questions, in their order, with what is typed."""

@@ -36,6 +36,7 @@ OPENED_FROM_ANOTHER = {
     "settings.list",
     "settings.item",
     "settings.unread",
+    "settings.fault",
     "working",
     "search",
 }

@@ -189,7 +189,7 @@ def test_a_finger_that_moves_away_presses_nothing(gears: Session) -> None:
 
 
 def test_a_page_is_come_back_to_where_it_was_left(gears: Session) -> None:
-    gears.tap("Motor speed constant")
+    gears.tap("Motor constant (Kv)")
     gears.key(27)
     gears.settle()
     offset = gears.page.panes[0].offset

@@ -1,0 +1,82 @@
+"""Every sentence of the app, in its code and its tables: one word for one thing, at most fifteen words a sentence."""
+
+import ast
+import re
+import tomllib
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+from screens.words.plain import INSTEAD, MOST_WORDS
+
+ROOT = Path(__file__).resolve().parents[2]
+APART = {"sources.toml", "form.toml", "formats.toml"}
+"""Titles of sources, and what research says of lists: no page shows them as a sentence of its own."""
+NOT_SHOWN = {"where", "source", "words", "also", "publisher", "see", "key", "note"}
+"""Columns that are looked up, or cite a place in a source."""
+
+
+def sentences() -> Iterator[tuple[str, str]]:
+    """Yield each text that a page can show, with where it stands."""
+    for path in sorted((ROOT / "screens").rglob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "_" and node.args:
+                said = node.args[0]
+                if isinstance(said, ast.Constant) and isinstance(said.value, str):
+                    yield f"{path.relative_to(ROOT)}:{node.lineno}", said.value
+    for folder in ("tables", "checklists"):
+        for path in sorted((ROOT / "assets" / folder).glob("*.toml")):
+            if path.name not in APART:
+                page = tomllib.loads(path.read_text(encoding="utf-8"))
+                yield from ((f"{path.name} {column}", text) for column, text in _texts(page))
+
+
+def _texts(cell: Any, column: str = "") -> Iterator[tuple[str, str]]:
+    if isinstance(cell, dict):
+        for name, inside in cell.items():
+            yield from _texts(inside, name)
+    elif isinstance(cell, list):
+        for inside in cell:
+            yield from _texts(inside, column)
+    elif isinstance(cell, str) and " " in cell and column not in NOT_SHOWN:
+        yield column, cell
+
+
+def test_one_word_stands_for_one_thing() -> None:
+    # A name that only the code looks a row up by is no sentence.
+    shown = [(where, text) for where, text in sentences() if where != "spreads.toml name"]
+    wrong = [
+        f"{where}: {text!r} says {word!r}, not {INSTEAD[word]!r}"
+        for where, text in shown
+        for word in INSTEAD
+        if re.search(rf"\b{re.escape(word)}\b", text.casefold())
+    ]
+    assert len(shown) > 2000
+    assert wrong == []
+
+
+def test_a_sentence_has_at_most_fifteen_words() -> None:
+    long = [
+        f"{where}: {len(one.split())} words: {one}"
+        for where, text in sentences()
+        for one in re.split(r"(?<=[.!?;:])\s+", text)
+        if len(one.split()) > MOST_WORDS
+    ]
+    assert long == []
+
+
+def test_a_word_that_is_not_said_is_found_by_the_search() -> None:
+    """Nobody who types the other name is left without an answer."""
+    rows = tomllib.loads((ROOT / "assets/tables/glossary.toml").read_text(encoding="utf-8"))["row"]
+    also = {name.casefold() for row in rows for name in row["also"]}
+    for word in (
+        "speed constant",
+        "deflection",
+        "durometer",
+        "ratcheting",
+        "grub screw",
+        "esc",
+        "wheel size",
+    ):
+        assert word in also, word
+        assert word in INSTEAD
