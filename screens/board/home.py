@@ -30,20 +30,15 @@ def board_page(world: World) -> Page:
             form=PLAIN if gaps else RIGHT,
         ),
         blocks=(*_notes(world), *_ways(), *_parts(world), *_whole(world)),
-        foot=Foot(
-            main=Button(
-                _("Add the next missing value"),
-                Go("board.value", {"guided": True, "rest": _rest(world)}) if gaps else None,
-                why="" if gaps else _("All asked values are filled"),
-            )
-        ),
+        foot=Foot(main=Button(_("Add the next missing value"), _next(world)) if gaps else None),
+        aside=frozenset({*groups(), *board_fields()}),
         chip=True,
     )
 
 
-def _rest(world: World) -> bool:
-    """Tell whether the few values of the first round are all there."""
-    return not guide(world, rest=False).open
+def _next(world: World) -> Go:
+    """Return the way to the guided entry: to the few values of the first round until they are all there."""
+    return Go("board.value", {"guided": True, "rest": not guide(world, rest=False).open})
 
 
 def _notes(world: World) -> Iterator[Words]:
