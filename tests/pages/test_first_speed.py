@@ -167,3 +167,15 @@ def test_weights_and_gears_bring_the_range_nearer(bare: Reader) -> None:
     assert before[0] < after[0] < after[1] < before[1]
     bare.tap("7 values are taken as usual")
     assert bare["usual load.rolling"].detail == "assumed"
+
+
+def test_values_are_read_as_they_are_printed(person: Counted) -> None:
+    person.crown()
+    person.fill({**FIRST, "pack.series": "36V", "motor.kv": "6374 190KV"})
+    assert person.pages.page.crown.number == "45.9"
+    # The size of the can came with its print, and says which motor is usual.
+    assert float(person.pages.world.board.mount.can_diameter.si) == pytest.approx(0.063)
+    person.tap("Nearer with the weights")
+    person.fill(WEIGHT)
+    names = [entry.name for entry in person.pages.page.crown.act.args["item"].inputs]
+    assert "Winding heat at 1 N m, 63 mm can" in names
