@@ -49,6 +49,10 @@ def longest_word(text: str, size: float, bold: bool) -> float:  # noqa: FBT001  
 @lru_cache(8_000)
 def broken(text: str, size: float, bold: bool, room: float) -> Block:  # noqa: FBT001  (as above)
     """Return a text broken between words into lines no wider than the room; it shrinks before a word would break."""
+    if "\n" not in text:
+        whole = width_of(text, size, bold)
+        if whole <= room:
+            return Block((text,), size, whole, line_of(size, bold))
     longest = longest_word(text, size, bold)
     while longest > room and size > dp(SMALLEST):
         size = max(dp(SMALLEST), size - 1)
