@@ -461,3 +461,49 @@ class HandOn(Act):
 @frozen
 class ReadOut(Act):
     """Say what the page in front says aloud."""
+
+
+@frozen
+class PickFile(Act):
+    """Let the person choose a file by the phone's own page; it is then opened as one that is dropped on the window."""
+
+
+@frozen
+class PutFile(Act):
+    """Let the person choose where a file that was written here goes."""
+
+    path: str
+
+
+@frozen
+class SendFile(Act):
+    """Hand a file that was written here to another app."""
+
+    path: str
+    title: str
+
+
+@frozen
+class AllowNotes(Act):
+    """Ask for leave to show notes, where the phone wants to be asked."""
+
+
+@frozen
+class Shine(Act):
+    """Switch the phone's light on, or off again."""
+
+
+@frozen
+class Tilt(Act):
+    """Feel how the phone lies; what it felt comes back as Tilted, for the question of a grade."""
+
+    key: str
+
+
+@frozen
+class Tilted(Act):
+    """What was felt, along the short edge, the long edge and out of the screen in m/s2, or why there is nothing."""
+
+    key: str
+    gravity: tuple[float, float, float] | None
+    sentence: str = ""

@@ -35,6 +35,7 @@ from screens.paper.paper import LOST, Paper
 from screens.paper.scale import LEAD, NUMBERS, SMALL, TEXT, TITLE, grown
 from screens.phone import awake, bars
 from screens.phone.daylight import theme_of
+from screens.phone.java import on_android
 from screens.register import PAGES, page_function
 from screens.theme import theme
 from screens.told.tools import with_tools
@@ -169,7 +170,7 @@ class Front:
 
     def _put(self, page: Page) -> None:
         world, paper = self.world, self.paper
-        page = with_tools(page, hears=world.person.say)
+        page = with_tools(page, hears=world.person.say, shines=on_android())
         if page.awake:
             awake.hold()
         else:

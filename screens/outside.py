@@ -1,12 +1,33 @@
-"""What the phone is asked for: say, share, hand a page on, listen. What it answers comes back as an act."""
+"""What the phone is asked for: its voice, files, light, sensor, other apps. What it answers comes back as an act."""
 
+from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
 from kivy.core.window import Window
 
-from screens.acts import Act, HandOn, Heard, Listen, OpenSound, ReadOut, Say, Share, Turn
+from screens.acts import (
+    Act,
+    AllowNotes,
+    HandOn,
+    Heard,
+    Listen,
+    OpenFile,
+    OpenSound,
+    PickFile,
+    PutFile,
+    ReadOut,
+    Say,
+    SendFile,
+    Settle,
+    Share,
+    Shine,
+    Tilt,
+    Tilted,
+    Turn,
+)
 from screens.page import Page
-from screens.phone import light, share, speech
+from screens.phone import incline, light, notices, share, speech
+from screens.phone.documents import Documents
 from screens.told.speech import as_speech
 from screens.told.text import as_text
 from screens.words.spoken import spoken
@@ -37,9 +58,10 @@ class Outside:
     """Does what an act leaves to the phone."""
 
     def __init__(self, front: Asks) -> None:
-        """Open nothing yet; a file that is dropped on the window is read as a recording."""
+        """Open nothing yet; a file that is dropped on the window is opened."""
         self.front = front
         self.microphone: Microphone | None = None
+        self.documents = Documents(front.world.store.path.parent)
         self._open = True
         Window.bind(on_drop_file=self._dropped)
 
@@ -56,14 +78,57 @@ class Outside:
             front.tell(share.share(as_text(front.page), front.page.title), stays=False)
         elif isinstance(act, Listen):
             self._listen()
+        else:
+            self._of_files(act)
+
+    def _of_files(self, act: Act) -> None:
+        """Do what an act leaves to the phone's files, notes, light and sensor."""
+        if isinstance(act, PickFile):
+            self.documents.open(self._picked)
+        elif isinstance(act, PutFile):
+            self.documents.save(Path(act.path), self._said)
+        elif isinstance(act, SendFile):
+            self._said(share.share_file(Path(act.path), act.title))
+        elif isinstance(act, AllowNotes):
+            notices.allow(self._notes)
+        elif isinstance(act, Shine):
+            sentence = light.switch(on=not light.is_on())
+            if sentence:
+                self.front.tell(sentence, stays=False)
+        elif isinstance(act, Tilt):
+            incline.feel(lambda gravity, sentence: self._perform(Tilted(act.key, gravity, sentence)))
+
+    def _perform(self, act: Act) -> None:
+        """Carry out what the phone answered, unless the app has ended meanwhile."""
+        if self._open:
+            self.front.perform(act)
+
+    def _said(self, sentence: str) -> None:
+        self._perform(Turn({"_said": sentence or None}))
+
+    def _picked(self, path: Path | None, sentence: str) -> None:
+        if path is not None:
+            self._arrived(str(path))
+        elif sentence:
+            self._perform(Turn({"_told": sentence}))
+
+    def _arrived(self, path: str) -> None:
+        """Open a file that came in: a recording where plucks are heard, else a board or a copy."""
+        files = self.front.world.trail[-1].page == "settings.files"
+        self._perform(OpenFile(path) if files else OpenSound(path))
+
+    def _notes(self, leave: bool) -> None:  # noqa: FBT001  (yes or no)
+        if not leave and self._open:
+            self.front.perform(Settle({"remind": False}))
+            self.front.tell(notices.NOT_ALLOWED, stays=False)
 
     def say(self, text: str) -> None:
         """Say something; where the phone cannot, the page says so."""
         speech.say(spoken(text), self._hint)
 
     def _hint(self, sentence: str) -> None:
-        if self._open and self.front.world.args.get("_hint") != (sentence or None):
-            self.front.perform(Turn({"_hint": sentence or None}))
+        if self.front.world.args.get("_hint") != (sentence or None):
+            self._perform(Turn({"_hint": sentence or None}))
 
     def _listen(self) -> None:
         if self.microphone is None:
@@ -73,11 +138,10 @@ class Outside:
         self.microphone.record(self._heard)
 
     def _heard(self, recording: "Recording | None", sentence: str) -> None:
-        if self._open:
-            self.front.perform(Heard(recording, sentence))
+        self._perform(Heard(recording, sentence))
 
     def _dropped(self, _window: object, path: bytes, *_: object) -> None:
-        self.front.perform(OpenSound(path.decode("utf-8", "replace")))
+        self._arrived(path.decode("utf-8", "replace"))
 
     def release(self) -> None:
         """Let go of the window; what is still being recorded is heard by nobody."""

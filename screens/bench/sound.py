@@ -10,7 +10,7 @@ from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltReading
 from logic.board import Field
 from logic.store import Record as Entered
-from screens.acts import Act, Listen, OpenSound, Remember, Turn
+from screens.acts import Act, Listen, OpenSound, PickFile, Remember, Turn
 from screens.asking import fold
 from screens.bench.calibration import calibration
 from screens.bench.measure import Measure
@@ -222,6 +222,7 @@ class Pluck(Measure):
 
     def _file(self) -> Iterator[Block]:
         """Yield what opens a recording that was made elsewhere."""
+        yield Line(key="pick", title=_("Choose a recording"), icon="take_in", act=PickFile())
         yield TextField(
             key=PATH,
             label=_("Path of a WAV file of 16 bits, or drop it here"),

@@ -12,6 +12,7 @@ from screens.world import World
 
 COPIES = (
     ("sheet page", _("Build sheet with pictures"), _("One HTML file: print it or send it"), "picture"),
+    ("send sheet page", _("Send it with pictures"), _("To another app on this phone"), "send"),
     ("sheet text", _("Build sheet as text"), "", "file"),
     ("log", _("Log as a table"), _("CSV, one line an entry, units in the heads"), "log"),
 )

@@ -5,8 +5,9 @@ from dataclasses import replace
 
 from logic.answers.hold import Holding, holding
 from logic.answers.reading import RIDER, Open
+from screens.acts import Tilt
 from screens.asking import value_of
-from screens.blocks import Block, Figure, Picture, Section, Words
+from screens.blocks import Block, Figure, Line, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
@@ -48,7 +49,7 @@ def hold_page(world: World) -> Page:
         title=_("Hold for how long"),
         crown=_crown(world.style, answer, figures.crown(HEAD)),
         faults=answer.faults,
-        controls=("ask.hold_grade", "ask.hold_speed"),
+        controls=("ask.hold_grade", _tilt(world), "ask.hold_speed"),
         picture=(Section(key="chart head", title=_("Temperature over time")), *_chart(world, answer)),
         figures=lambda: figures.rows(FIRST, head=HEAD),
         advice=tuple(
@@ -56,6 +57,16 @@ def hold_page(world: World) -> Page:
         ),
         values=VALUES,
         values_title=_("Tap one to try another value"),
+    )
+
+
+def _tilt(world: World) -> Line:
+    """Return the way to the grade of the hill one stands on."""
+    return Line(
+        key="tilt",
+        title=_("Measure this hill"),
+        detail=world.args.get("_tilt") or _("Phone flat on the deck, long edge along the road"),
+        act=Tilt("ask.hold_grade"),
     )
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from logic.exchange.arriving import Arrival
 from logic.exchange.copies import FOLDER, CopyLook, weekly_copies
-from screens.acts import Copy, Go, OpenFile, OpenText, TakeIn, Turn
+from screens.acts import Copy, Go, OpenFile, OpenText, PickFile, TakeIn, Turn
 from screens.asking import fold
 from screens.blocks import PLAIN, UNSURE, Block, Button, Field, Line, Section, Verdict, Words
 from screens.page import Foot, Page
@@ -45,6 +45,13 @@ def _ways(world: World) -> Iterator[Block]:
             icon="file",
             act=Copy("board"),
         )
+        yield Line(
+            key="send",
+            title=_("Send it"),
+            detail=_("The same file, to another app on this phone"),
+            icon="send",
+            act=Copy("send board"),
+        )
     yield Line(
         key="all",
         title=_("Copy of everything"),
@@ -53,6 +60,7 @@ def _ways(world: World) -> Iterator[Block]:
         act=Copy("all"),
     )
     yield Section(key="in", title=_("Take a file in"), note=_("What would change is shown first."))
+    yield Line(key="pick", title=_("Choose a file"), act=PickFile(), icon="take_in")
     path, pasted = world.typed.get(PATH, "").strip(), world.typed.get(PASTED, "")
     yield Field(key=PATH, label=_("Where the file is"), text=path, hint=_("Or drop the file on this window"))
     yield Line(

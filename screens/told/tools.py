@@ -3,15 +3,20 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from screens.acts import Act, Explain, HandOn, ReadOut, Share
+from screens.acts import Act, Explain, HandOn, ReadOut, Share, Shine
 from screens.blocks import Button, Line
 from screens.page import Page
 from screens.told.lines import has_answer
 from screens.tongue import _
 
 
-def with_tools(page: Page, *, hears: bool) -> Page:
-    """Return a page with Share in its header, Say where the person `hears` pages, and the way to its words at the end."""
+def with_tools(page: Page, *, hears: bool, shines: bool = False) -> Page:
+    """Return a page with Share in its header, Say where the person `hears` pages, and the way to its words at the end.
+
+    A run, which may be gone through in the dark, has the light of a phone that `shines`.
+    """
+    if shines and page.awake:
+        page = replace(page, tools=(*page.tools, Button(_("Light"), Shine(), icon="torch")))
     if page.chip or not has_answer(page):
         return page
     tools = list(page.tools)

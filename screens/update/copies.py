@@ -9,13 +9,15 @@ from logic.exchange.files import file_name, write_whole
 from logic.log_table import log_table
 from logic.store.errors import CannotStore
 from logic.store.opening import make_folder
-from screens.acts import Copy, Share
+from screens.acts import Copy, PutFile, SendFile, Share
 from screens.tongue import _
 from screens.update import does
 from screens.words.storage import sentence
 from screens.world import World
 
 FOLDER = "copies"
+SEND = "send "
+"""Before the name of what is handed on."""
 
 
 # The sheet is loaded when one is made: the first act of the app loads this module, and the start waits for it.
@@ -71,14 +73,19 @@ def _everything(world: World, folder: Path) -> Path:
 
 @does(Copy)
 def copy(world: World, act: Copy) -> World:
-    """Hand the sheet on, or write a file and say where it is or why it is not."""
+    """Hand the sheet on, or write a file and say where it is or why it is not.
+
+    "send ..." hands the file on; else the person chooses where it goes, where the phone has a page for that.
+    """
     if act.what == "share":
         title = _("Build sheet: {board}").format(board=world.saved.name)
         return replace(world, out=(*world.out, Share(title, _sheet_text(world))))
     folder = world.store.path.parent / FOLDER
     try:
-        path = _everything(world, folder) if act.what == "all" else _written(world, folder, act.what)
+        what = act.what.removeprefix(SEND)
+        path = _everything(world, folder) if what == "all" else _written(world, folder, what)
     except CannotStore as problem:
         return world.turned(_said=sentence(problem))
     said = _("Saved as {name} in the folder {folder}.").format(name=path.name, folder=FOLDER)
-    return world.turned(_said=said)
+    goes = SendFile(str(path), world.saved.name) if act.what.startswith(SEND) else PutFile(str(path))
+    return replace(world.turned(_said=said), out=(*world.out, goes))

@@ -5,7 +5,20 @@ from dataclasses import replace
 from logic.board import to_dict
 from logic.log import BoardChanged, Change
 from logic.person import person_to_dict
-from screens.acts import Both, Dismiss, Drop, Keep, Record, Remember, Retry, Save, Settle, Undo, Void
+from screens.acts import (
+    AllowNotes,
+    Both,
+    Dismiss,
+    Drop,
+    Keep,
+    Record,
+    Remember,
+    Retry,
+    Save,
+    Settle,
+    Undo,
+    Void,
+)
 from screens.tongue import _
 from screens.update import does, update
 from screens.update.entering import left, stored
@@ -68,7 +81,8 @@ def settle(world: World, act: Settle) -> World:
     """Change settings and store them."""
     person = replace(world.person, **act.changes)
     world.store.put("person", person_to_dict(person))
-    return replace(world, person=person)
+    asks = person.remind and not world.person.remind
+    return replace(world, person=person, out=(*world.out, AllowNotes()) if asks else world.out)
 
 
 @does(Remember)

@@ -3,7 +3,24 @@
 from collections.abc import Callable
 from dataclasses import replace
 
-from screens.acts import Arrive, Back, Go, HandOn, Place, ReadOut, Say, Share, Swap, Turn
+from screens.acts import (
+    Act,
+    AllowNotes,
+    Arrive,
+    Back,
+    Go,
+    HandOn,
+    PickFile,
+    Place,
+    PutFile,
+    ReadOut,
+    Say,
+    SendFile,
+    Share,
+    Shine,
+    Swap,
+    Turn,
+)
 from screens.update import does
 from screens.update.entering import left
 from screens.world import HOME, Step, World
@@ -61,6 +78,11 @@ def arrive(world: World, _act: Arrive) -> World:
 @does(Share)
 @does(HandOn)
 @does(ReadOut)
-def outside(world: World, act: Say | Share | HandOn | ReadOut) -> World:
+@does(PickFile)
+@does(PutFile)
+@does(SendFile)
+@does(AllowNotes)
+@does(Shine)
+def outside(world: World, act: Act) -> World:
     """Leave it to the phone."""
     return replace(world, out=(*world.out, act))

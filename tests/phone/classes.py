@@ -464,8 +464,9 @@ class Activity(JavaObject):
 
     @java("()Landroid/content/res/Resources;")
     def getResources(self) -> Any:  # noqa: N802
-        configuration = SimpleNamespace(fontScale=self.font_scale)
-        return SimpleNamespace(getConfiguration=lambda: configuration)
+        configuration = SimpleNamespace(fontScale=self.font_scale, uiMode=0x11)
+        metrics = SimpleNamespace(density=1.0)
+        return SimpleNamespace(getConfiguration=lambda: configuration, getDisplayMetrics=lambda: metrics)
 
 
 class _Class(JavaObject):
