@@ -360,10 +360,10 @@ def options(block: Options, sheet: Sheet) -> None:
         row = block.field.options[start : start + columns]
         texts = [sheet.fits(one.label, TEXT, wide - dp(36), bold=True) for one in row]
         tall = max(dp(48), *(text.height + dp(12) for text in texts))
-        for place, (one, text) in enumerate(zip(row, texts, strict=True)):
+        for place, one in enumerate(row):
             option = Option(one.label, Act(), one.key == block.chosen)
             part = f"option {start + place}"
-            option_key(sheet, option, part, x + place * (wide + dp(6)), y, wide, tall, text.height)
+            option_key(sheet, option, part, x + place * (wide + dp(6)), y, wide, tall)
         y += tall + dp(6)
     sheet.y = y
 

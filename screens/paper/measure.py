@@ -418,11 +418,9 @@ def choice(block: b.Choice, sheet: Sheet) -> None:
         row = block.options[start : start + columns]
         texts = [sheet.fits(one.text, role, wide - beside, bold=True) for one in row]
         tall = max(dp(48), *(text.height + dp(14) for text in texts))
-        for place, (one, text) in enumerate(zip(row, texts, strict=True)):
+        for place, one in enumerate(row):
             left = x + place * (wide + gap)
-            option_key(
-                sheet, one, f"option {start + place}", left, y, wide, tall, text.height, role=role, tick=tick
-            )
+            option_key(sheet, one, f"option {start + place}", left, y, wide, tall, role=role, tick=tick)
         y += tall + gap
     sheet.y = y
 
@@ -435,7 +433,6 @@ def option_key(  # noqa: PLR0913  (a key with its place)
     y: float,
     wide: float,
     tall: float,
-    height: float,
     *,
     role: int = TEXT,
     tick: float = 20.0,
@@ -449,6 +446,8 @@ def option_key(  # noqa: PLR0913  (a key with its place)
         sheet.icon("tick", left + dp(6), y + (tall - tick) / 2, tick, "main")
     before = dp(8) + (tick if one.chosen else 0.0)
     room = wide - dp(8) - before
+    # Room is kept for bold words beside a tick, which may take a line more than these.
+    height = sheet.fits(one.text, role, room, bold=one.chosen).height
     sheet.write(one.text, role, left + before, y + (tall - height) / 2, room, bold=one.chosen, align="center")
     if one.act is not None:
         sheet.touch(part, left, y, wide, tall, one.text)

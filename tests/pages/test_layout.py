@@ -7,6 +7,8 @@ from pathlib import Path
 import pytest
 from kivy.metrics import dp
 
+from screens.acts import Back
+from screens.blocks import Choice, Option
 from screens.page import Page
 from screens.paper.furniture import Header, Places
 from screens.paper.ink import width_of
@@ -148,3 +150,13 @@ def test_a_text_that_has_no_room_is_found() -> None:
     sheet = Sheet(100.0, Look())
     sheet.write("Unbreakableunbreakableunbreakableword", 16, 0, 0, 60.0)
     assert [fault.split(":")[0] for fault in faults(sheet.done("", 100.0))][:1] == ["too wide"]
+
+
+@pytest.mark.parametrize("chosen", [False, True])
+def test_the_words_of_an_option_stand_in_the_middle_of_its_key(*, chosen: bool) -> None:
+    """Room is kept for bold words: where these take two lines and the others one, the one stood at the top."""
+    options = (Option("Nut turns by hand", Back(), chosen), Option("Wobbles", Back()))
+    laid = measure(Choice(key="sign", label="What is it?", options=options), 360.0, Look())
+    words = next(mark for mark in laid.marks if isinstance(mark, Ink) and mark.text == "Nut turns by hand")
+    key = next(touch for touch in laid.touches if touch.name == "Nut turns by hand")
+    assert words.y + words.height / 2 == pytest.approx(key.y + key.height / 2)
