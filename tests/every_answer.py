@@ -30,6 +30,7 @@ from logic.answers.descents import descent
 from logic.answers.drag import coasting, ride_fit
 from logic.answers.energy import pack_energy, pack_figures
 from logic.answers.feel import feel
+from logic.answers.first_push import first_push
 from logic.answers.first_range import first_range, range_so_far
 from logic.answers.first_speed import first_speed, road_speed
 from logic.answers.gearing import gearing, top_speed
@@ -217,6 +218,7 @@ def _drive(case: Case) -> Iterator[object]:
     yield gearing(board, rider, case.number(0.1, 30.0))
     yield top_speed(board, rider)
     yield first_speed(board, rider)
+    yield first_push(board, rider, case.number(0.1, 30.0))
     yield road_speed(board, rider)
     yield pushing(board, rider, asking)
     yield holding(board, rider, asking)

@@ -14,7 +14,7 @@ from typing import Generic, Literal, TypeVar
 from logic.answers.gearing import top_loaded, top_speed, top_unloaded
 from logic.answers.parts import Parts
 from logic.answers.reading import RIDER, Item, Open, Reading, Result, assumed
-from logic.answers.run import Run, answer
+from logic.answers.run import Compute, Run, answer
 from logic.board import Board, Value, field_of
 from logic.drive.motor import resistance_of_size
 from logic.errors import Missing
@@ -220,7 +220,7 @@ class Ends(Generic[P]):
     """How a figure comes out with one value at an end of what is usual."""
 
     make: Callable[[str, End], P]
-    compute: Callable[[P], float]
+    compute: Compute[P]
 
     def of(self, key: str) -> Iterator[float]:
         """Yield the figure with a value at each end; an end that gives none is left out."""

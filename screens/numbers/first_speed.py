@@ -1,5 +1,6 @@
 """The best top speed so far, while a board lacks what the full answer needs."""
 
+from logic.answers.first_push import HILLS
 from logic.answers.first_speed import FIRST, LIMITS, WEIGHT, FirstSpeed
 from logic.answers.reading import Open, Result
 from screens.asking import figure, spanned, working
@@ -12,6 +13,7 @@ ROUNDS: Rounds = {
     FIRST: _("Give them one by one"),
     WEIGHT: _("Nearer with the weights"),
     LIMITS: _("Nearer with the limits of controller and pack"),
+    HILLS: _("Push and hills"),
 }
 LABELS = {
     "nothing": _("Top speed"),

@@ -1,7 +1,8 @@
 """Gearing and speed: change a value and see what it does, against the saved board."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
+from logic.answers.first_push import first_push
 from logic.answers.first_speed import first_speed
 from logic.answers.gearing import Gearing, gearing
 from logic.answers.reading import RIDER, Item, Result
@@ -73,12 +74,6 @@ def gearing_page(world: World) -> Page:
     grey = bool(answer.faults) or refused_now(world)
     labels = {name: label.format(speed=world.style.number(speed, "speed")) for name, label in ITEMS.items()}
 
-    def shown(name: str, **look: bool) -> Block:
-        item = answer.items[name]
-        words = DETAILS.get(name, "")
-        detail = f"{_band(world, item)} {words}".strip()
-        return figure(world, item, labels[name], before=before.get(name), detail=detail, grey=grey, **look)
-
     # What is folded is not read: what is not read is not worked out.
     items = {name: answer.items[name] for name in (CROWN, *FIRST)}
     said = once_each(items)
@@ -88,9 +83,18 @@ def gearing_page(world: World) -> Page:
         if lacks_values(items[CROWN]) and not answer.faults
         else None
     )
+    rough: Mapping[str, Item] = {}
     if first is not None:
         # What lacks a value waits folded: the best speed so far says what is asked for.
-        said = tuple(name for name in said if isinstance(items[name], Result))
+        rough = world.kept(first_push, world.board, rider, speed)
+        items |= {name: rough[name] for name in FIRST if name in rough}
+        said = tuple(name for name in FIRST if isinstance(items[name], Result))
+
+    def shown(name: str, **look: bool) -> Block:
+        item = rough.get(name) or answer.items[name]
+        words = _usual(world, item) if name in rough else _band(world, item)
+        detail = f"{words} {DETAILS.get(name, '')}".strip()
+        return figure(world, item, labels[name], before=before.get(name), detail=detail, grey=grey, **look)
 
     def rest() -> Iterator[Block]:
         every = once_each(items | dict(answer.items))
@@ -155,6 +159,13 @@ DETAILS = {
     "top_loaded": _("Nominal pack, level road, no wind."),
     "top_nominal": _("No load at all: never quite reached."),
 }
+
+
+def _usual(world: World, item: Item) -> str:
+    """Say what is the middle of a figure in which something is taken as usual."""
+    if not isinstance(item, Result):
+        return ""
+    return _("{value} as usual.").format(value=world.style.number(item.value, item.quantity))
 
 
 def _band(world: World, item: Item) -> str:

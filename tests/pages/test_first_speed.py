@@ -2,6 +2,7 @@
 
 import pytest
 
+from logic.answers.first_push import HILLS
 from logic.units import GAP
 from screens.acts import Ask, Place
 from screens.blocks import Figure
@@ -102,7 +103,7 @@ def test_nine_values_give_a_loaded_speed_with_its_band(person: Counted) -> None:
 
 def test_what_nobody_knows_is_not_asked_in_the_first_round(person: Counted) -> None:
     asked = {act.key for _, act in person.pages.parts() if isinstance(act, Ask)}
-    assert asked == {*FIRST, *WEIGHT, *LIMITS}
+    assert asked == {*FIRST, *WEIGHT, *LIMITS, *HILLS}
     person.tap("All values")
     assert "motor.resistance" in person.pages
 
@@ -179,3 +180,24 @@ def test_values_are_read_as_they_are_printed(person: Counted) -> None:
     person.fill(WEIGHT)
     names = [entry.name for entry in person.pages.page.crown.act.args["item"].inputs]
     assert "Winding heat at 1 N m, 63 mm can" in names
+
+
+def test_motor_amps_bring_push_and_hills(person: Counted) -> None:
+    person.crown()
+    person.fill(FIRST)
+    person.tap("Nearer with the weights")
+    person.fill(WEIGHT)
+    person.tap("Nearer with the limits")
+    person.fill(LIMITS)
+    assert "push_start" not in person.pages
+    person.tap("Push and hills")
+    assert person.pages.world.asking.key == "controller.motor_current"
+    person.pages.type("45")
+    person.tap("Next: ")
+    person.tap("Two")
+    person.tap("Done")
+    push, climb = person.pages["push_start"], person.pages["climb_start"]
+    assert " to " in push.number
+    assert " to " in climb.number
+    assert push.detail.endswith("as usual.")
+    assert not any(key.startswith("nearer") for key in (block.key for block in person.pages.blocks()))
