@@ -303,9 +303,10 @@ class Examples(Act):
 
 @frozen
 class NotKnown(Act):
-    """Say that nobody knows a value of the board in use: it is not asked for again."""
+    """Say that nobody knows a value of the board in use: it is not asked for again. `again` takes that back."""
 
     key: str
+    again: bool = False
 
 
 # Lists of one's own

@@ -10,6 +10,7 @@ from screens.board.naming import check_name
 from screens.tongue import _
 from screens.update import does
 from screens.update.entering import left
+from screens.words import label_of
 from screens.world import SCRATCH, TakeBack, World, open_world
 
 
@@ -83,6 +84,8 @@ def take_out_of_bin(world: World, act: Unbin) -> World:
 
 @does(NotKnown)
 def say_not_known(world: World, act: NotKnown) -> World:
-    """Ask for a value no more."""
-    world.store.put(not_known_key(world), sorted({*not_known(world), act.key}))
-    return replace(world)
+    """Ask for a value no more, or again."""
+    others = not_known(world) - {act.key}
+    world.store.put(not_known_key(world), sorted(others if act.again else others | {act.key}))
+    said = _("Not asked again: {label}").format(label=label_of(act.key))
+    return replace(world, undo=TakeBack(said, NotKnown(act.key, again=not act.again), world.saved.id))

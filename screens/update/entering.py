@@ -9,7 +9,9 @@ from logic.person import person_to_dict
 from screens.acts import Ask, Done, Put, Save, Set, Type, Write
 from screens.asked import answered
 from screens.asking import field_of, keeps, read_entry, standing, unit_of
+from screens.tongue import _
 from screens.update import does
+from screens.words import label_of
 from screens.world import Asking, TakeBack, World
 
 
@@ -88,7 +90,7 @@ def put(world: World, act: Put) -> World:
         value = _dated(world, act.value and replace(act.value, known=known))
         after = before.with_value(act.key, value)
         world.store.save_board(after.id, after.name, to_dict(after))
-        return replace(world, saved=after, undo=TakeBack("Saved", Save(before), before.id))
+        return replace(world, saved=after, undo=TakeBack(saved_text(act.key, value), Save(before), before.id))
     value = _dated(world, act.value and _chosen(act.key, act.value))
     if value is None:
         return _trial(world, _with(world.trial, act.key, None))
@@ -109,7 +111,14 @@ def set_values(world: World, act: Set) -> World:
         trial = {key: value for key, value in ({**world.trial} | values).items() if value is not None}
         return _trial(world, trial)
     world.store.save_board(after.id, after.name, to_dict(after))
-    return replace(world, saved=after, undo=TakeBack("Saved", Save(before), before.id))
+    said = saved_text(*next(iter(values.items())))
+    return replace(world, saved=after, undo=TakeBack(said, Save(before), before.id))
+
+
+def saved_text(key: str, value: Value | None) -> str:
+    """Return what is said beside the way back from a value."""
+    said = _("Taken out: {label}") if value is None else _("Saved: {label}")
+    return said.format(label=label_of(key))
 
 
 def noted(world: World, key: str, text: str) -> World:

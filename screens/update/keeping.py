@@ -2,7 +2,9 @@
 
 from dataclasses import replace
 
+from logic.answers.reading import RIDER
 from logic.board import to_dict
+from logic.fields import ARM
 from logic.log import BoardChanged, Change
 from logic.person import person_to_dict
 from screens.acts import (
@@ -21,7 +23,7 @@ from screens.acts import (
 )
 from screens.tongue import _
 from screens.update import does, update
-from screens.update.entering import left, stored
+from screens.update.entering import left, saved_text, stored
 from screens.world import CLOSE, LogBook, TakeBack, World, open_world
 
 
@@ -78,11 +80,19 @@ def record(world: World, act: Record) -> World:
 
 @does(Settle)
 def settle(world: World, act: Settle) -> World:
-    """Change settings and store them."""
-    person = replace(world.person, **act.changes)
+    """Change settings and store them. A value that was entered can be taken back; a choice is on its page to be chosen back."""
+    before, person = world.person, replace(world.person, **act.changes)
     world.store.put("person", person_to_dict(person))
-    asks = person.remind and not world.person.remind
-    return replace(world, person=person, out=(*world.out, AllowNotes()) if asks else world.out)
+    asks = person.remind and not before.remind
+    undo = world.undo
+    for name in act.changes.keys() & ENTERED.keys():
+        said = saved_text(ENTERED[name], act.changes[name])
+        undo = TakeBack(said, Settle({name: getattr(before, name)}), "")
+    return replace(world, person=person, undo=undo, out=(*world.out, AllowNotes()) if asks else world.out)
+
+
+ENTERED = {"rider": RIDER.key, "key_arm": ARM.key}
+"""Settings that are values: the key under which each is asked for."""
 
 
 @does(Remember)
@@ -100,7 +110,9 @@ def undo(world: World, _act: Undo) -> World:
         return world
     world = replace(world, undo=None)
     if step.board in ("", world.saved.id):
-        return update(world, step.act)
+        after = update(world, step.act)
+        # The way back has no way back of its own; that it led nowhere is said.
+        return after if after.undo is None or after.undo.word == CLOSE else replace(after, undo=None)
     other = open_world(world.store, world.clock, step.board)
     if other.saved.id != step.board:
         return gone(world)

@@ -35,7 +35,7 @@ def drop_list(world: World, act: DropList) -> World:
 @does(PutList)
 def put_list(world: World, act: PutList) -> World:
     """Put a list back as it was."""
-    return replace(_put(world, act.key, act.list, ""), undo=None)
+    return _put(world, act.key, act.list, "")
 
 
 def _put(world: World, key: str, new: Checklist | None, said: str) -> World:

@@ -122,6 +122,24 @@ def test_taken_back_the_question_comes_again(guided: Reader) -> None:
     assert (guided["label"].text, guided.page.title) == ("Motor pulley", "1 of 11")
 
 
+def test_the_way_back_names_the_value_it_was_for(guided: Reader) -> None:
+    """After the rider the bar still took the value before it back."""
+    guided.type("16")
+    guided.tap("Save")
+    assert guided.world.undo.text == "Saved: Motor pulley"
+    guided.tap("Don't know")
+    assert guided.world.undo.text == "Not asked again: Wheel pulley"
+    guided.act(Undo())
+    assert guided["label"].text == "Wheel pulley"
+    assert guided.world.undo is None
+    guided.open("board.value", key=RIDER.key)
+    guided.type("80")
+    guided.tap("Save")
+    assert guided.world.undo.text == "Saved: Rider"
+    guided.act(Undo())
+    assert (guided.world.person.rider, guided.world.undo) == (None, None)
+
+
 def test_how_it_is_known_is_said_for_one_value_only(guided: Reader) -> None:
     guided.tap("A guess")
     guided.type("16")
