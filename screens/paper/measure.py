@@ -153,7 +153,7 @@ def _pair(  # noqa: C901, PLR0913  (what stands in a row, beside or under each o
     # A row that is bad as a whole has no detail to say so.
     tone = "second" if grey else "bad" if bad and not under else "text"
     start, pad = x, dp(8)
-    mark = sheet.look.size(LEAD) * 1.1
+    mark = sheet.look.framed().size(LEAD) * 1.1
     if icon:
         start += mark + dp(10)
     end = x + room - (mark if opens else 0.0)
@@ -234,7 +234,7 @@ def figure_row(block: b.FigureRow, sheet: Sheet) -> None:
 def drawn_line(block: b.Line, sheet: Sheet) -> None:
     """Draw title and detail at the left, the small drawing at the right where it leaves the words room."""
     x, room = inner(sheet)
-    mark = sheet.look.size(LEAD) * 1.1 if block.act is not None else 0.0
+    mark = sheet.look.framed().size(LEAD) * 1.1 if block.act is not None else 0.0
     wide, tall = dp(SMALL_DRAWING), dp(SMALL_DRAWING) / 3
     left = room - mark - wide - dp(8)
     longest = max(sheet.longest(block.title, LEAD), sheet.longest(block.detail, SMALL))
