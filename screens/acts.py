@@ -460,6 +460,11 @@ class HandOn(Act):
 
 
 @frozen
+class HandOnPicture(Act):
+    """Hand what is on the screen to another app, as a picture."""
+
+
+@frozen
 class ReadOut(Act):
     """Say what the page in front says aloud."""
 

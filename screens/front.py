@@ -4,6 +4,7 @@ import logging
 from collections.abc import Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
+from pathlib import Path
 from typing import Any
 
 from kivy.clock import Clock
@@ -197,6 +198,12 @@ class Front:
             "note": ", ".join(notes),
             "bar": world.undo,
         }
+
+    def picture(self, path: Path) -> None:
+        """Write what is on the screen as a PNG. Raises OSError where no file came of it."""
+        self.paper.export_to_png(str(path))
+        if not path.is_file():
+            raise OSError("nothing was written")
 
     def cannot_show(self, problem: Exception) -> None:
         """Put a plain page in place of the one that failed; Back and the places lead on, and it is not come back to."""

@@ -3,12 +3,15 @@
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
+from kivy.clock import Clock
 from kivy.core.window import Window
+from kivy.logger import Logger
 
 from screens.acts import (
     Act,
     AllowNotes,
     HandOn,
+    HandOnPicture,
     Heard,
     Listen,
     OpenFile,
@@ -30,12 +33,19 @@ from screens.phone import incline, light, notices, share, speech
 from screens.phone.documents import Documents
 from screens.told.speech import as_speech
 from screens.told.text import as_text
+from screens.tongue import _
+from screens.update.copies import FOLDER
 from screens.words.spoken import spoken
 from screens.world import World
 
 if TYPE_CHECKING:
     from logic.answers.belt_sound import Recording
     from screens.phone.microphone import Microphone
+
+
+UNTIL_LIFTED = 0.25
+"""Seconds until a picture is taken of what was touched."""
+NO_PICTURE = _("No picture could be made here. Share hands the page on as text.")
 
 
 class Asks(Protocol):
@@ -49,6 +59,9 @@ class Asks(Protocol):
 
     def perform(self, act: Act) -> None:
         """Carry an act out."""
+
+    def picture(self, path: Path) -> None:
+        """Write what is on the screen as a PNG."""
 
     def tell(self, text: str, *, stays: bool = True) -> None:
         """Say something over the places."""
@@ -76,10 +89,27 @@ class Outside:
             front.perform(Turn({"_said": share.share(act.text, act.title)}))
         elif isinstance(act, HandOn):
             front.tell(share.share(as_text(front.page), front.page.title), stays=False)
+        elif isinstance(act, HandOnPicture):
+            # Not with the mark of the finger on it.
+            Clock.schedule_once(lambda *_: self._picture(), UNTIL_LIFTED)
         elif isinstance(act, Listen):
             self._listen()
         else:
             self._of_files(act)
+
+    def _picture(self) -> None:
+        front = self.front
+        if not self._open:
+            return
+        path = front.world.store.path.parent / FOLDER / f"page-{front.world.now:%Y-%m-%d-%H%M%S}.png"
+        try:
+            path.parent.mkdir(exist_ok=True)
+            front.picture(path)
+            sentence = share.share_file(path, front.page.title)
+        except Exception as problem:  # noqa: BLE001  (no room, or graphics that draw nothing into a file)
+            Logger.warning("Deckhand: no picture: %s", problem)
+            sentence = NO_PICTURE
+        front.tell(sentence, stays=False)
 
     def _of_files(self, act: Act) -> None:
         """Do what an act leaves to the phone's files, notes, light and sensor."""

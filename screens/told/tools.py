@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from screens.acts import Act, Explain, HandOn, ReadOut, Share, Shine
+from screens.acts import Act, Explain, HandOn, HandOnPicture, ReadOut, Share, Shine
 from screens.blocks import Button, Line
 from screens.page import Page
 from screens.told.lines import has_answer
@@ -11,9 +11,10 @@ from screens.tongue import _
 
 
 def with_tools(page: Page, *, hears: bool, shines: bool = False) -> Page:
-    """Return a page with Share in its header, Say where the person `hears` pages, and the way to its words at the end.
+    """Return a page with Share in its header, and Say where the person `hears` pages.
 
-    A run, which may be gone through in the dark, has the light of a phone that `shines`.
+    At its end stand the ways to a picture of it and to its words. A run, which may be gone through in the dark, has the light
+    of a phone that `shines`.
     """
     if shines and page.awake:
         page = replace(page, tools=(*page.tools, Button(_("Light"), Shine(), icon="torch")))
@@ -25,7 +26,10 @@ def with_tools(page: Page, *, hears: bool, shines: bool = False) -> Page:
     if hears and not page.say:
         tools.append(Button(_("Say this page"), ReadOut(), icon="say"))
     words = Line(key="words of the page", title=_("Words on this page"), icon="question", act=Explain())
-    return replace(page, tools=tuple(tools), blocks=(*page.blocks, words))
+    picture = Line(
+        key="picture of the page", title=_("Share as a picture"), icon="picture", act=HandOnPicture()
+    )
+    return replace(page, tools=tuple(tools), blocks=(*page.blocks, picture, words))
 
 
 def _acts(page: Page) -> Iterator[Act | None]:

@@ -10,6 +10,7 @@ from screens.acts import (
     Back,
     Go,
     HandOn,
+    HandOnPicture,
     PickFile,
     Place,
     PutFile,
@@ -77,6 +78,7 @@ def arrive(world: World, _act: Arrive) -> World:
 @does(Say)
 @does(Share)
 @does(HandOn)
+@does(HandOnPicture)
 @does(ReadOut)
 @does(PickFile)
 @does(PutFile)

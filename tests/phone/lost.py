@@ -23,6 +23,7 @@ def main(folder: Path) -> None:
     driver.app.dispatch("on_resume")
     driver.settle()
     driver.shot(folder / "after.png")
+    driver.app.front.picture(folder / "page.png")
     driver.stop()
 
 

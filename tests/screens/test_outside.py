@@ -131,6 +131,26 @@ def test_a_run_says_its_items_and_the_voice_goes_with_the_app(app, phone):
     assert not engine.open
 
 
+def test_a_page_goes_to_another_app_as_a_picture(app, phone, monkeypatch):
+    """Without graphics here: that the picture is the page is proved by `tests/phone/test_lost.py`."""
+    monkeypatch.setattr(
+        type(app.front.paper), "export_to_png", lambda _, path: Path(path).write_bytes(b"png")
+    )
+    app.front.go("numbers.gearing")
+    app.tap("Share as a picture")
+    wait(app, share.SAID[share.SHARED])
+    (page,) = (phone.folder / "shared").iterdir()
+    assert page.suffix == ".png"
+
+
+def test_a_page_that_cannot_be_drawn_into_a_file_says_so(app, monkeypatch):
+    monkeypatch.setattr(type(app.front.paper), "export_to_png", lambda *_: None)
+    app.front.go("numbers.gearing")
+    app.tap("Share as a picture")
+    wait(app, "No picture could be made here.")
+    usable(app)
+
+
 @pytest.mark.parametrize("answer", [[], [False]])
 def test_notes_that_are_not_allowed_are_switched_off_again(app, phone, answer):
     phone.leave = answer
