@@ -3,8 +3,8 @@
 import importlib
 import inspect
 import pkgutil
-from collections.abc import Callable, Iterator, Mapping
-from dataclasses import fields, is_dataclass
+from collections.abc import Callable
+from dataclasses import is_dataclass
 from typing import Any, get_type_hints
 
 import pytest
@@ -16,55 +16,11 @@ from logic.answers.reading import Item, Open, Reading, Result
 from logic.answers.run import ANSWERS, Figures, Run, answer
 from logic.board import Board, Value, board_fields
 from logic.exchange import demo_boards
-from logic.person import Person
 from tests.loose import loose_ends
 from tests.random_boards import CHANGED
+from tests.results import RIDER, ask, items_of, results
 
 BOARDS = {board.name: board for board in demo_boards()}
-RIDER = Value(80.0, "measured")
-
-for _module in pkgutil.iter_modules(logic.answers.__path__, "logic.answers."):
-    importlib.import_module(_module.name)
-
-
-def ask(key: str, board: Board, rider: Value | None = RIDER) -> Any:
-    """Return what an answer of the register says of a board."""
-    function, samples = ANSWERS[key]
-    known = {
-        "board": board,
-        "first": board,
-        "second": board,
-        "rider": rider,
-        "person": Person(),
-        "asking": {},
-    }
-    wanted = inspect.signature(function).parameters
-    return function(**{name: value for name, value in {**known, **samples}.items() if name in wanted})
-
-
-def items_of(found: object, where: str = "") -> Iterator[tuple[str, Item]]:
-    """Yield every result in what an answer said, wherever it stands in it."""
-    if isinstance(found, Result | Open):
-        yield where, found
-    elif isinstance(found, Mapping):
-        for name, part in found.items():
-            yield from items_of(part, f"{where}.{name}")
-    elif isinstance(found, tuple | list):
-        for number, part in enumerate(found):
-            yield from items_of(part, f"{where}[{number}]")
-    elif is_dataclass(found) and not isinstance(found, type | Board):
-        for field in fields(found):
-            yield from items_of(getattr(found, field.name), f"{where}.{field.name}")
-
-
-def results(board: Board, rider: Value | None = RIDER) -> dict[str, Result]:
-    """Return every number of every answer on a board, by the place where it stands."""
-    return {
-        f"{key}{where}": item
-        for key in ANSWERS
-        for where, item in items_of(ask(key, board, rider))
-        if isinstance(item, Result)
-    }
 
 
 def gives_items(hint: Any, seen: frozenset[Any] = frozenset()) -> bool:

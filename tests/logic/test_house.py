@@ -51,12 +51,13 @@ ARROWS = {
     "checks": f"{GROUND} board person log store",
     "upkeep": f"{GROUND} board person store checks ledger",
     "set_ups": "board exchange tables",
+    "checked": "tables",
     "glossary": "tables",
     "search": "",
     "answers": f"{GROUND} {SUBJECTS} fields board_joints board person log store checks upkeep ledger exchange",
     "screens": (
         "errors units step_units workings tables fields board_joints board person exchange log store ledger log_table"
-        " checks upkeep answers entries read_back glossary search set_ups"
+        " checks upkeep answers entries read_back glossary search set_ups checked"
     ),
     "main": "screens",
 }

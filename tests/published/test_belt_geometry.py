@@ -1,6 +1,6 @@
 """Belt geometry against printed drives and pulleys."""
 
-from math import degrees, pi
+from math import pi
 
 import pytest
 
@@ -19,11 +19,13 @@ from logic.belt.geometry import (
 )
 from logic.errors import InputError
 from logic.tables import pick
-from tests.printed import agrees
+from tests.printed import agrees, near, ours, same, source
 
 MM = 1e-3
 INCH = 0.0254
+UNITS = {MM: "mm", INCH: "in"}
 PITCH = 5 * MM
+EXAMPLE = source("optibelt-rubber p. 42-45")
 
 # Small and large pulley, belt teeth, printed centre (inches), then what we derived: exact centre and span
 # (mm), wrap (degrees) and teeth in mesh.
@@ -58,16 +60,15 @@ BOARDS = [
     (16, 60, 75, None, 85.198, 77.671, 131.47, 5.84),
     (16, 72, 90, None, 105.434, 95.553, 129.99, 5.78),
 ]
-PUBLISHED_IDS = [f"gates-17195 p. 12-20: {small}, {large}, {teeth}" for small, large, teeth, *_ in DRIVES]
+DRIVE_IDS = [f"{small}, {large}, {teeth}" for small, large, teeth, *_ in DRIVES]
 ALL_IDS = [
-    *(f"derived: {name}" for name in PUBLISHED_IDS),
-    *(f"derived: board {small}, {large}, {teeth}" for small, large, teeth, *_ in BOARDS),
+    *DRIVE_IDS,
+    *(f"board {small}, {large}, {teeth}" for small, large, teeth, *_ in BOARDS),
 ]
 
 
-@pytest.mark.parametrize(
-    ("small", "large", "teeth", "printed"), [row[:4] for row in DRIVES], ids=PUBLISHED_IDS
-)
+@source("gates-17195 p. 12-20")
+@pytest.mark.parametrize(("small", "large", "teeth", "printed"), [row[:4] for row in DRIVES], ids=DRIVE_IDS)
 def test_centre_as_the_drive_tables_print_it(small: int, large: int, teeth: int, printed: float) -> None:
     """The exact centre differs from the printed one by up to 0.008 in, more than half of the last digit.
 
@@ -79,15 +80,16 @@ def test_centre_as_the_drive_tables_print_it(small: int, large: int, teeth: int,
         large=round(pitch_diameter(pitch=PITCH, teeth=large) / INCH, 3) * INCH,
         small=round(pitch_diameter(pitch=PITCH, teeth=small) / INCH, 3) * INCH,
     )
-    assert centre / INCH == pytest.approx(printed, abs=0.005)
+    assert near(centre / INCH, printed, "in", abs=0.005)
     exact = centre_distance(
         length=length_of_teeth(pitch=PITCH, teeth=teeth),
         large=pitch_diameter(pitch=PITCH, teeth=large),
         small=pitch_diameter(pitch=PITCH, teeth=small),
     )
-    assert exact / INCH == pytest.approx(printed, abs=0.008)
+    assert near(exact / INCH, printed, "in", abs=0.008)
 
 
+@ours
 @pytest.mark.parametrize(
     ("small", "large", "teeth", "printed", "centre", "span", "wrap", "mesh"), [*DRIVES, *BOARDS], ids=ALL_IDS
 )
@@ -106,19 +108,20 @@ def test_exact_drive(  # noqa: PLR0913  (one line of the table above)
     big, little = pitch_diameter(pitch=PITCH, teeth=large), pitch_diameter(pitch=PITCH, teeth=small)
     found = centre_distance(length=length_of_teeth(pitch=PITCH, teeth=teeth), large=big, small=little)
     angle = wrap_angle(centre=found, large=big, small=little)
-    assert found / MM == pytest.approx(centre, abs=0.0005)
-    assert span_length(centre=found, large=big, small=little) / MM == pytest.approx(span, abs=0.0005)
-    assert degrees(angle) == pytest.approx(wrap, abs=0.005)
-    assert teeth_in_mesh(wrap=angle, teeth=small) == pytest.approx(mesh, abs=0.005)
+    assert near(found / MM, centre, "mm", abs=0.0005)
+    assert near(span_length(centre=found, large=big, small=little) / MM, span, "mm", abs=0.0005)
+    assert near(angle * 180.0 / pi, wrap, "degrees", abs=0.005)
+    assert near(teeth_in_mesh(wrap=angle, teeth=small), mesh, abs=0.005)
     # The handbook's approximate wrap never counts more whole teeth than there are.
     assert whole_teeth_in_mesh(centre=found, large=big, small=little, teeth=small) == int(mesh)
 
 
+@source("gates-17595 p. 14-17")
 @pytest.mark.parametrize(
     ("small", "large", "length", "centre", "unit", "half_digit"),
     [
-        pytest.param(91.67, 142.60, 1200.0, 415.22, MM, 0.005, id="optibelt-rubber p. 42-45"),
-        pytest.param(5.614, 9.825, 123.46, 49.56, INCH, 0.005, id="gates-17595 p. 14-17"),
+        pytest.param(91.67, 142.60, 1200.0, 415.22, MM, 0.005, marks=EXAMPLE, id="a drive of 8 mm pitch"),
+        pytest.param(5.614, 9.825, 123.46, 49.56, INCH, 0.005, id="a drive of 14 mm pitch"),
     ],
 )
 def test_centre_of_worked_examples(  # noqa: PLR0913  (a printed line)
@@ -126,48 +129,52 @@ def test_centre_of_worked_examples(  # noqa: PLR0913  (a printed line)
 ) -> None:
     """Printed to a hundredth of its unit."""
     found = centre_distance(length=length * unit, large=large * unit, small=small * unit)
-    assert found / unit == pytest.approx(centre, abs=half_digit)
+    assert near(found / unit, centre, UNITS[unit], abs=half_digit)
 
 
+@source("gates-17595 p. 14-17")
 @pytest.mark.parametrize(
     ("pitch", "teeth", "unit", "printed"),
     [
-        pytest.param(8, 36, MM, "91.67", id="optibelt-rubber p. 42-45: small"),
-        pytest.param(8, 56, MM, "142.60", id="optibelt-rubber p. 42-45: large"),
-        pytest.param(14, 32, INCH, "5.614", id="gates-17595 p. 14-17: driver"),
-        pytest.param(14, 56, INCH, "9.825", id="gates-17595 p. 14-17: driven"),
+        pytest.param(8, 36, MM, "91.67", marks=EXAMPLE, id="small"),
+        pytest.param(8, 56, MM, "142.60", marks=EXAMPLE, id="large"),
+        pytest.param(14, 32, INCH, "5.614", id="14 mm pitch, driver"),
+        pytest.param(14, 56, INCH, "9.825", id="14 mm pitch, driven"),
     ],
 )
 def test_pulleys_of_the_worked_examples(pitch: int, teeth: int, unit: float, printed: str) -> None:
     """Other pitches than a small board's, the same formula."""
-    assert agrees(pitch_diameter(pitch=pitch * MM, teeth=float(teeth)) / unit, printed)
+    assert agrees(pitch_diameter(pitch=pitch * MM, teeth=float(teeth)) / unit, printed, UNITS[unit])
 
 
+@source("gates-17595 p. 14-17")
 @pytest.mark.parametrize(
     ("pitch", "teeth", "unit", "printed"),
     [
-        pytest.param(8, 150, MM, "1200", id="optibelt-rubber p. 42-45"),
-        pytest.param(14, 224, MM, "3136", id="gates-17595 p. 14-17: mm"),
-        pytest.param(14, 224, INCH, "123.46", id="gates-17595 p. 14-17: in"),
+        pytest.param(8, 150, MM, "1200", marks=EXAMPLE, id="a drive of 8 mm pitch"),
+        pytest.param(14, 224, MM, "3136", id="14 mm pitch, mm"),
+        pytest.param(14, 224, INCH, "123.46", id="14 mm pitch, in"),
     ],
 )
 def test_belts_of_the_worked_examples(pitch: int, teeth: int, unit: float, printed: str) -> None:
     """A tooth a pitch."""
-    assert agrees(length_of_teeth(pitch=pitch * MM, teeth=float(teeth)) / unit, printed)
+    assert agrees(length_of_teeth(pitch=pitch * MM, teeth=float(teeth)) / unit, printed, UNITS[unit])
 
 
+@source("optibelt-rubber p. 42-45")
 def test_length_of_the_worked_example() -> None:
     """optibelt-rubber p. 42-45 prints 1219.33 mm, with 1.57 where pi / 2 stands: that costs 0.19 mm here."""
     large, small = 142.60, 91.67
     length = belt_length(centre=425 * MM, large=large * MM, small=small * MM) / MM
-    assert length - (pi / 2 - 1.57) * (large + small) == pytest.approx(1219.33, abs=0.005)
+    assert near(length - (pi / 2 - 1.57) * (large + small), "1219.33", "mm", abs=0.005)
 
 
+@source("gates-17595 p. 14-17")
 @pytest.mark.parametrize(
     ("centre", "large", "small", "span", "unit", "half_digit"),
     [
-        pytest.param(415.22, 142.60, 91.67, 414.44, MM, 0.005, id="optibelt-rubber p. 42-45"),
-        pytest.param(49.56, 9.825, 5.614, 49.52, INCH, 0.005, id="gates-17595 p. 14-17"),
+        pytest.param(415.22, 142.60, 91.67, 414.44, MM, 0.005, marks=EXAMPLE, id="a drive of 8 mm pitch"),
+        pytest.param(49.56, 9.825, 5.614, 49.52, INCH, 0.005, id="a drive of 14 mm pitch"),
     ],
 )
 def test_span(  # noqa: PLR0913  (a printed line)
@@ -175,12 +182,14 @@ def test_span(  # noqa: PLR0913  (a printed line)
 ) -> None:
     """Printed to a hundredth of its unit."""
     found = span_length(centre=centre * unit, large=large * unit, small=small * unit)
-    assert found / unit == pytest.approx(span, abs=half_digit)
+    assert near(found / unit, span, UNITS[unit], abs=half_digit)
 
 
+@source("optibelt-rubber p. 42-45")
 def test_teeth_in_mesh_of_the_worked_example() -> None:
     """optibelt-rubber p. 42-45: 17.26, counted as 17."""
-    assert whole_teeth_in_mesh(centre=415.22 * MM, large=142.60 * MM, small=91.67 * MM, teeth=36.0) == 17.0
+    found = whole_teeth_in_mesh(centre=415.22 * MM, large=142.60 * MM, small=91.67 * MM, teeth=36.0)
+    assert same(found, 17.0)
 
 
 # optibelt-rubber p. 73: teeth, pitch diameter and outside diameter in mm of HTD 5M pulleys.
@@ -193,10 +202,11 @@ PULLEYS = """
 """
 
 
+@source("optibelt-rubber p. 73")
 @pytest.mark.parametrize(
     ("teeth", "printed"),
     zip(PULLEYS.split()[::2], PULLEYS.split()[1::2], strict=True),
-    ids=[f"optibelt-rubber p. 73: {teeth}" for teeth in PULLEYS.split()[::2]],
+    ids=[f"{teeth} teeth" for teeth in PULLEYS.split()[::2]],
 )
 def test_pulley_diameters(teeth: str, printed: str) -> None:
     """Outside diameters of 17, 18 and 36 teeth are printed one hundredth above pitch diameter less 1.143 mm.
@@ -207,40 +217,42 @@ def test_pulley_diameters(teeth: str, printed: str) -> None:
     row = pick("belt_profiles", profile="HTD 5M")
     diameter = pitch_diameter(pitch=row.number("pitch"), teeth=float(teeth))
     outside = outside_diameter(pitch_diameter=diameter, differential=row.number("differential"))
-    assert diameter / MM == pytest.approx(pitch_printed, abs=0.005)
+    assert near(diameter / MM, pitch_printed, "mm", abs=0.005)
     if teeth in ("17", "18", "36"):
         assert pitch_printed - 1.14 == pytest.approx(outside_printed, abs=1e-9)
-        assert outside / MM == pytest.approx(outside_printed, abs=0.01)
+        assert near(outside / MM, outside_printed, "mm", abs=0.01)
     else:
-        assert outside / MM == pytest.approx(outside_printed, abs=0.005)
+        assert near(outside / MM, outside_printed, "mm", abs=0.005)
 
 
+@source("iso-13050 dimensions", "second-hand")
 @pytest.mark.parametrize(
     ("profile", "printed"),
     [
-        pytest.param("HTD 5M", 0.572, id="iso-13050 H5M"),
-        pytest.param("HTD 3M", 0.381, id="iso-13050 H3M"),
+        pytest.param("HTD 5M", 0.572, id="H5M"),
+        pytest.param("HTD 3M", 0.381, id="H3M"),
     ],
 )
 def test_pitch_line_differential_of_the_standard(profile: str, printed: float) -> None:
     """Table's inches against the standard's millimetres; 0.0225 in is 0.5715 mm, exactly half a digit off."""
-    assert pick("belt_profiles", profile=profile).number("differential") / MM == pytest.approx(
-        printed, abs=0.0005 + 1e-12
-    )
+    found = pick("belt_profiles", profile=profile).number("differential") / MM
+    assert near(found, printed, "mm", abs=0.0005 + 1e-12)
 
 
+@source("gates-17195 p. 175, and optibelt-rubber table 11")
 @pytest.mark.parametrize(
     ("whole", "factor"),
     [
-        pytest.param(teeth, factor, id=f"gates-17195 p. 175, optibelt-rubber table 11: {teeth}")
+        pytest.param(teeth, factor, id=f"{teeth} teeth")
         for teeth, factor in ((2, 0.2), (3, 0.4), (4, 0.6), (5, 0.8), (6, 1.0), (17, 1.0))
     ],
 )
 def test_mesh_factor(whole: int, factor: float) -> None:
     """Two publishers print the same."""
-    assert mesh_factor(whole_teeth=float(whole)) == factor
+    assert same(mesh_factor(whole_teeth=float(whole)), factor)
 
 
+@ours
 def test_mesh_factor_is_refused_where_nothing_is_printed() -> None:
     """The least printed is two teeth."""
     with pytest.raises(InputError) as refused:
@@ -248,17 +260,19 @@ def test_mesh_factor_is_refused_where_nothing_is_printed() -> None:
     assert refused.value.low == 2.0
 
 
+@source("optibelt-rubber p. 78-79")
 def test_catalogue_pulleys_are_those_with_printed_diameters_and_more() -> None:
     """optibelt-rubber p. 78-79 lists no pulley whose diameters p. 73 does not print."""
     assert set(catalogue_teeth("HTD 5M")) <= {int(teeth) for teeth in PULLEYS.split()[::2]}
-    assert len(catalogue_teeth("GT 5M")) == 28
+    assert same(float(len(catalogue_teeth("GT 5M"))), 28.0, "pulleys")
     assert catalogue_teeth("HTD 3M") == ()
 
 
+@source("second-maker sheet of 5 mm belts", "second-hand")
 @pytest.mark.parametrize("profile", ["HTD 5M", "GT 5M"])
 def test_pitch_line_differential_of_a_second_maker(profile: str) -> None:
     """A second maker's sheet of 5 mm parabolic belts, edition and page not noted, read second-hand: 0.571 mm.
 
     The table's 0.0225 in is 0.5715 mm, half a digit above it.
     """
-    assert agrees(pick("belt_profiles", profile=profile).number("differential") / MM, "0.571")
+    assert agrees(pick("belt_profiles", profile=profile).number("differential") / MM, "0.571", "mm")

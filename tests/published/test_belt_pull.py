@@ -14,6 +14,7 @@ from logic.belt.scale import (
     pull_force_locked,
     tension_from_pull,
 )
+from tests.printed import near, ours, source
 
 POUND = 4.4482216152605
 BELT = belt(profile="HTD 5M", width=0.015)
@@ -25,11 +26,13 @@ DEPTH = SPAN / 64
 TIGHT = 24 * POUND
 
 
+@ours
 def test_depth() -> None:
     """Derived: 0.994 mm."""
-    assert pytest.approx(0.994, abs=0.0005) == DEPTH * 1000
+    assert near(DEPTH * 1000, 0.994, "mm", abs=0.0005)
 
 
+@source("sdpsi-2017 p. T-31 eq. 10-4, 10-5")
 @pytest.mark.parametrize(
     ("pounds", "expected"),
     [
@@ -44,21 +47,24 @@ def test_handbook_pull(pounds: float, expected: float) -> None:
         tension=pounds * POUND, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness
     )
     assert handbook == pytest.approx(expected, abs=0.005)
+    assert near(exact, handbook, "N", rel=0.0006)
     assert handbook / exact - 1 == pytest.approx(0.0005, abs=0.0001)
 
 
+@ours
 def test_pull() -> None:
     """Derived: 8.33 N exact at 24 lbf."""
     exact = pull_force(tension=TIGHT, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
-    assert exact == pytest.approx(8.33, abs=0.005)
+    assert near(exact, 8.33, "N", abs=0.005)
 
 
+@ours
 def test_locked_pulleys() -> None:
     """Derived: 13.59 N, 63 % more than with a free pulley; read as free it looks like 191 N, not 107 N."""
     locked = pull_force_locked(tension=TIGHT, deflection=DEPTH, span=SPAN, stiffness=BELT.stiffness)
     free = pull_force(tension=TIGHT, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
-    assert locked == pytest.approx(13.59, abs=0.005)
-    assert locked / free == pytest.approx(1.63, abs=0.005)
+    assert near(locked, 13.59, "N", abs=0.005)
+    assert near(locked / free, 1.63, abs=0.005)
     wrong = tension_from_pull(
         force=locked, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness
     )
@@ -68,29 +74,32 @@ def test_locked_pulleys() -> None:
     )
 
 
+@ours
 def test_without_stretch() -> None:
     """Derived: 6.67 N, so the stretch is a fifth of the pull."""
     none = pull_force(tension=TIGHT, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=1e-9)
-    assert none == pytest.approx(6.67, abs=0.005)
+    assert near(none, 6.67, "N", abs=0.005)
 
 
+@ours
 def test_a_tenth_of_a_millimetre_of_depth() -> None:
     """Derived: 17 to 19 % of the tension; the slope lies between what the two signs of the error do."""
     force = pull_force(tension=TIGHT, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness)
     drive = {"force": force, "span": SPAN, "length": LENGTH, "stiffness": BELT.stiffness}
     deeper = tension_from_pull(deflection=DEPTH + 0.0001, **drive) / TIGHT - 1
     shallower = tension_from_pull(deflection=DEPTH - 0.0001, **drive) / TIGHT - 1
-    assert -deeper == pytest.approx(0.16, abs=0.01)
-    assert shallower == pytest.approx(0.19, abs=0.01)
+    assert near(-deeper, 0.16, abs=0.01)
+    assert near(shallower, 0.19, abs=0.01)
     slope = tension_per_deflection(deflection=DEPTH, **drive) * 0.0001 / TIGHT
     assert -deeper < -slope < shallower
 
 
+@ours
 def test_reading_with_a_calliper_and_a_luggage_scale() -> None:
     """Ours, by hand: 0.1 mm is 18.8 N, 0.5 N of scale 8.0 N, a fifth of stiffness 5.3 N; together 21.1 N."""
     reading = read_pull(
         force=8.33, deflection=DEPTH, span=SPAN, length=LENGTH, stiffness=BELT.stiffness,
         force_error=0.5, deflection_error=0.0001, stiffness_error=0.2 * BELT.stiffness,
     )  # fmt: skip
-    assert reading.tension == pytest.approx(106.8, abs=0.1)
-    assert reading.error == pytest.approx((18.75**2 + 8.0**2 + 5.3**2) ** 0.5, abs=0.1)
+    assert near(reading.tension, 106.8, "N", abs=0.1)
+    assert near(reading.error, (18.75**2 + 8.0**2 + 5.3**2) ** 0.5, "N", abs=0.1)

@@ -4,7 +4,7 @@ Half a unit of the last printed digit unless the case says why not; each with th
 "second-hand" marks a page read in a copy or a report of it.
 """
 
-from math import atan, ceil, degrees, inf, radians, sin, tan
+from math import atan, ceil, degrees, inf, pi, radians, sin, tan
 
 import pytest
 
@@ -22,9 +22,10 @@ from logic.drive.push import Drivetrain, push_curve
 from logic.drive.road import air_drag, grade_resistance, rolling_resistance, slope_angle
 from logic.drive.start import time_to_speed
 from logic.drive.stopping import braking_distance, reaction_distance, stop_distance
-from tests.printed import agrees
+from tests.printed import agrees, near, same, source
 
 KMH = 1.0 / 3.6
+DEGREES = 180.0 / pi
 MPH_IN_FEET = 5280.0 / 3600.0
 
 
@@ -38,21 +39,24 @@ def way_at(deceleration: float, speed: float, *, road_load: float = 0.0, mass: f
 # Load, push and climb.
 
 
+@source("openstax-physics Power (m42152), solved")
 def test_power_of_a_car_uphill() -> None:
     """OpenStax College Physics, Power (m42152), solved: 950 kg up 2.00 degrees at 30.0 m/s with 600 N: 2.77e4 W."""
     slope = slope_angle(grade=tan(radians(2.00)))
     force = grade_resistance(mass=950.0, gravity=9.80, slope=slope) + 600.0
-    assert agrees(force * 30.0, "2.77e4")
+    assert agrees(force * 30.0, "2.77e4", "W")
 
 
+@source("openstax-university vol. 1, Power (m58310)")
 def test_driving_uphill_with_losses() -> None:
     """OpenStax University Physics 1, Power (m58310): 1200 kg, 15 %, 90 km/h, a quarter lost: 8.53 degrees, 58 kW."""
     slope = slope_angle(grade=0.15)
-    assert agrees(degrees(slope), "8.53")
+    assert agrees(slope * DEGREES, "8.53", "degrees")
     force = grade_resistance(mass=1200.0, gravity=9.8, slope=slope)
-    assert agrees(force * 90.0 * KMH / 0.75 / 1000.0, "58")
+    assert agrees(force * 90.0 * KMH / 0.75 / 1000.0, "58", "kW")
 
 
+@source("nptel-ev week 2, solutions, Q 2.1", "second-hand")
 @pytest.mark.parametrize(
     ("mass", "drag_area", "slow", "fast", "grade", "rolling"),
     [
@@ -71,13 +75,16 @@ def test_loads_of_three_vehicles(  # noqa: PLR0913  (one printed row)
     """NPTEL course on electric vehicles, week 2 solutions, Q 2.1, second-hand: 1.2 kg/m3, 8 degrees, 0.015, 9.81."""
     slope = slope_angle(grade=tan(radians(8.0)))
     for speed, printed in ((30.0, slow), (80.0, fast)):
-        assert agrees(air_drag(air_density=1.2, drag_area=drag_area, speed=speed * KMH, wind=0.0), printed)
-    assert agrees(grade_resistance(mass=mass, gravity=9.81, slope=slope), grade)
+        assert agrees(
+            air_drag(air_density=1.2, drag_area=drag_area, speed=speed * KMH, wind=0.0), printed, "N"
+        )
+    assert agrees(grade_resistance(mass=mass, gravity=9.81, slope=slope), grade, "N")
     if rolling is not None:
         found = rolling_resistance(rolling_coefficient=0.015, mass=mass, gravity=9.81, slope=slope)
-        assert agrees(found, rolling)
+        assert agrees(found, rolling, "N")
 
 
+@source("husain-ev example 9.1", "second-hand")
 @pytest.mark.parametrize(("gear", "push", "percent"), [(1.0, "521.7", "6.7"), (2.0, "1043", None)])
 def test_motor_that_starts_a_vehicle(gear: float, push: str, percent: str | None) -> None:
     """Husain, Electric and Hybrid Vehicles, example 9.1, second-hand: 50 V, 0.7 ohm, 1.3 N m/A, 7848 N, 0.178 m."""
@@ -96,14 +103,15 @@ def test_motor_that_starts_a_vehicle(gear: float, push: str, percent: str | None
         efficiency=1.0,
     )
     found = push_curve(drive)(0.0)
-    assert agrees(found, push)
+    assert agrees(found, push, "N")
     if percent is not None:
         grade = steepest_grade(
             tractive_force=found, air_drag=0.0, mass=7848.0 / 9.81, gravity=9.81, rolling_coefficient=0.0
         )
-        assert agrees(100.0 * grade, percent)
+        assert agrees(100.0 * grade, percent, "%")
 
 
+@source("questions a hill question, 2500 lb", "second-hand")
 def test_steepest_hill_of_a_car() -> None:
     """A hill question, second-hand, title not given: 2500 lb, 110 hp at 60 mph, 40 lb of other forces: 0.259, 15 deg."""
     push = 110.0 * 550.0 / 88.0
@@ -111,9 +119,10 @@ def test_steepest_hill_of_a_car() -> None:
         tractive_force=push, air_drag=40.0, mass=2500.0, gravity=1.0, rolling_coefficient=0.0
     )
     assert agrees(sin(atan(grade)), "0.259")
-    assert agrees(degrees(atan(grade)), "15")
+    assert agrees(degrees(atan(grade)), "15", "degrees")
 
 
+@source("mackay p. 258 and 260")
 def test_energy_of_a_cyclist() -> None:
     """MacKay, Sustainable Energy, p. 258 and 260: 90 kg, 0.75 m2, 0.005, 20 km/h: about 2.2 kWh per 100 km.
 
@@ -121,12 +130,13 @@ def test_energy_of_a_cyclist() -> None:
     """
     force = air_drag(air_density=1.3, drag_area=0.75, speed=20.0 * KMH, wind=0.0)
     force += rolling_resistance(rolling_coefficient=0.005, mass=90.0, gravity=10.0, slope=0.0)
-    assert agrees(force / 0.25 * 100e3 / 3.6e6, "2.2")
+    assert agrees(force / 0.25 * 100e3 / 3.6e6, "2.2", "kWh")
 
 
 # Time to a speed.
 
 
+@source("openstax-physics Power (m42152), solved")
 def test_start_at_a_constant_power() -> None:
     """OpenStax College Physics (m42152), solved: 850 kg, 40.0 hp, to 15.0 m/s: 3.20 s."""
     time = time_to_speed(
@@ -135,9 +145,10 @@ def test_start_at_a_constant_power() -> None:
         mass=850.0,
         speed=15.0,
     )
-    assert agrees(time, "3.20")
+    assert agrees(time, "3.20", "s")
 
 
+@source("ozarkar-2015 after Larminie and Lowry, 0 to 60 mph", "second-hand")
 @pytest.mark.parametrize(("mass", "printed"), [(1560.0, 9.1), (1326.0, 7.8), (1794.0, 10.5)])
 def test_start_of_an_electric_car(mass: float, printed: float) -> None:
     """Ozarkar, Wayne State University 2015, after Larminie and Lowry, second-hand: 0 to 60 mph.
@@ -151,7 +162,7 @@ def test_start_of_an_electric_car(mass: float, printed: float) -> None:
         mass=mass,
         speed=26.8,
     )
-    assert time == pytest.approx(printed, abs=0.1)
+    assert near(time, printed, "s", abs=0.1)
 
 
 # Stopping and grip.
@@ -159,6 +170,7 @@ def test_start_of_an_electric_car(mass: float, printed: float) -> None:
 SIGHT = (115, 120, 130, 140, 145, 155, 165, 170, 180, 190, 200, 210, 220, 230, 240, 250, 260, 270, 280, 290)
 
 
+@source("highway-handbook table 2.2, p. 79")
 @pytest.mark.parametrize(("mph", "feet"), list(zip(range(20, 40), SIGHT, strict=True)))
 def test_stopping_sight_distance(mph: int, feet: int) -> None:
     """Highway Engineering Handbook (Brockenbrough), table 2.2, p. 79: 2.5 s, 11.2 ft/s2; rounded up to 5 ft.
@@ -169,10 +181,11 @@ def test_stopping_sight_distance(mph: int, feet: int) -> None:
     whole = stop_distance(
         reaction=reaction_distance(speed=speed, reaction_time=2.5), braking=way_at(11.2, speed)
     )
-    assert 5 * ceil(whole / 5.0) == feet
-    assert whole == pytest.approx(1.47 * mph * 2.5 + 1.075 * mph**2 / 11.2, rel=3e-3)
+    assert same(5.0 * ceil(whole / 5.0), float(feet), "ft")
+    assert near(whole, 1.47 * mph * 2.5 + 1.075 * mph**2 / 11.2, "ft", rel=3e-3)
 
 
+@source("queensland-stops stopping distances, as reprinted", "second-hand")
 @pytest.mark.parametrize(
     ("kmh", "reaction", "dry", "wet"),
     [(40, 17, 9, 13), (50, 21, 14, 20), (60, 25, 20, 29), (70, 29, 27, 40), (80, 33, 36, 52)],
@@ -183,35 +196,39 @@ def test_stops_of_a_road_authority(kmh: int, reaction: int, dry: int, wet: int) 
     Looser than the digits: the page says "about", and its wet row fits 4.75 to 4.8 better than 4.9.
     """
     speed = kmh * KMH
-    assert reaction_distance(speed=speed, reaction_time=1.5) == pytest.approx(reaction, abs=0.6)
-    assert way_at(7.0, speed) == pytest.approx(dry, abs=1.0)
-    assert way_at(0.7 * 7.0, speed) == pytest.approx(wet, abs=2.0)
+    assert near(reaction_distance(speed=speed, reaction_time=1.5), reaction, "m", abs=0.6)
+    assert near(way_at(7.0, speed), dry, "m", abs=1.0)
+    assert near(way_at(0.7 * 7.0, speed), wet, "m", abs=2.0)
 
 
+@source("openstax-physics Conservation of energy (m42150), two examples")
 @pytest.mark.parametrize(("slope", "printed"), [(0.0, "2.60"), (5.00, "2.31")])
 def test_a_slide_to_a_stop(slope: float, printed: str) -> None:
     """OpenStax College Physics (m42150), two examples: 65.0 kg, 6.00 m/s, 450 N; level, then 5.00 degrees uphill."""
     uphill = grade_resistance(mass=65.0, gravity=9.80, slope=radians(slope))
-    assert agrees(way_at(450.0 / 65.0, 6.00, road_load=uphill, mass=65.0), printed)
+    assert agrees(way_at(450.0 / 65.0, 6.00, road_load=uphill, mass=65.0), printed, "m")
 
 
+@source("openstax-university vol. 1, Friction (m58304)")
 def test_a_slope_that_is_stronger_than_the_friction() -> None:
     """OpenStax University Physics 1, Friction (m58304): down 13 degrees with 0.20: gains 0.29 m/s2."""
     slope = radians(13.0)
     pull = -grade_resistance(mass=1.0, gravity=9.80, slope=-slope)
     friction = rolling_resistance(rolling_coefficient=0.20, mass=1.0, gravity=9.80, slope=slope)
-    assert agrees(pull - friction, "0.29")
+    assert agrees(pull - friction, "0.29", "m/s2")
 
 
+@source("openstax-physics Friction (m42139)")
 @pytest.mark.parametrize(("friction", "printed"), [(1.0, "4.20"), (0.7, "2.74"), (0.100, "-0.195")])
 def test_half_the_weight_on_the_driven_wheels(friction: float, printed: str) -> None:
     """OpenStax College Physics (m42139): up 4 degrees, dry, wet, ice; no shift of weight, so a height of nothing."""
     slope = radians(4.0)
     stance = {"mass": 1.0, "gravity": 9.80, "slope": slope}
     force = grip_of_lightened_axle(friction=friction, distance=0.5, wheelbase=1.0, height=1e-9, **stance)
-    assert agrees(force - grade_resistance(**stance), printed)
+    assert agrees(force - grade_resistance(**stance), printed, "m/s2")
 
 
+@source("hibbeler a car that spins its rear wheels", "second-hand")
 def test_weight_that_shifts_on_to_the_driven_axle() -> None:
     """Hibbeler, Dynamics, a car that spins its rear wheels, second-hand: 4500 lb, 0.3, 6 ft, 2 ft behind, 2.5 ft up.
 
@@ -221,52 +238,53 @@ def test_weight_that_shifts_on_to_the_driven_axle() -> None:
     force = grip_of_loaded_axle(
         friction=0.3, mass=mass, gravity=32.2, slope=0.0, distance=2.0, wheelbase=6.0, height=2.5
     )
-    assert agrees(force / 0.3 / 2.0, "857.14")
-    assert agrees(force / mass, "3.68")
+    assert agrees(force / 0.3 / 2.0, "857.14", "lb")
+    assert agrees(force / mass, "3.68", "ft/s2")
     time = time_to_speed(tractive_force=lambda _: force, road_load=lambda _: 0.0, mass=mass, speed=10.0)
-    assert agrees(time, "2.72")
+    assert agrees(time, "2.72", "s")
 
 
+@source("riel-2005 0.7 g on the level", "second-hand")
 def test_a_front_brake_on_a_falling_road() -> None:
     """Riel, Maximal braking on a standard bicycle, 2005, second-hand: 0.7 g on the level is 0.6 g down 10 %."""
     slope = slope_angle(grade=-0.10)
     force = grip_of_loaded_axle(
         friction=2.0, mass=1.0, gravity=1.0, slope=slope, distance=0.3, wheelbase=1.0, height=1.0
     )
-    assert agrees(force + grade_resistance(mass=1.0, gravity=1.0, slope=slope), "0.6")
-
-
-def test_where_the_mass_stands() -> None:
-    """OpenStax University Physics 1 (m58340): wheelbase 2.5 m, 52 % in front: 1.3 m ahead of the rear axle."""
+    assert agrees(force + grade_resistance(mass=1.0, gravity=1.0, slope=slope), "0.6", "g")
 
 
 # Motor: balance and heat.
 
 
+@source("openstax-university vol. 2, series-wound motor (m58481)")
 @pytest.mark.parametrize(
     ("amps", "emf", "heat", "taken"), [(10.0, 100.0, "2.0e2", "1.2e3"), (20.0, 80.0, "8.0e2", "2.4e3")]
 )
 def test_balance_of_a_motor_on_120_volts(amps: float, emf: float, heat: str, taken: str) -> None:
     """OpenStax University Physics 2 (m58481), series-wound motor: 120 V, 2.0 ohm; 10 A, then 20 A."""
-    assert agrees(winding_heat(current=amps, winding_resistance=2.0), heat)
-    assert agrees(electric_power(current=amps, back_emf=emf, winding_resistance=2.0), taken)
+    assert agrees(winding_heat(current=amps, winding_resistance=2.0), heat, "W")
+    assert agrees(electric_power(current=amps, back_emf=emf, winding_resistance=2.0), taken, "W")
 
 
+@source("halliday copper winding of a motor", "second-hand")
 def test_temperature_of_a_winding_by_its_resistance() -> None:
     """Halliday, Fundamentals of Physics, second-hand: 50 ohm at 20 degrees C, 58 ohm warm, 4.3e-3 /K: 57 degrees C."""
     warm = warm_resistance(resistance=50.0, coefficient=4.3e-3, temperature=273.15 + 57.0, reference=293.15)
-    assert agrees(warm, "58")
+    assert agrees(warm, "58", "ohm")
 
 
+@source("chakrabarti part IV, example 1.24, p. 706", "second-hand")
 def test_short_time_rating() -> None:
     """Chakrabarti, Power System Engineering, 2nd ed., part IV example 1.24, p. 706, second-hand: 51 min to 40 degrees C.
 
     A time constant of 100 min, a final rise of 100 K; one lump with constant heat.
     """
     time = time_to_temperature(heat_capacity=6000.0, net_cooling=1.0, settled=400.0, start=300.0, limit=340.0)
-    assert agrees(time / 60.0, "51")
+    assert agrees(time / 60.0, "51", "min")
 
 
+@source("questions a textbook's example 4.12, p. 4.21", "second-hand")
 def test_warming_of_a_coil() -> None:
     """A textbook's example 4.12, p. 4.21 (title not given in the copy): a rise of 29.4 K, time constant 1906 s.
 
@@ -280,6 +298,6 @@ def test_warming_of_a_coil() -> None:
     }
     net = net_cooling(**cooling)
     settled = settled_temperature(air=300.0, drag_heat=0.0, reference=293.15, net_cooling=net, **cooling)
-    assert agrees(settled - 300.0, "29.4")
+    assert agrees(settled - 300.0, "29.4", "K")
     stuff = heat_capacity(mass=1.0 * 5000e-6 * 0.56 * 8900.0, specific_heat=390.0)
-    assert agrees(stuff / net, "1906")
+    assert agrees(stuff / net, "1906", "s")

@@ -21,48 +21,52 @@ from logic.drive.motor import (
 )
 from logic.errors import InputError
 from logic.tables import pick
+from tests.printed import agrees, near, ours, source
 
 RPM = 2.0 * pi / 60.0
 
 
-def agrees(value: float, printed: str) -> bool:
-    """Tell whether a value rounds to the printed one."""
-    decimals = len(printed.partition(".")[2])
-    return abs(value - float(printed)) <= 0.5 * 10.0**-decimals
-
-
+@source("motor-constants-explained the three conventions", "second-hand")
 @pytest.mark.parametrize(
     ("meaning", "over_kv"),
     [
-        pytest.param("six-step", "9.549", id="60 / (2 pi Kv), a motor maker's support note"),
-        pytest.param("sine peak", "8.27", id="motor-constants-explained, KT = 8.27 / Kv"),
-        pytest.param("sine peak", "8.270", id="worked example: (3 / 2) / sqrt 3 x 60 / 2 pi"),
-        pytest.param("sine rms", "11.70", id="worked example: sqrt 1.5 x 60 / 2 pi"),
+        pytest.param(
+            "six-step",
+            "9.549",
+            marks=source("maker-note speed constant and torque constant", "second-hand"),
+            id="60 / (2 pi Kv)",
+        ),
+        pytest.param("sine peak", "8.27", id="KT = 8.27 / Kv"),
+        pytest.param("sine peak", "8.270", marks=ours, id="(3 / 2) / sqrt 3 x 60 / 2 pi"),
+        pytest.param("sine rms", "11.70", marks=ours, id="sqrt 1.5 x 60 / 2 pi"),
     ],
 )
 def test_torque_constant_over_kv(meaning: str, over_kv: str) -> None:
     constant = torque_constant(speed_constant=1.0 * RPM)
     stated = torque_constant_stated(torque_constant=constant, conversion=conversion(meaning))
-    assert agrees(stated, over_kv)
+    assert agrees(stated, over_kv, "N m/A per 1/rpm")
     assert pick("torque_constants", meaning=meaning).number("printed") == float(over_kv)
 
 
+@ours
 def test_every_meaning_is_checked_above() -> None:
     assert current_meanings() == ("six-step", "sine peak", "sine rms")
 
 
+@ours
 def test_unknown_meaning_is_refused() -> None:
     with pytest.raises(InputError, match="not in the table"):
         conversion("phase")
 
 
+@ours
 @pytest.mark.parametrize(
     ("meaning", "phases"),
     [
         # Mean of three sine phases in step with a sine EMF, worked out over one electrical turn, against the
         # DC-equivalent figures. Ours; it shares nothing with the code but the meaning of the words.
-        pytest.param("sine peak", 1.0, id="ours: three phases summed over a turn, peak"),
-        pytest.param("sine rms", 2.0**0.5, id="ours: three phases summed over a turn, rms"),
+        pytest.param("sine peak", 1.0, id="three phases summed over a turn, peak"),
+        pytest.param("sine rms", 2.0**0.5, id="three phases summed over a turn, rms"),
     ],
 )
 def test_three_phases_give_the_same_torque_and_heat(meaning: str, phases: float) -> None:
@@ -79,27 +83,27 @@ def test_three_phases_give_the_same_torque_and_heat(meaning: str, phases: float)
     heat = sum((peak * sin(angle + shift)) ** 2 * line_to_line / 2.0 for angle in angles for shift in shifts)
     current = dc_equivalent_current(current=stated, conversion=conversion(meaning))
     constant = torque_constant(speed_constant=kv)
-    assert motor_torque(torque_constant=constant, current=current, no_load_current=0.0) == pytest.approx(
-        torque / 360.0, rel=1e-12
-    )
-    assert winding_heat(current=current, winding_resistance=line_to_line) == pytest.approx(
-        heat / 360.0, rel=1e-12
-    )
+    found = motor_torque(torque_constant=constant, current=current, no_load_current=0.0)
+    assert near(found, torque / 360.0, "N m", rel=1e-12)
+    assert near(winding_heat(current=current, winding_resistance=line_to_line), heat / 360.0, "W", rel=1e-12)
 
 
+@source("club-article on speed constants", "second-hand")
 def test_kv_times_volts() -> None:
     """A club article prints 560 rpm/V x 22 V = 12,320 rpm."""
     angular_speed = unloaded_angular_speed(voltage=22.0, duty=1.0, speed_constant=560.0 * RPM)
-    assert agrees(angular_speed / RPM, "12320")
+    assert agrees(angular_speed / RPM, "12320", "rpm")
 
 
+@ours
 def test_electrical_angular_speed() -> None:
     """Worked example: 7 pole pairs at 8000 rpm are 56000 electrical rpm, 933 Hz."""
     angular_speed = electrical_angular_speed(angular_speed=8000.0 * RPM, pole_pairs=7.0)
-    assert agrees(angular_speed / RPM, "56000")
-    assert agrees(angular_speed / (2.0 * pi), "933")
+    assert agrees(angular_speed / RPM, "56000", "rpm")
+    assert agrees(angular_speed / (2.0 * pi), "933", "Hz")
 
 
+@ours
 @pytest.mark.parametrize(
     ("figure", "printed"),
     [
@@ -124,4 +128,4 @@ def test_motor_on_40_volts(figure: str, printed: str) -> None:
         "taken": taken,
         "percent": 100.0 * shaft / taken,
     }
-    assert agrees(found[figure], printed)
+    assert agrees(found[figure], printed, {"torque": "N m", "percent": "%"}.get(figure, "W"))

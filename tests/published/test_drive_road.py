@@ -18,28 +18,26 @@ from logic.drive.road import (
 )
 from logic.errors import InputError
 from logic.workings import recording, standing_of, trace
+from tests.printed import agrees, ours, same, source
 
 RPM = 2.0 * pi / 60.0
 KMH = 1.0 / 3.6
 
 
-def agrees(value: float, printed: str) -> bool:
-    """Tell whether a value rounds to the printed one."""
-    decimals = len(printed.partition(".")[2])
-    return abs(value - float(printed)) <= 0.5 * 10.0**-decimals
-
-
+@source("iso-2533 sea level")
 def test_air_density() -> None:
     """ISO 2533 prints 1.225 kg/m3 at sea level; its pressure, gas constant and 288.15 K give the same."""
-    assert standard("air_density") == 1.225
-    assert agrees(101325.0 / (287.05287 * 288.15), "1.225")
+    assert same(standard("air_density"), 1.225, "kg/m3")
+    assert agrees(101325.0 / (287.05287 * 288.15), "1.225", "kg/m3")
 
 
+@source("nist-sp811 appendix B.8")
 def test_standard_gravity() -> None:
     """NIST SP 811, appendix B.8: 9.80665 m/s2, exact."""
-    assert standard("gravity") == 9.80665
+    assert same(standard("gravity"), 9.80665, "m/s2")
 
 
+@ours
 @pytest.mark.parametrize(
     ("figure", "value", "standing"),
     [
@@ -56,11 +54,13 @@ def test_assumed_figures_say_how_well_they_are_founded(figure: str, value: float
     assert standing_of(trace(number)) == standing
 
 
+@ours
 def test_figure_that_is_not_in_the_table() -> None:
     with pytest.raises(InputError, match="not in the table"):
         standard("humidity")
 
 
+@source("martin-1998 sample rider of Sports Eng. 2021 (10.1007/s12283-021-00345-2), table 1", "ours")
 @pytest.mark.parametrize(("part", "printed"), [("air", "63.2"), ("rolling", "13.5"), ("grade", "317.0")])
 def test_sample_rider(part: str, printed: str) -> None:
     """Worked example on the inputs of Sports Eng. 2021 (10.1007/s12283-021-00345-2) table 1.
@@ -75,7 +75,7 @@ def test_sample_rider(part: str, printed: str) -> None:
         "rolling": rolling_resistance(rolling_coefficient=0.0032, mass=72.0, gravity=gravity, slope=slope),
         "grade": grade_resistance(mass=72.0, gravity=gravity, slope=slope),
     }
-    assert agrees(force[part] * 6.0, printed)
+    assert agrees(force[part] * 6.0, printed, "W")
 
 
 def load(*, speed: float, grade: float, mass: float, rolling: float, drag_area: float) -> float:
@@ -89,13 +89,15 @@ def load(*, speed: float, grade: float, mass: float, rolling: float, drag_area: 
     )
 
 
+@ours
 def test_ten_percent_grade() -> None:
     """Worked example: 95 kg at 20 km/h up 10 %; the inputs that give it are rolling 0.015 and 0.65 m2."""
     speed = 20.0 * KMH
     force = load(speed=speed, grade=0.10, mass=95.0, rolling=0.015, drag_area=0.65)
-    assert agrees(force * speed, "661")
+    assert agrees(force * speed, "661", "W")
 
 
+@ours
 @pytest.mark.parametrize(
     ("rolling", "speed", "printed"),
     [
@@ -114,9 +116,10 @@ def test_ten_percent_grade() -> None:
 def test_energy_on_the_flat(rolling: float, speed: float, printed: str) -> None:
     """Worked example: 95 kg, drag area 0.65 m2, 0.8 from pack to wheel, in Wh/km."""
     force = load(speed=speed * KMH, grade=0.0, mass=95.0, rolling=rolling, drag_area=0.65)
-    assert agrees(force / 0.8 / 3.6, printed)
+    assert agrees(force / 0.8 / 3.6, printed, "Wh/km")
 
 
+@ours
 @pytest.mark.parametrize(("voltage", "printed"), [(42.0, "53.6"), (36.0, "45.9"), (33.0, "42.1")])
 def test_unloaded_speed(voltage: float, printed: str) -> None:
     """Worked example: 10 cells in series, Kv 190, 15 : 36 teeth, 90 mm wheels, duty 0.95, in km/h."""
@@ -127,4 +130,4 @@ def test_unloaded_speed(voltage: float, printed: str) -> None:
         circumference=rolling_circumference(wheel_diameter=0.090),
         ratio=ratio(wheel_teeth=36.0, motor_teeth=15.0),
     )
-    assert agrees(speed / KMH, printed)
+    assert agrees(speed / KMH, printed, "km/h")

@@ -11,7 +11,7 @@ from logic.joints.threads import (
     thread,
     threads,
 )
-from tests.printed import agrees
+from tests.printed import agrees, near, ours, source
 
 MM, INCH = 1e-3, 0.0254
 
@@ -56,25 +56,31 @@ def area_of(screw: Thread) -> float:
     return 0.7854 * (screw.nominal_diameter - 0.9743 * screw.pitch) ** 2
 
 
+@source("asme-b1-1 stress areas", "second-hand")
 @pytest.mark.parametrize(
     ("name", "printed", "unit"),
     [
-        *(pytest.param(n, a, MM**2, id=f"ISO 898-1 / GB/T 16823.1 {n}") for n, a in COARSE.items()),
-        *(pytest.param(n, a, INCH**2, id=f"ASME B1.1 by reprints {n}") for n, a in INCHES.items()),
+        *(
+            pytest.param(n, a, MM**2, marks=source("iso-898-1 stress areas", "second-hand"), id=n)
+            for n, a in COARSE.items()
+        ),
+        *(pytest.param(n, a, INCH**2, id=n) for n, a in INCHES.items()),
     ],
 )
 def test_stress_area(name: str, printed: float, unit: float) -> None:
     """The formula gives the printed area within 0.2 % (largest difference 0.18 %, from rounding)."""
     screw = thread(name)
-    assert area_of(screw) == pytest.approx(printed * unit, rel=0.002)
+    assert near(area_of(screw) / unit, printed, "mm2" if unit == MM**2 else "in2", rel=0.002)
     assert screw.stress_area == pytest.approx(printed * unit, rel=1e-12)
 
 
+@ours
 def test_every_thread_of_the_table_is_checked() -> None:
     fine = {screw.designation for screw in threads() if screw.series == "fine"}
     assert {screw.designation for screw in threads()} == {*COARSE, *INCHES, *fine}
 
 
+@ours
 def test_rows_of_fine_threads_are_the_circle_between_the_standard_diameters() -> None:
     """No outside check of the rows: ISO 898-1 defines As by d2 = d - 3/4 H and d3 = d - 17/12 H, rounded to three digits.
 
@@ -84,30 +90,31 @@ def test_rows_of_fine_threads_are_the_circle_between_the_standard_diameters() ->
         if screw.series == "fine":
             high = 3**0.5 / 2 * screw.pitch / MM
             across = screw.nominal_diameter / MM - (3 / 4 + 17 / 12) / 2 * high
-            assert agrees(3.141592653589793 / 4 * across**2, f"{screw.stress_area / MM**2:.1f}")
+            assert agrees(3.141592653589793 / 4 * across**2, f"{screw.stress_area / MM**2:.1f}", "mm2")
             assert screw.row.standing == "derived"
 
 
+@source("iso-724 basic dimensions", "memory")
 @pytest.mark.parametrize(
     ("name", "pitch_printed", "minor_printed"),
     [
-        pytest.param("M2", "1.740", "1.509", id="ISO 724 M2"),
-        pytest.param("M2.5", "2.208", "1.948", id="ISO 724 M2.5"),
-        pytest.param("M3", "2.675", "2.387", id="ISO 724 M3"),
-        pytest.param("M3.5", "3.110", "2.764", id="ISO 724 M3.5"),
-        pytest.param("M4", "3.545", "3.141", id="ISO 724 M4"),
-        pytest.param("M6", "5.350", "4.773", id="ISO 724 M6"),
-        pytest.param("M8", "7.188", "6.466", id="ISO 724 M8"),
-        pytest.param("M10", "9.026", "8.160", id="ISO 724 M10"),
-        pytest.param("M12", "10.863", "9.853", id="ISO 724 M12"),
+        pytest.param("M2", "1.740", "1.509", id="M2"),
+        pytest.param("M2.5", "2.208", "1.948", id="M2.5"),
+        pytest.param("M3", "2.675", "2.387", id="M3"),
+        pytest.param("M3.5", "3.110", "2.764", id="M3.5"),
+        pytest.param("M4", "3.545", "3.141", id="M4"),
+        pytest.param("M6", "5.350", "4.773", id="M6"),
+        pytest.param("M8", "7.188", "6.466", id="M8"),
+        pytest.param("M10", "9.026", "8.160", id="M10"),
+        pytest.param("M12", "10.863", "9.853", id="M12"),
     ],
 )
 def test_pitch_and_minor_diameter(name: str, pitch_printed: str, minor_printed: str) -> None:
     """From memory: what is tested is the arithmetic."""
     screw = thread(name)
     diameter, pitch = screw.nominal_diameter, screw.pitch
-    assert agrees(pitch_diameter(nominal_diameter=diameter, pitch=pitch) / MM, pitch_printed)
-    assert agrees(minor_diameter(nominal_diameter=diameter, pitch=pitch) / MM, minor_printed)
+    assert agrees(pitch_diameter(nominal_diameter=diameter, pitch=pitch) / MM, pitch_printed, "mm")
+    assert agrees(minor_diameter(nominal_diameter=diameter, pitch=pitch) / MM, minor_printed, "mm")
 
 
 def metric_limits(diameter: float, pitch: float) -> dict[str, float]:
@@ -141,36 +148,34 @@ def inch_limits(diameter: float, pitch: float) -> dict[str, float]:
     }
 
 
+@source("iso-965 tolerance formulas", "memory")
 @pytest.mark.parametrize("screw", threads(), ids=lambda screw: screw.designation)
 def test_limits_of_size_agree_with_the_tolerance_formulas(screw: Thread) -> None:
     """From memory; the formulas are the second reader. 0.01 mm or 0.0002 in is the standards' rounding."""
     unit, slack = (MM, 0.01) if screw.system == "metric" else (INCH, 0.0002)
     formula = metric_limits if screw.system == "metric" else inch_limits
     for name, value in formula(screw.nominal_diameter / unit, screw.pitch / unit).items():
-        assert screw.limit(name) / unit == pytest.approx(value, abs=slack), name
+        assert near(screw.limit(name) / unit, value, "mm" if unit == MM else "in", abs=slack), name
 
 
+@ours
 @pytest.mark.parametrize(
     ("one", "other", "diameters", "pitches"),
     [
-        pytest.param(
-            "M8", "5/16-24", ("8.000", "7.938"), ("1.250", "1.058"), id="computed look-alikes: M8 and 5/16-24"
-        ),
-        pytest.param(
-            "M5", "10-32", ("5.000", "4.826"), ("0.800", "0.794"), id="computed look-alikes: M5 and 10-32"
-        ),
+        pytest.param("M8", "5/16-24", ("8.000", "7.938"), ("1.250", "1.058"), id="M8 and 5/16-24"),
+        pytest.param("M5", "10-32", ("5.000", "4.826"), ("0.800", "0.794"), id="M5 and 10-32"),
         pytest.param(
             "M10",
             "3/8-24",
             ("10.000", "9.525"),
             ("1.500", "1.058"),
-            id="computed look-alikes: M10 and 3/8-24",
+            id="M10 and 3/8-24",
         ),
     ],
 )
 def test_lookalikes(one: str, other: str, diameters: tuple[str, str], pitches: tuple[str, str]) -> None:
     for name, diameter, pitch in zip((one, other), diameters, pitches, strict=True):
-        assert agrees(thread(name).nominal_diameter / MM, diameter)
-        assert agrees(thread(name).pitch / MM, pitch)
+        assert agrees(thread(name).nominal_diameter / MM, diameter, "mm")
+        assert agrees(thread(name).pitch / MM, pitch, "mm")
     assert other in dict(lookalikes(one))
     assert one in dict(lookalikes(other))

@@ -17,33 +17,36 @@ from logic.pack.charging import (
     wall_energy_band,
 )
 from logic.tables import pick
-from tests.printed import agrees
+from tests.printed import agrees, near, ours, same, source
 
 HOUR = 3600.0
 ICE = 273.15
 
 
+@source("bu-charging tolerance", "second-hand")
 @pytest.mark.parametrize(
     ("voltage", "series", "name"),
     [
-        pytest.param(12.6, 3, "NMC", id="UN 38.3 test summary 2017, 12.6 V for 3 cells"),
-        pytest.param(25.2, 6, "NMC", id="worked example: 6S"),
-        pytest.param(29.4, 7, "NMC", id="worked example: 7S"),
-        pytest.param(33.6, 8, "NMC", id="worked example: 8S"),
-        pytest.param(42.0, 10, "NCA", id="worked example: 10S"),
-        pytest.param(50.4, 12, "NMC", id="worked example: 12S"),
-        pytest.param(54.6, 13, "NMC", id="worked example: 13S"),
-        pytest.param(58.8, 14, "NMC", id="worked example: 14S"),
-        pytest.param(36.5, 10, "LFP", id="worked example: 10 x 3.65 V"),
-        pytest.param(42.5, 10, "NMC", id="BU-409, 0.05 V a cell high is still right"),
-        pytest.param(41.5, 10, "NMC", id="BU-409, 0.05 V a cell low is still right"),
+        pytest.param(12.6, 3, "NMC", marks=source("un-38-3 test summary of 2017"), id="12.6 V for 3 cells"),
+        pytest.param(25.2, 6, "NMC", marks=ours, id="6S"),
+        pytest.param(29.4, 7, "NMC", marks=ours, id="7S"),
+        pytest.param(33.6, 8, "NMC", marks=ours, id="8S"),
+        pytest.param(42.0, 10, "NCA", marks=ours, id="10S"),
+        pytest.param(50.4, 12, "NMC", marks=ours, id="12S"),
+        pytest.param(54.6, 13, "NMC", marks=ours, id="13S"),
+        pytest.param(58.8, 14, "NMC", marks=ours, id="14S"),
+        pytest.param(36.5, 10, "LFP", marks=ours, id="10 x 3.65 V"),
+        pytest.param(42.5, 10, "NMC", id="0.05 V a cell high is still right"),
+        pytest.param(41.5, 10, "NMC", id="0.05 V a cell low is still right"),
     ],
 )
 def test_right_charger(voltage: float, series: int, name: str) -> None:
     check = charger_check(charger_voltage=voltage, series=series, cells=chemistry(name))
-    assert (check.outcome, check.danger) == ("matches", False)
+    assert same(check.outcome, "matches")
+    assert not check.danger
 
 
+@ours
 @pytest.mark.parametrize(
     ("voltage", "series", "name", "outcome"),
     [
@@ -62,6 +65,7 @@ def test_wrong_charger_is_danger(voltage: float, series: int, name: str, outcome
     assert (check.outcome, check.danger) == (outcome, True)
 
 
+@ours
 @pytest.mark.parametrize("voltage", [41.4, 41.0, 38.4, 30.2])
 def test_a_charger_of_fewer_volts_only_leaves_cells_part_full(voltage: float) -> None:
     """Worked example: 41.0 V on 10S is 4.10 V a cell, below BU-409's 4.15 and above an empty cell's 3.00 V."""
@@ -69,11 +73,13 @@ def test_a_charger_of_fewer_volts_only_leaves_cells_part_full(voltage: float) ->
     assert (check.outcome, check.danger) == ("leaves part full", False)
 
 
+@ours
 def test_below_an_empty_pack_current_would_flow_back() -> None:
     check = charger_check(charger_voltage=29.9, series=10, cells=chemistry("NMC"))
     assert (check.outcome, check.danger) == ("too low", True)
 
 
+@ours
 def test_a_charger_one_cell_off_is_never_right() -> None:
     # The tolerance must stay below one cell for every pack of this trade, or a wrong charger would pass.
     for name in ("NMC", "NCA", "LFP"):
@@ -85,12 +91,13 @@ def test_a_charger_one_cell_off_is_never_right() -> None:
                 assert (other, name) in check.others
 
 
+@ours
 @pytest.mark.parametrize(
     ("amperes", "limit", "outcome"),
     [
-        pytest.param(1.0, None, "within limit", id="from memory: 0.5 C is the standard charge"),
+        pytest.param(1.0, None, "within limit", id="0.5 C is the standard charge"),
         pytest.param(1.1, None, "look at the cell sheet", id="over 0.5 C"),
-        pytest.param(2.0, None, "look at the cell sheet", id="from memory: 1 C is the usual limit"),
+        pytest.param(2.0, None, "look at the cell sheet", id="1 C is the usual limit"),
         pytest.param(3.0, None, "over any limit", id="1.5 C with no limit known"),
         pytest.param(3.0, 3.0, "within limit", id="the sheet allows it"),
         pytest.param(3.1, 3.0, "over cell limit", id="over the sheet"),
@@ -101,13 +108,14 @@ def test_amps_into_a_cell_of_2_ah(amperes: float, limit: float | None, outcome: 
     assert current_outcome(cell_current=each, cell_limit=limit, cell_capacity=2.0 * HOUR) == outcome
 
 
+@ours
 @pytest.mark.parametrize(
     ("rate", "low", "high"),
     [
-        pytest.param(1 / 3, "1.04", "1.10", id="one-resistance model of our handbook, 0.33 C"),
-        pytest.param(0.5, "1.09", "1.21", id="one-resistance model of our handbook, 0.5 C"),
-        pytest.param(0.7, "1.16", "1.38", id="one-resistance model of our handbook, 0.7 C"),
-        pytest.param(1.0, "1.27", "1.66", id="one-resistance model of our handbook, 1 C"),
+        pytest.param(1 / 3, "1.04", "1.10", id="0.33 C"),
+        pytest.param(0.5, "1.09", "1.21", id="0.5 C"),
+        pytest.param(0.7, "1.16", "1.38", id="0.7 C"),
+        pytest.param(1.0, "1.27", "1.66", id="1 C"),
     ],
 )
 def test_closed_form_meets_the_numerical_model(rate: float, low: str, high: str) -> None:
@@ -126,7 +134,7 @@ def test_closed_form_meets_the_numerical_model(rate: float, low: str, high: str)
             rate_before=rate_at(share=0.0, tail=tail, **cells),
             rate_after=rate_at(share=1.0, tail=tail, **cells),
         )
-        assert time * rate / HOUR == pytest.approx(float(printed), rel=0.015)
+        assert near(time * rate / HOUR, printed, rel=0.015)
 
 
 def times(rate: float, charge: float = 0.0, target: float = 1.0) -> tuple[float, float]:
@@ -138,19 +146,21 @@ def times(rate: float, charge: float = 0.0, target: float = 1.0) -> tuple[float,
     return low, high
 
 
+@source("bu-205 charge times", "second-hand")
 @pytest.mark.parametrize(
     ("rate", "printed"),
     [
-        pytest.param(0.7, "3", id="BU-205, about 3 h at 0.7 C"),
-        pytest.param(1.0, "3", id="BU-205, about 3 h at 1 C"),
+        pytest.param(0.7, "3", id="about 3 h at 0.7 C"),
+        pytest.param(1.0, "3", id="about 3 h at 1 C"),
     ],
 )
 def test_longest_time_at_the_usual_rate(rate: float, printed: str) -> None:
     low, high = times(rate)
-    assert agrees(high, printed)
+    assert agrees(high, printed, "h")
     assert low < high
 
 
+@source("cell-sheets standard charge")
 def test_standard_charge_of_the_cell_sheets() -> None:
     """Cell makers' sheets, 6 Ah and 1.8 Ah: 0.2 C, then 4.2 V a cell down to 0.01 C, about 6 h."""
     row = pick("charge_tail", name="usual")
@@ -164,16 +174,18 @@ def test_standard_charge_of_the_cell_sheets() -> None:
         rate_before=rate_at(share=0.0, **cells),
         rate_after=rate_at(share=1.0, **cells),
     )
-    assert agrees(time / HOUR, "6")
+    assert agrees(time / HOUR, "6", "h")
 
 
+@ours
 def test_charge_to_eighty_per_cent_is_plain_division() -> None:
     # Worked example: 8 Ah from 20 to 80 % at 2 A takes 2.4 h.
     low, high = times(2.0 / 8.0, 0.2, 0.8)
-    assert agrees(low, "2.4")
+    assert agrees(low, "2.4", "h")
     assert low == high
 
 
+@ours
 def test_time_falls_as_amps_rise() -> None:
     """5 Ah from 20 % said 2.08 h at 2.5 A, 2.8 at 3 A, 3.24 at 3.7 A and 2.4 at 5 A."""
     for tail in TAILS:
@@ -184,38 +196,43 @@ def test_time_falls_as_amps_rise() -> None:
         assert taken == sorted(set(taken), reverse=True)
 
 
+@ours
 def test_above_one_c_no_time_is_given() -> None:
     with pytest.raises(InputError, match="above 1 C"):
         times(3.0 / 2.0)
-    assert agrees(charge_rate(current=3.0, capacity=2.0 * HOUR) * HOUR, "1.5")
+    assert agrees(charge_rate(current=3.0, capacity=2.0 * HOUR) * HOUR, "1.5", "1/h")
 
 
+@source("bu-charging BU-410", "second-hand")
 @pytest.mark.parametrize(
     ("celsius", "key", "signal"),
     [
-        pytest.param(-0.1, "below freezing", "WARNING", id="BU-410, no charging below 0"),
-        pytest.param(0.0, "cold", "CAUTION", id="BU-410, slow from 0 to 5"),
-        pytest.param(4.9, "cold", "CAUTION", id="BU-410, slow up to 5"),
-        pytest.param(5.0, "normal", "", id="BU-410, from 5"),
-        pytest.param(40.5, "normal", "", id="fire service, 105 degrees F"),
-        pytest.param(40.6, "warm", "CAUTION", id="fire service, above 105 degrees F"),
-        pytest.param(45.0, "hot", "WARNING", id="BU-410, above 45"),
+        pytest.param(-0.1, "below freezing", "WARNING", id="no charging below 0"),
+        pytest.param(0.0, "cold", "CAUTION", id="slow from 0 to 5"),
+        pytest.param(4.9, "cold", "CAUTION", id="slow up to 5"),
+        pytest.param(5.0, "normal", "", id="from 5"),
+        pytest.param(40.5, "normal", "", marks=source("fire-service tip sheets"), id="105 degrees F"),
+        pytest.param(
+            40.6, "warm", "CAUTION", marks=source("fire-service tip sheets"), id="above 105 degrees F"
+        ),
+        pytest.param(45.0, "hot", "WARNING", id="above 45"),
     ],
 )
 def test_temperature(celsius: float, key: str, signal: str) -> None:
     row = temperature_row(temperature=celsius + ICE)
-    assert (row.text("key"), row.text("signal")) == (key, signal)
+    assert same(row.text("key"), key)
+    assert row.text("signal") == signal
 
 
-@pytest.mark.parametrize(
-    ("low", "high"), [pytest.param("1.12", "1.25", id="worked example: 85 to 92 %, 95 to 98 %, 99 %")]
-)
+@ours
+@pytest.mark.parametrize(("low", "high"), [pytest.param("1.12", "1.25", id="85 to 92 %, 95 to 98 %, 99 %")])
 def test_wall_energy(low: str, high: str) -> None:
     band = wall_energy_band(energy=1.0)
     assert agrees(band.low, low)
     assert agrees(band.high, high)
 
 
+@ours
 @pytest.mark.parametrize(("charge", "target"), [(-0.1, 1.0), (1.1, 1.0), (0.5, 0.4), (0.5, 1.1)])
 def test_shares_out_of_range_are_refused(charge: float, target: float) -> None:
     with pytest.raises(InputError):
