@@ -26,7 +26,7 @@ from screens.asking import (
 from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Line, Notice, Section, Verdict, Words
 from screens.page import Foot, Page
 from screens.tongue import _
-from screens.trying import faults_said, trial_foot, trying
+from screens.trying import faults_said, trial_foot, trying, values_heading
 from screens.words import sureness
 from screens.words.packs import hazard_text
 from screens.world import World
@@ -175,7 +175,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
             *faults_said(world, faults),
             *(_control(world, one) for one in controls),
             *more,
-            Section(key="values", title=values_title or _("From the board: tap one to try another value")),
+            Section(key="values", title=values_heading(world, values_title)),
             *(value_line(world, one) if isinstance(one, str) else one for one in values),
         ),
         foot=foot,

@@ -190,11 +190,14 @@ class Front:
         """Return what the header, the places and the bar over them show."""
         world = self.world
         notes = [_("Example")] if world.saved.example else []
-        notes += [_("not saved")] if world.is_scratch else [_("trial open")] if world.trial else []
+        notes += [_("trial open")] if world.trial and not world.is_scratch else []
+        # What is typed without any board is kept by no board yet.
+        without = _("Not saved yet") if world.trial else _("No board yet")
+        board = without if world.is_scratch else world.saved.name
         return {
             "back": len(world.trail) > 1,
             "place": world.trail[0].page,
-            "board": world.saved.name,
+            "board": board,
             "note": ", ".join(notes),
             "bar": world.undo,
         }

@@ -11,6 +11,9 @@ from screens.tongue import _
 from screens.words import label_of, refusal
 from screens.world import World
 
+KEEP_THIS_BOARD = Go("board.name", {"purpose": "keep"})
+"""Gives what was typed without any board a name."""
+
 
 def trying(world: World) -> tuple[Words, ...]:
     """Return the line that says which values are on trial; its room is kept, so that nothing moves when it comes."""
@@ -19,6 +22,13 @@ def trying(world: World) -> tuple[Words, ...]:
     changed = ", ".join(label_of(key) for key in world.trial)
     text = _("Trying: {values}").format(values=changed) if changed else ""
     return (Words(key="trying", text=text, tone="trial", bold=True, reserve=1),)
+
+
+def values_heading(world: World, title: str = "") -> str:
+    """Return what stands over the values: where no board is saved they are from none."""
+    if world.is_scratch:
+        return _("Values: tap one to change it")
+    return title or _("From the board: tap one to try another value")
 
 
 def faults_said(world: World, faults: Sequence[InputError]) -> tuple[Words, ...]:
@@ -37,15 +47,16 @@ def trial_foot(world: World, *, fits: bool = True, offer: Button | None = None, 
     """
     entry = entry_of(world)
     if entry is not None and then:
-        follows = Button(_("Next: {value}").format(value=label_of(then).lower()), Ask(then))
+        follows = Button(_("Next"), Ask(then))
         return Foot(main=follows, beside=(Button(_("Done"), Done()),), entry=entry)
     if entry is not None:
         return Foot(main=Button(_("Done"), Done()), entry=entry)
     if not world.trial:
         return Foot(main=offer)
-    keep = Go("board.name", {"purpose": "keep"}) if world.is_scratch else Keep()
-    drop = Button(_("Drop the trial"), Drop())
-    kept = Button(_("Keep on board"), keep)
+    if world.is_scratch:
+        drop, kept = Button(_("Clear all values"), Drop()), Button(_("Keep this board"), KEEP_THIS_BOARD)
+    else:
+        drop, kept = Button(_("Drop the trial"), Drop()), Button(_("Keep on board"), Keep())
     # What does not fit together can be kept, but it is not what is offered first.
     if offer is not None or not fits:
         return Foot(main=offer, beside=(drop, kept))

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Mapping
 from logic.answers.reading import Item, Result
 from logic.board import Field
 from logic.store import Record as Entered
-from screens.acts import Forget, Go, Turn
+from screens.acts import Forget, Turn
 from screens.asking import figure, fold, shared_sureness, working
 from screens.belt_verdict import form_of
 from screens.bench.measuring import Measuring
@@ -24,6 +24,7 @@ from screens.page import Foot, Page
 from screens.pictures.gauge import gauge
 from screens.saved_board import trial_note
 from screens.tongue import _
+from screens.trying import KEEP_THIS_BOARD
 from screens.words.belt import BENCH, SHORT_WAY
 from screens.words.tension import ITEMS, REASONS, ago, tension_text, tile
 from screens.world import World
@@ -67,7 +68,7 @@ class Measure(Measuring):
     def save_bar(self) -> Button:
         """Return the bar that saves, or keeps the board first."""
         if self.world.is_scratch and self.reading is not None and self.reading.known:
-            return Button(_("KEEP THIS BOARD"), Go("board.name", {"purpose": "keep"}))
+            return Button(_("KEEP THIS BOARD"), KEEP_THIS_BOARD)
         return Button(_("SAVE"), self.save() if self.asked.key in self.values else None, self.why_not())
 
     def why_not(self) -> str:

@@ -3,8 +3,8 @@
 from logic.answers.first_push import HILLS
 from logic.answers.first_speed import FIRST, LIMITS, WEIGHT, FirstSpeed
 from logic.answers.reading import Open, Result
-from screens.asking import figure, spanned, working
-from screens.blocks import Block, Figure, Line
+from screens.asking import figure, spanned
+from screens.blocks import Block, Figure
 from screens.numbers.nearer import Rounds, nearer, not_yet, taken
 from screens.tongue import _
 from screens.world import World
@@ -47,12 +47,5 @@ def _detail(world: World, first: FirstSpeed) -> str:
 
 def nearer_speed(world: World, first: FirstSpeed) -> tuple[Block, ...]:
     """Return what is left on the road, what would bring the speed nearer, and what is taken as usual."""
-    road = first.road
-    line = Line(
-        key="on road",
-        title=_("On the road"),
-        value=str(spanned(road, world.style)) if isinstance(road, Result) else "",
-        act=working(road, _("On the road")),
-    )
-    on_road = (line,) if first.level == "without load" else ()
+    on_road = (figure(world, first.road, _("On the road")),) if first.level == "without load" else ()
     return (*on_road, *nearer(world, ROUNDS), *taken(world, first.assumed))

@@ -25,7 +25,7 @@ from screens.numbers.road import road_blocks, road_note
 from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.tongue import _
-from screens.trying import faults_said, trial_foot, trying
+from screens.trying import faults_said, trial_foot, trying, values_heading
 from screens.words import Style
 from screens.words.gearing import ITEMS
 from screens.world import World
@@ -100,6 +100,8 @@ def gearing_page(world: World) -> Page:
         every = once_each(items | dict(answer.items))
         return (shown(name) for name in every if name not in (CROWN, *said))
 
+    # Before there is a speed who wants the range finds it without a swipe.
+    far = Line(key="range", title=_("How far it goes"), icon="road", act=Go("numbers.range"))
     figures: tuple[Block, ...] = (
         *_chart(answer, world.style, wanted=first is None),
         *([Section(key="more", title=_("More answers"), note=shared_sureness(items))] if said else []),
@@ -112,15 +114,15 @@ def gearing_page(world: World) -> Page:
             lambda: tuple(road_blocks(world)),
             note=road_note(world) or _("Curves, starts, and what limits where."),
         ),
-        Line(key="range", title=_("How far it goes"), icon="road", act=Go("numbers.range")),
+        *(() if first is not None else (far,)),
     )
     values: tuple[Block, ...] = (
-        Section(key="values", title=_("From the board: tap one to try another value")),
+        Section(key="values", title=values_heading(world)),
         *_values(world, all_open=first is None),
     )
     blocks: tuple[Block, ...] = (
         *trying(world),
-        *(() if first is None else nearer_speed(world, first)),
+        *(() if first is None else (*nearer_speed(world, first), far)),
         *faults_said(world, answer.faults),
         *(stepper(world, key) for key in STEPPED),
         # What is asked for comes first while a speed is not known.

@@ -223,7 +223,9 @@ def typed(block: Typed, sheet: Sheet) -> None:
     sheet.box(0, 0, sheet.width, dp(2), fill="bad" if block.wrong else "main")
     y = dp(6)
     if block.beside:
-        share = min(room * (0.5 if len(block.beside) == 1 else 0.68), dp(340))
+        # Two bars take half the room as one does, more only where their words need it: what is asked is read beside them.
+        wanted = sum(sheet.wide(bar.text, SMALL, bold=True) + dp(24) for bar in block.beside)
+        share = min(max(room * 0.5, min(wanted, room * 0.68)), dp(340))
         room -= share + dp(8)
     if block.sentence:
         said_room = sheet.width - dp(24)

@@ -26,6 +26,7 @@ from screens.pictures.strokes import Picture as Strokes
 from screens.ride.belt_check import Check
 from screens.ride.readings import readings
 from screens.tongue import _
+from screens.trying import KEEP_THIS_BOARD
 from screens.words import Style
 from screens.words.tension import (
     ITEMS,
@@ -80,7 +81,7 @@ def crown(check: Check) -> Verdict:
 def main_bar(check: Check) -> Button:
     """Return the main bar: a belt outside its window is adjusted and measured again."""
     if check.world.is_scratch:
-        return Button(_("KEEP THIS BOARD"), Go("board.name", {"purpose": "keep"}))
+        return Button(_("KEEP THIS BOARD"), KEEP_THIS_BOARD)
     if check.wrong and check.can_save:
         return Button(_("ADJUST, MEASURE AGAIN"), check.record(Turn({"_moved": check.told.move})))
     return Button(_save_text(check, "").upper(), check.save(), _("Type what the scale reads."))

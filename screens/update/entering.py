@@ -91,7 +91,7 @@ def put(world: World, act: Put) -> World:
         after = before.with_value(act.key, value)
         world.store.save_board(after.id, after.name, to_dict(after))
         return replace(world, saved=after, undo=TakeBack(saved_text(act.key, value), Save(before), before.id))
-    value = _dated(world, act.value and _chosen(act.key, act.value))
+    value = _dated(world, act.value and _as_known(world, act.key, act.value))
     if value is None:
         return _trial(world, _with(world.trial, act.key, None))
     world.board.with_value(act.key, value)
@@ -146,10 +146,14 @@ def _dated(world: World, value: Value | None) -> Value | None:
     return value and replace(value, on=value.on or world.now.date().isoformat())
 
 
-def _chosen(key: str, value: Value) -> Value:
-    """Return a count or a choice as chosen: teeth that one tries are no guess at teeth."""
-    picked = value.known == "guess" and field_of(key).kind in ("count", "choice", "named")
-    return replace(value, known="chosen") if picked else value
+def _as_known(world: World, key: str, value: Value) -> Value:
+    """Return a value that is tried as one knows it: teeth are no guess at teeth, and without a board a print is read."""
+    field = field_of(key)
+    if value.known != "guess":
+        return value
+    if world.is_scratch and field.known == "label":
+        return replace(value, known="label")
+    return replace(value, known="chosen") if field.kind in ("count", "choice", "named") else value
 
 
 def _with(items, key, item):  # noqa: ANN001, ANN202  (a mapping with one item more or less)

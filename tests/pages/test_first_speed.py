@@ -5,8 +5,9 @@ import pytest
 from logic.answers.first_push import HILLS
 from logic.units import GAP
 from screens.acts import Ask, Place
-from screens.blocks import Figure
+from screens.blocks import Figure, FigureRow
 from tests.pages.reader import Reader
+from tests.pages.sight import in_sight
 
 # The board of the example in the handbook of electric drives: 10S, Kv 190, 15:36 teeth, a 90 mm wheel. At 36 V and 95 % duty
 # it runs 45.9 km/h without load.
@@ -44,7 +45,7 @@ class Counted:
             assert self.pages.world.asking.key in values
             self.pages.type(values[self.pages.world.asking.key])
             self.values += 1
-            self.tap("Next: " if number < len(values) else "Done")
+            self.tap("Next" if number < len(values) else "Done")
             assert text
 
 
@@ -112,6 +113,20 @@ def test_an_odd_pair_of_pulleys_is_named_in_place_of_a_first_speed(person: Count
     person.crown()
     person.fill({**FIRST, "drive.motor_teeth": "40"})
     assert person.pages.shows("The motor pulley has more teeth than the wheel pulley")
+
+
+def test_what_is_typed_without_a_board_is_called_so(person: Counted) -> None:
+    pages = person.pages
+    assert "range" in in_sight(pages.page)
+    person.crown()
+    person.fill(FIRST)
+    assert pages["values"].title == "Values: tap one to change it"
+    foot = pages.page.foot
+    assert [bar.text for bar in (*foot.beside, foot.main)] == ["Clear all values", "Keep this board"]
+    # The constant is printed on the motor; how a wheel was measured nobody said.
+    assert {pages[key].detail for key in ("motor.kv", "pack.series")} == {"label"}
+    assert pages["drive.wheel_diameter"].detail == "guess"
+    assert isinstance(pages["on_road"], FigureRow)
 
 
 def test_a_step_on_a_first_speed_moves_it(person: Counted) -> None:
@@ -193,7 +208,7 @@ def test_motor_amps_bring_push_and_hills(person: Counted) -> None:
     person.tap("Push and hills")
     assert person.pages.world.asking.key == "controller.motor_current"
     person.pages.type("45")
-    person.tap("Next: ")
+    person.tap("Next")
     person.tap("Two")
     person.tap("Done")
     push, climb = person.pages["push_start"], person.pages["climb_start"]

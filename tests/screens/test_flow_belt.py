@@ -87,3 +87,16 @@ def test_a_recording_dropped_on_the_window_is_opened(app: Session) -> None:
     app.window.dispatch("on_drop_file", b"/nowhere/pluck.wav", 0, 0)
     app.frame(2)
     assert app.shows("There is no file at this path.")
+
+
+def test_the_chip_says_that_there_is_no_board(begin: Callable[..., Session]) -> None:
+    """The name of a board that is none was cut on a small phone."""
+    app = begin(width=360, height=640)
+    app.tap("Numbers")
+    assert app.shows("No board yet")
+    app.tap("Gearing and speed")
+    app.tap("Cells in series")
+    app.keys("10")
+    app.tap("Done")
+    app.tap("Numbers")
+    assert app.shows("Not saved yet")
