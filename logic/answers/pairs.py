@@ -8,7 +8,9 @@ from math import floor, pi
 from logic.answers.asked import Asked, Asking
 from logic.answers.belt_parts import FEWEST_IN_MESH, BeltParts
 from logic.answers.braking import brake_of
-from logic.answers.reading import Open, Reading
+from logic.answers.first_push import HILLS
+from logic.answers.first_speed import WEIGHT, RoughParts, RoughReading, taken_as_usual
+from logic.answers.reading import RIDER, Open, Reading
 from logic.answers.run import Run
 from logic.belt.catalogue import catalogue_teeth
 from logic.belt.geometry import belt_length, centre_distance, pitch_diameter, whole_teeth_in_mesh
@@ -70,7 +72,10 @@ class Pair:
 
 @dataclass(frozen=True)
 class PairTable:
-    """All rows, or what stands in the way. `travel` is the mount's, `travel_known` how it is known."""
+    """All rows, or what stands in the way. `travel` is the mount's, `travel_known` how it is known.
+
+    `usual` are the values for which something usual stands in: the rows are rough then.
+    """
 
     pairs: tuple[Pair, ...] = ()
     missing: tuple[str, ...] = ()
@@ -79,6 +84,7 @@ class PairTable:
     travel: tuple[float, float] | None = None
     travel_known: bool = False
     largest_wheel: int = 0
+    usual: tuple[str, ...] = ()
 
 
 class PairTableParts(BeltParts):
@@ -116,6 +122,16 @@ class PairTableParts(BeltParts):
         return max(0, floor(2.0 * pi * (room + self.differential) / self.pitch))
 
 
+class RoughPairTableParts(PairTableParts, RoughParts):
+    """The same with what is usual where nothing is entered."""
+
+    read: RoughReading
+
+
+FIRST = ("drive.profile", "drive.wheel_diameter", "motor.kv", "pack.series", *WEIGHT, *HILLS)
+"""Values that give a first table, those one reads off the board first."""
+
+
 def pair_table(board: Board, rider: Value | None, asking: Asking) -> PairTable:
     """Return every sensible pair of the board with its figures, in the order of motor and wheel teeth.
 
@@ -123,9 +139,18 @@ def pair_table(board: Board, rider: Value | None, asking: Asking) -> PairTable:
     """
     run = Run(lambda: PairTableParts(Reading(board, rider), Asked(asking)))
     table = run.or_open("pairs", lambda _: _table(board, run))
+    if not isinstance(table, Open):
+        return table
+    if not table.missing:
+        return PairTable(problem=table.problem)
+    lacks = tuple(key for key in FIRST if (rider if key == RIDER.key else board.value(key)) is None)
+    if lacks:
+        return PairTable(missing=lacks)
+    rough: Run[PairTableParts] = Run(lambda: RoughPairTableParts(RoughReading(board, rider), Asked(asking)))
+    table = rough.or_open("pairs", lambda _: _table(board, rough))
     if isinstance(table, Open):
         return PairTable(missing=table.missing, problem=table.problem)
-    return table
+    return replace(table, usual=taken_as_usual(board))
 
 
 def best_pairs(table: PairTable, wish: Wish) -> Sequence[tuple[Pair, WishFit]]:

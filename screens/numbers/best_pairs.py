@@ -71,7 +71,7 @@ def best_told(world: World) -> BestPairs:
     """Return which pulleys do what is wished for, and what stands in the way of an answer."""
     table, wish = table_of(world), wished(world)
     if table.missing:
-        return BestPairs(_("Not known yet"), offer(table.missing), PLAIN, Ask(table.missing[0]))
+        return BestPairs(_("Not known yet"), _lacking(table.missing), PLAIN, Ask(table.missing[0]))
     if table.problem is not None:
         return BestPairs(_("Not known yet"), refusal(table.problem, world.style), UNSURE)
     if not table.pairs:
@@ -93,6 +93,13 @@ def best_told(world: World) -> BestPairs:
     return BestPairs(teeth(good[0].option), text, UNSURE if doubts else RIGHT, pair_act(good[0]))
 
 
+def _lacking(missing: Sequence[str]) -> str:
+    """Return what is said of values that are missing: how many give a first answer."""
+    if len(missing) == 1:
+        return offer(missing)
+    return _("{count} values give the pulleys.").format(count=len(missing))
+
+
 def _unwished(world: World, table: PairTable) -> BestPairs:
     present = next((pair for pair in table.pairs if pair.present), None)
     asked = _("Say below which speed and hill you want.")
@@ -109,7 +116,9 @@ def _unwished(world: World, table: PairTable) -> BestPairs:
 def _doubts(world: World, table: PairTable, wish: Wish, best: Pair) -> Iterator[str]:
     """Yield what may be otherwise than the best pair promises."""
     spread = best.option.spread
-    if wish.speed is not None and spread is not None and spread[0] < wish.speed * (1.0 - HAIR):
+    if table.usual:
+        yield _("{count} values are taken as usual.").format(count=len(table.usual))
+    elif wish.speed is not None and spread is not None and spread[0] < wish.speed * (1.0 - HAIR):
         yield _("It may fall short, down to {speed}: Kv is only printed.").format(
             speed=world.style.number(spread[0], "speed")
         )

@@ -7,13 +7,15 @@ from typing import Any, NamedTuple
 from logic.answers.asked import Asked
 from logic.answers.reading import Item
 from logic.board import Value
-from screens.acts import Done, Go, Turn
+from screens.acts import Go, Turn
 from screens.asking import entry_of, lead, value_line
-from screens.blocks import Block, Button, Line, Section
+from screens.blocks import Block, Line, Section
 from screens.figure_page import signs_line
+from screens.numbers.nearer import following
 from screens.page import Foot, Page
 from screens.search_tool import search_tools
 from screens.tongue import _
+from screens.trying import trial_foot
 from screens.world import World
 
 WISHES = ("ask.wish_speed", "ask.wish_grade")
@@ -117,7 +119,7 @@ def numbers_page(world: World) -> Page:
             *_rows(world, {page: answer[0] for page, answer in found.items() if answer}),
             signs_line(),
         ),
-        foot=Foot() if entry is None else Foot(main=Button(_("Done"), Done()), entry=entry),
+        foot=Foot() if entry is None else trial_foot(world, then=following(world, (WISHES,))),
         chip=True,
         tools=search_tools(),
         then=Turn({"_next": unknown[0]}) if unknown else None,

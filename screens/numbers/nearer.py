@@ -1,6 +1,6 @@
 """What brings an answer nearer while a board lacks values: round after round, each with how many values it asks for."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from logic.answers.reading import Item, Open
 from screens.acts import Ask
@@ -48,7 +48,7 @@ def taken(world: World, keys: Sequence[str]) -> tuple[Block, ...]:
     )
 
 
-def following(world: World, rounds: Rounds) -> str:
+def following(world: World, rounds: Iterable[tuple[str, ...]]) -> str:
     """Return the value that follows the one being entered in its round, "" for none."""
     now = "" if world.asking is None else world.asking.key
     keys = next((keys for keys in rounds if now in keys), ())

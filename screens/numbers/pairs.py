@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from logic.answers.pairs import Pair, PairTable, WishFit, fit, speed_cap
+from logic.answers.pairs import FIRST, Pair, PairTable, WishFit, fit, speed_cap
 from logic.answers.reading import RIDER
 from screens.acts import Turn
 from screens.asking import fold, refused_now, value_line
@@ -18,9 +18,10 @@ from screens.numbers.best_pairs import (
     wish_text,
     wished,
 )
+from screens.numbers.nearer import Rounds, following, nearer, taken
 from screens.page import Page
 from screens.tongue import _
-from screens.trying import trial_foot, trying
+from screens.trying import trial_foot, trying, values_heading
 from screens.words import Style, offer
 from screens.words.figures import OUTCOMES
 from screens.words.pairs import CAUTION, COLUMNS, teeth
@@ -37,11 +38,13 @@ VALUES = (
     "ask.climb_grade",
     "ask.climb_speed",
     "motor.kv",
+    "pack.series",
     "controller.motor_current",
     "controller.battery_current",
     "load.board_mass",
     RIDER.key,
 )
+ROUNDS: Rounds = {FIRST: _("Give them one by one")}
 QUANTITY = {
     "loaded": "speed",
     "unloaded": "speed",
@@ -81,13 +84,15 @@ def pairs_page(world: World) -> Page:
         blocks=(
             *trying(world),
             *(value_line(world, key) for key in WISHES),
+            *(nearer(world, ROUNDS) if table_of(world).missing else ()),
             *rows,
+            *taken(world, table_of(world).usual),
             Notice(key="caution", word="caution", text=CAUTION),
-            Section(key="values", title=_("From the board: tap one to try another value")),
+            Section(key="values", title=values_heading(world)),
             *(value_line(world, key) for key in VALUES),
             *_travel(world),
         ),
-        foot=trial_foot(world),
+        foot=trial_foot(world, then=following(world, (*ROUNDS, WISHES))),
         aside=frozenset(block.key for block in rows),
     )
 

@@ -56,7 +56,7 @@ def test_the_row_says_what_stands_in_the_way(bare: Reader) -> None:
     assert first(bare).value == ""
     ask(bare, "Top speed wished for", "35")
     bare.rest()
-    assert first(bare).detail == "Belt profile is missing. Add it."
+    assert first(bare).detail == "8 values give the pulleys."
 
 
 def test_nothing_dear_is_worked_out_before_the_page_stands(numbers: Reader) -> None:

@@ -4,9 +4,13 @@ from dataclasses import replace
 
 import pytest
 
+from logic.answers.first_push import first_push
+from logic.answers.first_speed import first_speed
 from logic.board import Value
 from logic.units import GAP
+from screens.acts import Put
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, FigureRow
+from screens.numbers.best_pairs import table_of
 from tests.pages.reader import Reader
 
 
@@ -118,10 +122,57 @@ def test_a_pair_without_a_belt_is_tried_with_the_belt_that_is_on(pages: Reader) 
 
 def test_what_a_board_lacks_is_named_and_asked_for(bare: Reader) -> None:
     bare.open("numbers.pairs")
-    assert bare.page.crown.text == "Belt profile is missing. Add it."
+    assert bare.page.crown.text == "8 values give the pulleys."
     assert rows(bare) == []
     bare.act(bare.page.crown.act)
     assert bare.page.foot.entry.key == "drive.profile"
+
+
+FIRST = {
+    "drive.profile": "HTD 5M",
+    "drive.wheel_diameter": "90",
+    "motor.kv": "190",
+    "pack.series": "10",
+    "load.board_mass": "11",
+    "rider.mass": "80",
+    "controller.motor_current": "40",
+    "drive.motors": "2",
+}
+
+
+def test_what_nobody_knows_without_a_bench_is_taken_as_usual(bare: Reader) -> None:
+    bare.open("numbers.pairs")
+    wish(bare, "35", "12")
+    bare.tap("Give them one by one")
+    for key, text in FIRST.items():
+        entry = bare.page.foot.entry
+        assert entry.key == key
+        if entry.field.kind == "choice":
+            bare.act(Put(key, Value(text), entry.keeps))
+        else:
+            bare.type(text)
+        bare.enter()
+    crown = bare.page.crown
+    assert (crown.form, crown.act.page) == (UNSURE, "numbers.pair")
+    assert "Belts are not checked." in crown.text
+    assert "7 values are taken as usual." in crown.text
+    # What is printed is no guess, and a limit is never taken as usual: it was asked for.
+    assert bare.world.trial["motor.kv"].known == "label"
+    bare.tap("7 values are taken as usual")
+    assert "usual motor.resistance" in bare
+    assert "usual controller.motor_current" not in bare
+    # The same pulleys on the page of speed, which comes to its figures by itself.
+    board, rider = bare.world.board, bare.world.person.rider
+    motor, wheel = crown.act.args["motor"], crown.act.args["wheel"]
+    for key, teeth in (("drive.motor_teeth", motor), ("drive.wheel_teeth", wheel)):
+        board = board.with_value(key, Value(float(teeth), "chosen"))
+    pair = next(
+        one
+        for one in table_of(bare.world).pairs
+        if (one.option.motor_teeth, one.option.wheel_teeth) == (motor, wheel)
+    )
+    assert pair.option.loaded == pytest.approx(float(first_speed(board, rider).item.value))
+    assert pair.option.climb == pytest.approx(float(first_push(board, rider, 6.0)["climb_start"].value))
 
 
 def test_without_a_mount_belts_are_said_to_be_left_out(pairs: Reader) -> None:
