@@ -80,6 +80,11 @@ def value_of(world: World, key: str) -> Value | None:
     return world.person.rider if key == RIDER.key else world.board.value(key)
 
 
+def asked(world: World, key: str) -> float:
+    """Return the number of a question that begins with one, in SI."""
+    return float(value_of(world, key).si)  # type: ignore[union-attr]
+
+
 def on_trial(world: World, key: str) -> bool:
     """Tell whether a value is tried over the saved one."""
     return key in world.trial and not world.is_scratch

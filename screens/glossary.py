@@ -26,7 +26,13 @@ SUBJECTS = {
     "Board": _("Board"),
     "Riding and numbers": _("Riding and numbers"),
 }
-EXAMPLES = ({}, {"keys": ["kv", "ratio"]}, {"word": "span"}, {"word": "kv"}, {"word": "axle nut"})
+EXAMPLES: tuple[dict[str, object], ...] = (
+    {},
+    {"keys": ["kv", "ratio"]},
+    {"word": "span"},
+    {"word": "kv"},
+    {"word": "axle nut"},
+)
 """Parameters the page can be opened with, for tests that look at every page."""
 
 

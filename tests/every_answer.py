@@ -139,7 +139,8 @@ def boards_at_limits() -> Iterator[Board]:
     for board in demo_boards():
         for key, field in board_fields().items():
             ends: tuple[Any, ...] = (field.low, field.high)
-            for si in [one.key for one in field.options] or [float(end) for end in ends]:
+            options: list[Any] = [one.key for one in field.options]
+            for si in options or [float(end) for end in ends]:
                 yield board.with_value(key, Value(si, "measured"))
 
 

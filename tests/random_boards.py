@@ -1,5 +1,7 @@
 """Boards drawn at random for property tests: any values within their limits, or an example board with some changed."""
 
+from collections.abc import Mapping
+
 from hypothesis import strategies as st
 
 from logic.board import Board, Field, Value, board_fields
@@ -11,9 +13,9 @@ EMPTY = Board("b1", "Mooring")
 def values_of(field: Field) -> st.SearchStrategy[Value]:
     """Return values that a field can hold."""
     if field.kind == "choice":
-        numbers = st.sampled_from([option.key for option in field.options])
+        numbers: st.SearchStrategy[float | str] = st.sampled_from([option.key for option in field.options])
     elif field.kind == "count":
-        numbers = st.integers(int(field.low), int(field.high)).map(float)
+        numbers = st.integers(int(field.low or 0.0), int(field.high or 0.0)).map(float)
     else:
         numbers = st.floats(field.low, field.high, allow_nan=False)
     return st.builds(
@@ -26,7 +28,7 @@ def values_of(field: Field) -> st.SearchStrategy[Value]:
     )
 
 
-def with_values(board: Board, values: dict[str, Value | None]) -> Board:
+def with_values(board: Board, values: Mapping[str, Value | None]) -> Board:
     """Return a board with these values set, or taken out."""
     for key, value in values.items():
         board = board.with_value(key, value)

@@ -1,5 +1,7 @@
 """Drawings that explain a step, by the name under which the tables of joints and of checks ask for them."""
 
+from collections.abc import Callable
+
 from logic.answers.checks import figures
 from logic.answers.reading import Result
 from logic.answers.tension import belt_plan
@@ -30,10 +32,13 @@ PRINT = _("On the belt's back: length in mm, pitch in mm, width in mm.")
 SPAN = _("A straight edge lies along the span. The hook pulls at its middle, to the depth.")
 HANGER = _("Lean the deck fully. Look for room to the deck, to the ground and between the motors.")
 
+Drawn = tuple[Callable[[], Strokes], str]
+"""What draws, and what the drawing shows."""
+
 
 def explained(world: World, board: Board, name: str, joint: str = "") -> tuple[Block, ...]:
     """Return the drawing of a name, and what its marks mean where the page does not say so; nothing for another name."""
-    made = {
+    made: dict[str, Drawn] = {
         "cross": (lambda: cross_pattern(pattern(board, joint)), CROSS),
         "set screw": (set_screw_on_flat, FLAT),
         "bearings": (bearing_order, STACK),

@@ -48,6 +48,7 @@ from screens.words.joints import (
     tool_text,
     torque_text,
     turned_by,
+    wrench_texts,
 )
 from screens.words.typed import not_used
 from screens.world import World
@@ -82,10 +83,7 @@ class CardBlocks:
         card, style, item = self.card, self.world.style, self.card.items["wrench"]
         form = WRONG if card.notice[0] == "warning" else PLAIN
         if isinstance(item, Result):
-            number, never = (
-                torque_text(card.items[name].value, style, inch=style.system == "inch")
-                for name in ("wrench", "wrench_ceiling")
-            )
+            number, never = wrench_texts(card, style, inch=style.system == "inch")
             word = _("{torque}, never over {ceiling}").format(
                 torque=number, ceiling=never.partition("\u00a0")[0]
             )
@@ -124,7 +122,7 @@ class CardBlocks:
         return str(show_in(item.value, "force", unit, mark=self.world.style.mark, digits=3))
 
     def _arm(self, item: Result) -> str:
-        arm = next(one.value for one in item.inputs if one.name == ARM.label)
+        arm = next(float(one.value) for one in item.inputs if one.name == ARM.label)
         return self.world.style.number(arm, "length")
 
     def hazard(self) -> Iterator[Notice]:

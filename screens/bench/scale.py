@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from logic.answers.belt_bench import Positions, bench_plan, fitted_reading, positions
-from logic.answers.reading import Item, Result
+from logic.answers.reading import Item, Open, Result
 from logic.answers.tension import BeltReading
 from logic.board import Field
 from screens.acts import Turn
@@ -75,8 +75,9 @@ class Places(Measure):
 
     def headline(self) -> tuple[str, str]:
         """Return how far to pull, and what the scale reads at the target."""
-        if not self.depth:
-            return _("Not known yet"), why(self.plan.items["depth"], self.style)
+        item = self.plan.items["depth"]
+        if isinstance(item, Open):
+            return _("Not known yet"), why(item, self.style)
         depth = self.style.number(self.depth, "length")
         aim = aim_text(self.plan, self.style, self.world.person.scale_unit)
         return _("Pull {depth} aside").format(depth=depth), aim

@@ -176,7 +176,7 @@ class Pluck(Measure):
         if not points or self.pitch is None:
             return
         at = self.pitch.frequency
-        marks = ()
+        marks: tuple[Mark, ...] = ()
         if at:
             level = min(points, key=lambda point: abs(point[0] - at))[1]
             marks = (Mark(at, level, self.style.number(at, "frequency")),)

@@ -18,7 +18,7 @@ PROMPTS = {
     "belt_fitted": _("A new belt is checked anew: first ride, 10\u00a0km, 50\u00a0km."),
 }
 BELTS = (("left", _("Left belt")), ("right", _("Right belt")))
-EXAMPLES = ({}, {"kind": "belt_fitted"})
+EXAMPLES: tuple[dict[str, str], ...] = ({}, {"kind": "belt_fitted"})
 """Parameters the page can be opened with, for tests that look at every page."""
 
 

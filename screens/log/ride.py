@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from datetime import timedelta
 from functools import cached_property
+from typing import Any
 
 from logic.board import Field, Value
 from logic.log import Ride
@@ -11,7 +12,7 @@ from logic.log.rides import LIMITS
 from logic.store import Record as Entered
 from screens.acts import Act, Back, Both, Correct, Go, Record, Turn, Write
 from screens.asking import number_entry, read_entry
-from screens.blocks import Block, Button, Choice, Line, Option
+from screens.blocks import Block, Button, Choice, Entry, Line, Option
 from screens.blocks import Field as TextField
 from screens.page import Foot, Page
 from screens.tongue import _
@@ -45,7 +46,7 @@ CHECKED = {"volts_before": ("before_ride", "charge"), "volts_after": ("after_rid
 STILL_THE_SAME = timedelta(hours=24)
 """A reading of a check counts for a ride entered this soon after it."""
 
-EXAMPLES = ({}, {"_field": ""})
+EXAMPLES: tuple[dict[str, str], ...] = ({}, {"_field": ""})
 """Parameters the page can be opened with, for tests that look at every page."""
 
 
@@ -159,7 +160,7 @@ class _Form:
         said = self.world.args.get(name)
         return bool(getattr(self.ride, name)) if said is None else said == "yes"
 
-    def entry(self) -> Block | None:
+    def entry(self) -> Entry | None:
         """Return the keypad of the field in front."""
         if not self.front:
             return None
@@ -167,7 +168,9 @@ class _Form:
 
     def save(self) -> Act:
         """Return the act that writes the ride, or its correction, into the log."""
-        figures = {name: None if one is None else float(one.si) for name, one in self.values.items()}
+        figures: dict[str, Any] = {
+            name: None if one is None else float(one.si) for name, one in self.values.items()
+        }
         ride = replace(
             self.ride,
             **figures,

@@ -129,7 +129,8 @@ def _doubts(world: World, table: PairTable, wish: Wish, best: Pair) -> Iterator[
 def gives(world: World, fit: WishFit) -> str:
     """Return what a pair gives against the wish."""
     style, option = world.style, fit.option
-    short, spare = [], []
+    short: list[str] = []
+    spare: list[str] = []
     for margin, value, quantity in (
         (fit.speed_margin, option.loaded or 0.0, "speed"),
         (fit.grade_margin, option.climb or 0.0, "share"),

@@ -8,7 +8,7 @@ from logic.answers.push import REACHED
 from logic.answers.reading import RIDER, Item, Open, Result
 from logic.board import Board
 from screens.acts import Turn
-from screens.asking import fold, once, refused_now, value_line, value_of, why, working
+from screens.asking import asked, fold, once, refused_now, value_line, why, working
 from screens.blocks import Block, Cell, Choice, Columns, Option, Picture, Section, Verdict, Words
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
@@ -171,8 +171,7 @@ def _labels(world: World) -> dict[str, str]:
     style = world.style
     put = dict(zip(("low", "high"), (style.number(speed, "speed") for speed in REACHED), strict=True))
     for name, key, quantity in PUT:
-        value = value_of(world, key)
-        put[name] = style.number(float(value.si), quantity)  # type: ignore[union-attr]  (it begins with one)
+        put[name] = style.number(asked(world, key), quantity)
     return {name: label.format(**put) for name, label in LABELS.items()}
 
 

@@ -1,12 +1,13 @@
 """Wheels, bushings, trucks, deck and riser: the turn they make, whether a wheel bites, and what a change does."""
 
 from collections.abc import Iterator
+from functools import partial
 
 from logic.answers.feel import LARGER, Feel, changes, feel
 from logic.answers.reading import RIDER, Open, Result
 from logic.tables import pick
 from screens.acts import Ask, Go
-from screens.asking import fold, value_of
+from screens.asking import asked, fold
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Notice, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
@@ -64,7 +65,7 @@ def _assumed(world: World) -> list[str]:
 def _verdict(world: World, answer: Feel) -> Verdict:
     """Return whether a wheel bites at that lean; without it, how tight it turns."""
     style, radius, bite = world.style, answer.items["radius"], answer.items["bite"]
-    lean = style.number(float(value_of(world, "ask.lean").si), "angle")  # type: ignore[union-attr]  (it begins with one)
+    lean = style.number(asked(world, "ask.lean"), "angle")
     turn = ""
     if isinstance(radius, Result):
         turn = _("Radius {radius} at {lean} of lean.").format(
@@ -99,9 +100,7 @@ def _warning(world: World, answer: Feel) -> tuple[Block, ...]:
 
 def _advice(world: World) -> Iterator[Block]:
     for part, title in PARTS.items():
-        yield from fold(
-            world, part, title, lambda part=part: _changes(part), note=_("Common practice, no source.")
-        )
+        yield from fold(world, part, title, partial(_changes, part), note=_("Common practice, no source."))
     yield Line(key="fit", title=_("Does it fit: motors and pulleys"), icon="swap", act=Go("numbers.fit"))
     yield Line(key="wheel", title=_("Wheel wear and size"), icon="ruler", act=Go("numbers.wheel"))
 

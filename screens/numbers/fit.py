@@ -2,7 +2,7 @@
 
 from logic.answers.asked import Asked
 from logic.answers.belt_fit import BeltFit, belt_fit
-from logic.answers.reading import Open
+from logic.answers.reading import Open, Result
 from screens.asking import why, working
 from screens.blocks import RIGHT, UNSURE, WRONG, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
@@ -58,7 +58,8 @@ def fit_page(world: World) -> Page:
 def _verdict(world: World, answer: BeltFit) -> Verdict:
     """Return whether it fits; a gap that is not known leaves it open."""
     unknown = [item for item in answer.items.values() if isinstance(item, Open)]
-    if not answer.narrowest:
+    narrowest = answer.items.get(answer.narrowest)
+    if not isinstance(narrowest, Result):
         lacks = unknown[0]
         return Verdict(
             key="verdict",
@@ -67,9 +68,8 @@ def _verdict(world: World, answer: BeltFit) -> Verdict:
             act=working(lacks, FIT[lacks.name]),
             lines=2,
         )
-    narrowest = answer.items[answer.narrowest]
     label = FIT[answer.narrowest]
-    gap = world.style.number(narrowest.value, narrowest.quantity)  # type: ignore[union-attr]  (a narrowest one is a Result)
+    gap = world.style.number(narrowest.value, narrowest.quantity)
     if answer.tight:
         word, form = _("Does not fit: {gap}"), WRONG
         text = " ".join(TOUCHES[name] for name in answer.tight)

@@ -9,6 +9,7 @@ from logic.answers.reading import RIDER, Item, Result
 from logic.units import quantities
 from screens.acts import Go
 from screens.asking import (
+    asked,
     figure,
     fold,
     once_each,
@@ -16,7 +17,6 @@ from screens.asking import (
     shared_sureness,
     stepper,
     value_line,
-    value_of,
 )
 from screens.blocks import Block, Figure, Line, Picture, Section, Words
 from screens.numbers.first_speed import ROUNDS, nearer_speed, speed_crown
@@ -30,7 +30,7 @@ from screens.words import Style
 from screens.words.gearing import ITEMS
 from screens.world import World
 
-EXAMPLES = ({}, {"open_road": True})
+EXAMPLES: tuple[dict[str, bool], ...] = ({}, {"open_road": True})
 """Parameters the page can be opened with, for tests that look at every page."""
 
 STEPPED = ("drive.motor_teeth", "drive.wheel_teeth")
@@ -65,10 +65,10 @@ FIRST = ("top_nominal", "push_start", "climb_start", "ratio", "push_at")
 
 def gearing_page(world: World) -> Page:
     """Return the top speed, then teeth, chart, figures and values."""
-    speed = float(value_of(world, SPEED).si)  # type: ignore[union-attr]  (the question begins with a speed)
+    speed = asked(world, SPEED)
     rider = world.person.rider
     answer = world.kept(gearing, world.board, rider, speed)
-    before = (
+    saved = (
         world.kept(gearing, world.saved, rider, speed).items if world.trial and not world.is_scratch else {}
     )
     grey = bool(answer.faults) or refused_now(world)
@@ -90,11 +90,14 @@ def gearing_page(world: World) -> Page:
         items |= {name: rough[name] for name in FIRST if name in rough}
         said = tuple(name for name in FIRST if isinstance(items[name], Result))
 
-    def shown(name: str, **look: bool) -> Block:
+    def shown(name: str, *, row: bool = True, reserve: bool = False) -> Block:
         item = rough.get(name) or answer.items[name]
         words = _usual(world, item) if name in rough else _band(world, item)
         detail = f"{words} {DETAILS.get(name, '')}".strip()
-        return figure(world, item, labels[name], before=before.get(name), detail=detail, grey=grey, **look)
+        before = saved.get(name)
+        return figure(
+            world, item, labels[name], before=before, detail=detail, grey=grey, row=row, reserve=reserve
+        )
 
     def rest() -> Iterator[Block]:
         every = once_each(items | dict(answer.items))

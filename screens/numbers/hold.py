@@ -6,7 +6,7 @@ from dataclasses import replace
 from logic.answers.hold import Holding, holding
 from logic.answers.reading import RIDER, Open
 from screens.acts import Tilt
-from screens.asking import value_of
+from screens.asking import asked
 from screens.blocks import Block, Figure, Line, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
@@ -73,7 +73,7 @@ def _tilt(world: World) -> Line:
 def _labels(world: World) -> dict[str, str]:
     """Put the limit, the speed and the climb asked about into the labels."""
     said = {
-        name: world.style.number(float(value_of(world, f"ask.{key}").si), quantity)  # type: ignore[union-attr]  (each begins with one)
+        name: world.style.number(asked(world, f"ask.{key}"), quantity)
         for name, key, quantity in (
             ("limit", "limit_temperature", "temperature"),
             ("speed", "hold_speed", "speed"),

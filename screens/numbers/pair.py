@@ -4,7 +4,7 @@ from logic.answers.pair import pair_board, pair_details
 from logic.answers.reading import RIDER, Item
 from logic.board import Value
 from screens.acts import Both, Put
-from screens.asking import value_of
+from screens.asking import asked
 from screens.blocks import Button, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Page
@@ -25,7 +25,7 @@ def pair_page(world: World) -> Page:
     board = world.kept(pair_board, world.board, motor, wheel, belt)
     items: dict[str, Item] = world.kept(pair_details, board, world.person.rider, world.answers)
     climb = {
-        name: world.style.number(float(value_of(world, f"ask.climb_{name}").si), quantity)  # type: ignore[union-attr]  (it begins with one)
+        name: world.style.number(asked(world, f"ask.climb_{name}"), quantity)
         for name, quantity in (("grade", "share"), ("speed", "speed"))
     }
     figures = Figures(

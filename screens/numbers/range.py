@@ -5,7 +5,7 @@ from logic.answers.range import RangeAnswer, range_answer
 from logic.answers.reading import RIDER, Open, Result
 from logic.answers.riding import FREEZING
 from screens.acts import Go
-from screens.asking import fold, value_of, value_text
+from screens.asking import asked, fold, value_text
 from screens.blocks import Block, Line, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.numbers.first_range import ROUNDS, nearer_range, range_crown
@@ -86,7 +86,7 @@ def range_page(world: World) -> Page:
 
 def _speed(world: World) -> float:
     """Return the speed asked about; the question begins with one."""
-    return float(value_of(world, SPEED).si)  # type: ignore[union-attr]  (said above)
+    return asked(world, SPEED)
 
 
 def _labels(world: World, answer: RangeAnswer) -> dict[str, str]:

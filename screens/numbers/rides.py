@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from logic.answers.asked import questions
-from logic.answers.drag import RideFit, Sample, ride_fit
+from logic.answers.drag import Fitted, RideFit, Sample, ride_fit
 from logic.answers.reading import Open
 from logic.board import Board, Value
 from logic.store import Record
@@ -59,8 +59,8 @@ def _verdict(world: World, answer: RideFit, rides: list[Record], speeds: Mapping
         bare = next((ride for ride in rides if not speeds.get(str(ride.id))), None)
         word = _("{rides} of {wanted} rides known").format(rides=answer.rides, wanted=answer.wanted)
         text = _("Each needs its energy and its usual speed.")
-        act = None if bare is None else Turn({"ride": bare.id})
-        return Verdict(key="verdict", word=word, text=text, form=PLAIN, act=act, lines=2)
+        turn = None if bare is None else Turn({"ride": bare.id})
+        return Verdict(key="verdict", word=word, text=text, form=PLAIN, act=turn, lines=2)
     if fit is None:
         text = _("Slow and fast rides tell the two apart.")
         return Verdict(key="verdict", word=_("These rides cannot be used"), text=text, form=UNSURE, lines=2)
@@ -84,11 +84,11 @@ def _figures(world: World, answer: RideFit) -> tuple[FigureRow, ...]:
     fit = answer.fit
     if fit is None:
         return rows
-    return tuple(_row(world, answer, row, getattr(fit, row.key)) for row in rows)
+    return tuple(_row(world, answer, row, fit) for row in rows)
 
 
-def _row(world: World, answer: RideFit, row: FigureRow, found) -> FigureRow:  # noqa: ANN001  (a value and half its band)
-    item = answer.items[row.key]
+def _row(world: World, answer: RideFit, row: FigureRow, fit: Fitted) -> FigureRow:
+    item, found = answer.items[row.key], getattr(fit, row.key)
     if isinstance(item, Open):
         return row
     half = world.style.number(found.half, item.quantity, 2)

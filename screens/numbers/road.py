@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from logic.answers.push import Pushing, pushing
 from logic.answers.reading import Item, Result
-from screens.asking import fold, once, once_each, stepper, value_line, value_of
+from screens.asking import asked, fold, once, once_each, stepper, value_line
 from screens.blocks import Block, Picture, Section, Words
 from screens.figure_page import Figures, answered
 from screens.pictures.chart import Curve, Mark, chart
@@ -25,7 +25,7 @@ def road_note(world: World) -> str:
         ("ask.grade", "share", _("grade {value}")),
         ("ask.wind", "speed", _("headwind {value}")),
     ):
-        value = float(value_of(world, key).si)  # type: ignore[union-attr]  (it begins with one)
+        value = asked(world, key)
         if value:
             said.append(text.format(value=world.style.number(value, quantity)))
     return ", ".join(said)
@@ -35,7 +35,7 @@ def road_blocks(world: World) -> Iterator[Block]:
     """Yield what is asked of the road, push and load on it, then the figures; their keys begin with "road"."""
     style, rider = world.style, world.person.rider
     answer, before = answered(world, lambda board: world.kept(pushing, board, rider, world.answers))
-    speed = style.number(float(value_of(world, "ask.speed").si), "speed")  # type: ignore[union-attr]  (it begins with one)
+    speed = style.number(asked(world, "ask.speed"), "speed")
     labels = _labels(style, speed)
 
     def figures(title: str, *names: str) -> Iterator[Block]:

@@ -2,7 +2,7 @@
 
 from logic.answers.reading import RIDER, Open
 from logic.answers.stopping import REACTIONS, SURFACES, Stopping, stop_curves, stopping
-from screens.asking import value_of
+from screens.asking import asked, value_of
 from screens.blocks import Block, Notice, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
@@ -89,7 +89,7 @@ def _warning(answer: Stopping, pack: str) -> tuple[Block, ...]:
 def _labels(world: World) -> dict[str, str]:
     """Put the asked speed and the compared one into the labels."""
     style = world.style
-    speed, compared = float(value_of(world, "ask.stop_speed").si), style.number(20 / 3.6, "speed")  # type: ignore[union-attr]
+    speed, compared = asked(world, "ask.stop_speed"), style.number(20 / 3.6, "speed")
     head = _("Whole way from {speed}: dry, 2.5 s to react").format(speed=style.number(speed, "speed"))
     return {name: text.replace("20 km/h", compared) for name, text in LABELS.items()} | {HEAD: head}
 

@@ -34,7 +34,7 @@ def inner(sheet: Sheet) -> tuple[float, float]:
     return dp(EDGE), sheet.width - 2 * dp(EDGE)
 
 
-FORMS = {
+FORMS: dict[str, tuple[str, str, dict[str, Any]]] = {
     b.RIGHT: ("tick", "ground", {"fill": "good"}),
     b.WRONG: ("cross", "text", {"fill": "ground", "edge": "bad", "line": 4.0}),
     b.UNSURE: ("question", "text", {"fill": "ground", "edge": "trial", "line": 3.0, "dashed": True}),
@@ -370,8 +370,8 @@ def stepper(block: b.Stepper, sheet: Sheet) -> None:
         ("more", "plus", x + room - key, "one more", block.more),
     ):
         live = act is not None
-        look = {"fill": "key", "edge": "outline"} if live else {"edge": "outline", "dashed": True}
-        sheet.box(left, y, key, tall, radius=dp(6), line=dp(1.5), **look)
+        fill = "key" if live else ""
+        sheet.box(left, y, key, tall, radius=dp(6), line=dp(1.5), fill=fill, edge="outline", dashed=not live)
         side = sheet.look.framed().size(LEAD) * 1.3
         sheet.icon(icon, left + (key - side) / 2, y + (tall - side) / 2, side, "text" if live else "second")
         if live:
@@ -408,7 +408,7 @@ def choice(block: b.Choice, sheet: Sheet) -> None:
     longest = max(sheet.longest(one.text, role, bold=True) for one in block.options)
 
     def fits(columns: int) -> bool:
-        wide = (room - gap * (columns - 1)) / columns
+        wide: float = (room - gap * (columns - 1)) / columns
         return max(longest, dp(48) - dp(16)) + beside <= wide
 
     one_row = all(len(one.text) <= SHORT for one in block.options) and count <= 5  # noqa: PLR2004

@@ -31,11 +31,11 @@ def paint(canvas: Any, laid: Laid) -> None:  # noqa: ANN401  (Kivy's canvas has 
     for (_, tone), shape in shapes.items():
         _tint(canvas, tone)
         canvas.add(shape.mesh())
-    for mark in laid.marks:
-        if isinstance(mark, Ink):
-            _ink(canvas, mark, laid.height)
-        elif isinstance(mark, Drawing):
-            _drawing(canvas, mark, laid.height)
+    for other in laid.marks:
+        if isinstance(other, Ink):
+            _ink(canvas, other, laid.height)
+        elif isinstance(other, Drawing):
+            _drawing(canvas, other, laid.height)
 
 
 def _tint(canvas: Any, tone: str) -> None:  # noqa: ANN401

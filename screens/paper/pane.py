@@ -20,6 +20,8 @@ class Views(RecycleDataAdapter):
     SPARE = 16
     """Views that are kept although nothing of theirs is in sight."""
 
+    views: dict[int, BlockView]
+
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
         """Begin without any."""
         self._spare: list[BlockView] = []
@@ -55,6 +57,9 @@ class Views(RecycleDataAdapter):
 
 class Pane(RecycleView):
     """Holds blocks and their laid-out forms. `offset` is how far it is scrolled, in pixels from the top."""
+
+    data: list[dict[str, Any]]
+    scroll_y: float
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
         """Begin empty."""

@@ -482,7 +482,7 @@ class Paper(Widget):
         if found is not None and self._press is None and not self.deaf_for(found[0]):
             view, area, block = found
             top = view.to_window(view.x, view.top)[1] if isinstance(view.parent, Widget) else view.top
-            self._press = Press(view, area, block, *touch.pos, Clock.get_time(), top)
+            self._press = Press(view, area, block, touch.x, touch.y, Clock.get_time(), top)
             view.press(area)
             touch.ud["paper"] = self._press
             if area.holds:

@@ -44,9 +44,9 @@ class _Feeling:
         """Read once more; return False when it is done, which ends the looking."""
         self._left -= 1
         try:
-            now = tuple(self._sensor.gravity)
-            if len(now) == 3 and None not in now:  # noqa: PLR2004  (three directions)
-                self._read.append(tuple(float(one) for one in now))  # type: ignore[arg-type]  (three of them)
+            right, top, out = self._sensor.gravity
+            if None not in (right, top, out):
+                self._read.append((float(right), float(top), float(out)))
         except Exception:  # noqa: BLE001  (as above)
             self._left = 0
         if self._left > 0:

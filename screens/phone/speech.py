@@ -1,6 +1,7 @@
 """Words said aloud by the phone's own voice. What is said later takes the place of what is being said."""
 
 from collections.abc import Callable
+from functools import partial
 from threading import Thread
 from typing import Any
 
@@ -40,12 +41,12 @@ def parts(text: str, longest: int = LONGEST) -> list[str]:
 def _listener(answered: Callable[[int], None]) -> Any:  # noqa: ANN401  (a class of Java's)
     from jnius import PythonJavaClass, java_method  # noqa: PLC0415  (there is none off a phone)
 
-    class Began(PythonJavaClass):  # type: ignore[misc]  (it has no types)
+    class Began(PythonJavaClass):
         """Hears whether the voice is there."""
 
         __javainterfaces__ = ("android/speech/tts/TextToSpeech$OnInitListener",)
 
-        @java_method("(I)V")  # type: ignore[untyped-decorator]
+        @java_method("(I)V")
         def onInit(self, status: int) -> None:  # noqa: N802  (Android's name)
             answered(status)
 
@@ -154,7 +155,7 @@ class DesktopVoice:
                 sentence = ""
             except Exception:  # noqa: BLE001  (a voice that is missing fails in as many ways as there are systems)
                 sentence = NO_VOICE
-            in_app(lambda told=told, sentence=sentence: told(sentence))  # type: ignore[misc]  (bound at once)
+            in_app(partial(told, sentence))
         self._busy = False
 
     def close(self) -> None:

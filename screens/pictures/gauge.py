@@ -23,10 +23,9 @@ def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style
     floor, ceiling, aim = at(window.floor), at(window.ceiling), at(window.new_low)
     ends = [floor, ceiling, *([] if last is None else [at(last)])]
     tension = None if reading is None else reading.tension
-    band = None
-    if isinstance(tension, Result) and tension.band:
-        band = (at(tension.band[0]), at(tension.value), at(tension.band[1]))
-        ends += [band[0], band[2]]
+    band = tension.band if isinstance(tension, Result) else None
+    if band is not None:
+        ends += [at(band[0]), at(band[1])]
     room = 0.42 * (ceiling - floor)
     low, high = min(ends) - room, max(ends) + room
     low = max(0.0, low) if min(ends) - room < 0.0 < min(ends) else low
@@ -40,8 +39,8 @@ def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style
     if last is not None:
         wide = (high - low) * 0.008
         strokes.append(Path(_bar(at(last) - wide, at(last) + wide, 0.1, 0.9), "second", 1.5, closed=True))
-    if band is not None:
-        start, middle, end = band
+    if isinstance(tension, Result) and band is not None:
+        start, middle, end = at(band[0]), at(tension.value), at(band[1])
         strokes += [
             Path(((start, 0.5), (end, 0.5)), "main", 5.0),
             Path(((start, 0.28), (start, 0.72)), "main", 4.0),
@@ -50,7 +49,7 @@ def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style
             Disc((middle, 0.5), 7.0, "main", "ground"),
             Label(
                 style.number(tension.value, "force"), (middle, 1.08), ("t",), bold=True, size=20, must=True
-            ),  # type: ignore[union-attr]
+            ),
         ]
     strokes += [
         # One text for both edges: two would meet under a narrow band.

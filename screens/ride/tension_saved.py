@@ -10,7 +10,7 @@ from screens.tongue import _
 from screens.words.tension import MOVES, SIGNS, belt_name, tension_text, tile
 from screens.world import World
 
-EXAMPLES = ({"ids": []},)
+EXAMPLES: tuple[dict[str, list[int]], ...] = ({"ids": []},)
 """Parameters the page can be opened with, for tests that look at every page."""
 
 

@@ -30,7 +30,7 @@ def belt(driver: Driver) -> None:
 
 def _record(driver: Driver, way: str, tension: float, error: float, **own: Any) -> None:  # noqa: ANN401
     held = Held(driver)
-    window = {"floor": 75.3, "ceiling": 118.4, "target": 107.6}
+    window: dict[str, Any] = {"floor": 75.3, "ceiling": 118.4, "target": 107.6}
     word = "slack" if tension < window["floor"] else "tight" if tension > window["ceiling"] else "in window"
     held.record(Tension(belt="left", method=way, tension=tension, error=error, word=word, **window, **own))
 

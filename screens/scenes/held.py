@@ -99,6 +99,13 @@ class Held:
         """Return the newest entry of the log that matches."""
         return self.store.latest(self.saved.id, kind, **match)
 
+    def newest(self, kind: str, **match: object) -> Entered:
+        """Return it of a log that has one."""
+        found = self.last(kind, **match)
+        if found is None:
+            raise LookupError(kind)
+        return found
+
     # What is done
 
     def do(self, act: Act) -> None:

@@ -47,7 +47,7 @@ def entry(driver: Driver) -> None:
     """Show a ride that was corrected."""
     weeks(driver)
     held = Held(driver)
-    record = held.last("ride")
+    record = held.newest("ride")
     if record.corrected_by is None:
         held.correct(record.id, replace(record.body, distance=9900.0, note="Read from the map"))
     driver.app.front.go("log.entry", number=record.id)
@@ -56,7 +56,7 @@ def entry(driver: Driver) -> None:
 def check(driver: Driver) -> None:
     """Show a check."""
     weeks(driver)
-    driver.app.front.go("log.entry", number=Held(driver).last("check", list="before_ride").id)
+    driver.app.front.go("log.entry", number=Held(driver).newest("check", list="before_ride").id)
 
 
 def ride(driver: Driver) -> None:
@@ -85,7 +85,7 @@ def taken_out(driver: Driver) -> None:
     weeks(driver)
     held = Held(driver)
     if not held.store.voided(held.saved.id):
-        held.take_back(held.last("note").id)
+        held.take_back(held.newest("note").id)
     driver.app.front.go("log.bin")
 
 

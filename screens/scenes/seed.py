@@ -43,8 +43,8 @@ def seed(driver: Driver) -> None:
         events.append((days, Ride(distance=way, energy=energy, volts_before=41.2, volts_after=37.8, wet=wet)))
     events.append((5, Work(note="Dried the bearings after the rain, one drop of oil each")))
     events.append((1, Note(note="Right belt sounds brighter than the left one")))
-    for days, entry in sorted(events, key=lambda event: -event[0]):
-        held.record(entry, FIXED - timedelta(days=days))
+    for before, entry in sorted(events, key=lambda event: -event[0]):
+        held.record(entry, FIXED - timedelta(days=before))
 
 
 def measured(side: str, force: float) -> Tension:

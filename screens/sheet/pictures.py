@@ -29,8 +29,8 @@ def history_svg(readings: Sequence[Record], style: Style) -> str:
         Reading(float(place), newton(one.tension), newton(one.error or 0.0))
         for place, one in enumerate(kept, start=1)
     ]
-    edges = (kept[-1].floor, kept[-1].ceiling) if kept else (None, None)
-    window = None if None in edges else (newton(edges[0]), newton(edges[1]))
+    edges = [newton(one) for one in (kept[-1].floor, kept[-1].ceiling) if one is not None] if kept else []
+    window = (edges[0], edges[1]) if len(edges) == 2 else None  # noqa: PLR2004  (floor and ceiling)
     title = _("Belt tension, {unit}").format(unit=style.unit("force"))
     drawn = history(points, window, y_title=title)
     return "" if drawn is None else svg(drawn, _("Tension history, oldest at the left"))

@@ -12,15 +12,15 @@ from typing import Any, TypeVar
 from screens.acts import Act, Both
 from screens.world import World
 
-A = TypeVar("A", bound=Act)
+Do = TypeVar("Do", bound=Callable[[World, Any], World])
 
 _DOES: dict[type[Act], Callable[[World, Any], World]] = {}
 
 
-def does(kind: type[A]) -> Callable[[Callable[[World, A], World]], Callable[[World, A], World]]:
+def does(kind: type[Act]) -> Callable[[Do], Do]:
     """Mark the function that carries an act out."""
 
-    def mark(function: Callable[[World, A], World]) -> Callable[[World, A], World]:
+    def mark(function: Do) -> Do:
         _DOES[kind] = function
         return function
 

@@ -1,6 +1,8 @@
 """Typing and putting values. The old value stands until a new one is accepted."""
 
+from collections.abc import Mapping
 from dataclasses import asdict, replace
+from typing import TypeVar
 
 from logic.answers.asked import questions
 from logic.answers.reading import RIDER
@@ -13,6 +15,8 @@ from screens.tongue import _
 from screens.update import does
 from screens.words import label_of
 from screens.world import Asking, TakeBack, World
+
+T = TypeVar("T")
 
 
 @does(Ask)
@@ -156,6 +160,7 @@ def _as_known(world: World, key: str, value: Value) -> Value:
     return replace(value, known="chosen") if field.kind in ("count", "choice", "named") else value
 
 
-def _with(items, key, item):  # noqa: ANN001, ANN202  (a mapping with one item more or less)
+def _with(items: Mapping[str, T], key: str, item: T | None) -> dict[str, T]:
+    """Return the items with one more, or one less where it is empty."""
     rest = {name: one for name, one in items.items() if name != key}
     return {**rest, key: item} if item else rest

@@ -7,8 +7,7 @@ from logic.checks.own import copy_of, list_to_dict
 from screens.acts import CopyList, DropList, Go, KeepList, PutList
 from screens.tongue import _
 from screens.update import does, update
-from screens.update.moving import HOME
-from screens.world import Step, TakeBack, World
+from screens.world import HOME, Step, TakeBack, World
 
 
 @does(CopyList)

@@ -1,6 +1,7 @@
 """Every shown sentence that is not data: refusals, offers, verdicts and workings, in the person's units."""
 
 import re
+from collections.abc import Sequence
 
 from logic.answers.asked import questions
 from logic.answers.reach import reach_fields
@@ -134,7 +135,7 @@ def refusal(problem: InputError, style: Style) -> str:
     return sentence.format(name=label_of(problem.field), limits=limits(problem, style), reason=problem.reason)
 
 
-def offer(fields: tuple[str, ...]) -> str:
+def offer(fields: Sequence[str]) -> str:
     """Return the sentence for missing values."""
     names = [label_of(key) for key in fields]
     listed = names[0] if len(names) == 1 else ", ".join(names[:-1]) + " and " + names[-1]

@@ -129,9 +129,15 @@ def torque_text(torque: float, style: Style, *, inch: bool) -> str:
     return f"{style.plain(tenths, 4)}\u00a0lbf·in"
 
 
+def wrench_texts(card: JointCard, style: Style, *, inch: bool) -> list[str]:
+    """Return the torque to set and its ceiling, as far as they are known."""
+    items = (card.items[name] for name in WRENCH)
+    return [torque_text(item.value, style, inch=inch) for item in items if isinstance(item, Result)]
+
+
 def set_text(card: JointCard, style: Style, *, inch: bool) -> str:
     """Return the sentence of a joint with a torque in one unit."""
-    setting, ceiling = (torque_text(card.items[name].value, style, inch=inch) for name in WRENCH)
+    setting, ceiling = wrench_texts(card, style, inch=inch)
     return f"Set {setting}, never over {ceiling}{ABOVE_DRAG if card.drag_missing else ''}."
 
 
@@ -146,7 +152,9 @@ def drag_text(card: JointCard, style: Style) -> str:
     setting, running = card.items["setting"], card.joint.running
     if card.drag_missing:
         most = card.items.get("drag_most")
-        known = f": a new one drags up to {torque_text(most.value, style, inch=inch)}" if most else ""
+        known = ""
+        if isinstance(most, Result):
+            known = f": a new one drags up to {torque_text(most.value, style, inch=inch)}"
         return f"The nut's drag comes on top{known}. Measure it on the loose nut."
     if running is None or not isinstance(setting, Result):
         return ""

@@ -37,7 +37,7 @@ ITEMS = {
 }
 """Label of each result."""
 
-REASONS = {
+REASONS: dict[str, str] = {
     "in window": "",
     MAY_BE_SLACK: "The floor lies within what this reading may be off. Nearer to the aim is safe.",
     MAY_BE_TIGHT: "The ceiling lies within what this reading may be off. Nearer to the aim is safe.",
@@ -47,7 +47,7 @@ REASONS = {
 }
 """Why a word is not a plain one."""
 
-SAID = {
+SAID: dict[str, str] = {
     "in window": _("just right"),
     MAY_BE_SLACK: _("on the edge: may be loose"),
     MAY_BE_TIGHT: _("on the edge: may be tight"),

@@ -11,7 +11,7 @@ from cmath import sqrt as complex_sqrt
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from functools import cached_property
 from math import acos, asin, cos, floor, hypot, isclose, pi, sin, sqrt
-from typing import Any
+from typing import Any, TypeVar
 
 from scipy.optimize import brentq
 
@@ -30,6 +30,7 @@ SMALL = 1e-20
 """Step of a slope along the imaginary axis: nothing is subtracted, so nothing is lost."""
 
 Answer = float | str
+T = TypeVar("T")
 Row = Sequence[float]
 Numbers = dict[str, Answer]
 
@@ -38,7 +39,7 @@ class Impossible(Exception):  # noqa: N818  (a finding, not a fault)
     """No such drive can be, or nothing is printed for it."""
 
 
-def told(compute: Callable[[], float]) -> Answer:
+def told(compute: Callable[[], T]) -> T | str:
     """Return the number, or why there is none."""
     try:
         return compute()

@@ -1,7 +1,7 @@
 """Which belt, does it fit, how does it age, a second time."""
 
 from collections.abc import Sequence
-from functools import cached_property
+from functools import cached_property, partial
 from math import inf, pi, sin, sqrt
 from typing import Any
 
@@ -180,7 +180,7 @@ def in_stock(belt: Choice, wanted: float) -> list[tuple[int, float, str]]:
         round(each["length"] * MM / pitch)
         for each in lines("belt_lengths", profile=belt.text("drive.profile"))
     }:
-        centre = told(lambda teeth=teeth: belt.centre_for(teeth * pitch))
+        centre = told(partial(belt.centre_for, teeth * pitch))
         if not isinstance(centre, str):
             found.append((teeth, centre))
     near = sorted(found, key=lambda each: abs(each[1] - wanted))[:6]

@@ -523,7 +523,7 @@ def pushing(setup: Setup) -> Page:
     def erpm() -> float:
         return setup["controller.erpm_limit"] / setup["motor.pole_pairs"] / setup.gear
 
-    found = {
+    found: dict[str, Callable[[], Any]] = {
         **{
             name: partial(
                 lambda charge: by_kv(setup, lambda each: each.top(charge, grade, wind)), charge

@@ -5,6 +5,7 @@ Nothing is taken from logic but the board's values. Printed tables are read as d
 has it. `Card.words` has what is said beside them.
 """
 
+from collections.abc import Callable
 from functools import cached_property
 from math import log, pi, radians, sqrt, tan
 from typing import Any
@@ -476,13 +477,14 @@ class Card:
             found |= {"ceiling": ceiling, "wrench_ceiling": ceiling}
             found |= {"setting": setting, "wrench": setting} if setting > 0.0 else {}
             found |= {} if self.strips is None else {"hole strips": self.strips}
-        for name, compute in {
+        more: dict[str, Callable[[], float]] = {
             "drive_torque": lambda: self.driven,
             "carried": lambda: self.carries,
             "slip": lambda: self.slips,
             "bare_most": lambda: self.slips / 4.0,
             "bare_least": lambda: self.slips / 8.0,
-        }.items():
+        }
+        for name, compute in more.items():
             if self.has(compute):
                 found[name] = compute()
         return found
@@ -522,7 +524,7 @@ class Card:
         """Tell whether size, hole and class are known."""
         return self.has(lambda: (self.screw, self.into, self.metal))
 
-    def has(self, compute: Any) -> bool:
+    def has(self, compute: Callable[[], object]) -> bool:
         try:
             compute()
         except LackError:
