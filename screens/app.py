@@ -8,6 +8,7 @@ from typing import Any
 from kivy.base import ExceptionManager
 from kivy.clock import Clock
 from kivy.core.window import Window
+from kivy.metrics import Metrics
 from kivymd.app import MDApp
 from kivymd.theming import ThemeManager
 
@@ -81,8 +82,9 @@ class DeckhandApp(MDApp):
         Clock.schedule_once(self._wake, 0)
 
     def _wake(self, *_: object) -> None:
+        before = Metrics.density
         environment.phone_metrics()
-        self.front.wake()
+        self.front.wake(anew=Metrics.density != before)
 
     def on_stop(self) -> None:
         """Close the file and let go of the window."""

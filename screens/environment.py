@@ -80,11 +80,16 @@ def phone_metrics() -> None:
     """Set a phone's own density: Kivy would multiply it by the phone's text size, and text size is a setting here."""
     if "ANDROID_ARGUMENT" not in os.environ:
         return
-    from jnius import autoclass  # noqa: PLC0415  (there is none off the phone)
     from kivy.metrics import Metrics  # noqa: PLC0415  (Kivy may be imported only after `prepare`)
 
-    activity = autoclass("org.kivy.android.PythonActivity").mActivity
-    Metrics.density = activity.getResources().getDisplayMetrics().density
+    try:
+        from jnius import autoclass  # noqa: PLC0415  (there is none off the phone)
+
+        activity = autoclass("org.kivy.android.PythonActivity").mActivity
+        Metrics.density = activity.getResources().getDisplayMetrics().density
+    except Exception as problem:  # noqa: BLE001  (whatever Java raises: Kivy's own density is a size one can read)
+        logging.getLogger(__name__).warning("the phone's density cannot be read: %s", problem)
+        return
     Metrics.fontscale = 1.0
 
 

@@ -222,9 +222,12 @@ class Front:
         bars.dress(dark=theme.dark)
         hand.feels["on"] = person.vibrate
 
-    def wake(self) -> None:
-        """Come back from behind: what the graphics lost is painted anew, what is due and how the phone is set read again."""
-        if lost():
+    def wake(self, *, anew: bool = False) -> None:
+        """Come back from behind: what the graphics lost is painted anew, what is due and how the phone is set read again.
+
+        `anew` paints all of it: the size of a dp has changed.
+        """
+        if lost() or anew:
             forget()
             self.paper.repaint()
         hand.feels["motor"] = True

@@ -21,7 +21,7 @@ def fault_page(world: World) -> Page:
             Words(key="what", text=_("Deckhand stopped on a fault of its own."), role="lead", bold=True),
             Words(key="saved", text=_("What you saved is there. Nothing is sent by itself.")),
             Words(
-                key="send", text=_("Share the record to have the fault mended. It names no board of yours.")
+                key="send", text=_("Share the record to have the fault mended. Read it first if you like.")
             ),
             *fold(world, "record", _("Read the record"), lambda: (Words(key="text", text=_broken(record)),)),
         ),

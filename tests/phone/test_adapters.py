@@ -2,7 +2,9 @@
 
 import pytest
 from kivy.clock import Clock
+from kivy.metrics import Metrics
 
+from screens.environment import phone_metrics
 from screens.phone import bars, documents, haptics, incline, light, notices, permission, share, speech
 from screens.phone.bars import Covered, Sides
 from screens.phone.microphone import NONE_HERE, NOT_ALLOWED, Microphone
@@ -488,3 +490,10 @@ def test_a_phone_that_does_not_tell_begins_at_the_ordinary_size(phone):
 def test_off_a_phone_nothing_of_it_is_asked_for():
     assert (bars.covered(), text_scale(), bars.tells_keyboard()) == (Covered(), 1.0, False)
     bars.dress(dark=True)
+
+
+def test_a_density_that_cannot_be_read_stops_no_start(phone):
+    before = Metrics.density
+    phone.fails.add("Activity.getResources")
+    phone_metrics()
+    assert Metrics.density == before

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 import pytest
+from kivy.metrics import Metrics
 
 from screens.acts import Ask
 from screens.paper.edges import FIRST
@@ -109,6 +110,21 @@ def test_what_is_written_wants_words_and_a_number_wants_none_of_it(app, covered)
     app.app.front.go("numbers.gearing")
     app.app.front.perform(Ask("drive.motor_teeth"))
     assert app.app.front.paper.writing is None
+
+
+def test_on_a_screen_of_another_density_the_page_is_laid_out_anew(app, covered, monkeypatch):
+    app.resize(412, 915)
+    paper, before = app.app.front.paper, Metrics.density
+    height = paper.header.height
+    monkeypatch.setattr(
+        "screens.environment.phone_metrics", lambda: setattr(Metrics, "density", 1.25 * before)
+    )
+    try:
+        app.app.dispatch("on_resume")
+        app.frame(3)
+        assert paper.header.height == pytest.approx(1.25 * height, rel=0.03)
+    finally:
+        Metrics.density = before
 
 
 def test_coming_back_reads_the_bars_what_is_due_and_the_motor_anew(app, covered):
