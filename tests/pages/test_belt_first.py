@@ -1,55 +1,11 @@
 """Is the belt right? From an app without any board to the verdict: what is typed and how often one taps beside the digits."""
 
-import pytest
-
 from screens.acts import Arrive, Place
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
+from screens.blocks import PLAIN, WRONG
 from tests.pages.reader import Reader
 
 VALUES = ("280-5M-15", "16", "40", "170", "45")
 """Belt print, teeth of both pulleys, motor constant, motor amps: those of Towpath 36."""
-MOST_VALUES, MOST_TAPS = 6, 10
-"""What the first answer for a belt may cost."""
-
-
-class Counted:
-    """A reader who counts taps beside the digits, and values."""
-
-    def __init__(self, pages: Reader) -> None:
-        self.pages, self.taps, self.values = pages, 0, 0
-
-    def tap(self, text: str) -> None:
-        """Touch, and count it."""
-        self.pages.tap(text)
-        self.taps += 1
-
-    def type(self, text: str) -> None:
-        """Type a value, and count it."""
-        self.pages.type(text)
-        self.values += 1
-
-
-@pytest.mark.parametrize("way", ["A belt", "Set a belt"])
-def test_six_values_and_ten_taps_tell_whether_a_belt_is_right(bare: Reader, way: str) -> None:
-    hand = Counted(bare)
-    if way == "Set a belt":
-        bare.act(Place("bench"))
-        hand.taps += 1
-    hand.tap(way)
-    for value in VALUES:
-        hand.type(value)
-        hand.tap("NEXT")
-    assert bare["verdict"].form == PLAIN
-    hand.type("0.92")
-    verdict = bare["verdict"]
-    said = f"{hand.values} values, {hand.taps} taps beside the digits"
-    print(f"{way}: {said}: {verdict.word}. {verdict.text}")  # noqa: T201  (the bar is shown, not only held)
-    assert hand.values <= MOST_VALUES
-    assert hand.taps <= MOST_TAPS
-    # The same pull on the saved board of these values, in test_tension.py: in window.
-    assert verdict.word.endswith("JUST RIGHT")
-    assert verdict.form == (RIGHT if way == "A belt" else UNSURE)
-    assert bare.shows("102\u00a0N\u00a0±\u00a020\u00a0N")
 
 
 def test_the_answer_is_the_one_of_a_saved_board_and_says_that_it_is_rough(

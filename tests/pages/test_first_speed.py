@@ -71,7 +71,6 @@ def test_five_values_give_a_first_speed(person: Counted) -> None:
     crown = pages.page.crown
     assert (crown.label, crown.number, crown.unit) == ("Top speed without load, about", "45.9", "km/h")
     assert crown.detail == f"On the road 80{GAP}% to 95{GAP}% of it: 36.7 to 43.6{GAP}km/h."
-    print(f"first speed from an empty app: {person.values} values, {person.taps} taps beside digits")  # noqa: T201  (the bar is shown, not only held)
     assert (person.values, person.taps) == (5, 7)
 
 
@@ -90,7 +89,6 @@ def test_nine_values_give_a_loaded_speed_with_its_band(person: Counted) -> None:
     person.fill(LIMITS)
     crown = pages.page.crown
     limits = ends(crown)
-    print(f"loaded top speed from an empty app: {person.values} values, {person.taps} taps beside digits")  # noqa: T201  (the bar is shown, not only held)
     assert person.values == 9
     # What is known better leaves less open; all of it lies under the speed without load but for the printed constant.
     assert limits[1] - limits[0] < weights[1] - weights[0]

@@ -69,8 +69,7 @@ def test_a_boards_first_speed_takes_five_values_and_seven_touches_beside_digits(
         hand.keys(typed)
         hand.tap("Save")
     assert bare["top_nominal"].number == "42.7"
-    digits = sum(len(typed) for _label, typed in NUMBERS)
-    hand.told("a board of one's own, to its first speed", 7 + digits)
+    hand.told("a board of one's own, to its first speed", taps=7, values=5)
 
 
 def test_the_round_ends_and_the_rest_can_be_asked_for(guided: Reader) -> None:

@@ -1,4 +1,4 @@
-"""One way for every screw: from the app's start to torque and locker, each tap and each swipe counted."""
+"""One way for every screw: torque, locker, reach and the drive without a wrench on one page."""
 
 import re
 
@@ -6,60 +6,12 @@ import pytest
 
 from logic.answers.joint_guide import find_joints
 from logic.board_joints import joint_places
-from screens.acts import Act, Both, Place, Undo, Write
+from screens.acts import Act, Both, Undo, Write
 from screens.bench.lookup import look_up
 from screens.blocks import Fold, Line
 from screens.words.joints import NOTICES
+from tests.pages.hand import Hand
 from tests.pages.reader import Reader
-from tests.pages.sight import in_sight
-
-SMALL = (360.0, 640.0)
-
-
-class Hand:
-    """A hand that taps only what is in sight; it counts its taps, and has no swipe."""
-
-    def __init__(self, pages: Reader) -> None:
-        """Begin at the app's start."""
-        self.pages, self.taps = pages, 0
-        pages.act(Place("ride"))
-
-    def place(self, name: str) -> None:
-        """Tap one of the four places."""
-        self.taps += 1
-        self.pages.act(Place(name))
-
-    def tap(self, text: str) -> None:
-        """Tap what is called so."""
-        page = self.pages.page
-        block = next(
-            block
-            for block in page.blocks
-            if text in (getattr(block, "title", ""), *(one.text for one in getattr(block, "options", ())))
-        )
-        assert block.key in in_sight(page, *SMALL), f"{text} is out of sight on {self.pages.name}"
-        self.taps += 1
-        self.pages.tap(text)
-
-
-def test_torque_and_locker_of_a_motor_screw_in_four_taps_and_no_swipe(bare: Reader) -> None:
-    """No board is saved: M4, 5 mm in aluminium, on a window of 360 by 640."""
-    hand = Hand(bare)
-    hand.place("bench")
-    hand.tap("Screws")
-    hand.tap("Motor face screws")
-    hand.tap("5 mm")
-    assert hand.taps == 4
-    # Ours: the hole of an alloy nobody named bears 0.808; / 1.06 = 0.762 -> 0.7; the ceiling down to a mark of 0.05: 0.8.
-    assert bare.page.crown.word == "0.7\u00a0N·m, never over 0.8"
-    locker, pull = bare.page.crown.text.split("\n")
-    assert locker.startswith("Medium locker, ride after ")
-    # Ours: 0.7 N m over 80 mm is 8.75 N, 0.892 kg.
-    assert pull == "No wrench: 0.892\u00a0kg at 80\u00a0mm"
-    assert {"thread", "into", "engagement"} <= in_sight(bare.page, *SMALL)
-    # Who knows that it is 6061 needs one tap more.
-    hand.tap("6061")
-    assert bare.page.crown.word.startswith("1.2\u00a0N·m")
 
 
 def test_a_joint_of_the_board_is_three_taps_away(pages: Reader) -> None:
