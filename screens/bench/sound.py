@@ -43,7 +43,7 @@ class Pluck(Measure):
         """Work out what to expect."""
         self.sound = self.world.kept(sound_plan, self.board, self.world.person)
         self.known = calibration(self.world, self.side)
-        self.heard: tuple[Pitch, ...] = self.world.args.get("_heard", ())
+        self.heard = tuple(Pitch(tone, error, "") for tone, error in self.world.args.get("heard", ()))
         self.pitch: Pitch | None = self.world.args.get("_pitch")
 
     def asks(self) -> tuple[Field, ...]:
@@ -251,7 +251,7 @@ class Pluck(Measure):
         return _("Record a pluck first.") if self.reading is None else super().why_not()
 
 
-FORGOTTEN = Turn({"_heard": None, "_pitch": None, "_told": None})
+FORGOTTEN = Turn({"heard": None, "_pitch": None, "_told": None})
 """Forgets what was heard."""
 
 

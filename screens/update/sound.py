@@ -1,7 +1,7 @@
 """What is heard of a belt: a recording becomes a pluck of the page in front."""
 
 from dataclasses import replace
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from logic.errors import InputError
 from screens.acts import Heard, Listen, OpenSound
@@ -75,5 +75,6 @@ def _plucked(world: World, recording: "Recording") -> World:
     found = pitch(recording, *world.kept(sound_plan, board, world.person).band)
     if found.refusal:
         return world.turned(_pitch=found, _told=found.refusal)
-    plucks: tuple[Any, ...] = (*world.args.get("_heard", ()), found)
-    return world.turned(_heard=plucks, _pitch=found, _told=None)
+    # Pitch and error alone: a run of plucks is there again when the app was ended in the middle of it.
+    plucks = [*world.args.get("heard", ()), [found.frequency, found.error]]
+    return world.turned(heard=plucks, _pitch=found, _told=None)

@@ -172,6 +172,8 @@ def test_plucks_their_median_and_the_calibration(bench: Reader) -> None:
     assert bench.page.crown.form == PLAIN
     assert bench.shows("A short belt sounds too high")
     assert "spectrum" in bench
+    bench.restart(minutes=1)
+    assert bench.shows(f"Plucks: 362, 366, 364 Hz. Median 364{GAP}Hz.")
     bench.tap("Set this pitch against that pull")
     assert bench.page.crown.word == "JUST RIGHT"
     assert bench.page.crown.form == RIGHT
