@@ -82,15 +82,15 @@ def compare(rounds: int, *, cached: bool = True) -> tuple[float, float, float]:
     times: dict[str, list[float]] = {name: [] for name in TEXTS}
     with tempfile.TemporaryDirectory() as folder:
         for name, text in TEXTS.items():
-            (Path(folder) / f"{name}.py").write_text(text)
-            (Path(folder) / name).mkdir()
+            (Path(folder) / f"start_{name}.py").write_text(text)
+            (Path(folder) / f"start_{name}").mkdir()
         clean["PYTHONPYCACHEPREFIX"] = f"{folder}/compiled"
         clean.pop("PYTHONDONTWRITEBYTECODE", None)
         if not cached:
             clean["PYTHONDONTWRITEBYTECODE"] = "1"
         for turn in range(rounds + 1):
             for name, kept in times.items():
-                took = start(Path(folder) / f"{name}.py", clean)
+                took = start(Path(folder) / f"start_{name}.py", clean)
                 if turn:
                     kept.append(took)
     return median(times["ours"]), median(times["kivymd"]), median(times["kivy"])
