@@ -19,7 +19,6 @@ from screens.acts import Examples, Settle
 from screens.front import Front
 from screens.paper.paper import Paper
 from screens.phone.text_size import text_scale
-from screens.reminder import remind
 from screens.theme import theme
 from screens.trouble import TellsTrouble
 from screens.update import update
@@ -74,6 +73,8 @@ class DeckhandApp(MDApp):
 
     def on_pause(self) -> bool:
         """Let the phone put the app away: everything is saved already."""
+        from screens.reminder import remind  # noqa: PLC0415  (nobody is reminded at the start)
+
         remind(replace(self.front.world))
         return True
 

@@ -4,8 +4,9 @@ import logging
 from collections.abc import Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
+from functools import cached_property
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from kivy.clock import Clock
 from kivy.core.window import Window
@@ -25,7 +26,6 @@ from screens.acts import (
     Remember,
 )
 from screens.lighting import lit
-from screens.outside import Outside
 from screens.page import Page
 from screens.paper import hand
 from screens.paper.edges import Edges
@@ -43,6 +43,9 @@ from screens.told.tools import with_tools
 from screens.tongue import _
 from screens.update import update
 from screens.world import CLOSE, HOME, LogBook, Step, TakeBack, World
+
+if TYPE_CHECKING:
+    from screens.outside import Outside
 
 LAST_PLACE_FOR = timedelta(minutes=30)
 """How long after the last use the app opens where it was left."""
@@ -65,7 +68,6 @@ class Front:
         """Open where the person left off a short while ago, else at the first place."""
         self.world = world
         self.paper = Paper(self.perform)
-        self.outside = Outside(self)
         self.veil = Veil(self.paper)
         self.keys = Keys(Window)
         self.keys.front = self.paper
@@ -76,6 +78,13 @@ class Front:
         self.edges = Edges(self.paper)
         self._resume()
         self._tell_fault()
+
+    @cached_property
+    def outside(self) -> "Outside":
+        """What the phone is asked for: loaded when something is, or when the first frame stands."""
+        from screens.outside import Outside  # noqa: PLC0415  (said above)
+
+        return Outside(self)
 
     # Acts
 
@@ -244,6 +253,8 @@ class Front:
                 width_of("0", grown(size, theme.scale), bold)
         update(self.world, Both(()))
         registry()
+        # From now on a file that is dropped on the window is opened.
+        assert self.outside  # noqa: S101  (made when it is first asked for)
 
     # From one start to the next
 
@@ -290,7 +301,8 @@ class Front:
         for event in (self._say_later, self._undo_over):
             event.cancel()
         self.veil.lift()
-        self.outside.release()
+        if "outside" in self.__dict__:
+            self.outside.release()
         self.edges.release()
         self.keys.stop()
         Window.unbind(on_keyboard=self._on_keyboard)
