@@ -6,7 +6,7 @@ from dataclasses import asdict, fields, replace
 from typing import Any, TypeAlias
 
 from logic.board_joints import BoardJoint, joint_of, with_joint_value
-from logic.errors import InputError
+from logic.errors import InputError, NewerVersion
 from logic.fields import (
     LONGEST_NAME,
     Field,
@@ -292,7 +292,7 @@ def from_dict(body: dict[str, Any]) -> Board:
     if not (isinstance(version, int) and all(isinstance(body.get(key), str) for key in ("id", "name"))):
         raise InputError("board", sorted(body), "no board")
     if version > VERSION:
-        raise InputError("version", version, "newer version", high=VERSION)
+        raise NewerVersion("version", version, "newer version", high=VERSION)
     for step in range(version, VERSION):
         body = UPGRADES[step](body)
     groups = {part.__name__.lower(): part for part in PARTS}

@@ -4,7 +4,7 @@ Text that cannot be used is refused whole, with the reason. Nothing is stripped 
 """
 
 from logic.board import Board
-from logic.errors import InputError
+from logic.errors import InputError, UnknownUnit
 from logic.fields import Field, Value, field_of
 from logic.frozen import frozen
 from logic.prints import (
@@ -126,9 +126,7 @@ def _belt(field: Field, text: str, board: Board | None) -> Entered | None:
     try:
         # A unit of length must be typed: a bare number is teeth.
         read(text, field.quantity)
-    except InputError as problem:
-        if problem.reason != "unknown unit":
-            raise
+    except UnknownUnit:
         length = read(text, "length").si
         return Entered(
             Value(float(teeth_of(length, _profile(field, text, board))), typed_unit="teeth"), told="length"

@@ -1,5 +1,7 @@
 """Refusals and offers. Screens turn both into sentences in the person's units; scripts read the SI text."""
 
+# ruff: noqa: N818  (a refusal reads better without Error at the end of each name)
+
 UNREADABLE = (ValueError, TypeError, LookupError, AttributeError, ArithmeticError, RecursionError)
 """What reading of saved data raises where it is not what was written."""
 
@@ -35,8 +37,32 @@ class InputError(ValueError):
         return f"{self.field}: {self.given!r} refused ({self.reason}){allowed}"
 
 
-class Missing(Exception):  # noqa: N818  (an offer to fill a gap, not an error)
-    """Values that a result needs and the board does not have yet."""
+class NoFigure(InputError):
+    """An answer in place of a number: the drive cannot start here, the joint is set by feel."""
+
+
+class NeedsBrake(NoFigure):
+    """A speed at which the road pushes more than it holds back."""
+
+
+class UnknownUnit(InputError):
+    """A unit that the quantity does not have."""
+
+
+class NewerVersion(InputError):
+    """A board that a later version wrote."""
+
+
+class DoesNotReach(InputError):
+    """A screw that ends before its hole."""
+
+
+class NotCharged(InputError):
+    """Cells at a temperature at which nothing is charged into them."""
+
+
+class Missing(Exception):
+    """Values that a result needs and the board does not have yet: an offer to fill a gap, not an error."""
 
     def __init__(self, *fields: str) -> None:
         """Keep the keys of the missing fields, in the order they were asked for."""

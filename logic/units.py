@@ -7,7 +7,7 @@ from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from logic.errors import InputError
+from logic.errors import InputError, UnknownUnit
 from logic.frozen import frozen
 
 if TYPE_CHECKING:
@@ -60,7 +60,7 @@ class Quantity:
         for unit in self.units:
             if unit.shown == shown:
                 return unit
-        raise InputError(self.name, shown, "unknown unit", quantity=self.name)
+        raise UnknownUnit(self.name, shown, "unknown unit", quantity=self.name)
 
     def home(self, system: str) -> Unit:
         """Return the unit shown first in a system, "metric" or "inch"."""
@@ -157,8 +157,8 @@ def read(text: str, quantity: str, unit: str | None = None) -> Typed:
     kind = quantities()[quantity]
     body = text.strip().replace("\u00a0", " ").replace(THIN_SPACE, " ").replace("\u2009", " ")
 
-    def refuse(reason: str) -> InputError:
-        return InputError(quantity, text, reason, quantity=quantity)
+    def refuse(reason: str, kind: type[InputError] = InputError) -> InputError:
+        return kind(quantity, text, reason, quantity=quantity)
 
     if not body:
         raise refuse("empty")
@@ -229,7 +229,7 @@ def _unit(word: str, kind: Quantity, refuse: Any) -> Unit:  # noqa: ANN401
         unit for unit in kind.units if folded in {known.casefold() for known in (unit.shown, *unit.words)}
     ]
     if len(loose) != 1:
-        raise refuse("unknown unit")
+        raise refuse("unknown unit", UnknownUnit)
     # A capital M is a million, a small one a thousandth (SI brochure, table 7).
     if word[0] == "M" and _MILLI.match(loose[0].shown):
         raise refuse("a million")

@@ -19,7 +19,7 @@ from logic.belt.travel import centre_tolerance, inward_travel, outward_travel
 from logic.board import Board, Value
 from logic.drive.gearing import belt_speed, motor_angular_speed, unloaded_angular_speed
 from logic.drive.performance import steady_speed
-from logic.errors import InputError, Missing
+from logic.errors import InputError, Missing, NoFigure
 from logic.si import Metre, Newton, NewtonMetre, One, RadianPerSecond
 from logic.workings import Given, cited, given
 
@@ -113,7 +113,7 @@ class ChoiceParts(BeltParts):
         """Loaded top speed and the road load there."""
         found = steady_speed(self.drive("nominal"), self.road)
         if found.speed is None:
-            raise InputError("speed", found.outcome, found.outcome)
+            raise NoFigure("speed", found.outcome, found.outcome)
         return found.speed, found.load
 
     @cached_property

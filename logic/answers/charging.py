@@ -9,7 +9,7 @@ from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Open, Reading
 from logic.answers.run import Figures, Middle, Run, answer
 from logic.board import Board
-from logic.errors import InputError
+from logic.errors import InputError, NotCharged
 from logic.pack import cells
 from logic.pack.charging import (
     ChargerCheck,
@@ -180,7 +180,7 @@ def _withheld(temperature: float) -> dict[str, Item]:
     low, high = charging_window()
     if low <= temperature < high:
         return {}
-    problem = InputError("ask.cells_at", temperature, "not charged", low, high, "temperature")
+    problem = NotCharged("ask.cells_at", temperature, "not charged", low, high, "temperature")
     return {name: Open(name, problem=problem) for name in WHILE_CHARGING}
 
 

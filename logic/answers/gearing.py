@@ -13,7 +13,7 @@ from logic.drive.motor import torque_constant_stated
 from logic.drive.performance import climb_at, steady_speed
 from logic.drive.push import push_curve, top_unloaded_speed
 from logic.drive.road import load_curve
-from logic.errors import InputError
+from logic.errors import InputError, NoFigure
 
 POINTS = 40
 """Points of each curve of the chart."""
@@ -76,7 +76,7 @@ def top_loaded(parts: Parts) -> float:
     """Return the speed at which push and road load meet, nominal pack. Raises InputError where they do not."""
     steady = steady_speed(parts.drive("nominal"), parts.road)
     if steady.speed is None:
-        raise InputError("speed", None, steady.outcome)
+        raise NoFigure("speed", None, steady.outcome)
     return steady.speed
 
 

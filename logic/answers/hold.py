@@ -24,7 +24,7 @@ from logic.drive.motor import motor_torque, winding_heat
 from logic.drive.performance import steepest_grade
 from logic.drive.push import push_of
 from logic.drive.road import Road, air_drag_at
-from logic.errors import InputError
+from logic.errors import InputError, NoFigure
 from logic.si import Ampere
 from logic.tables import pick
 from logic.workings import cited
@@ -195,7 +195,7 @@ class Holding:
 
 def _settled(parts: HoldParts) -> float:
     if parts.cooling <= 0.0:
-        raise InputError("settled", None, "runs away")
+        raise NoFigure("settled", None, "runs away")
     return parts.settled
 
 

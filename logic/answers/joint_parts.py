@@ -6,7 +6,7 @@ from logic.answers.belt_parts import BeltParts
 from logic.answers.joint_options import usual
 from logic.answers.parts import chosen
 from logic.answers.reading import Reading
-from logic.errors import InputError, Missing
+from logic.errors import Missing, NoFigure
 from logic.fields import ARM
 from logic.joints.advice import Advice, advise
 from logic.joints.insert_nut import Reuse, reuse
@@ -55,7 +55,7 @@ def family_of(material: str) -> str:
 def told(number: float | None, instead: str = "by feel") -> float:
     """Return a number; where there is none, refuse with what is said instead."""
     if number is None:
-        raise InputError("joint", None, instead)
+        raise NoFigure("joint", None, instead)
     return number
 
 
@@ -235,7 +235,7 @@ class JointParts:
         """Torque that what carries it may be asked for: the screws' points, a flat or a key; none of a clamp."""
         way = self.text("carries")
         if way == "clamp":
-            raise InputError("carries", way, "by feel")
+            raise NoFigure("carries", way, "by feel")
         at = f"joints.{self.key}"
         if way == "flat":
             return flat_holding(self.thread, engagement=self.read(f"{at}.engagement"), pulley=self.into)

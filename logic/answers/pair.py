@@ -24,7 +24,7 @@ from logic.drive.performance import climb_at, steady_speed
 from logic.drive.push import push_curve
 from logic.drive.road import Road
 from logic.drive.stopping import distance_of_stop
-from logic.errors import InputError
+from logic.errors import NoFigure
 from logic.si import One, RadianPerSecond
 from logic.workings import cited
 
@@ -52,7 +52,7 @@ class PairParts(BeltParts):
         """Loaded top speed. Raises InputError with the outcome when push and load do not meet."""
         steady = steady_speed(self.drive("nominal"), self.road)
         if steady.speed is None:
-            raise InputError("speed", None, steady.outcome)
+            raise NoFigure("speed", None, steady.outcome)
         return steady.speed
 
     @cached_property

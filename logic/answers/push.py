@@ -19,7 +19,7 @@ from logic.drive.push import push_curve, ruling_limit
 from logic.drive.quick import quick_load, quick_push, quick_top
 from logic.drive.road import Road, load_curve
 from logic.drive.start import distance_to_speed, time_to_speed
-from logic.errors import InputError
+from logic.errors import InputError, NoFigure
 
 REACHED = (20.0 / 3.6, 30.0 / 3.6)
 """Speeds to which a start is timed: 20 and 30 km/h."""
@@ -54,7 +54,7 @@ class PushParts(Parts):
     def full_remote(self) -> Flow:
         """What flows at the asked speed with the remote held full, nominal pack."""
         if self.speed > quick_top(self.drive("nominal")):
-            raise InputError("speed", self.speed, "not reached", quantity="speed")
+            raise NoFigure("speed", self.speed, "not reached", quantity="speed")
         return at_full_remote(self.drive("nominal"), self.speed)
 
     @cached_property
@@ -111,7 +111,7 @@ def pushing(board: Board, rider: Value | None, asking: Asking) -> Pushing:
 def _meeting(charge: str, parts: PushParts) -> float:
     steady = steady_speed(parts.drive(charge), parts.asked_road)
     if steady.speed is None:
-        raise InputError("speed", None, steady.outcome)
+        raise NoFigure("speed", None, steady.outcome)
     return steady.speed
 
 
@@ -124,7 +124,7 @@ def _to_speed(formula: Callable[..., float], reached: float, parts: PushParts) -
     road = parts.asked_road
     drive = parts.drive("nominal")
     if quick_push(drive)(0.0) <= quick_load(road)(0.0):
-        raise InputError("speed", 0.0, "cannot start")
+        raise NoFigure("speed", 0.0, "cannot start")
     return formula(
         tractive_force=push_curve(drive),
         road_load=load_curve(road),

@@ -12,7 +12,7 @@ from logic.answers.riding import FREEZING, RidingParts, with_spread
 from logic.answers.run import Compute, Figures, Middle, Run, answer
 from logic.board import Board, Value, faults
 from logic.drive.road import Road
-from logic.errors import InputError, Missing, positive
+from logic.errors import InputError, Missing, NoFigure, positive
 from logic.frozen import frozen
 from logic.pack.range import (
     FEWEST,
@@ -103,7 +103,7 @@ class RangeParts(RidingParts):
     def ridden(self) -> Learnt:
         """What the rides tell of the energy of each metre. Raises InputError ("too few rides")."""
         if len(self.rides) < FEWEST:
-            raise InputError("rides", len(self.rides), "too few rides")
+            raise NoFigure("rides", len(self.rides), "too few rides")
         found = learnt(self.rides)
 
         def number(value: float, name: str) -> float:

@@ -6,7 +6,7 @@ from functools import cache, cached_property
 from logic.answers.asked import questions
 from logic.answers.reading import Item
 from logic.answers.run import Figures, Run, answer
-from logic.errors import InputError, Missing
+from logic.errors import DoesNotReach, InputError, Missing
 from logic.fields import Field, Value
 from logic.frozen import frozen
 from logic.joints.reach import SLACK, Reach, longest_screw, reach, screw_for_engagement
@@ -105,6 +105,6 @@ def reach_card(
     except Missing as gap:
         return ReachCard({}, "", short=False, missing=gap.fields, problem=None)
     except InputError as problem:
-        verdict = "does not reach" if problem.reason == "does not reach" else ""
+        verdict = "does not reach" if isinstance(problem, DoesNotReach) else ""
         return ReachCard({}, verdict, short=False, missing=(), problem=problem)
     return ReachCard(run.figures(ITEMS), sits.verdict, sits.short, (), None)

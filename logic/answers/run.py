@@ -5,10 +5,9 @@ from dataclasses import replace
 from functools import cached_property
 from typing import Any, Generic, TypeVar
 
-from logic.answers.outcomes import OUTCOMES
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board, Value
-from logic.errors import InputError, Missing
+from logic.errors import InputError, Missing, NoFigure
 from logic.frozen import frozen
 from logic.tables import pick
 from logic.workings import recording, unrecorded
@@ -130,9 +129,9 @@ def _or_open(name: str, compute: Callable[[], T]) -> T | Open:
         return compute()
     except Missing as gap:
         return Open(name, missing=gap.fields)
+    except NoFigure as answer:
+        return Open(name, outcome=answer.reason)
     except InputError as problem:
-        if problem.reason in OUTCOMES:
-            return Open(name, outcome=problem.reason)
         return Open(name, problem=problem)
 
 

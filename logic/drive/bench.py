@@ -1,6 +1,6 @@
 """A motor on the bench: its constants from a spin-up, from volts and amperes, and from counting."""
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, NoFigure, positive
 from logic.si import Ampere, Ohm, One, RadianPerSecond, RadianPerSecondPerVolt, Volt
 from logic.workings import cited
 
@@ -33,7 +33,7 @@ def speed_constant_from_spin(
         raise InputError("duty", duty, "range", low=0.0, high=1.0)
     left = duty * voltage - no_load_current * winding_resistance
     if left <= 0.0:
-        raise InputError("voltage", voltage, "no such motor")
+        raise NoFigure("voltage", voltage, "no such motor")
     return angular_speed / left
 
 
@@ -46,7 +46,7 @@ def pole_pairs_from_magnets(*, magnets: One) -> One:
     """
     positive(magnets=magnets)
     if magnets % 2.0 == 1.0:
-        raise InputError("ask.magnets", magnets, "odd magnets")
+        raise NoFigure("ask.magnets", magnets, "odd magnets")
     return magnets / 2.0
 
 

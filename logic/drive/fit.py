@@ -8,7 +8,7 @@ from typing import Annotated
 from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.motor import back_emf, motor_torque, torque_constant
 from logic.drive.push import Drivetrain, push_of
-from logic.errors import InputError, positive
+from logic.errors import InputError, NoFigure, positive
 from logic.roots import bracketed
 from logic.si import (
     Ampere,
@@ -142,7 +142,7 @@ def fitted(
     tell the two apart ("too alike").
     """
     if len(samples) < FEWEST:
-        raise InputError("rides", len(samples), "too few rides")
+        raise NoFigure("rides", len(samples), "too few rides")
     weight = float(mass) * float(gravity)
     rows_of: list[tuple[float, float]] = []
     with unrecorded():
@@ -156,7 +156,7 @@ def fitted(
     bb = sum(b * b for _, b in rows_of)
     a1, b1 = sum(a for a, _ in rows_of), sum(b for _, b in rows_of)
     if aa * bb - ab * ab <= ALIKE * aa * bb:
-        raise InputError("rides", len(samples), "too alike")
+        raise NoFigure("rides", len(samples), "too alike")
     because = origins((*vars(drive).values(), mass, gravity, air_density))
     sums = {
         name: given(
@@ -318,7 +318,7 @@ def rolling_from_time(  # noqa: PLR0913  (what a coast depends on)
 
     least = 1e-6
     if miss(least) < 0.0:
-        raise InputError("rolling", time, "rolls on")
+        raise NoFigure("rolling", time, "rolls on")
     if miss(LARGEST_ROLLING) > 0.0:
         raise InputError("rolling", time, "range", low=0.0, high=LARGEST_ROLLING)
     return bracketed(miss, least, LARGEST_ROLLING, name="rolling")
@@ -376,5 +376,5 @@ def rolling_of_wheels(*, rolling: One, drag_share: One) -> One:
     0.015
     """
     if rolling <= drag_share:
-        raise InputError("rolling", rolling, "rolls on")
+        raise NoFigure("rolling", rolling, "rolls on")
     return rolling - drag_share

@@ -5,7 +5,7 @@ A real motor has a hotter winding inside a cooler can. Temperatures are absolute
 
 from math import log, sqrt
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, NoFigure, positive
 from logic.si import (
     Ampere,
     JoulePerKelvin,
@@ -158,13 +158,13 @@ def time_to_temperature(
     """
     positive(heat_capacity=heat_capacity)
     if start >= limit:
-        raise InputError("start", start, "too hot at the start")
+        raise NoFigure("start", start, "too hot at the start")
     # With a net cooling below zero it runs away from a `settled` that lies under the start.
     if net_cooling == 0.0 or (settled - start) / (settled - limit or 1e-12) <= 0.0:
-        raise InputError("limit", limit, "stays below")
+        raise NoFigure("limit", limit, "stays below")
     time = heat_capacity / net_cooling * log((settled - start) / (settled - limit))
     if time <= 0.0:
-        raise InputError("limit", limit, "stays below")
+        raise NoFigure("limit", limit, "stays below")
     return time
 
 
@@ -191,5 +191,5 @@ def held_current(
     positive(thermal_resistance=thermal_resistance, warm_resistance=warm_resistance)
     left = (limit - air) / thermal_resistance - drag_heat
     if left <= 0.0:
-        raise InputError("limit", limit, "own drag")
+        raise NoFigure("limit", limit, "own drag")
     return sqrt(left / warm_resistance)

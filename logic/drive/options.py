@@ -13,7 +13,7 @@ from logic.drive.push import Drivetrain
 from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
 from logic.drive.road import Road, air_drag_at
 from logic.drive.stopping import Brake, braking_distance
-from logic.errors import InputError
+from logic.errors import InputError, NeedsBrake
 from logic.si import Metre, MetrePerSecond, Newton, One, RadianPerSecond, Watt
 
 Climb = Literal["", "cannot start", "not reached", "beyond the weight", "needs the brake"]
@@ -104,8 +104,10 @@ class PairOption:
             return at_steady_speed(
                 self.drive, self.terms.reference, self.terms.reference_speed
             ).winding_heat, ""
-        except InputError as problem:
-            return None, "needs the brake" if problem.reason == "needs the brake" else "not reached"
+        except NeedsBrake:
+            return None, "needs the brake"
+        except InputError:
+            return None, "not reached"
 
     @property
     def stop(self) -> Metre | None:

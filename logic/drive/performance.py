@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from logic.drive.push import Drivetrain, push_curve, top_unloaded_speed
 from logic.drive.road import Road, air_drag_at, load_curve
-from logic.errors import InputError, positive
+from logic.errors import InputError, NoFigure, positive
 from logic.roots import bracketed
 from logic.si import Kilogram, MetrePerSecond, MetrePerSecondSquared, Newton, One
 from logic.workings import Root, cited, solved
@@ -67,7 +67,7 @@ def steepest_grade(
     most = weight * sqrt(1.0 + rolling_coefficient**2)
     left = tractive_force - air_drag
     if not -weight < left <= most:
-        raise InputError(
+        raise NoFigure(
             "tractive_force", tractive_force, "beyond the weight", air_drag - weight, air_drag + most
         )
     return tan(asin(left / most) - atan(rolling_coefficient))

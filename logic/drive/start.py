@@ -8,7 +8,7 @@ from logic.drive.motor import torque_constant
 from logic.drive.performance import ForceCurve
 from logic.drive.push import Drivetrain, push_curve
 from logic.drive.road import Road, load_curve
-from logic.errors import InputError, positive
+from logic.errors import NoFigure, positive
 from logic.si import Joule, Kilogram, Metre, MetrePerSecond, Second
 from logic.workings import method
 
@@ -16,7 +16,7 @@ from logic.workings import method
 def _spare(tractive_force: ForceCurve, road_load: ForceCurve, at: float) -> float:
     spare = tractive_force(at) - road_load(at)
     if spare <= 0.0:
-        raise InputError("speed", at, "never reached", high=at, quantity="speed")
+        raise NoFigure("speed", at, "never reached", high=at, quantity="speed")
     return spare
 
 

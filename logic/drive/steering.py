@@ -6,7 +6,7 @@ Bushings, flex and the axle's own shift along the board are left out.
 
 from math import atan, sin, sqrt, tan
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, NoFigure, positive
 from logic.si import Metre, MetrePerSecond, MetrePerSecondSquared, One, Radian
 from logic.workings import cited
 
@@ -120,7 +120,7 @@ def biting_edge(*, deck_width: Metre, track: Metre, wheel_width: Metre) -> Metre
     """
     positive(deck_width=deck_width, track=track, wheel_width=wheel_width)
     if deck_width / 2.0 <= track / 2.0 - wheel_width:
-        raise InputError("deck_width", deck_width, "clear of the wheels")
+        raise NoFigure("deck_width", deck_width, "clear of the wheels")
     return min(deck_width, track) / 2.0
 
 

@@ -11,7 +11,7 @@ from logic.drive.motor import back_emf, torque_constant
 from logic.drive.performance import ForceCurve
 from logic.drive.push import Drivetrain
 from logic.drive.road import Road, load_curve
-from logic.errors import InputError, positive
+from logic.errors import InputError, NoFigure, positive
 from logic.si import (
     Ampere,
     Kilogram,
@@ -290,7 +290,7 @@ def braking_distance(
     def way(at: float) -> tuple[float]:
         force = braking_force(at) + road_load(at)
         if force <= 0.0:
-            raise InputError("speed", at, "does not stop", quantity="speed")
+            raise NoFigure("speed", at, "does not stop", quantity="speed")
         return (mass * at / force,)
 
     return integral(way, 0.0, speed)[0]

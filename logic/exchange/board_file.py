@@ -10,7 +10,7 @@ from datetime import UTC, datetime, timedelta, timezone
 from typing import Any, Final, NoReturn
 
 from logic.board import Board, from_dict, to_dict
-from logic.errors import UNREADABLE, InputError
+from logic.errors import UNREADABLE, NewerVersion
 from logic.exchange.errors import Broken, Foreign, Later, TooDeep, TooLarge
 from logic.log import json_text
 from logic.store import Record
@@ -121,8 +121,8 @@ def _board(body: object) -> Board:
         raise Foreign("no board in it")
     try:
         return from_dict(body)
-    except InputError as problem:
-        raise (Later if problem.reason == "newer version" else Foreign)(str(problem)) from problem
+    except NewerVersion as problem:
+        raise Later(str(problem)) from problem
     except UNREADABLE as problem:
         raise Foreign(str(problem)) from problem
 

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from math import log
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, NoFigure, positive
 from logic.joints.threads import thread
 from logic.si import Kelvin, Metre, NewtonMetre, Second
 from logic.tables import Row, matching, pick, rows
@@ -90,7 +90,7 @@ def cure_time(
     positive(room_time=room_time, halving_interval=halving_interval)
     steps = (room_temperature - temperature) / halving_interval
     if steps > 20.0:  # noqa: PLR2004  (a million days)
-        raise InputError("temperature", temperature, "too cold")
+        raise NoFigure("temperature", temperature, "too cold")
     return float(max(room_time, room_time * 2.0**steps))
 
 

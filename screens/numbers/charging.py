@@ -3,6 +3,7 @@
 from logic.answers.care import advice
 from logic.answers.charging import Charging, charging
 from logic.answers.reading import Open, Result
+from logic.errors import NotCharged
 from screens.asking import why, working
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Section, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page, signs_line
@@ -75,7 +76,7 @@ def _verdict(world: World, answer: Charging) -> Verdict:
     limit = style.number(most.value, "current") if isinstance(most, Result) else ""
     upto = _("Up to {amps}").format(amps=limit) if limit else ""
     act = working(time, CHARGING["time"])
-    if isinstance(time, Open) and time.problem is not None and time.problem.reason == "not charged":
+    if isinstance(time, Open) and isinstance(time.problem, NotCharged):
         word, text, form = _("Do not charge now"), why(time, style), WRONG
     elif answer.amps in OVER:
         word, text, form = _("Too many amps: up to {amps}").format(amps=limit), AMPS[answer.amps], WRONG

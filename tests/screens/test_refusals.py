@@ -7,14 +7,17 @@ from pathlib import Path
 
 import pytest
 
+from logic import errors
 from logic.checks.faults import faults
 from logic.errors import InputError
 from screens.bench.fault import PAGES
 from screens.words import Style, label_of, offer, refusal
 from screens.words.checks import REFUSALS
+from screens.words.figures import OUTCOMES
 from screens.words.refusals import SENTENCES
 
 LOGIC = Path(__file__).parents[2] / "logic"
+SCREENS = LOGIC.parent / "screens"
 MOST_WORDS = 20
 CODE = re.compile(r"[a-z]_[a-z]|[a-z]\\.[a-z]|[{}]")
 """What a name of the code looks like: an underscore or a point between letters."""
@@ -34,13 +37,22 @@ def texts(node: ast.AST) -> list[str]:
     ]
 
 
-REASONS = sorted(
-    {
+ERRORS = {
+    name for name, kind in vars(errors).items() if isinstance(kind, type) and issubclass(kind, InputError)
+}
+
+
+def reasons(*kinds: str) -> set[str]:
+    return {
         text
         for name, call in raised()
-        if name == "InputError" and len(call.args) > 2
+        if name in kinds and len(call.args) > 2
         for text in texts(call.args[2])
     }
+
+
+REASONS = sorted(
+    reasons(*ERRORS)
     | {text for name, call in raised() if name == "refuse" for text in texts(call.args[0])} - {"reason"}
     | {"charged above 4.20 V"}
 )
@@ -48,7 +60,7 @@ FIELDS = sorted(
     {
         text
         for name, call in raised()
-        if name in ("InputError", "Missing") and call.args and isinstance(call.args[0], ast.Constant)
+        if name in ERRORS | {"Missing"} and call.args and isinstance(call.args[0], ast.Constant)
         for text in texts(call.args[0])
     }
     | {word.arg for name, call in raised() if name == "positive" for word in call.keywords if word.arg}
@@ -72,6 +84,23 @@ def test_every_reason_has_a_short_sentence(reason):
     assert said[0].isupper() or said[0].isdigit()
     if reason != "unknown unit":
         assert len(own.split()) <= MOST_WORDS, own
+
+
+def test_every_answer_in_place_of_a_number_has_its_sentence():
+    # Three are handed on by name where an answer has no number to tell.
+    outcomes = reasons("NoFigure", "NeedsBrake") | {"by feel", "runs past", "too cold"}
+    assert outcomes == set(OUTCOMES)
+    for key in outcomes:
+        assert OUTCOMES[key].endswith(".")
+        assert "0" not in OUTCOMES[key].split()
+
+
+def test_no_code_tells_refusals_apart_by_their_words():
+    for path in (*LOGIC.rglob("*.py"), *SCREENS.rglob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text())):
+            if isinstance(node, ast.Compare) and "words" not in path.parts:
+                sides = (node.left, *node.comparators)
+                assert not any(isinstance(one, ast.Attribute) and one.attr == "reason" for one in sides), path
 
 
 @pytest.mark.parametrize("field", FIELDS)
