@@ -15,7 +15,7 @@ from screens.acts import Dismiss, Place
 from screens.driver import Driver
 from screens.world import HOME, World
 
-PLACES = ("ride", "bench", "numbers", "numbers_full", "board", "log", "settings")
+PLACES = ("ride", "bench", "numbers", "numbers_full", "board", "log", "settings", "journeys")
 """Modules of scenes, one or two for each place, in the order of the pictures."""
 
 FIXED = datetime(2026, 11, 25, 10, 0, tzinfo=UTC)
