@@ -94,22 +94,14 @@ def main(arguments: list[str]) -> int:
         from screens.scenes import write_pictures  # noqa: PLC0415  (after Kivy's environment is set)
 
         return write_pictures(pictures, size, text, wanted.theme)
-    from screens import faults  # noqa: PLC0415  (after Kivy's environment is set)
-    from screens.app import DeckhandApp, now  # noqa: PLC0415  (after Kivy's environment is set)
-    from screens.trouble import TroubleApp  # noqa: PLC0415  (the same)
-    from screens.words.storage import CANNOT_OPEN, sentence, status  # noqa: PLC0415  (the same)
+    from screens.app import DeckhandApp  # noqa: PLC0415  (after Kivy's environment is set)
+    from screens.words.storage import sentence, status  # noqa: PLC0415  (the same)
 
-    folder = data_folder(wanted.data)
-    try:
-        DeckhandApp(folder, demo=wanted.demo).run()
-    except CANNOT_OPEN as problem:
-        print(sentence(problem), file=sys.stderr)
-        TroubleApp(problem).run()
-        return status(problem)
-    except Exception as problem:
-        faults.keep(folder, problem, now())
-        raise
-    return 0
+    app = DeckhandApp(data_folder(wanted.data), demo=wanted.demo)
+    if app.problem is not None:
+        print(sentence(app.problem), file=sys.stderr)
+    app.run()
+    return 0 if app.problem is None else status(app.problem)
 
 
 if __name__ == "__main__":

@@ -2,6 +2,7 @@
 
 import logging
 from collections.abc import Mapping
+from contextlib import suppress
 from dataclasses import replace
 from datetime import datetime, timedelta
 from functools import cached_property
@@ -12,6 +13,9 @@ from kivy.clock import Clock
 from kivy.core.window import Window
 from kivy.logger import Logger
 
+from logic.errors import UNREADABLE
+from logic.store.errors import CannotStore, Damaged
+from logic.store.opening import look_next_time
 from logic.units import registry
 from screens import faults
 from screens.acts import (
@@ -173,10 +177,21 @@ class Front:
         name = self.world.trail[-1].page
         try:
             page = lit(page_function(name)(self.world), self.world.person)
-        except Exception:
+        except Exception as problem:
             logging.getLogger(__name__).exception("page %s cannot be shown", name)
+            if isinstance(problem, CannotStore):
+                self.note(problem)
             page = LOST
         self._put(page)
+
+    def note(self, problem: BaseException) -> None:
+        """Keep a record of a fault for the next start; after damage the whole file is looked at then."""
+        folder = self.world.store.path.parent
+        if isinstance(problem, Damaged):
+            with suppress(CannotStore):
+                look_next_time(folder)
+        elif not isinstance(problem, CannotStore):
+            faults.keep(folder, problem, self.world.clock())
 
     def _put(self, page: Page) -> None:
         world, paper = self.world, self.paper
@@ -260,11 +275,7 @@ class Front:
 
     def _resume(self) -> None:
         """Show the way that was stored, where it is fresh and can be shown."""
-        last = self.world.store.get("place")
-        gap = None if last is None else self.world.clock() - datetime.fromisoformat(last["at"])
-        # After the clock was set back nobody can tell how long it was.
-        fresh = gap is not None and timedelta(0) <= gap < LAST_PLACE_FOR
-        trail = tuple(Step(name, args) for name, args in last["trail"] if name in PAGES) if fresh else ()
+        trail = self._way_left()
         if trail in ((), (Step(HOME, {}),)):
             # Nothing is done on the way to the first frame but what is seen.
             self.show()
@@ -279,6 +290,17 @@ class Front:
             self.tell(NOT_COME_BACK_TO)
             self._remember()
 
+    def _way_left(self) -> tuple[Step, ...]:
+        """Return the way that was left a short while ago; none where it is old or cannot be read."""
+        last = self.world.store.get("place", {})
+        try:
+            gap = self.world.clock() - datetime.fromisoformat(last["at"])
+            trail = tuple(Step(name, dict(args)) for name, args in last["trail"] if name in PAGES)
+        except UNREADABLE:
+            return ()
+        # After the clock was set back nobody can tell how long it was.
+        return trail if timedelta(0) <= gap < LAST_PLACE_FOR else ()
+
     def _tell_fault(self) -> None:
         """Show what went wrong the last time, over the page that was come back to."""
         record = faults.take(self.world.store.path.parent)
@@ -290,7 +312,9 @@ class Front:
         trail = _kept(self.world)
         kept = trail[:-1] if self.paper.lost else trail
         place = {"trail": kept, "at": self.world.clock().isoformat()}
-        update(self.world, Remember("place", place))
+        # A way that could not be stored is not worth a word: what the person did is told of by itself.
+        with suppress(CannotStore):
+            update(self.world, Remember("place", place))
 
     def _on_keyboard(self, _window: object, code: int, *_: object) -> bool:
         return code == BACK and self.back()

@@ -63,7 +63,7 @@ ARROWS = {
 }
 """What each package may import of the house, beside itself. Formulas are reached through answers only."""
 
-KIVYMD = {"app.py", "trouble.py"}
+KIVYMD = {"app.py"}
 """The modules of screens that import KivyMD: the app class and its theme. Widgets are our own."""
 
 

@@ -1,12 +1,17 @@
 """When the data cannot be opened: a page with a true sentence, and an exit status of its own."""
 
 import inspect
+from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 
 from logic.store import NewerFile, NotAStore, errors
-from screens.trouble import TroubleApp
+from screens.app import DeckhandApp
+from screens.driver import Driver
+from screens.trouble import trouble_page
 from screens.words.storage import SENTENCES, sentence, status
+from tests.screens.session import Session
 
 CAUSES = [
     kind
@@ -24,7 +29,41 @@ def test_every_cause_has_its_sentence_and_its_status() -> None:
 
 @pytest.mark.parametrize("cause", CAUSES)
 def test_the_page_says_why(cause: type[Exception]) -> None:
-    paper = TroubleApp(cause("a word from below")).build()
-    said = " ".join(block.said() for block in paper.page.blocks)
+    page = trouble_page(cause("a word from below"))
+    said = " ".join(block.said() for block in page.blocks)
     assert sentence(cause()) in said
     assert "from below" not in said
+
+
+@pytest.mark.parametrize("left", [b"board,kind\n", b"SQLite format 3\0" + b"\xff" * 5000])
+def test_the_app_opens_with_the_reason_and_goes_on_once_it_can(tmp_path: Path, left: bytes) -> None:
+    file = tmp_path / "deckhand.db"
+    file.write_bytes(left)
+    app = DeckhandApp(tmp_path, demo=True)
+    driver = Driver(app)
+    driver.settle()
+    assert driver.shows("not readable as Deckhand's data")
+    driver.tap("TRY AGAIN")
+    driver.settle()
+    assert driver.shows("not readable as Deckhand's data")
+    assert file.read_bytes() == left
+    file.unlink()
+    driver.tap("TRY AGAIN")
+    driver.settle()
+    assert app.problem is None
+    assert driver.shows("BEFORE A RIDE")
+    driver.stop()
+
+
+@pytest.mark.parametrize("place", [7, {}, {"at": "yesterday", "trail": []}, {"at": "2026-11-25", "trail": 3}])
+def test_a_way_that_cannot_be_read_stops_no_start(begin: Callable[..., Session], place: object) -> None:
+    app = begin()
+    app.app.store.put("place", place)
+    app.restart()
+    assert app.page.title == "What do you want now?"
+
+
+def test_a_copy_is_kept_aside_when_the_app_is_left(begin: Callable[..., Session], tmp_path: Path) -> None:
+    app = begin()
+    app.app.on_pause()
+    assert len(list((tmp_path / "data" / "copies").glob("weekly-*.db"))) == 1
