@@ -78,15 +78,19 @@ def formulas() -> tuple[Cited, ...]:
     return tuple(Cited(**one) for one in written()["formulas"].values())
 
 
-def row_places(key: str, standing: str = "") -> dict[str, tuple[str, ...]]:
-    """Return by table the places in a source that its rows name; with a standing, only rows of that."""
-    found: dict[str, tuple[str, ...]] = {}
-    for one in written()["rows"]:
-        if one["key"] == key and standing in ("", one["standing"]):
-            of = (row for row in rows(one["table"]) if row.source == key and row.standing == one["standing"])
-            places = (*found.get(one["table"], ()), *(row.where for row in of if row.where))
-            found[one["table"]] = tuple(dict.fromkeys(places))
-    return found
+@cache
+def held() -> frozenset[str]:
+    """Return the formulas that have an outside check, by module and name."""
+    return frozenset(name for name, one in written()["formulas"].items() if one["held"])
+
+
+def row_places(key: str) -> dict[str, tuple[str, ...]]:
+    """Return by table the places in a source that its rows name."""
+    tables = dict.fromkeys(one["table"] for one in written()["rows"] if one["key"] == key)
+    return {
+        table: tuple(dict.fromkeys(row.where for row in rows(table) if row.source == key and row.where))
+        for table in tables
+    }
 
 
 def used() -> tuple[str, ...]:

@@ -3,10 +3,12 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
+from logic import checked
 from logic.answers.reading import Result
-from screens.asking import figure
+from screens.asking import figure, fold
 from screens.blocks import Block, Section, Words
 from screens.page import Page
+from screens.settings.sources import source_line
 from screens.tongue import _
 from screens.words import sureness
 from screens.words.workings import Step, steps
@@ -27,9 +29,20 @@ def working_page(world: World) -> Page:
         blocks=(
             sure,
             *(block for place, one in enumerate(steps(item, world.style)) for block in _step(place, one)),
+            *fold(world, "sources", _("What it was held against"), lambda: _sources(item)),
         ),
         places=False,
     )
+
+
+def _sources(item: Result) -> Iterator[Block]:
+    """Yield how many of the formulas have an outside check, then each source, to be opened."""
+    of = [call.formula for call in item.calls if call.formula.mark != "step"]
+    held = sum(f"{one.function.__module__}.{one.name}" in checked.held() for one in of)
+    said = _("{held} of {all} formulas here have an outside check.").format(held=held, all=len(of))
+    yield Words(key="held", text=said)
+    keys = [*(one.source for one in of), *(one.source for one in item.inputs if one.source)]
+    yield from (source_line(key) for key in dict.fromkeys(keys))
 
 
 def _step(place: int, step: Step) -> Iterator[Block]:

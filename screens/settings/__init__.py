@@ -7,6 +7,7 @@ PAGES = {
     "settings.fault": "screens.settings.fault.fault_page",
     "settings.files": "screens.settings.files.files_page",
     "settings.unread": "screens.settings.unread.unread_page",
+    "settings.sources": "screens.settings.sources.sources_page",
     "settings.item": "screens.settings.own_item.item_page",
 }
 """Where each page is made, by its name; it is imported at the first visit."""

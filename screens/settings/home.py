@@ -33,6 +33,12 @@ def settings_page(world: World) -> Page:
             *_person(world),
             *fold(world, "tools", _("Tools"), lambda: _tools(world), _("Scale, depth, hex key")),
             *fold(world, "phone", _("Voice, notes and feel"), lambda: _phone(world)),
+            Line(
+                key="sources",
+                title=_("Where the numbers come from"),
+                detail=_("Sources, and what was checked"),
+                act=Go("settings.sources"),
+            ),
             Words(key="about", text=ABOUT, tone="second"),
         ),
         places=False,

@@ -55,6 +55,7 @@ FOUND = (
     ("board.set_ups", _("Usual set-ups"), _("example common kind begin new board")),
     ("settings.lists", _("My lists"), _("own checklist change copy")),
     ("settings.files", _("Files and copies"), _("backup import export save restore")),
+    ("settings.sources", _("Where the numbers come from"), _("source standard handbook checked proof trust")),
     ("settings", _("Settings"), _("units theme night sun text size rider scale")),
     ("glossary", _("Words"), _("glossary meaning what is")),
 )

@@ -1,0 +1,166 @@
+"""Where the numbers come from: each source with what was held against it, and what has no outside check."""
+
+from collections.abc import Iterator
+
+from logic import checked
+from logic.checked import Check
+from logic.tables import sources
+from screens.acts import Go
+from screens.asking import fold
+from screens.blocks import Block, Figure, Line, Section, Words
+from screens.page import Page
+from screens.tongue import _
+from screens.words import STANDING
+from screens.world import World
+
+EXAMPLES: tuple[dict[str, str], ...] = (
+    {},
+    {"key": "sdpsi-2017"},
+    {"key": "practice"},
+    {"key": "memory"},
+    {"key": "derived"},
+)
+"""Parameters the page can be opened with, for tests that look at every page."""
+
+SEEN = {
+    "read": _("read where it is printed"),
+    "second-hand": _("read in a copy or a report"),
+    "memory": _("from memory"),
+    "ours": _("worked out here another way"),
+}
+FIRST = 5
+"""Sources that stand open; the others are in a fold."""
+
+
+def sources_page(world: World) -> Page:
+    """Return one source, named by `key`, or all of them."""
+    key = world.args.get("key", "")
+    return _one(world, key) if key in sources() else _all(world)
+
+
+def source_line(key: str) -> Line:
+    """Return the row that opens a source, with how many printed numbers ours were held against."""
+    count = sum(check.numbers for check in checked.checks() if check.key == key and check.outside)
+    held = _("{count} numbers held against it").format(count=count)
+    detail = held if count else _("no number held against it")
+    act = Go("settings.sources", {"key": key})
+    return Line(key=f"source {key}", title=sources()[key].title, detail=detail, act=act)
+
+
+def _all(world: World) -> Page:
+    count = checked.totals()
+    of = [key for key in checked.used() if key not in checked.NO_PAGE]
+    return Page(
+        title=_("Where the numbers come from"),
+        crown=Figure(
+            key="count",
+            label=_("Printed numbers held against ours"),
+            number=str(count.numbers),
+            detail=_("from {sources} sources").format(sources=count.sources),
+        ),
+        blocks=(
+            Words(key="words", text=_held(count)),
+            *(source_line(key) for key in of[:FIRST]),
+            *fold(
+                world, "more", _("All other sources"), lambda: tuple(source_line(key) for key in of[FIRST:])
+            ),
+            Section(key="without", title=_("Without a printed page")),
+            *(source_line(key) for key in checked.NO_PAGE),
+            *fold(world, "unheld", _("Formulas with no outside check"), _unheld),
+            *fold(world, "not found", _("Looked for and not found"), _not_found),
+        ),
+    )
+
+
+def _held(count: checked.Totals) -> str:
+    """Return how far formulas and results are held, in words."""
+    return "\n".join(
+        (
+            _("{held} of {all} formulas have an outside check.").format(
+                held=count.formulas_held, all=count.formulas
+            ),
+            _("Numbers in the app whose every formula has one: {count}.").format(
+                count=count.results.get("all", 0)
+            ),
+            _("Some formulas have one: {count}.").format(count=count.results.get("part", 0)),
+            _("None has one: {count}.").format(count=count.results.get("none", 0)),
+            _("Read from a table or a value, no formula: {count}.").format(
+                count=count.results.get("no formula", 0)
+            ),
+        )
+    )
+
+
+def _unheld() -> Iterator[Block]:
+    for number, one in enumerate(checked.formulas()):
+        if not one.held:
+            said = _("{name}: {standing}").format(name=_begun(one.title), standing=STANDING[one.standing])
+            yield Words(key=f"unheld {number}", text=said, role="small")
+
+
+def _not_found() -> Iterator[Block]:
+    for number, one in enumerate(checked.not_found()):
+        yield Words(key=f"not found {number}", text=f"{one['what']}: {one['text']}.", role="small")
+
+
+def _one(world: World, key: str) -> Page:
+    source = sources()[key]
+    of = [check for check in checked.checks() if check.key == key]
+    printed = _("{publisher}, {year}. {note}").format(
+        publisher=source.publisher, year=source.year, note=source.note
+    )
+    return Page(
+        title=_("Source"),
+        blocks=(
+            Words(key="title", text=source.title, role="lead", bold=True),
+            Words(key="printed", text=printed.strip(), tone="second"),
+            *_checks(world, of),
+            *fold(world, "formulas", _("Formulas that rest on it"), lambda: _formulas(key)),
+            *fold(world, "rows", _("Tables that rest on it"), lambda: _rows(key)),
+        ),
+    )
+
+
+def _checks(world: World, of: list[Check]) -> Iterator[Block]:
+    if not of:
+        yield Words(key="none", text=_("No number of ours was held against it."))
+        return
+    yield Section(key="held", title=_("What was checked"))
+    yield from (_check(number, check) for number, check in enumerate(of[:FIRST]))
+    if len(of) > FIRST:
+        rest = tuple(_check(number, check) for number, check in enumerate(of[FIRST:], FIRST))
+        yield from fold(world, "checks", _("All other checks"), lambda: rest)
+
+
+def _check(number: int, check: Check) -> Words:
+    """Return what one check compared: its first number, how many there were, the worst, and how they are known."""
+    lines = [
+        _begun(check.what) + (f" ({check.where})" if check.where else ""),
+        _("Printed {printed}, ours {ours} {unit}").format(
+            printed=check.printed, ours=check.ours, unit=check.unit
+        ),
+    ]
+    if check.numbers > 1:
+        lines.append(_("First of {count} numbers").format(count=check.numbers))
+    if check.worst not in ("", "0"):
+        lines.append(_("Worst: {off} % off").format(off=check.worst))
+    lines.append(SEEN[check.seen])
+    return Words(key=f"check {number}", text="\n".join(line.strip() for line in lines), role="small")
+
+
+def _formulas(key: str) -> Iterator[Block]:
+    for number, one in enumerate(checked.formulas()):
+        if one.key == key:
+            held = _("has an outside check") if one.held else _("no outside check")
+            said = _("{name}, {place}: {held}").format(name=_begun(one.title), place=one.where, held=held)
+            yield Words(key=f"formula {number}", text=said, role="small")
+
+
+def _rows(key: str) -> Iterator[Block]:
+    for table, places in checked.row_places(key).items():
+        said = _("{table}: {places}").format(table=_begun(table.replace("_", " ")), places="; ".join(places))
+        yield Words(key=f"table {table}", text=said.removesuffix(": "), role="small")
+
+
+def _begun(text: str) -> str:
+    return text[:1].upper() + text[1:]
