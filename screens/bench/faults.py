@@ -22,8 +22,8 @@ def faults_page(world: World) -> Page:
 
 def blocks(wanted: str) -> Iterator[Block]:
     """Yield the search and what it found; the wear of a belt has a guide of its own."""
-    question = _("What do you see or feel?")
-    yield Field(key=SEARCH, label=question, text=wanted, hint=question)
+    label, hint = _("What do you see or feel?"), _("noise, belt, brake, hot")
+    yield Field(key=SEARCH, label=label, text=wanted, hint=hint)
     found = find_faults(wanted)
     if not found:
         yield Words(key="none", text=_("Nothing fits these words. Try fewer: belt, brake, hot, link."))

@@ -92,7 +92,9 @@ class CardBlocks:
             act = working(item, ITEMS["wrench"])
             return Verdict(key="verdict", word=f"{word}{over}", text=text, form=form, act=act)
         if isinstance(item, Open) and item.missing:
-            return Verdict(key="verdict", word=_("Not known yet"), text=offer(item.missing), form=form)
+            # Locker and pull need two lines: what is tapped stays where it is when they come.
+            text = offer(item.missing)
+            return Verdict(key="verdict", word=_("Not known yet"), text=text, form=form, lines=2)
         if isinstance(item, Open) and item.problem is not None:
             text = refusal(item.problem, style)
             return Verdict(key="verdict", word=_("Not known"), text=text, form=form)

@@ -7,7 +7,7 @@ from typing import Any, NamedTuple
 from logic.answers.asked import Asked
 from logic.answers.reading import Item
 from logic.board import Value
-from screens.acts import Go, Turn
+from screens.acts import Ask, Go, Turn
 from screens.asking import entry_of, lead, value_line
 from screens.blocks import Block, Line, Section
 from screens.figure_page import signs_line
@@ -166,7 +166,8 @@ def _pulleys(world: World, *, known: bool) -> Line:
     if not known:
         return _pulleys_row("", _("One moment."))
     best = import_module("screens.numbers.best_pairs").best_told(world)
-    return _pulleys_row(best.word, best.text)
+    # What is missing is said below the title: beside it the words would leave no room.
+    return _pulleys_row("" if isinstance(best.act, Ask) else best.word, best.text)
 
 
 def _pulleys_row(value: str, detail: str) -> Line:
@@ -181,6 +182,8 @@ def _pulleys_row(value: str, detail: str) -> Line:
 
 
 def _rows(world: World, found: dict[str, Any]) -> Iterator[Block]:
+    # A figure of nothing but what is usual is no answer for a board that there is none of.
+    empty = world.is_scratch and not world.trial
     for heading, rows in ROWS.items():
         yield Section(key=heading, title=heading)
         for row in rows:
@@ -192,7 +195,9 @@ def _rows(world: World, found: dict[str, Any]) -> Iterator[Block]:
                 key=row.page,
                 title=row.title,
                 detail=_("Wrong charger for this pack.") if wrong else detail,
-                value="" if wrong or answer is None else lead(LEADS[row.page].read(answer), world.style),
+                value=""
+                if wrong or empty or answer is None
+                else lead(LEADS[row.page].read(answer), world.style),
                 icon=row.icon,
                 bad=wrong,
                 act=Go(row.page),

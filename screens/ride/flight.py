@@ -130,7 +130,8 @@ def _energies(figures: Figures) -> Iterator[Block]:
         row: FigureRow = figures[name]
         if isinstance(item, Result):
             row = replace(row, number=watt_hours(item.value, figures.world.style), unit="Wh")
-        if row.number != "–" or row.act is not None:
+        # How many packs there are is asked above; until then they are counted as one.
+        if row.number != "–" or (row.act is not None and name == "each"):
             yield row
 
 

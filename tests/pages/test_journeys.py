@@ -6,7 +6,9 @@
 import pytest
 
 from logic.units import GAP
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Notice
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Field, Notice
+from screens.paper.measure import measure
+from screens.paper.scale import Look
 from tests.pages.hand import Hand
 from tests.pages.reader import Reader
 from tests.pages.sight import in_sight
@@ -24,6 +26,7 @@ def test_torque_and_locker_of_a_motor_screw(hand: Hand) -> None:
     """M4, 5 mm in aluminium."""
     hand.tap("A screw")
     hand.tap("Motor face screws")
+    before = measure(hand.pages.page.crown, hand.size[0], Look()).height
     hand.tap("5 mm")
     crown = hand.pages.page.crown
     # Ours: the hole of an alloy nobody named bears 0.808; / 1.06 = 0.762 -> 0.7; the ceiling down to a mark of 0.05: 0.8.
@@ -32,6 +35,8 @@ def test_torque_and_locker_of_a_motor_screw(hand: Hand) -> None:
     assert locker.startswith("Medium locker, ride after ")
     # Ours: 0.7 N m over 80 mm is 8.75 N, 0.892 kg.
     assert pull == f"No wrench: 0.892{GAP}kg at 80{GAP}mm"
+    # What was tapped stays where it was.
+    assert measure(crown, hand.size[0], Look()).height == pytest.approx(before)
     hand.told("torque and locker of a motor screw", taps=4)
     assert {"thread", "into", "engagement"} <= in_sight(hand.pages.page, *hand.size)
     # Who knows that it is 6061 needs one tap more.
@@ -124,6 +129,7 @@ def test_may_two_packs_of_90_wh_fly(hand: Hand) -> None:
     hand.tap("May it fly?")
     hand.keys("90")
     hand.done()
+    assert "all_joined" not in hand.pages
     crown = hand.pages.page.crown
     # IATA: up to 100 Wh each. What nobody said yet is taken for granted, and said so.
     assert (crown.word, crown.form) == ("May fly, ask the airline", UNSURE)
@@ -153,6 +159,9 @@ def test_may_two_packs_of_90_wh_fly(hand: Hand) -> None:
 
 def test_a_hot_motor_what_now(hand: Hand) -> None:
     hand.tap("Something is wrong")
+    field = hand.pages.blocks()[1]
+    assert isinstance(field, Field)
+    assert field.hint != field.label
     hand.tap("Hot motor")
     page = hand.pages.page
     assert isinstance(page.crown, Notice)

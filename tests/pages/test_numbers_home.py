@@ -51,6 +51,13 @@ def test_which_pulleys_is_answered_in_the_first_row(numbers: Reader) -> None:
     assert numbers.page.crown.word == "16:44"
 
 
+def test_an_app_without_a_board_shows_no_figure(bare: Reader) -> None:
+    bare.open("numbers").rest()
+    assert [
+        one.title for one in bare.blocks() if isinstance(one, Line) and one.value not in ("", "not set")
+    ] == []
+
+
 def test_the_row_says_what_stands_in_the_way(bare: Reader) -> None:
     bare.open("numbers")
     assert first(bare).value == ""
