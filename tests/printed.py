@@ -101,6 +101,16 @@ def near(value: float, printed: float | str, unit: str = "", **slack: float) -> 
     return bool(value == pytest.approx(float(printed), **slack))
 
 
+def at_most(value: float, printed: float | str, unit: str = "") -> bool:
+    """Tell whether a careful limit of ours does not go over a printed one.
+
+    >>> at_most(12.5, "13", "A"), at_most(13.5, "13", "A")
+    (True, False)
+    """
+    _note(value, str(printed), unit)
+    return value <= float(printed)
+
+
 def same(found: object, printed: object, unit: str = "") -> bool:
     """Tell whether what is found is what is printed: a row as it stands, a word, or a list.
 

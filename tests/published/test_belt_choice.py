@@ -8,7 +8,7 @@ from logic.belt.clearance import gap_between_motors
 from logic.belt.geometry import belt_length, pitch_diameter
 from logic.belt.pluck import frequency_from_tension, mass_for_width, tension_from_frequency
 from logic.belt.rating import length_factor, printed_torque, rated_torque, width_factor
-from logic.belt.running import tension_from_shaft_pull
+from logic.belt.running import shaft_pull, tension_from_shaft_pull
 from logic.belt.stock import stock, widths
 from logic.belt.tension import effective_pull
 from logic.belt.travel import centre_tolerance, inward_travel, laying_on_travel, outward_travel
@@ -257,6 +257,7 @@ def test_mass_of_the_parabolic_belt_of_a_second_maker() -> None:
 def test_shaft_load_of_the_worked_example() -> None:
     """optibelt-rubber p. 42-45: 1487.2 N on the shaft is 743.6 N a span."""
     assert agrees(tension_from_shaft_pull(pull=1487.2, wrap=pi), "743.6", "N")
+    assert agrees(shaft_pull(tension=743.6, wrap=pi), "1487.2", "N")
 
 
 @source("synchroflex p. 42-43", "second-hand")

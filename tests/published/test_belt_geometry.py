@@ -190,6 +190,9 @@ def test_teeth_in_mesh_of_the_worked_example() -> None:
     """optibelt-rubber p. 42-45: 17.26, counted as 17."""
     found = whole_teeth_in_mesh(centre=415.22 * MM, large=142.60 * MM, small=91.67 * MM, teeth=36.0)
     assert same(found, 17.0)
+    # The printed 17.26 is by an approximation; the exact wrap has a quarter of a per cent more.
+    wrap = wrap_angle(centre=415.22 * MM, large=142.60 * MM, small=91.67 * MM)
+    assert near(teeth_in_mesh(wrap=wrap, teeth=36.0), "17.26", "teeth", rel=0.003)
 
 
 # optibelt-rubber p. 73: teeth, pitch diameter and outside diameter in mm of HTD 5M pulleys.

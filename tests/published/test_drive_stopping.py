@@ -13,6 +13,7 @@ from logic.drive.fit import band_factor
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.heating import warm_resistance
 from logic.drive.push import Drivetrain
+from logic.drive.road import grade_resistance, slope_angle
 from logic.drive.stopping import (
     Brake,
     brake_curve,
@@ -84,6 +85,29 @@ def test_wet_sight_distance() -> None:
     by_the_formula = 20**2 / (30 * 0.25) + 3.67 * 20
     assert round(by_the_formula, 1) == 126.7
     assert near(whole / FOOT, by_the_formula, "ft", rel=2e-3)
+
+
+@source("questions sight distance on a grade, equation 3.27 of its book", "second-hand")
+@pytest.mark.parametrize(
+    ("grade", "feet", "given"),
+    [
+        pytest.param(0.0, "563.36", "564", id="level"),
+        pytest.param(-0.07, "649.07", "650", id="7 % downhill"),
+    ],
+)
+def test_sight_distance_on_a_falling_road(grade: float, feet: str, given: str) -> None:
+    """60 mph, 2.5 s to react, 0.35 g. Within 0.1 %, as its formula has 1.47 and 30; the answers are rounded up."""
+    speed = 60.0 * MPH
+    slope = slope_angle(grade=grade)
+    braking = braking_distance(
+        braking_force=lambda _: 0.35 * G,
+        road_load=lambda _: grade_resistance(mass=1.0, gravity=G, slope=slope),
+        mass=1.0,
+        speed=speed,
+    )
+    whole = stop_distance(reaction=reaction_distance(speed=speed, reaction_time=2.5), braking=braking)
+    assert near(whole / FOOT, feet, "ft", rel=1e-3)
+    assert near(whole / FOOT, given, "ft", abs=1.0)
 
 
 @ours

@@ -11,7 +11,7 @@ from logic.joints.rules import rule, setting_below
 from logic.joints.set_screw import holding_torque, seating
 from logic.joints.strength import assembly_preload, preload_at_share, proof_load, stress_diameter
 from logic.joints.threads import minor_diameter, pitch_diameter, stress_area, thread
-from logic.joints.torque import mean_bearing_diameter, torque_long, torque_short
+from logic.joints.torque import mean_bearing_diameter, preload_from_torque, torque_long, torque_short
 from logic.tables import pick
 from tests.printed import agrees, near, rounds_to, same, source
 from tests.published.test_joints_strength import VDI
@@ -25,6 +25,8 @@ def test_shigley_example_8_3_short_form() -> None:
     """Shigley, 9th ed., Ex. 8-3, pp. 439-440: 3/4-16 UNF, 25 kip, K 0.2: 3750 lbf in."""
     torque = torque_short(nut_factor=0.2, nominal_diameter=0.75 * INCH, preload=25000 * LBF)
     assert agrees(torque / LBF_IN, "3750", "lbf in")
+    back = preload_from_torque(torque=3750 * LBF_IN, nut_factor=0.2, nominal_diameter=0.75 * INCH)
+    assert agrees(back / LBF / 1000, "25", "kip")
 
 
 @source("shigley-8 9th ed., Ex. 8-3, pp. 439-440")

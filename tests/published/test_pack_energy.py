@@ -5,6 +5,7 @@
 
 import pytest
 
+from logic.drive.limits import battery_current
 from logic.errors import InputError
 from logic.pack.cells import (
     cell_current,
@@ -21,6 +22,7 @@ from logic.pack.cells import (
     terminal_voltage,
 )
 from logic.pack.descent import descent_outcome, drop_taken_back, energy_of_descent, headroom
+from logic.pack.joining import joining_current, joining_heat
 from logic.pack.limits import (
     braking_voltage,
     cells_limit,
@@ -150,6 +152,9 @@ def test_battery_that_is_charged() -> None:
     assert agrees(braking_voltage(rest_voltage=12.0, current=10.0, resistance=0.400), "16.0", "V")
     assert agrees(heat(current=10.0, resistance=0.400), "40.0", "W")
     assert agrees(current_to_full(rest_voltage=12.0, full_voltage=16.0, resistance=0.400), "10.0", "A")
+    # The same two joined: 4.0 V apart over 0.400 ohm.
+    assert agrees(joining_current(voltage_difference=4.0, resistance=0.400), "10.0", "A")
+    assert agrees(joining_heat(voltage_difference=4.0, resistance=0.400), "40.0", "W")
 
 
 @source("openstax-physics m42357, solved")
@@ -160,6 +165,8 @@ def test_starter_on_a_battery() -> None:
     volts = terminal_voltage(open_circuit_voltage=12.0, current=amperes, resistance=0.0100)
     assert agrees(volts, "10.0", "V")
     assert agrees(volts * amperes / 1000.0, "2.00", "kW")
+    drawn = battery_current(battery_power=2000.0, open_circuit_voltage=12.0, pack_resistance=0.0100)
+    assert agrees(drawn, "200", "A")
 
 
 @source("openstax-physics m42224")
