@@ -34,6 +34,13 @@ def item(driver: Driver) -> None:
     driver.tap("Add an item")
 
 
+def licences(driver: Driver) -> None:
+    """Open the licences and the text of the first."""
+    driver.app.front.go("settings.licences")
+    driver.settle()
+    driver.tap("Kivy")
+
+
 def cannot_show(driver: Driver) -> None:
     """Stand before a page that failed."""
     driver.app.front.go("numbers.gearing")
@@ -45,5 +52,6 @@ SCENES = (
     Scene("settings-lists", lists, "settings.lists"),
     Scene("settings-list", own_list, "settings.list"),
     Scene("settings-item", item, "settings.item"),
+    Scene("settings-licences", licences, "settings.licences"),
     Scene("cannot-show", cannot_show, CANNOT_SHOW),
 )

@@ -8,6 +8,7 @@ PAGES = {
     "settings.files": "screens.settings.files.files_page",
     "settings.unread": "screens.settings.unread.unread_page",
     "settings.sources": "screens.settings.sources.sources_page",
+    "settings.licences": "screens.settings.licences.licences_page",
     "settings.item": "screens.settings.own_item.item_page",
 }
 """Where each page is made, by its name; it is imported at the first visit."""

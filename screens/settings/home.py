@@ -40,6 +40,7 @@ def settings_page(world: World) -> Page:
                 act=Go("settings.sources"),
             ),
             Words(key="about", text=ABOUT, tone="second"),
+            Line(key="licences", title=_("Licences"), icon="open", act=Go("settings.licences")),
         ),
         places=False,
     )

@@ -52,12 +52,13 @@ ARROWS = {
     "upkeep": f"{GROUND} board person store checks ledger",
     "set_ups": "board exchange tables",
     "checked": "tables",
+    "licences": "tables",
     "glossary": "tables",
     "search": "",
     "answers": f"{GROUND} {SUBJECTS} fields board_joints board person log store checks upkeep ledger exchange",
     "screens": (
         "errors units step_units workings tables fields board_joints board person exchange log store ledger log_table"
-        " checks upkeep answers entries read_back glossary search set_ups checked"
+        " checks upkeep answers entries read_back glossary search set_ups checked licences"
     ),
     "main": "screens",
 }

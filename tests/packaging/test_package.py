@@ -105,8 +105,15 @@ def test_pins_are_those_of_the_project_and_of_what_is_tested(spec):
     with (ROOT / "pyproject.toml").open("rb") as file:
         project = tomllib.load(file)
     wanted = dict(one.split("==") for one in project["project"]["dependencies"])
-    wanted |= dict(one.split("==") for one in project["tool"]["uv"]["constraint-dependencies"])
+    held = dict(one.split("==") for one in project["tool"]["uv"]["constraint-dependencies"])
+    plain = {name.replace("_", "-"): pin for name, pin in pins.items()}
     assert wanted.items() <= pins.items()
+    assert {name: pin for name, pin in held.items() if name in plain}.items() <= plain.items()
+    loose = {one for one in listed(spec["requirements"]) if "==" not in one}
+    assert loose == {"sqlite3", "android", "pyjnius"}, (
+        "what has a recipe is held by the commit of the packager"
+    )
+    assert plain.keys() <= wanted.keys() | held.keys() | {"python3", "hostpython3"}
     assert pins["python3"] == pins["hostpython3"]
     for name, pin in pins.items():
         if name not in ("python3", "hostpython3"):
