@@ -12,6 +12,14 @@ from tests.phone.android import Phone
 from tests.phone.classes import android
 
 
+@pytest.fixture(autouse=True)
+def clock(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let the app's clock go on from where a test before has driven it: it would sleep until the real time has caught up."""
+    real, ahead = Clock.time, max(0.0, Clock.get_time() - Clock.time())
+    monkeypatch.setattr(Clock, "time", lambda: real() + ahead)
+    monkeypatch.setattr(Clock, "_max_fps", 0)
+
+
 @pytest.fixture
 def phone(tmp_path: Path) -> Iterator[Phone]:
     """Give an Android 14 phone that has everything and allows everything."""
