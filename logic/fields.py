@@ -146,7 +146,7 @@ ARM = Field(
     "Arm of your key or spanner",
     "number",
     0,
-    "From the middle of the screw or nut to where the scale pulls, square to the arm.",
+    "From the middle of the screw or nut to where the scale pulls. Pull square to the arm.",
     quantity="length",
     low=0.02,
     high=0.5,

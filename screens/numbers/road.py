@@ -91,7 +91,7 @@ def _rules(answer: Pushing, style: Style) -> tuple[Block, ...]:
     ]
     if not parts:
         return ()
-    said = _("What limits at full throttle: {parts}.").format(parts=_(", then ").join(parts))
+    said = _("What limits at full throttle: {parts}.").format(parts=_(". Then ").join(parts))
     return (Words(key="road rules", text=said),)
 
 

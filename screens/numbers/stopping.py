@@ -103,7 +103,7 @@ def _rules(answer: Stopping, style: Style) -> tuple[Block, ...]:
     ]
     if not parts or _runs_on(answer):
         return ()
-    said = _("On a dry road the brake is held down by {parts}.").format(parts=_(", then ").join(parts))
+    said = _("What holds the brake down on a dry road: {parts}.").format(parts=_(". Then ").join(parts))
     return (Words(key="rules", text=said),)
 
 

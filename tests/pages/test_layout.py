@@ -17,6 +17,7 @@ from screens.paper.picture import lay
 from screens.paper.room import SHARE, foot_blocks, foot_look, look_of, matter
 from screens.paper.scale import LINE, SMALL, TWO_PANES, Look
 from screens.paper.sheet import Drawing, Ink, Laid, Sheet, Touch
+from tests.pages.sentences import faults_of
 from tests.pages.states import names, states
 
 SIZES = ((320, 568), (360, 640), (360, 740), (412, 915), (915, 412), (800, 1280))
@@ -119,9 +120,13 @@ def test_nothing_is_cut_and_everything_can_be_touched(name: str, tmp_path: Path)
 
 
 @pytest.mark.parametrize("name", names())
-def test_beside_the_bars_of_the_system_nothing_is_cut_either(name: str, tmp_path: Path) -> None:
+def test_beside_the_bars_of_the_system_nothing_is_cut_and_every_sentence_is_plain(
+    name: str, tmp_path: Path
+) -> None:
     found = []
     for what, page in states(name, tmp_path):
+        # Where numbers and names fill a sentence, only the page shows how long it is.
+        found += [f"{what}: {fault}" for fault in faults_of(name, page)]
         for width, height in BESIDE:
             found += [
                 f"{what} {width}x{height} {part}: {fault}"

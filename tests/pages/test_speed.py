@@ -79,7 +79,7 @@ def test_volts_of_a_stop_are_refused_like_the_boards(stop: Reader) -> None:
 def test_what_holds_the_brake_is_said_from_fast_to_slow(stop: Reader) -> None:
     said = stop["rules"].text
     assert said.startswith(
-        f"On a dry road the brake is held down by what the pack may take back from 25{GAP}km/h"
+        f"What holds the brake down on a dry road: what the pack may take back from 25{GAP}km/h"
     )
     assert said.endswith("km/h down.")
 
@@ -137,7 +137,7 @@ def test_each_limiting_case_is_a_sentence(push: Reader) -> None:
 @pytest.mark.parametrize("amps", ["150", "400"])
 def test_battery_amps_beyond_the_pack_are_typed_and_come_back_to(push: Reader, amps: str) -> None:
     ask(push, "Battery current, drive, whole board", amps)
-    said = f"full throttle: motor amps up to 30{GAP}km/h, then duty up to"
+    said = f"full throttle: motor amps up to 30{GAP}km/h. Then duty up to"
     assert said in push["road rules"].text
     push.restart(minutes=1)
     assert push.name == "numbers.gearing"
