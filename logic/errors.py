@@ -41,10 +41,6 @@ class NoFigure(InputError):
     """An answer in place of a number: the drive cannot start here, the joint is set by feel."""
 
 
-class NeedsBrake(NoFigure):
-    """A speed at which the road pushes more than it holds back."""
-
-
 class UnknownUnit(InputError):
     """A unit that the quantity does not have."""
 

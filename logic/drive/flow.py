@@ -12,7 +12,7 @@ from logic.drive.motor import (
 )
 from logic.drive.push import Drivetrain, current_for_push, limits_at, push_of, ruling_limit
 from logic.drive.road import Road, load_curve
-from logic.errors import NeedsBrake, NoFigure, positive
+from logic.errors import NoFigure, positive
 from logic.frozen import frozen
 from logic.si import Ampere, MetrePerSecond, Newton, NewtonMetre, One, RadianPerSecond, Volt, Watt
 from logic.workings import cited, unrecorded
@@ -64,7 +64,7 @@ def at_steady_speed(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> Flo
         no_load_current=drive.no_load_current,
     )
     if current < 0.0:
-        raise NeedsBrake("speed", speed, "needs the brake")
+        raise NoFigure("speed", speed, "needs the brake")
     if current > motor_current(**limits_at(drive, emf)):
         raise NoFigure("speed", speed, "not reached")
     return _flow(drive, speed, angular_speed, emf, current, None)

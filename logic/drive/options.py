@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
-from typing import Literal
 
 from logic.drive.flow import at_full_remote, at_steady_speed
 from logic.drive.gearing import motor_angular_speed, ratio, rolling_circumference
@@ -13,12 +12,8 @@ from logic.drive.push import Drivetrain
 from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
 from logic.drive.road import Road, air_drag_at
 from logic.drive.stopping import Brake, braking_distance
-from logic.errors import InputError, NeedsBrake
+from logic.errors import InputError
 from logic.si import Metre, MetrePerSecond, Newton, One, RadianPerSecond, Watt
-
-Climb = Literal["", "cannot start", "not reached", "beyond the weight", "needs the brake"]
-"""Why a climb has no number, "" when it has one."""
-
 
 HAIR = 0.002
 """A shortfall below this share is none: no reading on the road tells it."""
@@ -88,52 +83,29 @@ class PairOption:
             ratio=self.ratio,
         )
 
-    @property
+    @cached_property
     def heat(self) -> Watt | None:
-        """Heat of one motor's winding on the reference climb."""
-        return self._climbing[0]
-
-    @property
-    def climb_outcome(self) -> Climb:
-        """Why there is no heat, "" where there is."""
-        return self._climbing[1]
-
-    @cached_property
-    def _climbing(self) -> tuple[Watt | None, Climb]:
+        """Heat of one motor's winding on the reference climb; None where the drive does not hold its speed."""
         try:
-            return at_steady_speed(
-                self.drive, self.terms.reference, self.terms.reference_speed
-            ).winding_heat, ""
-        except NeedsBrake:
-            return None, "needs the brake"
+            return at_steady_speed(self.drive, self.terms.reference, self.terms.reference_speed).winding_heat
         except InputError:
-            return None, "not reached"
-
-    @property
-    def stop(self) -> Metre | None:
-        """Braking way from the loaded speed; None without brake limits."""
-        return self._stopping[0]
-
-    @property
-    def stop_outcome(self) -> str:
-        """Why a known brake gives no way, "" where it does."""
-        return self._stopping[1]
+            return None
 
     @cached_property
-    def _stopping(self) -> tuple[Metre | None, str]:
+    def stop(self) -> Metre | None:
+        """Braking way from the loaded speed; None without brake limits, and where it does not stop."""
         brake, road = self.terms.brake, self.terms.road
         if brake is None or self.loaded is None:
-            return None, "" if brake is None else "no speed"
+            return None
         try:
-            way = braking_distance(
+            return braking_distance(
                 braking_force=quick_brake(replace(brake, drive=replace(brake.drive, ratio=self.ratio))),
                 road_load=quick_load(road),
                 mass=road.mass,
                 speed=self.loaded,
             )
-        except InputError as problem:
-            return None, problem.reason
-        return way, ""
+        except InputError:
+            return None
 
 
 def option(terms: Terms, motor_teeth: int, wheel_teeth: int) -> PairOption:

@@ -95,15 +95,6 @@ class Pane(RecycleView):
         """Return how far it is scrolled."""
         return (1.0 - self.scroll_y) * max(0.0, self.total - self.height)
 
-    def top_of(self, key: str) -> float | None:
-        """Return how far below the start of the column a block begins."""
-        top = 0.0
-        for block, laid in zip(self.blocks, self.laids, strict=True):
-            if block.key == key:
-                return top
-            top += laid.height
-        return None
-
     def fill(self, blocks: tuple[Block, ...], laids: tuple[Laid, ...], offset: float) -> None:
         """Show blocks, scrolled so far. Views of blocks that did not change are left alone."""
         alike = len(laids) == len(self.laids) and all(

@@ -167,9 +167,9 @@ def test_a_row_is_what_its_page_says(table: PairTable) -> None:
 
 def test_a_table_works_out_what_is_read_and_no_more() -> None:
     row = pair_table(TOWPATH, RIDER, {}).pairs[0]
-    assert not {"spread", "limit", "_stopping", "_climbing"} & set(vars(row.option))
+    assert not {"spread", "limit", "stop", "heat"} & set(vars(row.option))
     assert row.option.stop is not None
-    assert "_stopping" in vars(row.option)
+    assert "stop" in vars(row.option)
 
 
 def test_a_wish_is_ranked_with_what_gives(table: PairTable) -> None:
