@@ -20,7 +20,7 @@ from logic.joints.stripping import (
     screw_shear_area,
     strip_force,
 )
-from logic.joints.threads import Thread, minor_diameter, pitch_diameter, thread
+from logic.joints.threads import Thread, minor_diameter, thread, thread_pitch_diameter
 from logic.joints.torque import friction_from_nut_factor, torque_short
 from logic.si import Metre, Newton, NewtonMetre, One
 from logic.tables import matching, pick
@@ -125,7 +125,7 @@ def _limit(name: str, preload: Newton, screw: Thread, low: One) -> Limit:
 
 def _of_screw(joint: Joint, screw: Thread, low: One) -> tuple[Limit, ...]:
     metal, diameter, pitch = strength(joint.strength), screw.nominal_diameter, screw.pitch
-    middle = pitch_diameter(nominal_diameter=diameter, pitch=pitch)
+    middle = thread_pitch_diameter(nominal_diameter=diameter, pitch=pitch)
     minor = minor_diameter(nominal_diameter=diameter, pitch=pitch)
     preload = assembly_preload(
         yield_share=rule("yield share"),

@@ -21,7 +21,7 @@ from logic.joints.stripping import (
     with_lead_in,
 )
 from logic.joints.threadlocker import Locker, choose
-from logic.joints.threads import Thread, candidates, minor_diameter, pitch_diameter, thread
+from logic.joints.threads import Thread, candidates, minor_diameter, thread, thread_pitch_diameter
 from logic.joints.torque import mean_bearing_diameter, torque_long, torque_short
 from logic.si import Metre, Newton, NewtonMetre, One
 from logic.tables import Row, pick, rows
@@ -135,7 +135,7 @@ def book(designation: str, *, strength_name: str, friction: One, head: str = "he
     if ring is None:
         raise InputError("head", head, "not in the table")
     diameter, pitch = screw.nominal_diameter, screw.pitch
-    middle = pitch_diameter(nominal_diameter=diameter, pitch=pitch)
+    middle = thread_pitch_diameter(nominal_diameter=diameter, pitch=pitch)
     minor = minor_diameter(nominal_diameter=diameter, pitch=pitch)
     preload = assembly_preload(
         yield_share=rule("yield share"),

@@ -7,7 +7,7 @@ from logic.errors import InputError, positive
 from logic.joints.limits import WET
 from logic.joints.materials import family, hole_strips_at, shear_of
 from logic.joints.rules import rule, setting_for, shown_ceiling
-from logic.joints.threads import Thread, pitch_diameter, thread
+from logic.joints.threads import Thread, thread, thread_pitch_diameter
 from logic.joints.torque import friction_from_nut_factor
 from logic.si import Metre, Newton, NewtonMetre, One, Pascal
 from logic.tables import matching, pick
@@ -165,7 +165,7 @@ def strip_torque(screw: Thread, *, engagement: Metre, pulley: str) -> NewtonMetr
     return headless_torque(
         preload=force,
         pitch=screw.pitch,
-        pitch_diameter=pitch_diameter(nominal_diameter=screw.nominal_diameter, pitch=screw.pitch),
+        pitch_diameter=thread_pitch_diameter(nominal_diameter=screw.nominal_diameter, pitch=screw.pitch),
         cup_diameter=cup_diameter(screw),
         friction=friction_from_nut_factor(nut_factor=low),
     )

@@ -78,10 +78,10 @@ def stress_area(*, nominal_diameter: Metre, pitch: Metre) -> SquareMetre:
 
 
 @cited("nominal_diameter - 0.649519 * pitch", source="iso-724 pitch diameter d2")
-def pitch_diameter(*, nominal_diameter: Metre, pitch: Metre) -> Metre:
+def thread_pitch_diameter(*, nominal_diameter: Metre, pitch: Metre) -> Metre:
     """Pitch diameter, basic, of screw and hole alike.
 
-    >>> round(pitch_diameter(nominal_diameter=0.004, pitch=0.0007) * 1000, 3)
+    >>> round(thread_pitch_diameter(nominal_diameter=0.004, pitch=0.0007) * 1000, 3)
     3.545
     """
     _real_thread(nominal_diameter, pitch)

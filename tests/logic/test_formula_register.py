@@ -98,6 +98,11 @@ def test_text_is_the_code(key: str, formula: Formula) -> None:
     assert worst < 1e-9
 
 
+def test_no_name_stands_for_two_formulas() -> None:
+    names = [key.rpartition(".")[2] for key in REGISTER]
+    assert len(names) == len(set(names))
+
+
 def test_an_altered_constant_is_seen() -> None:
     from logic.belt.geometry import pitch_diameter  # noqa: PLC0415  (any closed formula would do)
 

@@ -10,7 +10,7 @@ from logic.joints.lookup import book
 from logic.joints.rules import rule, setting_below
 from logic.joints.set_screw import holding_torque, seating
 from logic.joints.strength import assembly_preload, preload_at_share, proof_load, stress_diameter
-from logic.joints.threads import minor_diameter, pitch_diameter, stress_area, thread
+from logic.joints.threads import minor_diameter, stress_area, thread, thread_pitch_diameter
 from logic.joints.torque import mean_bearing_diameter, preload_from_torque, torque_long, torque_short
 from logic.tables import pick
 from tests.printed import agrees, near, rounds_to, same, source
@@ -122,7 +122,7 @@ def test_fine_threads_at_a_friction_of_0_12(
     faces, which are assumed (hexagon), and ISO 16047's factors lie under VDI's rounded 0.16 and 0.58."""
     screw = thread(name)
     diameter, pitch = screw.nominal_diameter, screw.pitch
-    middle = pitch_diameter(nominal_diameter=diameter, pitch=pitch)
+    middle = thread_pitch_diameter(nominal_diameter=diameter, pitch=pitch)
     minor = minor_diameter(nominal_diameter=diameter, pitch=pitch)
     for strength, force, torque in zip((640e6, 940e6, 1100e6), forces.split(), torques.split(), strict=True):
         preload = assembly_preload(

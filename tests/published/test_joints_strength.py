@@ -13,7 +13,7 @@ from logic.joints.strength import (
     tensile_load,
     torsional_strength,
 )
-from logic.joints.threads import minor_diameter, pitch_diameter, stress_area, thread
+from logic.joints.threads import minor_diameter, stress_area, thread, thread_pitch_diameter
 from logic.joints.torque import mean_bearing_diameter, torque_long
 from logic.tables import pick
 from tests.printed import agrees, near, ours, rounds_to, source
@@ -250,7 +250,7 @@ def test_computed_columns(name: str, friction: float, grade: str, force: str, to
     """
     screw, ring = thread(name), pick("heads", head="hexagon", thread_diameter=thread(name).nominal_diameter)
     diameter, pitch = screw.nominal_diameter, screw.pitch
-    middle = pitch_diameter(nominal_diameter=diameter, pitch=pitch)
+    middle = thread_pitch_diameter(nominal_diameter=diameter, pitch=pitch)
     minor = minor_diameter(nominal_diameter=diameter, pitch=pitch)
     bearing = mean_bearing_diameter(
         bearing_diameter=ring.number("bearing_diameter"), hole=ring.number("hole")

@@ -6,9 +6,9 @@ from logic.joints.threads import (
     Thread,
     lookalikes,
     minor_diameter,
-    pitch_diameter,
     stress_area,
     thread,
+    thread_pitch_diameter,
     threads,
 )
 from tests.printed import agrees, near, ours, source
@@ -113,7 +113,7 @@ def test_pitch_and_minor_diameter(name: str, pitch_printed: str, minor_printed: 
     """From memory: what is tested is the arithmetic."""
     screw = thread(name)
     diameter, pitch = screw.nominal_diameter, screw.pitch
-    assert agrees(pitch_diameter(nominal_diameter=diameter, pitch=pitch) / MM, pitch_printed, "mm")
+    assert agrees(thread_pitch_diameter(nominal_diameter=diameter, pitch=pitch) / MM, pitch_printed, "mm")
     assert agrees(minor_diameter(nominal_diameter=diameter, pitch=pitch) / MM, minor_printed, "mm")
 
 
@@ -128,7 +128,7 @@ def metric_limits(diameter: float, pitch: float) -> dict[str, float]:
     major = (180 * pitch ** (2 / 3) - 3.15 / pitch**0.5) / 1000
     screw_pitch = 90 * pitch**0.4 * middle**0.1 / 1000
     hole_minor = (433 * pitch - 190 * pitch**1.22 if pitch <= 0.8 else 230 * pitch**0.7) / 1000
-    middle_diameter = pitch_diameter(nominal_diameter=diameter, pitch=pitch)
+    middle_diameter = thread_pitch_diameter(nominal_diameter=diameter, pitch=pitch)
     return {
         "screw_major_min": diameter - clearance - major,
         "hole_pitch_max": middle_diameter + 1.32 * screw_pitch,
@@ -140,7 +140,7 @@ def metric_limits(diameter: float, pitch: float) -> dict[str, float]:
 def inch_limits(diameter: float, pitch: float) -> dict[str, float]:
     """ASME B1.1 tolerance formulas for 2A and 2B, in inches."""
     tolerance = 0.0015 * diameter ** (1 / 3) + 0.0015 * diameter**0.5 + 0.015 * pitch ** (2 / 3)
-    middle = pitch_diameter(nominal_diameter=diameter, pitch=pitch)
+    middle = thread_pitch_diameter(nominal_diameter=diameter, pitch=pitch)
     return {
         "screw_major_min": diameter - 0.3 * tolerance - 0.06 * pitch ** (2 / 3),
         "hole_pitch_max": middle + 1.3 * tolerance,
