@@ -6,7 +6,7 @@ import sys
 import tempfile
 from pathlib import Path
 
-from screens import environment
+from screens import ends, environment
 
 SIDES = range(200, 4001)
 """What the side of a picture may measure in dp."""
@@ -74,6 +74,15 @@ def main(arguments: list[str]) -> int:
     """Open the app, or write its pictures. Returns the exit status."""
     wanted = options(arguments)
     size, text = size_of(wanted.size), scale_of(wanted.text)
+    if wanted.pictures is None:
+        return run(wanted, size, text)
+    return ends.guarded(wanted.pictures, lambda: run(wanted, size, text))
+
+
+def run(wanted: argparse.Namespace, size: tuple[int, int], text: float) -> int:
+    """Open the window and do what is wanted. Returns the exit status."""
+    if wanted.pictures is not None:
+        wanted.pictures.mkdir(parents=True, exist_ok=True)
     environment.prepare(Path(tempfile.gettempdir()) / "deckhand-kivy")
     sheets = wanted.sheets and wanted.pictures is not None
     environment.configure(LARGEST if sheets else size)
@@ -89,11 +98,11 @@ def main(arguments: list[str]) -> int:
     if sheets:
         from screens.scenes.sheets import write_sheets  # noqa: PLC0415  (after Kivy's environment is set)
 
-        return write_sheets(pictures)
+        return ends.guarded(pictures, lambda: write_sheets(pictures))
     if pictures is not None:
         from screens.scenes import write_pictures  # noqa: PLC0415  (after Kivy's environment is set)
 
-        return write_pictures(pictures, size, text, wanted.theme)
+        return ends.guarded(pictures, lambda: write_pictures(pictures, size, text, wanted.theme))
     from screens.app import DeckhandApp  # noqa: PLC0415  (after Kivy's environment is set)
     from screens.words.storage import sentence, status  # noqa: PLC0415  (the same)
 

@@ -7,8 +7,11 @@ Set the environment (`prepare`) and, where there is no graphics at all, the wind
 import logging
 import os
 from collections.abc import Iterator
+from io import BytesIO
 from pathlib import Path
 from typing import Any
+
+from screens.ends import keep_picture
 
 TICK = 1 / 60
 FEW = 20
@@ -250,10 +253,8 @@ class Driver:
 
     def shot(self, path: Path) -> Path:
         """Write what is on the screen as a PNG. Needs real graphics."""
-        from kivy.core.image import Image  # noqa: PLC0415
-
         path.parent.mkdir(parents=True, exist_ok=True)
-        Image(self.picture()).save(str(path), flipped=True)
+        keep_picture(path, png(self.picture()))
         return path
 
     def stop(self) -> None:
@@ -274,6 +275,15 @@ class Driver:
         self.loop.stop()
         self.loop.status, self.loop.quit = "idle", False
         self.clock.time, self.clock._max_fps = self._real_time, self._real_rate  # noqa: SLF001 - as above.
+
+
+def png(texture: Any) -> bytes:  # noqa: ANN401 - Kivy's texture has no public type.
+    """Return a picture as the bytes of a PNG."""
+    from kivy.core.image import Image  # noqa: PLC0415
+
+    data = BytesIO()
+    Image(texture).save(data, flipped=True, fmt="png")
+    return data.getvalue()
 
 
 def _finish(*_: object) -> None:

@@ -140,7 +140,7 @@ def write_pictures(folder: Path, size: tuple[int, int], text: float, theme: str)
             print(line)
         driver.stop()
     print(f"{written} pictures in {folder}")
-    return tell(astray)
+    return tell(astray) or (0 if written else FAILED)
 
 
 def tell(astray: list[str]) -> int:

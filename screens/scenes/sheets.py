@@ -5,7 +5,8 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from screens.driver import Driver
+from screens.driver import Driver, png
+from screens.ends import keep_picture
 from screens.scenes import reset, start, tell, visited
 
 
@@ -87,7 +88,7 @@ class Sheet:
 
     def write(self, path: Path) -> None:
         """Write it as a PNG."""
-        self.fbo.texture.save(str(path), flipped=True)
+        keep_picture(path, png(self.fbo.texture))
 
 
 def looks(driver: Driver, run: Run, astray: list[str]) -> Iterator[Sheet]:

@@ -3,14 +3,17 @@
 import ctypes.util
 import os
 import re
+import signal
 import struct
 import subprocess
 import sys
+import time
 import zlib
 from pathlib import Path
 
 import pytest
 
+from screens import ends
 from screens.scenes import scenes
 
 ROOT = Path(__file__).parents[2]
@@ -113,3 +116,60 @@ def test_a_size_that_is_none_is_told_in_a_sentence(tmp_path: Path, size: str) ->
 def test_a_text_scale_that_is_none_is_told_in_a_sentence(tmp_path: Path, scale: str) -> None:
     done = run(tmp_path, f"--text={scale}", "--pictures", str(tmp_path / "pictures"))
     assert (done.returncode, done.stderr) == (1, f"--text {scale}: write a number from 1.0 to 2.0\n")
+
+
+def begin(folder: Path, pictures: Path) -> subprocess.Popen[str]:
+    """Start writing pictures in a process of its own."""
+    clean = {name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_"))}
+    return subprocess.Popen(  # noqa: S603  (our own interpreter and program)
+        [sys.executable, "main.py", "--pictures", str(pictures), "--size", "320x568"],
+        cwd=ROOT,
+        env={**clean, "HOME": str(folder), "TMPDIR": str(folder)},
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        text=True,
+    )
+
+
+@pytest.mark.parametrize("below", ["", "pictures"])
+def test_pictures_into_a_file_end_in_a_sentence_before_a_window_opens(tmp_path: Path, below: str) -> None:
+    taken = tmp_path / "a note"
+    taken.write_text("kept")
+    done = run(tmp_path, "--pictures", str(taken / below))
+    assert (done.returncode, done.stdout) == (ends.NO_FOLDER, "")
+    assert done.stderr == f"{taken / below} cannot be a folder: name another one.\n"
+    assert taken.read_text() == "kept"
+
+
+@NEEDS_GRAPHICS
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="no device here that is always full")
+def test_a_full_disk_ends_the_pictures_in_a_sentence_and_leaves_no_half_of_one(tmp_path: Path) -> None:
+    pictures = tmp_path / "pictures"
+    pictures.mkdir()
+    first = pictures / f"01-{next(scenes()).name}.png"
+    first.symlink_to("/dev/full")
+    done = run(tmp_path, "--pictures", str(pictures))
+    assert (done.returncode, done.stdout) == (ends.FULL, "")
+    assert done.stderr == f"The disk of {pictures} is full: free some space and start again.\n"
+    assert not first.is_symlink()
+
+
+@NEEDS_GRAPHICS
+@pytest.mark.parametrize(
+    ("number", "status", "said"),
+    [(signal.SIGINT, 130, "Stopped."), (signal.SIGTERM, 143, "Ended by the system.")],
+)
+def test_a_signal_ends_the_pictures_in_a_sentence(
+    tmp_path: Path, number: int, status: int, said: str
+) -> None:
+    pictures = tmp_path / "pictures"
+    with begin(tmp_path, pictures) as child:
+        # Something is written before it is ended.
+        while child.poll() is None and not any(pictures.glob("*.png")):
+            time.sleep(0.02)
+        child.send_signal(number)
+        out, told = child.communicate(timeout=60)
+    assert (child.returncode, out) == (status, "")
+    assert told == f"{said} What was written is in {pictures}.\n"
+    for path in pictures.iterdir():
+        picture(path)
