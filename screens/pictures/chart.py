@@ -1,7 +1,8 @@
 """Lines over two axes: each told apart by colour, by dashes and by its name where the lines are far from each other."""
 
 from collections.abc import Callable, Iterator, Sequence
-from math import isfinite
+from itertools import pairwise
+from math import hypot, isfinite
 from typing import NamedTuple
 
 from screens.pictures.axis import cut, opened, plain_number, reach, round_ticks
@@ -15,8 +16,12 @@ STYLES: tuple[tuple[str, tuple[float, ...]], ...] = (
 )
 """Tone and dashes (ink, gap, in dp; none is a full line) of the first to the fourth line."""
 TICKS = 5
-ENOUGH = 15
-"""Points of a line that say well enough how far away it is."""
+ENOUGH = 24
+"""Points across the frame that say well enough where a line runs."""
+INSIDE = 0.15
+"""Share of the width at either end where a name has less room."""
+TOGETHER = 0.01
+"""Share of the height by which two lines may differ and look like one."""
 CORNER = 0.15
 """Share of the height within which a nought is in the corner."""
 
@@ -59,6 +64,7 @@ def chart(  # noqa: PLR0913  (two axes)
     ys = [y for _, points in curves for _, y in points] + [mark.y for mark in marks]
     left, right = opened(min(xs), max(xs))
     foot, top = reach(ys, from_zero=from_zero)
+    curves = list(_told_apart(curves, top - foot))
     strokes = list(_ticks((left, right), (foot, top), text))
     strokes.append(Path(((left, top), (left, foot), (right, foot)), "outline", 1.1))
     if cursor is not None and left <= cursor <= right:
@@ -76,15 +82,10 @@ def chart(  # noqa: PLR0913  (two axes)
             strokes.append(Label(mark.text, (mark.x, mark.y), sides, bold=True, must=True))
     for place, curve in enumerate(curves):
         if curve.name and curve.points:
-            at = _apart(place, curves, (top - foot) or 1.0)
+            at, *others = _apart(place, curves, ((left, right), (foot, top)))
+            sides = ("t", "b", "rt", "lt", "rb", "lb", "l", "r")
             strokes.append(
-                Label(
-                    curve.name,
-                    at,
-                    ("t", "b", "rt", "lt", "rb", "lb", "l", "r"),
-                    tone=STYLES[place][0],
-                    bold=True,
-                )
+                Label(curve.name, at, sides, tone=STYLES[place][0], bold=True, others=tuple(others))
             )
     return Picture(
         tuple(strokes),
@@ -111,20 +112,52 @@ def _ticks(
             yield Label(text(value), (value, foot), ("b",), tone="second", must=True)
 
 
-def _apart(place: int, curves: Sequence[Curve], tall: float) -> Point:
-    """Return the point of a line that is farthest from the others, away from the ends of the frame."""
-    points = list(curves[place].points)
-    inside = points[len(points) // 5 : max(len(points) // 5 + 1, 4 * len(points) // 5)]
-    others = [
-        curve.points[:: max(1, len(curve.points) // ENOUGH)] for at, curve in enumerate(curves) if at != place
-    ]
+def _told_apart(curves: Sequence[Curve], tall: float) -> Iterator[Curve]:
+    """Yield the curves; those that lie on each other all the way are one curve with the names of all."""
+    left = list(curves)
+    while left:
+        first = left.pop(0)
+        same = [one for one in left if _alike(first.points, one.points, TOGETHER * tall)]
+        left = [one for one in left if one not in same]
+        yield Curve(", ".join(one.name for one in (first, *same) if one.name), first.points)
 
-    def distance(point: Point) -> float:
-        px, py = point
-        wide = abs(px) + 1e-9
-        return min(
-            (min(abs(y - py) / tall + abs(x - px) / wide for x, y in other) for other in others if other),
-            default=0.0,
-        )
 
-    return max(inside[:: max(1, len(inside) // 12)], key=distance)
+def _alike(one: Sequence[Point], other: Sequence[Point], off: float) -> bool:
+    """Tell whether two lines have the same points but for so much."""
+    return (
+        len(one) == len(other) > 0
+        and all(abs(y - b) <= off for (_x, y), (_a, b) in zip(one, other, strict=True))
+        and all(x == a for (x, _y), (a, _b) in zip(one, other, strict=True))
+    )
+
+
+def _apart(place: int, curves: Sequence[Curve], frame: tuple[Point, Point]) -> list[Point]:
+    """Return points of a line in the frame, first those that are farthest from the other lines."""
+    (left, right), (foot, top) = frame
+    wide, tall = right - left, top - foot
+
+    def near(points: Sequence[Point]) -> list[Point]:
+        """Return some points along a line, as shares of the frame."""
+        shares = [((x - left) / wide, (y - foot) / tall) for x, y in _filled(points, wide)]
+        return [(x, y) for x, y in shares if 0.0 <= x <= 1.0 and 0.0 <= y <= 1.0]
+
+    others = [near(curve.points) for at, curve in enumerate(curves) if at != place]
+
+    def apart(point: Point) -> float:
+        x, y = point
+        found = min((hypot(a - x, b - y) for other in others for a, b in other), default=1.0)
+        # At the ends of the frame a name has half the room.
+        return found if INSIDE <= x <= 1.0 - INSIDE else found / 2
+
+    ranked = sorted(near(curves[place].points), key=apart, reverse=True)
+    return [(left + x * wide, foot + y * tall) for x, y in ranked] or [curves[place].points[0]]
+
+
+def _filled(points: Sequence[Point], wide: float) -> Iterator[Point]:
+    """Yield points of a line that are close enough together to stand for it."""
+    step = wide / ENOUGH
+    yield points[0]
+    for (x0, y0), (x1, y1) in pairwise(points):
+        count = max(1, round(abs(x1 - x0) / step))
+        for part in range(1, count + 1):
+            yield x0 + (x1 - x0) * part / count, y0 + (y1 - y0) * part / count

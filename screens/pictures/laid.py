@@ -4,12 +4,14 @@ Who paints brings a Pen, which knows how wide a text is: the paper and the build
 """
 
 from collections.abc import Callable, Iterator
-from itertools import pairwise
+from itertools import pairwise, product
 from math import atan2, ceil, cos, hypot, sin
 from typing import NamedTuple, Protocol
 
 from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Point
 
+FARTHER = (22.0, 40.0, 64.0, 90.0)
+"""Gaps in dp that the name of a line may have to it, with a thin line between them."""
 HEAD = 9.0
 """Length of an arrow's head in dp."""
 SMALLEST = 9
@@ -106,9 +108,8 @@ def lay(picture: Picture, width: float, height: float, pen: Pen, text: float = 1
                 taken += pieces(one.points, pen)
     for stroke in picture.strokes:
         if isinstance(stroke, Label):
-            found = _place(stroke, at(stroke.at), taken, (width, height), text, pen)
-            if found is not None:
-                placed.append(found)
+            points = [at(point) for point in (stroke.at, *stroke.others)]
+            placed += _place(stroke, points, taken, (width, height), text, pen)
     return placed
 
 
@@ -163,16 +164,44 @@ def pieces(points: tuple[Point, ...], pen: Pen) -> list[Room]:
 
 
 def _place(  # noqa: PLR0913  (the room and what is in it)
-    label: Label, at: Point, taken: list[Room], room_for: Point, text: float, pen: Pen
-) -> Placed | None:
+    label: Label, points: list[Point], taken: list[Room], room_for: Point, text: float, pen: Pen
+) -> Iterator[Placed]:
     width, height = room_for
     size = pen.size(label.size, text)
     while pen.wide(label.text, size, label.bold) > width and size > pen.dp(SMALLEST):
         size -= 1
+    # The name of a line stands beside it, else farther off at the end of a thin line, else it is smaller.
+    gaps = (label.gap, *FARTHER) if label.others else (label.gap,)
+    least = min(size, pen.size(label.size, 1.0)) if label.others else size
+    tries = [(size - less, gap) for less in range(int(size - least) + 1) for gap in gaps]
+    for size, gap in tries:
+        found = _free(label, points, taken, room_for, size, pen.dp(gap), pen)
+        if found is not None:
+            break
+    else:
+        if not label.must:
+            return
+        at = points[0]
+        wide, tall = pen.wide(label.text, size, label.bold), pen.line(size, label.bold)
+        x = min(max(0.0, at[0] - wide / 2), width - wide)
+        y = min(max(0.0, at[1] + pen.dp(label.gap)), height - tall)
+        found = at, Room(x, y, x + wide, y + tall)
+    at, best = found
+    taken.append(best)
+    if gap != label.gap:
+        edge = min(max(at[0], best.x), best.right), min(max(at[1], best.y), best.top)
+        yield Placed("line", (at, edge), label.tone, 1.0)
+        yield Placed("disc", (at,), label.tone, pen.dp(3))
+    yield Placed("text", ((best.x, best.y),), label.tone, size, (), label.text, label.bold, best.top - best.y)
+
+
+def _free(  # noqa: PLR0913  (the room and what is in it)
+    label: Label, points: list[Point], taken: list[Room], room_for: Point, size: float, gap: float, pen: Pen
+) -> tuple[Point, Room] | None:
+    """Return the first of the points beside which a text of a size is free, with its room; None where it is nowhere."""
+    width, height = room_for
     wide, tall = pen.wide(label.text, size, label.bold), pen.line(size, label.bold)
-    gap = pen.dp(label.gap)
-    best = None
-    for anchor in label.anchors:
+    for at, anchor in product(points, label.anchors):
         x = at[0] - wide / 2 + (wide / 2 + gap) * (("r" in anchor) - ("l" in anchor))
         if anchor in ("t", "b"):
             # Above or below its point a text may slide along, so that it stays in the picture.
@@ -181,13 +210,5 @@ def _place(  # noqa: PLR0913  (the room and what is in it)
         room = Room(x, y, x + wide, y + tall)
         inside = room.x >= 0 and room.y >= 0 and room.right <= width and room.top <= height
         if inside and not any(room.meets(other, pen.dp(2)) for other in taken):
-            best = room
-            break
-    if best is None:
-        if not label.must:
-            return None
-        x = min(max(0.0, at[0] - wide / 2), width - wide)
-        y = min(max(0.0, at[1] + gap), height - tall)
-        best = Room(x, y, x + wide, y + tall)
-    taken.append(best)
-    return Placed("text", ((best.x, best.y),), label.tone, size, (), label.text, label.bold, tall)
+            return at, room
+    return None

@@ -78,6 +78,8 @@ class Label:
     size: float = 14.0
     must: bool = False
     gap: float = 6.0
+    others: tuple[Point, ...] = ()
+    """Points where it may stand as well, the best first: the name of a line may stand anywhere along it."""
 
 
 Stroke = Path | Arc | Fill | Disc | Arrow | Label
