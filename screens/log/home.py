@@ -138,7 +138,7 @@ def _filter(look: _Look) -> tuple[Block, ...]:
     )
     said = look.world.typed.get(SEARCH, "")
     return (
-        Field(key=SEARCH, label=_("Search the log"), text=said, hint=_("Search the log")),
+        Field(key=SEARCH, label=_("Search the log"), text=said),
         Choice(key="whose", label=_("Board"), options=whose),
         Choice(key="kind", label=_("Kind"), options=kinds),
     )

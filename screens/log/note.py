@@ -66,7 +66,7 @@ def _blocks(world: World, *, fresh: bool) -> Iterator[Block]:
     prompt = PROMPTS[kind] if fresh else _("The words of this entry.")
     yield Words(key="prompt", text=prompt, tone="second")
     key = note_key(world)
-    yield Field(key=key, label=_("A few words"), text=world.typed.get(key, ""), hint=_("A few words"))
+    yield Field(key=key, label=_("A few words"), text=world.typed.get(key, ""))
 
 
 def _options(of: tuple[tuple[str, str], ...], name: str, chosen: str) -> tuple[Option, ...]:

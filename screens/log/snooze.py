@@ -36,9 +36,7 @@ def snooze_page(world: World) -> Page:
         crown=Verdict(key="name", word=name),
         blocks=(
             Words(key="asks", text=asks, role="lead"),
-            Field(
-                key=key, label=_("Why it can wait"), text=world.typed.get(key, ""), hint=_("Why it can wait")
-            ),
+            Field(key=key, label=_("Why it can wait"), text=world.typed.get(key, "")),
         ),
         foot=Foot(main=Button(_("Put off until the next ride"), None if wanted else record, why)),
         places=False,
