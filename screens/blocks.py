@@ -54,11 +54,15 @@ class Tappable(Block):
 
 @frozen(kw_only=True)
 class Verdict(Tappable):
-    """The answer in a word: a tile with its sign. `form` is RIGHT, WRONG, UNSURE, or PLAIN before there is an answer."""
+    """The answer in a word: a tile with its sign. `form` is RIGHT, WRONG, UNSURE, or PLAIN before there is an answer.
+
+    `sign` is an icon in place of the form's own, where a form has two ways: too little and too much.
+    """
 
     word: str
     text: str = ""
     form: str = PLAIN
+    sign: str = ""
     grey: bool = False
     lines: int = 1
     """Lines kept free for the text, so that the tile does not grow when it comes."""

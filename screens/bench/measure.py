@@ -26,7 +26,7 @@ from screens.saved_board import trial_note
 from screens.tongue import _
 from screens.trying import KEEP_THIS_BOARD
 from screens.words.belt import BENCH, SHORT_WAY
-from screens.words.tension import ITEMS, REASONS, ago, tension_text, tile
+from screens.words.tension import ITEMS, REASONS, SIGNS, ago, tension_text, tile
 from screens.world import World
 
 LABELS = {**ITEMS, **BENCH}
@@ -94,7 +94,14 @@ class Measure(Measuring):
         if reserve:
             head = _("HERE: {word}").format(word=tile(word))
             return Verdict(key="verdict", word=head, text=reserve, form=form_of("unsure"), lines=2)
-        return Verdict(key="verdict", word=tile(word), text=self.reads() or told, form=form_of(word), lines=2)
+        return Verdict(
+            key="verdict",
+            word=tile(word),
+            text=self.reads() or told,
+            form=form_of(word),
+            sign=SIGNS.get(word, ""),
+            lines=2,
+        )
 
     def blocks(self) -> Iterator[Block]:
         """Yield what stands under the verdict, the most wanted first."""

@@ -10,7 +10,7 @@ from screens.blocks import Block, Button, Verdict, Words
 from screens.page import Foot, Page
 from screens.tongue import _
 from screens.words.belt import SHORT_WAY
-from screens.words.tension import MOVES, belt_name, tension_text, tile
+from screens.words.tension import MOVES, SIGNS, belt_name, tension_text, tile
 from screens.world import World
 
 NEXT = {
@@ -29,7 +29,11 @@ def saved_page(world: World) -> Page:
     return Page(
         title=_("Tension saved"),
         crown=Verdict(
-            key="verdict", word=tile(word) if word else _("Saved"), text=_("Saved."), form=form_of(word)
+            key="verdict",
+            word=tile(word) if word else _("Saved"),
+            text=_("Saved."),
+            form=form_of(word),
+            sign=SIGNS.get(word, ""),
         ),
         blocks=tuple(_blocks(world, record, word)) if record is not None else (),
         foot=Foot(main=Button(_("Finish"), Back()), beside=_other(other)),

@@ -159,8 +159,15 @@ def header(block: Header, sheet: Sheet) -> None:
             one=True,
         )
         sheet.touch("board", end, 0, wide, tall, _("Board {name}").format(name=block.board))
-    high = sheet.line(LEAD, bold=True)
-    sheet.write(block.title, LEAD, x, (tall - high) / 2, end - x - dp(6), bold=True, one=True)
+    room = end - x - dp(6)
+    # A long title is smaller, then on two lines, before its middle is left out.
+    role = LEAD if sheet.wide(block.title, LEAD, bold=True) <= room else TEXT
+    two = sheet.fits(block.title, SMALL, room, bold=True)
+    if sheet.wide(block.title, role, bold=True) > room and len(two.lines) == 2 and two.height <= tall:  # noqa: PLR2004
+        sheet.write(block.title, SMALL, x, (tall - two.height) / 2, room, bold=True)
+    else:
+        high = sheet.line(role, bold=True)
+        sheet.write(block.title, role, x, (tall - high) / 2, room, bold=True, one=True)
     sheet.y = tall
 
 
@@ -184,7 +191,7 @@ def places(block: Places, sheet: Sheet) -> None:
         if not low:
             sheet.icon(name, x + (wide - icon) / 2, y + (tall - icon - text) / 2, icon, tone)
         foot = y + (tall - icon - text) / 2 + icon if not low else y + (tall - text) / 2
-        sheet.write(title, SMALL, x + dp(2), foot, wide - dp(4), tone=tone, bold=True, align="center")
+        sheet.write(title, SMALL, x + dp(8), foot, wide - dp(16), tone=tone, bold=True, align="center")
         sheet.touch(name, x, y, wide, tall, title, on=tone)
     sheet.y = count * (tall + dp(4)) if block.upright else tall
     if not block.upright:

@@ -10,6 +10,8 @@ ICON_FONT = "Icons"
 POINTS = {
     "tick": 0xF012C,
     "cross": 0xF0156,
+    "too little": 0xF013C,
+    "too much": 0xF013F,
     "next": 0xF0142,
     "open": 0xF0140,
     "shut": 0xF0143,

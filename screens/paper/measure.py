@@ -45,6 +45,7 @@ FORMS: dict[str, tuple[str, str, dict[str, Any]]] = {
 def verdict(block: b.Verdict, sheet: Sheet) -> None:
     """Draw a tile with sign and word; told apart by its form, not by its colour."""
     icon, tone, look = FORMS[b.PLAIN if block.grey else block.form]
+    icon = block.sign if icon and block.sign else icon
     edge = dp(8)
     side = sheet.look.size(TITLE) * 1.25 if icon else 0.0
     x = edge + dp(12) + (side + dp(10) if icon else 0.0)
@@ -106,7 +107,8 @@ def figure(block: b.Figure, sheet: Sheet) -> None:
     number = sheet.write(block.number, size, x, y, room - unit, tone=tone, bold=True)
     if block.unit:
         low = y + number.height - number.size * 0.24 - sheet.line(LEAD) * 0.79
-        sheet.write(block.unit, LEAD, x + number.width + dp(6), low, max(unit, dp(20)), tone=tone)
+        last = sheet.wide(number.lines[-1], size, bold=True) if len(number.lines) > 1 else number.width
+        sheet.write(block.unit, LEAD, x + last + dp(6), low, max(unit, dp(20)), tone=tone)
     after = number.width + unit + dp(20)
     beside = room - after
     told = sheet.fits(block.change or f"+88.8 {block.unit}", TEXT, room, bold=True)
@@ -133,7 +135,7 @@ def figure(block: b.Figure, sheet: Sheet) -> None:
         sheet.touch("act", 0, 0, sheet.width, touchable(sheet.y), block.said())
 
 
-def _pair(  # noqa: C901, PLR0913  (what stands in a row, beside or under each other)
+def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     sheet: Sheet,
     left: str,
     right: str,
@@ -158,37 +160,36 @@ def _pair(  # noqa: C901, PLR0913  (what stands in a row, beside or under each o
         start += mark + dp(10)
     end = x + room - (mark if opens else 0.0)
     role = LEAD if big else TEXT
-    wide = sheet.wide(right, LEAD, bold=True) if right else 0.0
-    wide = max(wide, sheet.wide(change, SMALL, bold=True) if change else 0.0)
+    wide = max(sheet.wide(right, LEAD, bold=True), sheet.wide(change, SMALL, bold=True))
     beside = end - start - wide - (dp(12) if right else 0.0)
     longest = sheet.longest(left, role)
-    y = pad
+    y, middle = pad, 0.0
+    said = {"tone": "bad" if bad else "second", "bold": bad}
     if not right or beside >= max(longest, (end - start) * 0.34):
-        head = sheet.write(left, role, start, y, beside, tone=tone)
-        low = y + head.height
-        if under:
-            low += sheet.write(
-                under, SMALL, start, low, beside, tone="bad" if bad else "second", bold=bad
-            ).height
-        side = y
-        if right:
-            side += sheet.write(
-                right,
-                LEAD,
-                end - wide,
-                y,
-                wide + 1,
-                tone="trial" if trial else tone,
-                bold=True,
-                align="right",
-            ).height
-        if change:
-            side += sheet.write(
-                change, SMALL, end - wide, side, wide + 1, tone="trial", bold=True, align="right"
-            ).height
-        elif reserve:
-            side += sheet.line(SMALL, bold=True)
-        y = max(low, side)
+        # A detail that would be squeezed into a column beside the value stands under both.
+        squeezed = len(sheet.fits(under, SMALL, beside, bold=bad).lines) > len(
+            sheet.fits(under, SMALL, end - start, bold=bad).lines
+        )
+        head = sheet.fits(left, role, beside).height
+        words = head + (0.0 if squeezed or not under else sheet.fits(under, SMALL, beside, bold=bad).height)
+        number = sheet.line(LEAD, bold=True) if right else 0.0
+        side = number + (sheet.line(SMALL, bold=True) if change or reserve else 0.0)
+        tall = max(words, side)
+        # A single line stands beside the number, more of them round it; the line of a change keeps its place.
+        beside_it = (number - sheet.line(role)) / 2 if number else 0.0
+        low = y + ((tall - words) / 2 if words > side else max(0.0, min(beside_it, tall - words)))
+        sheet.write(left, role, start, low, beside, tone=tone)
+        if under and not squeezed:
+            sheet.write(under, SMALL, start, low + head, beside, **said)
+        low = y + min((tall - number) / 2, tall - side) if words > side else y
+        middle = low + number / 2 if right else 0.0
+        sheet.write(
+            right, LEAD, end - wide, low, wide + 1, tone="trial" if trial else tone, bold=True, align="right"
+        )
+        sheet.write(change, SMALL, end - wide, low + number, wide + 1, tone="trial", bold=True, align="right")
+        y += tall
+        if squeezed:
+            y += sheet.write(under, SMALL, start, y, end - start, **said).height
     else:
         y += sheet.write(left, role, start, y, end - start, tone=tone).height
         y += sheet.write(
@@ -198,18 +199,18 @@ def _pair(  # noqa: C901, PLR0913  (what stands in a row, beside or under each o
             y += sheet.write(
                 change, SMALL, start, y, end - start, tone="trial", bold=True
             ).height or sheet.line(SMALL)
-        if under:
-            y += sheet.write(
-                under, SMALL, start, y, end - start, tone="bad" if bad else "second", bold=bad
-            ).height
+        y += sheet.write(under, SMALL, start, y, end - start, **said).height
     sheet.y = max(dp(ROW), y + pad)
     spare = (sheet.y - (y + pad)) / 2
     if spare > 0:
+        middle += spare if middle else 0.0
         sheet.marks[:] = [_moved(mark_, spare) for mark_ in sheet.marks]
+    # Its signs stand beside the value, and where that has no line of its own in the middle of the row.
+    top = (middle or sheet.y / 2) - mark / 2
     if icon:
-        sheet.icon(icon, x, (sheet.y - mark) / 2, mark, tone="bad" if tone == "bad" else "main")
+        sheet.icon(icon, x, top, mark, tone="bad" if tone == "bad" else "main")
     if opens:
-        sheet.icon(opens, end + dp(2), (sheet.y - mark) / 2, mark, tone="second")
+        sheet.icon(opens, end + dp(2), top, mark, tone="second")
     sheet.box(x, sheet.y - dp(1), room, dp(1), fill="hair")
 
 
@@ -296,21 +297,30 @@ def columns(block: b.Columns, sheet: Sheet) -> None:
     count, tick = len(block.cells), 0.0 if block.head else sheet.look.size(TEXT) * 1.2
     each = room / count
     longest = max(sheet.longest(cell.text, role, bold=True) for cell in block.cells)
-    beside = longest + tick <= each - dp(8)
+    gap = dp(6)
+    beside = longest + gap + tick <= each - dp(8)
     wide = each if beside else room
     tall = max(
-        sheet.fits(cell.text, role, wide - tick - dp(8), bold=block.head or cell.better).height
+        sheet.fits(cell.text, role, wide - tick - gap - dp(8), bold=block.head or cell.better).height
         for cell in block.cells
     )
     tall = max(tall, 0.0 if block.head else dp(TOUCH) - dp(8))
     for place, cell in enumerate(block.cells):
         left = x + place * each if beside else x
+        bold = block.head or cell.better
+        text = sheet.fits(cell.text, role, wide - tick - gap - dp(8), bold=bold)
+        sheet.write(
+            cell.text,
+            role,
+            left,
+            y + (tall - text.height) / 2,
+            wide - tick - gap - dp(8),
+            tone=tone,
+            bold=bold,
+        )
         if cell.better:
-            sheet.icon("tick", left, y + (tall - tick) / 2, tick, tone="good")
-        bold, shift = block.head or cell.better, tick if cell.better or not beside else 0.0
-        text = sheet.fits(cell.text, role, wide - tick - dp(8), bold=bold)
-        top = y + (tall - text.height) / 2
-        sheet.write(cell.text, role, left + shift, top, wide - tick - dp(8), tone=tone, bold=bold)
+            # Behind the number, so that all numbers of a column begin at one line.
+            sheet.icon("tick", left + text.width + gap, y + (tall - tick) / 2, tick, tone="good")
         if cell.act is not None:
             name = ", ".join(part for part in (block.label, cell.text) if part)
             sheet.touch(f"cell {place}", left, y - dp(4), wide, tall + dp(8), name)
@@ -458,17 +468,13 @@ def text_field(block: b.Field, sheet: Sheet) -> None:
     x, room = inner(sheet)
     y = dp(6)
     y += sheet.write(block.label, TEXT, x, y, room, tone="second").height + dp(2)
-    text = sheet.fits(block.text or block.hint or " ", LEAD, room - dp(20))
-    tall = max(dp(ROW), text.height + dp(20))
+    shown = block.text or block.hint
+    side = sheet.look.size(LEAD) * 1.1
+    wide = room - dp(26) - side
+    tall = max(dp(ROW), sheet.fits(shown or " ", LEAD, wide).height + dp(20))
     sheet.box(x, y, room, tall, fill="panel", edge="outline", line=dp(1.5), radius=dp(6))
-    sheet.write(
-        block.text or block.hint,
-        LEAD,
-        x + dp(10),
-        y + dp(10),
-        room - dp(20),
-        tone="text" if block.text else "second",
-    )
+    sheet.write(shown, LEAD, x + dp(10), y + dp(10), wide, tone="text" if block.text else "second")
+    sheet.icon("edit", x + room - dp(8) - side, y + (tall - side) / 2, side, "second")
     sheet.touch("field", x, y, room, tall, block.label)
     sheet.y = y + tall + dp(6)
 

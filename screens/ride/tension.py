@@ -30,6 +30,7 @@ from screens.trying import KEEP_THIS_BOARD
 from screens.words import Style
 from screens.words.tension import (
     ITEMS,
+    SIGNS,
     ago,
     aim_text,
     locked_text,
@@ -75,7 +76,14 @@ def crown(check: Check) -> Verdict:
         word = found.reads or _("Pull {depth} aside").format(depth=check.depth)
         text = found.tension or found.certainty or aim_text(check.plan, style, check.entry.unit)
         return Verdict(key="verdict", word=word, text=text, form=PLAIN, lines=2)
-    return Verdict(key="verdict", word=found.verdict, text=found.reads, form=form_of(check.word), lines=2)
+    return Verdict(
+        key="verdict",
+        word=found.verdict,
+        text=found.reads,
+        form=form_of(check.word),
+        sign=SIGNS.get(check.word, ""),
+        lines=2,
+    )
 
 
 def main_bar(check: Check) -> Button:

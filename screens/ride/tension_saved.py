@@ -46,7 +46,9 @@ def _crown(records: list[Record], *, one: bool) -> Verdict:
     if not word:
         return Verdict(key="verdict", word=said)
     name = "" if one else f"{belt_name(first.belt)}: "
-    return Verdict(key="verdict", word=f"{name}{tile(word)}", text=said, form=form_of(word))
+    return Verdict(
+        key="verdict", word=f"{name}{tile(word)}", text=said, form=form_of(word), sign=SIGNS.get(word, "")
+    )
 
 
 def _line(world: World, record: Record, *, one: bool) -> Line:

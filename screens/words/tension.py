@@ -60,7 +60,7 @@ SAID: dict[str, str] = {
 TONES = {"in window": "good", "slack": "bad", "tight": "bad"}
 """Colour of a word; one that leaves it open has that of the text."""
 
-SIGNS = {"in window": "tick", "slack": "cross", "tight": "cross"}
+SIGNS = {"in window": "tick", "slack": "too little", "tight": "too much"}
 """Picture of a word; one that leaves it open has none."""
 
 MOVES = {

@@ -1,31 +1,14 @@
 """Contrast of the palettes, as WCAG 2.2 computes it: text at least 7 to 1, marks at least 3 to 1."""
 
-import tomllib
 from itertools import product
-from pathlib import Path
 
 import pytest
 
-COLOURS = tomllib.loads((Path(__file__).parents[2] / "assets" / "colours.toml").read_text("utf-8"))
-THEMES = ("day", "sun", "night")
+from tests.contrast import COLOURS, THEMES, contrast
+
 PAPERS = ("ground", "panel", "key")
 INKS = ("text", "second", "main", "good", "bad", "trial")
 MARKS = ("outline", "main", "bad", "trial", "chart_a", "chart_b", "chart_c")
-
-
-def luminance(colour: str) -> float:
-    """Return the relative luminance of an sRGB colour, 0 to 1."""
-    parts = [int(colour[place : place + 2], 16) / 255 for place in (1, 3, 5)]
-    red, green, blue = (
-        part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts
-    )
-    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
-
-
-def contrast(one: str, two: str) -> float:
-    """Return the contrast ratio of two colours, 1 to 21."""
-    dark, light = sorted((luminance(one), luminance(two)))
-    return (light + 0.05) / (dark + 0.05)
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,240 @@
+"""How pages look, measured without a window: rows, columns, titles, verdicts in grey, names on charts, contrast."""
+
+from collections.abc import Iterator
+from itertools import combinations, pairwise
+from math import inf
+from pathlib import Path
+
+import pytest
+from kivy.metrics import dp
+
+from logic.log import Tension
+from screens.acts import Back
+from screens.belt_verdict import form_of
+from screens.blocks import (
+    PLAIN,
+    RIGHT,
+    UNSURE,
+    WRONG,
+    Button,
+    Cell,
+    Columns,
+    Field,
+    FigureRow,
+    Notice,
+    Picture,
+    Verdict,
+)
+from screens.paper.furniture import Header
+from screens.paper.ink import ICONS
+from screens.paper.measure import measure
+from screens.paper.picture import lay
+from screens.paper.scale import Look
+from screens.paper.sheet import Box, Drawing, Ink, Laid
+from screens.pictures.chart import Curve, chart
+from screens.pictures.gauge import small_gauge
+from screens.pictures.strokes import Label
+from screens.words.tension import SIGNS
+from tests.contrast import THEMES, contrast, shade
+from tests.pages.states import names, states
+from tests.pages.test_layout import SCALES, SIZES, laids
+
+TEXT, LARGE, MARK = 7.0, 4.5, 3.0
+"""Least contrast of text, of the large bold word WARNING on the standard's orange, and of a mark."""
+
+
+def inks(laid: Laid, text: str = "") -> list[Ink]:
+    """Return the texts of a block, or those that say so."""
+    return [mark for mark in laid.marks if isinstance(mark, Ink) and (not text or mark.text == text)]
+
+
+def middle(mark: Ink) -> float:
+    """Return the height of the middle of a text."""
+    return mark.y + mark.height / 2
+
+
+def icons(laid: Laid) -> list[Ink]:
+    """Return the icons of a block."""
+    return [mark for mark in inks(laid) if mark.font == ICONS]
+
+
+@pytest.mark.parametrize(
+    "detail",
+    [
+        "",
+        "worked out",
+        "One person, a spring scale, a level floor to stand on, a rule, and some time to do it slowly.",
+    ],
+)
+def test_a_row_has_label_number_and_sign_on_one_line(detail: str) -> None:
+    row = FigureRow(key="a", label="Spring scale", number="19", unit="%", detail=detail, act=Back())
+    laid = measure(row, dp(360), Look())
+    (number,), (sign,) = inks(laid, "19 %"), icons(laid)
+    assert middle(number) == pytest.approx(middle(sign), abs=dp(1))
+    if detail != "worked out":
+        assert middle(inks(laid, "Spring scale")[0]) == pytest.approx(middle(number), abs=dp(1))
+    if len(detail) > len("worked out"):
+        # It has the width of the row, not the column that the number leaves.
+        assert len(inks(laid, detail)[0].lines) == 2
+        assert inks(laid, detail)[0].y >= number.y + number.height - 1
+
+
+def test_numbers_of_a_column_begin_at_one_line() -> None:
+    shown = [
+        measure(
+            Columns(key="a", label="Push", cells=(Cell("232 N", better=one), Cell("208 N"))), dp(360), Look()
+        )
+        for one in (True, False)
+    ]
+    assert len({inks(laid, "232 N")[0].x for laid in shown}) == 1
+    (tick,) = icons(shown[0])
+    assert tick.x >= inks(shown[0], "232 N")[0].x + inks(shown[0], "232 N")[0].width
+
+
+def test_a_long_title_is_smaller_then_on_two_lines_and_never_over_its_icons() -> None:
+    tools = tuple(Button(name, Back(), icon=name) for name in ("swap", "theme", "send"))
+    for title, lines, cut in (
+        ("Left belt", 1, False),
+        ("Pack energy limits", 1, False),
+        ("A known weight hung on it, LEFT", 2, False),
+        ("Several pulls, fitted together by their depth, LEFT", 1, True),
+    ):
+        laid = measure(Header(key="header", title=title, tools=tools), dp(360), Look())
+        (shown,) = inks(laid, title)
+        assert (len(shown.lines), shown.cut) == (lines, cut), title
+        assert shown.x + shown.width <= min(mark.x for mark in icons(laid)[1:])
+        assert laid.height == dp(48)
+
+
+def seen(verdict: Verdict) -> tuple[object, ...]:
+    """Return what of a tile is left without words and without colour: filled or not, its frame, its sign."""
+    laid = measure(verdict, dp(360), Look())
+    tile = next(mark for mark in laid.marks if isinstance(mark, Box))
+    return (
+        tile.fill in ("good", "main"),
+        round(tile.line),
+        tile.dashed,
+        tuple(mark.lines for mark in icons(laid)),
+    )
+
+
+WORDS = ("slack", "on the edge: may be slack", "in window", "tight", "")
+"""Loose, on the edge, just right, tight, and not known."""
+
+
+def tile(word: str) -> Verdict:
+    """Return the tile of a tension's word."""
+    return Verdict(key="verdict", word=word or "Not known", form=form_of(word), sign=SIGNS.get(word, ""))
+
+
+def test_verdicts_of_a_belt_are_told_apart_without_words_and_colour() -> None:
+    looks = {word: seen(tile(word)) for word in WORDS}
+    assert len(set(looks.values())) == len(WORDS), looks
+    assert {form_of(word) for word in WORDS} == {RIGHT, WRONG, UNSURE, PLAIN}
+
+
+@pytest.mark.parametrize("theme", THEMES)
+def test_the_form_of_a_verdict_is_seen_in_grey(theme: str) -> None:
+    """A filled tile stands out of the panel it lies on, a frame out of its tile, a sign out of its ground."""
+    for word in WORDS:
+        laid = measure(tile(word), dp(360), Look())
+        box = next(mark for mark in laid.marks if isinstance(mark, Box))
+        if form_of(word) == RIGHT:
+            assert contrast(shade(box.fill, theme), shade("panel", theme)) >= TEXT
+        else:
+            for ground in ("panel", box.fill):
+                assert contrast(shade(box.edge, theme), shade(ground, theme)) >= MARK
+        for sign in icons(laid):
+            assert contrast(shade(sign.tone, theme), shade(box.fill, theme)) >= TEXT
+
+
+def test_small_gauges_of_a_belt_are_told_apart_without_words() -> None:
+    places = []
+    for tension in (50.0, 77.0, 96.0, 140.0):
+        drawn = small_gauge(Tension(belt="left", tension=tension, error=10.0, floor=75.0, ceiling=118.0))
+        assert drawn is not None
+        mark = next(one for one in lay(drawn, dp(108), dp(36)) if one.width == 5.0)
+        places.append(mark.points[0][0])
+    assert all(b - a >= dp(8) for a, b in pairwise(places)), places
+
+
+def test_warning_and_caution_differ_in_grey_too() -> None:
+    assert contrast(shade("warning", "night"), shade("caution", "night")) >= 1.8
+    for one, other in combinations(("danger", "warning", "caution", "notice"), 2):
+        laid = [measure(Notice(key="a", word=word, text="Mind."), dp(360), Look()) for word in (one, other)]
+        assert [mark.text for mark in inks(laid[0])] != [mark.text for mark in inks(laid[1])]
+
+
+def test_lines_of_a_chart_that_lie_on_each_other_are_one_with_both_names() -> None:
+    line = [(float(x), 2.0 * x) for x in range(11)]
+    high = [(float(x), 3.0 * x) for x in range(11)]
+    near = [(x, y + 0.01) for x, y in line]
+    drawn = chart([Curve("dry", line), Curve("wet", near), Curve("loose", high)], x_title="x", y_title="y")
+    names = [one.text for one in drawn.strokes if isinstance(one, Label) and one.others]
+    assert names == ["dry, wet", "loose"]
+
+
+@pytest.mark.parametrize("name", names())
+def test_every_line_of_a_chart_is_named_on_it(name: str, tmp_path: Path) -> None:
+    missing = []
+    for what, page in states(name, tmp_path):
+        for block in page.blocks:
+            if not isinstance(block, Picture):
+                continue
+            wanted = {one.text for one in block.strokes.strokes if isinstance(one, Label) and one.others}
+            for width, height in SIZES if wanted else ():
+                for scale in SCALES:
+                    for part, laid in laids(page, width, height, scale):
+                        drawings = [mark for mark in laid.marks if isinstance(mark, Drawing)]
+                        if part != block.key or not drawings:
+                            continue
+                        (mark,) = drawings
+                        shown = {one.text for one in lay(mark.picture, mark.width, mark.height, mark.scale)}
+                        missing += [f"{what} {width}x{height} {scale}: {one}" for one in wanted - shown]
+    assert missing == []
+
+
+def grounds(laid: Laid, ink: Ink, paper: str) -> str:
+    """Return the tone of the ground that a text stands on."""
+    x, y = ink.x + ink.width / 2, middle(ink)
+    found = paper
+    for mark in laid.marks:
+        if isinstance(mark, Box) and mark.fill and mark.x <= x <= mark.x + mark.width:
+            found = mark.fill if mark.y <= y <= mark.y + mark.height else found
+    return found
+
+
+def pale(laid: Laid, paper: str) -> Iterator[tuple[str, str, float]]:
+    """Yield tone, ground and least contrast of each text and icon of a block."""
+    for ink in inks(laid):
+        least = MARK if ink.font == ICONS else LARGE if ink.tone == "on_warning" else TEXT
+        yield ink.tone, grounds(laid, ink, paper), least
+    for mark in laid.marks:
+        if isinstance(mark, Box) and mark.edge:
+            on = mark.fill or paper
+            # The frame of a signal repeats the colour of its word: the word and the panel say it.
+            yield mark.edge, on, 1.0 if mark.edge in ("danger", "warning", "caution", "notice") else MARK
+
+
+@pytest.mark.parametrize("name", names())
+def test_each_text_is_readable_on_the_ground_it_stands_on(name: str, tmp_path: Path) -> None:
+    pairs: dict[tuple[str, str], float] = {}
+    for _what, page in states(name, tmp_path):
+        for part, laid in laids(page, 360, 640, 1.0):
+            for tone, on, least in pale(laid, "panel" if part == "crown" else "ground"):
+                pairs[tone, on] = max(pairs.get((tone, on), -inf), least)
+    assert pairs
+    assert [
+        (theme, tone, on, round(contrast(shade(tone, theme), shade(on, theme)), 2))
+        for theme in THEMES
+        for (tone, on), least in pairs.items()
+        if contrast(shade(tone, theme), shade(on, theme)) < least
+    ] == []
+
+
+@pytest.mark.parametrize("name", names())
+def test_a_field_does_not_say_its_label_twice(name: str, tmp_path: Path) -> None:
+    said = [
+        block for _what, page in states(name, tmp_path) for block in page.blocks if isinstance(block, Field)
+    ]
+    assert [block.label for block in said if block.hint == block.label] == []
