@@ -9,7 +9,7 @@ def colour(tone: str) -> list[float]:
     """Return the colour of a tone."""
     if tone == "hair":
         red, green, blue, _ = theme.outline
-        return [red, green, blue, 1.0 if theme.name == "sun" else 0.3]
+        return [red, green, blue, 0.45 if theme.name == "sun" else 0.3]
     if tone.removeprefix("on_") in SIGNALS:
         panel, over = theme.signal(tone.removeprefix("on_"))
         return over if tone.startswith("on_") else panel
