@@ -164,7 +164,7 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     beside = end - start - wide - (dp(12) if right else 0.0)
     longest = sheet.longest(left, role)
     y, middle = pad, 0.0
-    said = {"tone": "bad" if bad else "second", "bold": bad}
+    said: dict[str, Any] = {"tone": "bad" if bad else "second", "bold": bad}
     if not right or beside >= max(longest, (end - start) * 0.34):
         # A detail that would be squeezed into a column beside the value stands under both.
         squeezed = len(sheet.fits(under, SMALL, beside, bold=bad).lines) > len(

@@ -83,9 +83,9 @@ def chart(  # noqa: PLR0913  (two axes)
     for place, curve in enumerate(curves):
         if curve.name and curve.points:
             at, *others = _apart(place, curves, ((left, right), (foot, top)))
-            sides = ("t", "b", "rt", "lt", "rb", "lb", "l", "r")
+            around = ("t", "b", "rt", "lt", "rb", "lb", "l", "r")
             strokes.append(
-                Label(curve.name, at, sides, tone=STYLES[place][0], bold=True, others=tuple(others))
+                Label(curve.name, at, around, tone=STYLES[place][0], bold=True, others=tuple(others))
             )
     return Picture(
         tuple(strokes),
