@@ -97,7 +97,7 @@ def near(value: float, printed: float | str, unit: str = "", **slack: float) -> 
     >>> near(1.19, "1.188", abs=0.005), near(1.19, 1.188, rel=0.001)
     (True, False)
     """
-    _note(value, str(printed), unit)
+    _note(value, _text(printed), unit)
     return bool(value == pytest.approx(float(printed), **slack))
 
 
@@ -107,7 +107,7 @@ def at_most(value: float, printed: float | str, unit: str = "") -> bool:
     >>> at_most(12.5, "13", "A"), at_most(13.5, "13", "A")
     (True, False)
     """
-    _note(value, str(printed), unit)
+    _note(value, _text(printed), unit)
     return value <= float(printed)
 
 
@@ -117,7 +117,7 @@ def same(found: object, printed: object, unit: str = "") -> bool:
     >>> same(0.9, 0.9), same("cold", "warm")
     (True, False)
     """
-    _note(found, str(printed), unit)
+    _note(found, _text(printed), unit)
     return found == printed
 
 
@@ -125,6 +125,11 @@ def _note(value: object, printed: str, unit: str) -> None:
     notes = _noting.get()
     if notes is not None:
         notes.said.append(Said(printed, _short(value), unit, _off(value, printed), _formulas(value)))
+
+
+def _text(printed: object) -> str:
+    """Return a printed number as a page would have it."""
+    return f"{printed:.6g}" if isinstance(printed, float) else str(printed)
 
 
 def _short(value: object) -> str:

@@ -32,6 +32,11 @@ def page(of: Mapping[str, Any], cases: list[Case]) -> str:
     return "\n".join(parts).rstrip() + "\n"
 
 
+def summary(of: Mapping[str, Any]) -> list[str]:
+    """Return the lines of all parts that follow from the written data alone."""
+    return [line for part in (*_totals(of), *_unchecked(of)) for line in part.splitlines()]
+
+
 def _totals(of: Mapping[str, Any]) -> Iterator[str]:
     count = totals(of)
     yield "## Totals\n"

@@ -27,6 +27,16 @@ def own_list(driver: Driver) -> None:
     driver.app.front.go("settings.list", key=next(iter(Held(driver).own_lists())))
 
 
+def sources(driver: Driver) -> None:
+    """See where the numbers come from."""
+    driver.app.front.go("settings.sources")
+
+
+def source(driver: Driver) -> None:
+    """See what was held against one source."""
+    driver.app.front.go("settings.sources", key="sdpsi-2017")
+
+
 def item(driver: Driver) -> None:
     """Add an item without words."""
     own_list(driver)
@@ -53,5 +63,7 @@ SCENES = (
     Scene("settings-list", own_list, "settings.list"),
     Scene("settings-item", item, "settings.item"),
     Scene("settings-licences", licences, "settings.licences"),
+    Scene("settings-sources", sources, "settings.sources"),
+    Scene("settings-source", source, "settings.sources"),
     Scene("cannot-show", cannot_show, CANNOT_SHOW),
 )

@@ -40,9 +40,11 @@ def sources_page(world: World) -> Page:
 
 def source_line(key: str) -> Line:
     """Return the row that opens a source, with how many printed numbers ours were held against."""
-    count = sum(check.numbers for check in checked.checks() if check.key == key and check.outside)
-    held = _("{count} numbers held against it").format(count=count)
-    detail = held if count else _("no number held against it")
+    count = sum(check.numbers for check in checked.checks() if check.key == key)
+    inside = _("{count} numbers, none an outside check").format(count=count)
+    outside = _("{count} numbers held against it").format(count=count)
+    held = any(check.outside for check in checked.checks() if check.key == key)
+    detail = (outside if held else inside) if count else _("no number held against it")
     act = Go("settings.sources", {"key": key})
     return Line(key=f"source {key}", title=sources()[key].title, detail=detail, act=act)
 
@@ -51,7 +53,7 @@ def _all(world: World) -> Page:
     count = checked.totals()
     of = [key for key in checked.used() if key not in checked.NO_PAGE]
     return Page(
-        title=_("Where the numbers come from"),
+        title=_("Sources"),
         crown=Figure(
             key="count",
             label=_("Printed numbers held against ours"),

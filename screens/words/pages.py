@@ -55,7 +55,7 @@ FOUND = (
     ("board.set_ups", _("Usual set-ups"), _("example common kind begin new board")),
     ("settings.lists", _("My lists"), _("own checklist change copy")),
     ("settings.files", _("Files and copies"), _("backup import export save restore")),
-    ("settings.sources", _("Where the numbers come from"), _("source standard handbook checked proof trust")),
+    ("settings.sources", _("Sources"), _("where numbers come from standard handbook checked proof trust")),
     ("settings.licences", _("Licences"), _("open source others rights text font")),
     ("settings", _("Settings"), _("units theme night sun text size rider scale")),
     ("glossary", _("Words"), _("glossary meaning what is")),

@@ -11,6 +11,7 @@ from logic.workings import BARE, Call, Given, Traced
 from tests import validation
 from tests.printed import Said
 from tests.results import results
+from tests.validation_page import summary
 
 
 def unsourced(item: Result) -> list[str]:
@@ -60,3 +61,10 @@ def test_a_case_that_found_something_else_is_stale() -> None:
 
 def test_every_source_of_the_tests_is_listed() -> None:
     assert {row["key"] for row in validation.data()["tests"]} <= sources().keys()
+
+
+def test_the_rest_of_the_page_is_what_the_data_say() -> None:
+    missing = [
+        line for line in summary(validation.data()) if line.strip() and line not in validation.page_lines()
+    ]
+    assert missing == [], "run `uv run python -m tests.write_validation`"
