@@ -164,6 +164,7 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     beside = end - start - wide - (dp(12) if right else 0.0)
     longest = sheet.longest(left, role)
     y, middle = pad, 0.0
+    changed = sheet.line(SMALL, bold=True) if change or reserve else 0.0
     said: dict[str, Any] = {"tone": "bad" if bad else "second", "bold": bad}
     if not right or beside >= max(longest, (end - start) * 0.34):
         # A detail that would be squeezed into a column beside the value stands under both.
@@ -173,7 +174,7 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
         head = sheet.fits(left, role, beside).height
         words = head + (0.0 if squeezed or not under else sheet.fits(under, SMALL, beside, bold=bad).height)
         number = sheet.line(LEAD, bold=True) if right else 0.0
-        side = number + (sheet.line(SMALL, bold=True) if change or reserve else 0.0)
+        side = number + (0.0 if squeezed else changed)
         tall = max(words, side)
         # A single line stands beside the number, more of them round it; the line of a change keeps its place.
         beside_it = (number - sheet.line(role)) / 2 if number else 0.0
@@ -186,20 +187,22 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
         sheet.write(
             right, LEAD, end - wide, low, wide + 1, tone="trial" if trial else tone, bold=True, align="right"
         )
-        sheet.write(change, SMALL, end - wide, low + number, wide + 1, tone="trial", bold=True, align="right")
         y += tall
+        low += number
         if squeezed:
-            y += sheet.write(under, SMALL, start, y, end - start, **said).height
+            low = y + sheet.write(under, SMALL, start, y, end - start, **said).height
+            y = low + changed
+        sheet.write(change, SMALL, end - wide, low, wide + 1, tone="trial", bold=True, align="right")
     else:
-        y += sheet.write(left, role, start, y, end - start, tone=tone).height
-        y += sheet.write(
-            right, LEAD, start, y, end - start, tone="trial" if trial else tone, bold=True
-        ).height
-        if change or reserve:
-            y += sheet.write(
-                change, SMALL, start, y, end - start, tone="trial", bold=True
-            ).height or sheet.line(SMALL)
-        y += sheet.write(under, SMALL, start, y, end - start, **said).height
+        lines = (
+            (left, role, {"tone": tone}),
+            (right, LEAD, {"tone": "trial" if trial else tone, "bold": True}),
+            (under, SMALL, said),
+            (change, SMALL, {"tone": "trial", "bold": True}),
+        )
+        for text, size, ink in lines:
+            y += sheet.write(text, size, start, y, end - start, **ink).height
+        y += changed if not change else 0.0
     sheet.y = max(dp(ROW), y + pad)
     spare = (sheet.y - (y + pad)) / 2
     if spare > 0:

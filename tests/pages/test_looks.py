@@ -79,6 +79,21 @@ def test_a_row_has_label_number_and_sign_on_one_line(detail: str) -> None:
         assert inks(laid, detail)[0].y >= number.y + number.height - 1
 
 
+def test_a_detail_follows_its_label_and_the_line_of_a_change_comes_last() -> None:
+    detail = "One person, a spring scale, a level floor to stand on, a rule, and some time to do it slowly."
+    heights = []
+    for change in ("", "+3 %"):
+        row = FigureRow(
+            key="a", label="Spring scale", number="19", unit="%", detail=detail, change=change, reserve=True
+        )
+        laid = measure(row, dp(360), Look())
+        (number,), (told,) = inks(laid, "19 %"), inks(laid, detail)
+        assert told.y == pytest.approx(number.y + number.height, abs=dp(1))
+        assert [mark.y >= told.y + told.height - 1 for mark in inks(laid, "+3 %")] == [True] * bool(change)
+        heights.append(laid.height)
+    assert heights[0] == heights[1]
+
+
 def test_numbers_of_a_column_begin_at_one_line() -> None:
     shown = [
         measure(
