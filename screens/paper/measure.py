@@ -154,10 +154,8 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     x, room = inner(sheet)
     # A row that is bad as a whole has no detail to say so.
     tone = "second" if grey else "bad" if bad and not under else "text"
-    start, pad = x, dp(8)
     mark = sheet.look.framed().size(LEAD) * 1.1
-    if icon:
-        start += mark + dp(10)
+    start, pad = x + (mark + dp(10) if icon else 0.0), dp(8)
     end = x + room - (mark if opens else 0.0)
     role = LEAD if big else TEXT
     wide = max(sheet.wide(right, LEAD, bold=True), sheet.wide(change, SMALL, bold=True))
