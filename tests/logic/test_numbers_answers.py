@@ -12,7 +12,7 @@ from logic.answers.compare import comparison
 from logic.answers.drag import best_rolling, coasting, ride_fit
 from logic.answers.hold import holding
 from logic.answers.pair import pair_board, pair_details
-from logic.answers.pairs import PairTable, belts_for, best_pairs, pair_table, speed_cap, wish_of
+from logic.answers.pairs import FIRST, PairTable, belts_for, best_pairs, pair_table, speed_cap, wish_of
 from logic.answers.push import pushing
 from logic.answers.range import range_answer
 from logic.answers.reading import Item, Open, Result
@@ -104,7 +104,7 @@ def test_what_has_no_number_has_words(board: Board) -> None:
 
 def test_an_empty_board_names_what_is_missing() -> None:
     empty = Board("empty", "Empty")
-    assert pair_table(empty, None, {}).missing == ("drive.profile",)
+    assert pair_table(empty, None, {}).missing == FIRST
     for items in (
         stopping(empty, None, {}).items,
         pushing(empty, None, {}).items,
