@@ -291,6 +291,8 @@ def from_dict(body: dict[str, Any]) -> Board:
     version = body.get("version", VERSION)
     if not (isinstance(version, int) and all(isinstance(body.get(key), str) for key in ("id", "name"))):
         raise InputError("board", sorted(body), "no board")
+    if version < 1:
+        raise InputError("board", version, "no board")
     if version > VERSION:
         raise NewerVersion("version", version, "newer version", high=VERSION)
     for step in range(version, VERSION):

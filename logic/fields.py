@@ -88,9 +88,18 @@ class Value:
 
 
 def value_from(body: dict[str, Any]) -> Value:
-    """Return a value of plain data; whole numbers become floats."""
+    """Return a value of plain data; whole numbers become floats. Raises ValueError for what no value says of itself."""
     si = body["si"]
-    return Value(**{**body, "si": si if isinstance(si, str) else float(si)})
+    value = Value(**{**body, "si": si if isinstance(si, str) else float(si)})
+    if value.known not in WAYS or not all(
+        isinstance(text, str) for text in (value.on, value.typed_unit, value.note)
+    ):
+        raise ValueError(f"not a value: {body}")
+    return value
+
+
+WAYS = ("measured", "label", "guess", "assumed", "chosen")
+"""How a value can be known."""
 
 
 @cache

@@ -2,6 +2,7 @@
 
 import subprocess
 import sys
+import time
 from collections.abc import Callable
 from pathlib import Path
 
@@ -25,7 +26,7 @@ while True:
 """
 
 
-def kill_after(folder: Path, walk: str) -> None:
+def kill_after(folder: Path, walk: str, wait: float = 0.0) -> None:
     """Run the app in a process of its own, walk, and kill it as soon as the walk is done."""
     with subprocess.Popen(  # noqa: S603  (our own interpreter and the text above)
         [sys.executable, "-c", CHILD.format(walk=walk), str(folder)],
@@ -37,6 +38,7 @@ def kill_after(folder: Path, walk: str) -> None:
         assert child.stdout is not None
         assert child.stderr is not None
         said = child.stdout.readline()
+        time.sleep(wait)
         child.kill()
         assert said == "saved\n", child.stderr.read()
     assert child.returncode < 0
@@ -71,22 +73,22 @@ def board_value(app: Session) -> None:
     assert app.state.saved.drive.wheel_diameter.known == "measured"
 
 
-@pytest.mark.parametrize(
-    ("walk", "look"),
-    [
-        ('app.tap("TENSION CHECK"); app.type("0.92"); app.tap("SAVE LEFT, GO TO RIGHT")', tension),
-        (
-            'app.tap("Numbers"); app.tap("Gearing and speed"); app.tap("Wheel diameter"); app.type("97")',
-            trial,
-        ),
-        ('app.tap("Numbers"); app.tap("Gearing and speed"); app.tap("Wheel diameter"); app.type("9")', typed),
-        (
-            'app.tap("Board Towpath 36"); app.tap("Wheel diameter"); app.type("96"); app.tap("Save")',
-            board_value,
-        ),
-    ],
-    ids=["tension", "trial", "typed key", "board value"],
+CASES = (
+    ('app.tap("TENSION CHECK"); app.type("0.92"); app.tap("SAVE LEFT, GO TO RIGHT")', tension),
+    (
+        'app.tap("Numbers"); app.tap("Gearing and speed"); app.tap("Wheel diameter"); app.type("97")',
+        trial,
+    ),
+    ('app.tap("Numbers"); app.tap("Gearing and speed"); app.tap("Wheel diameter"); app.type("9")', typed),
+    (
+        'app.tap("Board Towpath 36"); app.tap("Wheel diameter"); app.type("96"); app.tap("Save")',
+        board_value,
+    ),
 )
+"""A walk that ends with something saved, and who looks for it after the kill."""
+
+
+@pytest.mark.parametrize(("walk", "look"), CASES, ids=["tension", "trial", "typed key", "board value"])
 def test_what_was_shown_as_saved_outlives_a_kill(
     begin: Callable[..., Session], tmp_path: Path, walk: str, look: Callable[[Session], None]
 ) -> None:

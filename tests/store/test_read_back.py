@@ -6,10 +6,11 @@ from dataclasses import replace
 import pytest
 
 from logic import read_back
-from logic.board import Value, to_dict
+from logic.board import Value, from_dict, to_dict
 from logic.checks.lists import checklist
 from logic.checks.own import copy_of, list_to_dict
 from logic.checks.session import Session
+from logic.errors import InputError
 from logic.exchange import demo_boards
 from logic.log import Ride
 from logic.person import Person, person_to_dict
@@ -72,6 +73,23 @@ def test_one_field_outside_its_limits_leaves_the_board_open_and_is_kept(kept):
     again = to_dict(board)
     assert again["drive"]["motor_teeth"]["si"] == 1e9
     assert again["lamp"] == {"colour": "warm"}
+
+
+@pytest.mark.parametrize("said", [{"known": ""}, {"known": "rumour"}, {"on": 7}, {"note": ["x"]}])
+def test_a_value_of_a_board_that_is_known_in_no_way_we_know_is_kept_and_not_used(kept, said):
+    weir = kept.board(kept.get("board"))
+    body = json.loads(json.dumps(weir.body))
+    body["drive"]["motor_teeth"] |= said
+    kept.save_board(weir.id, weir.name, body)
+    board = read_back.board(kept, weir.id)
+    assert board.drive.motor_teeth is None
+    assert to_dict(board)["drive"]["motor_teeth"].items() >= said.items()
+
+
+@pytest.mark.parametrize("version", [0, -7])
+def test_a_board_of_no_version_there_was_is_refused(version):
+    with pytest.raises(InputError):
+        from_dict({"version": version, "id": "b", "name": "b"})
 
 
 def test_settings_are_read_one_by_one(kept, reopened):
