@@ -1,1 +1,1 @@
-"""A page told without a screen: as text, as spoken words. All from the same blocks."""
+"""A page told without a screen: as text, as HTML with its pictures, as spoken words. All from the same blocks."""

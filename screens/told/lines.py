@@ -1,6 +1,7 @@
 """What a page says, line by line, whatever it is told in: ways on and bars are left out, a shut fold too."""
 
 from collections.abc import Iterator
+from dataclasses import field
 
 from logic.frozen import frozen
 from screens import blocks as b
@@ -17,6 +18,8 @@ class Told:
     label: str = ""
     note: str = ""
     level: int = 0
+    strong: bool = False
+    block: b.Block = field(default_factory=b.Block)
 
 
 def has_answer(page: Page) -> bool:
@@ -37,26 +40,34 @@ def told(page: Page) -> Iterator[Told]:
 def _one(block: b.Block) -> Told | None:  # noqa: C901, PLR0911  (one branch for each kind)
     match block:
         case b.Verdict():
-            return Told(block.word, note=block.text)
+            return Told(block.word, note=block.text, strong=True, block=block)
         case b.Figure() | b.FigureRow():
             note = ". ".join(part.rstrip(".") for part in (block.change, block.detail) if part)
-            return Told(f"{block.number} {block.unit}".strip(), block.label, note)
+            return Told(f"{block.number} {block.unit}".strip(), block.label, note, block=block)
         case b.Columns():
-            return Told("; ".join(cell.text for cell in block.cells), block.label, block.detail)
+            return Told("; ".join(cell.text for cell in block.cells), block.label, block.detail, block=block)
         case b.Line():
             # A row without a value or a word under it is only a way on.
-            return Told(block.value, block.title, block.detail) if block.value or block.detail else None
+            return (
+                Told(block.value, block.title, block.detail, block=block)
+                if block.value or block.detail
+                else None
+            )
         case b.Stepper():
-            return Told(block.value, block.label, block.note)
+            return Told(block.value, block.label, block.note, block=block)
         case b.Choice():
-            return Told(", ".join(one.text for one in block.options if one.chosen), block.label)
+            return Told(", ".join(one.text for one in block.options if one.chosen), block.label, block=block)
         case b.Field():
-            return Told(block.text, block.label) if block.text else None
+            return Told(block.text, block.label, block=block) if block.text else None
         case b.Notice():
-            return Told(block.text, block.word.upper())
+            return Told(block.text, block.word.upper(), strong=True, block=block)
         case b.Section() | b.Fold():
-            return Told(block.title, note=block.note, level=2) if getattr(block, "open", True) else None
+            return (
+                Told(block.title, note=block.note, level=2, block=block)
+                if getattr(block, "open", True)
+                else None
+            )
         case b.Words():
-            return Told(block.text)
+            return Told(block.text, strong=block.bold, block=block)
         case _:
-            return Told(block.said())
+            return Told(block.said(), block=block)

@@ -1,6 +1,8 @@
-"""Any page told without a screen: as text, as words for the ear; nothing that is shown is lost."""
+"""Any page told without a screen: as text, as HTML with its pictures, as words for the ear; nothing that is shown is lost."""
 
+import re
 from dataclasses import replace
+from xml.etree import ElementTree as ET
 
 import pytest
 
@@ -9,6 +11,7 @@ from screens.acts import HandOn, ReadOut, Share
 from screens.blocks import Button
 from screens.page import Page
 from screens.pictures.strokes import Path, Picture
+from screens.told.html import as_html
 from screens.told.lines import has_answer
 from screens.told.speech import as_speech
 from screens.told.text import as_text
@@ -56,6 +59,16 @@ def test_text_has_each_thing_on_a_line_of_its_own() -> None:
     ]
 
 
+def test_html_has_the_pictures_inside_and_nothing_from_outside() -> None:
+    page = as_html(PAGE)
+    assert "<svg" in page
+    assert "The drive &lt;to scale&gt;" in page
+    assert "<script" not in page
+    assert "http" not in page.replace("http://www.w3.org/2000/svg", "")
+    body = page.partition("<body>")[2].partition("</body>")[0].replace("<br>", "<br/>")
+    ET.fromstring(f"<body>{body}</body>")  # noqa: S314  (our own text)
+
+
 def test_speech_says_units_in_full_and_ends_its_sentences() -> None:
     assert as_speech(PAGE).startswith(
         "A belt. SLACK. Scale reads 0.9 kilograms. Figures. Rough: rider is a guess. Target, 108 newtons."
@@ -72,11 +85,13 @@ def test_speech_says_units_in_full_and_ends_its_sentences() -> None:
 def test_what_a_page_shows_is_told_in_every_way(pages: Reader, name: str) -> None:
     page = pages.open(name).page
     assert has_answer(page)
+    plain = re.sub(r"<[^>]+>", " ", as_html(page))
     shown = [one for one in (page.crown, *page.blocks) if isinstance(one, b.Figure | b.FigureRow | b.Verdict)]
     assert shown
     for one in shown:
         number = one.word if isinstance(one, b.Verdict) else one.number
         assert number in as_text(page)
+        assert number in plain
     assert page.title in as_speech(page)
     assert GAP not in as_speech(page)
 
