@@ -460,8 +460,10 @@ class HandOn(Act):
 
 
 @frozen
-class HandOnPicture(Act):
-    """Hand what is on the screen to another app, as a picture."""
+class HandOnFile(Act):
+    """Hand the page in front on as a file: "picture" as it is on the screen, "page" as HTML with its drawings."""
+
+    kind: str
 
 
 @frozen

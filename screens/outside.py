@@ -7,11 +7,12 @@ from kivy.clock import Clock
 from kivy.core.window import Window
 from kivy.logger import Logger
 
+from logic.exchange.files import write_whole
 from screens.acts import (
     Act,
     AllowNotes,
     HandOn,
-    HandOnPicture,
+    HandOnFile,
     Heard,
     Listen,
     OpenFile,
@@ -31,6 +32,7 @@ from screens.acts import (
 from screens.page import Page
 from screens.phone import incline, light, notices, share, speech
 from screens.phone.documents import Documents
+from screens.told.html import as_html
 from screens.told.speech import as_speech
 from screens.told.text import as_text
 from screens.tongue import _
@@ -45,7 +47,7 @@ if TYPE_CHECKING:
 
 UNTIL_LIFTED = 0.25
 """Seconds until a picture is taken of what was touched."""
-NO_PICTURE = _("No picture could be made here. Share hands the page on as text.")
+NO_FILE = _("No file could be made here. Share hands the page on as text.")
 
 
 class Asks(Protocol):
@@ -89,26 +91,30 @@ class Outside:
             front.perform(Turn({"_said": share.share(act.text, act.title)}))
         elif isinstance(act, HandOn):
             front.tell(share.share(as_text(front.page), front.page.title), stays=False)
-        elif isinstance(act, HandOnPicture):
-            # Not with the mark of the finger on it.
-            Clock.schedule_once(lambda *_: self._picture(), UNTIL_LIFTED)
+        elif isinstance(act, HandOnFile):
+            # A picture not with the mark of the finger on it.
+            Clock.schedule_once(lambda *_: self._hand_on(act.kind), UNTIL_LIFTED)
         elif isinstance(act, Listen):
             self._listen()
         else:
             self._of_files(act)
 
-    def _picture(self) -> None:
+    def _hand_on(self, kind: str) -> None:
         front = self.front
         if not self._open:
             return
-        path = front.world.store.path.parent / FOLDER / f"page-{front.world.now:%Y-%m-%d-%H%M%S}.png"
+        ending = "png" if kind == "picture" else "html"
+        path = front.world.store.path.parent / FOLDER / f"page-{front.world.now:%Y-%m-%d-%H%M%S}.{ending}"
         try:
             path.parent.mkdir(exist_ok=True)
-            front.picture(path)
+            if kind == "picture":
+                front.picture(path)
+            else:
+                write_whole(path, as_html(front.page))
             sentence = share.share_file(path, front.page.title)
         except Exception as problem:  # noqa: BLE001  (no room, or graphics that draw nothing into a file)
             Logger.warning("Deckhand: no picture: %s", problem)
-            sentence = NO_PICTURE
+            sentence = NO_FILE
         front.tell(sentence, stays=False)
 
     def _of_files(self, act: Act) -> None:

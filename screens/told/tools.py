@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from screens.acts import Act, Explain, HandOn, HandOnPicture, ReadOut, Share, Shine
+from screens.acts import Act, Explain, HandOn, HandOnFile, ReadOut, Share, Shine
 from screens.blocks import Button, Line
 from screens.page import Page
 from screens.told.lines import has_answer
@@ -13,7 +13,7 @@ from screens.tongue import _
 def with_tools(page: Page, *, hears: bool, shines: bool = False) -> Page:
     """Return a page with Share in its header, and Say where the person `hears` pages.
 
-    At its end stand the ways to a picture of it and to its words. A run, which may be gone through in the dark, has the light
+    At its end stand the ways to files of it and to its words. A run, which may be gone through in the dark, has the light
     of a phone that `shines`.
     """
     if shines and page.awake:
@@ -26,10 +26,19 @@ def with_tools(page: Page, *, hears: bool, shines: bool = False) -> Page:
     if hears and not page.say:
         tools.append(Button(_("Say this page"), ReadOut(), icon="say"))
     words = Line(key="words of the page", title=_("Words on this page"), icon="question", act=Explain())
-    picture = Line(
-        key="picture of the page", title=_("Share as a picture"), icon="picture", act=HandOnPicture()
+    files = (
+        Line(
+            key="page as a file",
+            title=_("Share with its drawings"),
+            detail=_("One HTML file, to read or to print"),
+            icon="file",
+            act=HandOnFile("page"),
+        ),
+        Line(
+            key="page as a picture", title=_("Share as a picture"), icon="picture", act=HandOnFile("picture")
+        ),
     )
-    return replace(page, tools=tuple(tools), blocks=(*page.blocks, picture, words))
+    return replace(page, tools=tuple(tools), blocks=(*page.blocks, *files, words))
 
 
 def _acts(page: Page) -> Iterator[Act | None]:

@@ -10,7 +10,7 @@ from screens.acts import (
     Back,
     Go,
     HandOn,
-    HandOnPicture,
+    HandOnFile,
     PickFile,
     Place,
     PutFile,
@@ -78,7 +78,7 @@ def arrive(world: World, _act: Arrive) -> World:
 @does(Say)
 @does(Share)
 @does(HandOn)
-@does(HandOnPicture)
+@does(HandOnFile)
 @does(ReadOut)
 @does(PickFile)
 @does(PutFile)

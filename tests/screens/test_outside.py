@@ -143,11 +143,22 @@ def test_a_page_goes_to_another_app_as_a_picture(app, phone, monkeypatch):
     assert page.suffix == ".png"
 
 
+def test_a_page_goes_to_another_app_with_its_drawings(app, phone):
+    app.front.go("numbers.gearing")
+    app.tap("Share with its drawings")
+    wait(app, share.SAID[share.SHARED])
+    (page,) = (phone.folder / "shared").iterdir()
+    text = page.read_text("utf-8")
+    assert page.suffix == ".html"
+    assert "<svg" in text
+    assert "39.9" in text
+
+
 def test_a_page_that_cannot_be_drawn_into_a_file_says_so(app, monkeypatch):
     monkeypatch.setattr(type(app.front.paper), "export_to_png", lambda *_: None)
     app.front.go("numbers.gearing")
     app.tap("Share as a picture")
-    wait(app, "No picture could be made here.")
+    wait(app, "No file could be made here.")
     usable(app)
 
 
