@@ -215,8 +215,10 @@ class Paper(Widget):
         top, bottom, right = self._arrange_foot(look, left, right, top, bottom, flat=flat, low=low)
         bottom = self._arrange_bar(look, left, right, bottom)
         if page.crown is not None:
-            block_wide = min(right - left, dp(LINE + 60))
-            start = (right - left - block_wide) / 2
+            # It begins where what is under it begins.
+            block_wide = min(right - left, dp(LINE))
+            two = page.aside and right - left >= dp(TWO_PANES)
+            start = 0.0 if two else (right - left - block_wide) / 2
             self.crown.bleed = (-start, right - left)
             # The crown leaves room for what is under it: its text shrinks to normal at the least.
             chosen = foot_look((page.crown,), block_wide, look, (top - bottom) * CROWN)
@@ -332,9 +334,10 @@ class Paper(Widget):
             before = {} if moved else {one.key for one in pane.blocks}
             laids = tuple(self._lay(one, width, look, f"pane {place}") for one in shown)
             offset = offsets[place]
-            if moved or self.page.foot.entry is not None:
-                # Nothing on it is touched: there is no reason to show what lies below its end.
-                offset = min(offset, max(0.0, sum(laid.height for laid in laids) - pane.height))
+            whole = sum(laid.height for laid in laids)
+            if moved or self.page.foot.entry is not None or offset >= whole:
+                # Nothing on it is touched, or nothing of it is left: what lies below its end is not shown.
+                offset = min(offset, max(0.0, whole - pane.height))
             press = self._press
             if (
                 press is not None

@@ -327,3 +327,10 @@ def shifting(world: Any) -> Page:
         *(Line(key=f"line {number}", title=f"Line {number}") for number in range(4)),
     )
     return Page(title="Shifting", blocks=blocks)
+
+
+def test_the_crown_begins_where_what_is_under_it_begins(gears: Session) -> None:
+    for size in ((915, 412), (800, 1280), (360, 640)):
+        gears.resize(*size)
+        paper = gears.page
+        assert paper.crown.x == pytest.approx(paper.panes[0].x, abs=1), size
