@@ -107,8 +107,7 @@ def figure(block: b.Figure, sheet: Sheet) -> None:
     number = sheet.write(block.number, size, x, y, room - unit, tone=tone, bold=True)
     if block.unit:
         low = y + number.height - number.size * 0.24 - sheet.line(LEAD) * 0.79
-        last = sheet.wide(number.lines[-1], size, bold=True) if len(number.lines) > 1 else number.width
-        sheet.write(block.unit, LEAD, x + last + dp(6), low, max(unit, dp(20)), tone=tone)
+        sheet.write(block.unit, LEAD, x + number.width + dp(6), low, max(unit, dp(20)), tone=tone)
     after = number.width + unit + dp(20)
     beside = room - after
     told = sheet.fits(block.change or f"+88.8 {block.unit}", TEXT, room, bold=True)
