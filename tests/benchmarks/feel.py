@@ -1,8 +1,6 @@
-"""Prints what a hand feels, each number beside its bar: opening a page, a digit, memory, start; and how much there is.
+"""What a hand feels inside the app, part of the table: opening a page, a digit, a frame of a scroll, memory, widgets.
 
-CPU of the main thread, drawing by software in a thread of its own; baselines run beside ours.
-
-    uv run python -m tests.benchmarks.feel
+CPU of the main thread, drawing by software in a thread of its own.
 """
 
 import os
@@ -15,8 +13,6 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 from statistics import median
 from typing import Any
-
-from tests.benchmarks.start import compare
 
 ROOT = Path(__file__).resolve().parents[2]
 TENSION, GEARING = ("ride.tension", ""), ("numbers.gearing", "drive.wheel_diameter")
@@ -79,6 +75,19 @@ def digit(driver: Any, page: str, key: str) -> float:
     return median(took)
 
 
+def scroll(driver: Any) -> float:
+    """Return what a frame costs while the longest page moves by a row."""
+    from kivy.uix.recycleview import RecycleView  # noqa: PLC0415  (after Kivy's environment is set)
+
+    from screens.acts import Go  # noqa: PLC0415
+
+    driver.app.front.place("ride")
+    driver.app.front.perform(Go("numbers.gearing", {}))
+    driver.settle()
+    pane = next(one for one in driver.app.front.paper.walk() if isinstance(one, RecycleView))
+    return median(cpu(lambda at=at: (pane.to(at), driver.frame())) for at in range(0, 600, 24))
+
+
 def resident() -> float:
     """Return the memory of this process in MB."""
     found = re.search(r"VmRSS:\s+(\d+)", Path("/proc/self/status").read_text())
@@ -95,6 +104,9 @@ def ours() -> None:
         print(f"first opening of a page: median {median(ms for ms, _ in took):.0f} ms (bar 40),", end=" ")
         print(f"worst {worst[0]:.0f} ms, {worst[1]} (bar 80), {len(took)} pages")
         print(f"memory after every page {resident():.0f}")
+        again = [ms for ms, _ in opening(driver)]
+        print(f"opening again: median {median(again):.0f} ms, worst {max(again):.0f} ms")
+        print(f"a frame of a scroll: {scroll(driver):.1f} ms (bar 8)")
         print(f"a digit: tension check {digit(driver, *TENSION):.1f} ms (bar 4),", end=" ")
         print(f"gearing {digit(driver, *GEARING):.1f} ms (bar 8)")
         print(f"widgets alive on the largest page: {alive}")
@@ -145,7 +157,7 @@ def bare() -> None:
         print(f"memory {resident():.0f}")
 
 
-def _run(kind: str) -> str:
+def run(kind: str) -> str:
     done = subprocess.run(  # noqa: S603  (our own interpreter)
         [sys.executable, "-m", "tests.benchmarks.feel", kind],
         env={**os.environ, "LP_NUM_THREADS": "1"},
@@ -157,20 +169,5 @@ def _run(kind: str) -> str:
     return done.stdout
 
 
-def main() -> None:
-    """Run each part in a process of its own and print the table."""
-    said = _run("ours").splitlines()
-    kept, alone = (float(line.split()[-1]) for line in (said.pop(1), _run("bare").strip()))
-    print("\n".join(said))
-    print(
-        f"memory after every page {kept:.0f} MB, bare KivyMD app {alone:.0f} MB: {kept / alone:.2f} (bar 1.3)"
-    )
-    mine, kivymd, kivy = compare(7)
-    print(f"start, CPU: {mine:.0f} ms; against a bare KivyMD app {mine / kivymd:.2f} (bar 0.85),", end=" ")
-    print(f"a bare Kivy app {mine / kivy:.2f} (bar 1.3)")
-    lines = sum(len(path.read_text("utf-8").splitlines()) for path in (ROOT / "screens").rglob("*.py"))
-    print(f"lines of screens: {lines}")
-
-
 if __name__ == "__main__":
-    {"ours": ours, "bare": bare}.get("".join(sys.argv[1:]), main)()
+    {"ours": ours, "bare": bare}[sys.argv[1]]()

@@ -1,14 +1,9 @@
 """Start to the first frame: our app, first usable page, against a bare KivyMD app and a bare Kivy app with one label.
 
 All run as whole processes off the screen, in turn, on their own empty folders; CPU of the whole process, the median of
-several counts.
-
-    uv run python -m tests.benchmarks.start [--rounds 9] [--uncached]
-
-`--uncached` also prints them without their compiled modules, as on the first start after an installation.
+several counts. Part of the table.
 """
 
-import argparse
 import os
 import resource
 import subprocess
@@ -94,22 +89,3 @@ def compare(rounds: int, *, cached: bool = True) -> tuple[float, float, float]:
                 if turn:
                     kept.append(took)
     return median(times["ours"]), median(times["kivymd"]), median(times["kivy"])
-
-
-def main() -> None:
-    """Print all and their ratios."""
-    parser = argparse.ArgumentParser(description=__doc__.partition("\n")[0])
-    parser.add_argument("--rounds", type=int, default=9)
-    parser.add_argument("--uncached", action="store_true")
-    wanted = parser.parse_args()
-    for cached in (True, False) if wanted.uncached else (True,):
-        ours, kivymd, kivy = compare(wanted.rounds, cached=cached)
-        note = "" if cached else ", nothing compiled"
-        print(
-            f"Deckhand {ours:.0f} ms, bare KivyMD app {kivymd:.0f} ms, ratio {ours / kivymd:.2f};"
-            f" bare Kivy app {kivy:.0f} ms, ratio {ours / kivy:.2f}{note}"
-        )
-
-
-if __name__ == "__main__":
-    main()
