@@ -105,6 +105,8 @@ def pending(path: Path) -> tuple[Step, ...]:
     except OSError as problem:
         raise NotSaved(str(problem)) from problem
     recorded = _recorded(path)
+    if not all(isinstance(name, str) for name in recorded):
+        raise Damaged(f"{path.name}: a step has no name")
     unknown = recorded - {step.name for step in STEPS}
     if unknown:
         raise NewerFile(f"{path.name} was written by a newer Deckhand: {', '.join(sorted(unknown))}")

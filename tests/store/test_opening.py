@@ -189,6 +189,14 @@ def test_a_newer_file_stays_as_it_was(folder):
         open_store(folder, noon)
 
 
+@pytest.mark.parametrize("name", [None, b"2 log"])
+def test_a_step_without_a_name_is_damage_and_what_can_be_read_is_read(folder, name):
+    with closing(sqlite3.connect(folder / NAME)) as connection, connection:
+        connection.execute("UPDATE migration SET name = ? WHERE name = '5 set aside'", (name,))
+    with open_store(folder, noon) as store:
+        assert len(rides(store)) == RIDES
+
+
 def test_any_spoilt_byte_ends_in_an_open_store_or_in_an_error_of_ours(folder):
     whole = (folder / NAME).read_bytes()
     for place in range(0, len(whole), len(whole) // 60):
