@@ -8,6 +8,7 @@ import math
 import tempfile
 from collections import Counter
 from collections.abc import Callable
+from copy import deepcopy
 from datetime import UTC, datetime
 from functools import cache
 from pathlib import Path
@@ -191,7 +192,7 @@ def _spoil_tree(tree: Any, dice: Random) -> None:
     while isinstance(tree, dict) and tree:
         key = dice.choice(tuple(tree))
         if not isinstance(tree[key], dict) or dice.random() < 0.3:
-            tree[key] = dice.choice(STRANGE)
+            tree[key] = deepcopy(dice.choice(STRANGE))
             return
         tree = tree[key]
 
