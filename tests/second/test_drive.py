@@ -271,6 +271,11 @@ def rows_apart(number: int) -> Iterator[str]:
         yield f"{number}: {table.missing} are said to be missing"
     if table.problem is not None and second.option(whole)["stop"] != Gap(refused=table.problem.reason):
         yield f"{number}: {table.problem}, second {second.option(whole)['stop']}"
+    if table.usual:
+        # What is usual stands in for what is not known: the rows are rough, and held against the first speed and push.
+        if not any(isinstance(found, Gap) for found in second.option(whole).values()):
+            yield f"{number}: rough, though nothing is missing"
+        return
     for pair in Random(number).sample(table.pairs, min(EACH, len(table.pairs))):
         motor, wheel_teeth = pair.option.motor_teeth, pair.option.wheel_teeth
         setup = whole.other("drive.motor_teeth", motor).other("drive.wheel_teeth", wheel_teeth)
