@@ -36,7 +36,10 @@ def run_page(world: World) -> Page:
     """Return the item in front, or where the run was broken off."""
     key = world.args["list"]
     session = world.session(key)
-    run = session.under_way
+    run = session.run
+    if run is None:
+        over = Words(key="over", text=_("This run has ended. Go back to begin another."), role="lead")
+        return Page(title=session.of.title, blocks=(over,))
     if world.args.get("_broken") or not run.at:
         return broken(session)
     item = session.of.item(run.at)

@@ -75,12 +75,12 @@ def walk_of(steps: Sequence[Step]) -> Callable[[Driver], None]:
 
     def walk(driver: Driver) -> None:
         held = Held(driver)
+        held.do(Place(HOME))
         held.choose("none")
         held.do(Drop())
         held.do(Dismiss())
         held.forget_answers()
         held.store.drop_run(held.saved.id, "before_ride")
-        held.do(Place(HOME))
         driver.settle()
         for step in steps:
             for one in step.done:

@@ -12,8 +12,8 @@ CITED = {"source", "standing"}
 """Blocks that give the title of a source: it is called as it is."""
 OTHER_NAMES = "glossary"
 """The page that lists what a thing is called elsewhere."""
-SOURCES = "settings.sources"
-"""The page that cites what stands in sources."""
+OTHERS = ("settings.sources", "settings.licences")
+"""Pages that cite what others wrote."""
 
 
 def sentences(text: str) -> list[str]:
@@ -46,7 +46,7 @@ def texts(page: Page) -> Iterator[str]:
 
 def faults_of(name: str, page: Page) -> Iterator[str]:
     """Yield a line for each sentence of a page that is not plain."""
-    if name == SOURCES:
+    if name in OTHERS:
         return
     for text in texts(page):
         yield from (f"more than {MOST_WORDS} words: {one}" for one in too_long(text))

@@ -12,6 +12,7 @@ from logic.log import Check, Fault, Ride, Tension
 from screens.acts import Back, Finish, Place, PutInFront, Say, Write
 from screens.blocks import RIGHT, UNSURE, WRONG, Line, Notice
 from screens.paper.room import look_of, whole_look
+from screens.world import open_world
 from tests.pages.reader import Reader
 from tests.pages.sight import in_sight
 from tests.pages.test_layout import SCALES, SIZES, faults, laids
@@ -566,3 +567,10 @@ def test_text_shrinks_by_a_quarter_at_most_and_never_below_normal(pages: Reader)
         small = whole_look(page.blocks, page.whole, 320, look, 10.0)
         assert max(1.0, 0.75 * scale) == pytest.approx(small.scale)
         assert whole_look(page.blocks, page.whole, 320, look, 10_000.0) == look
+
+
+def test_a_run_that_ended_elsewhere_says_so(pages: Reader) -> None:
+    begin(pages, "before_ride")
+    pages.store.drop_run(pages.world.saved.id, "before_ride")
+    pages.world = replace(open_world(pages.store, lambda: pages.time), trail=pages.world.trail)
+    assert pages.shows("This run has ended.")
