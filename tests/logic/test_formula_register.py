@@ -19,7 +19,7 @@ from tests.formula_text import NUMBERS, QUANTITIES, evaluate
 for module in pkgutil.walk_packages(logic.__path__, "logic."):
     importlib.import_module(module.name)
 
-FORMULAS = sorted(REGISTER.items())
+FORMULAS = sorted((name, one) for name, one in REGISTER.items() if name.startswith("logic."))
 WANTED = 25
 DRAWS = 4000
 
@@ -99,7 +99,7 @@ def test_text_is_the_code(key: str, formula: Formula) -> None:
 
 
 def test_no_name_stands_for_two_formulas() -> None:
-    names = [key.rpartition(".")[2] for key in REGISTER]
+    names = [key.rpartition(".")[2] for key, _ in FORMULAS]
     assert len(names) == len(set(names))
 
 

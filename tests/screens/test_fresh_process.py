@@ -27,6 +27,14 @@ sys.argv = ["main.py", *sys.argv[1:]]
 runpy.run_path("main.py", run_name="__main__")
 """
 
+HEARS_SIGNALS = """
+import runpy, signal, sys
+# A suite that runs behind a shell has Ctrl-C shut off, and so have its children.
+signal.signal(signal.SIGINT, signal.default_int_handler)
+sys.argv = ["main.py", *sys.argv[1:]]
+runpy.run_path("main.py", run_name="__main__")
+"""
+
 
 def run(folder: Path, *arguments: str, **changes: str) -> subprocess.CompletedProcess[str]:
     """Run main.py in a process of its own, as from a terminal with an empty home."""
@@ -122,7 +130,7 @@ def begin(folder: Path, pictures: Path) -> subprocess.Popen[str]:
     """Start writing pictures in a process of its own."""
     clean = {name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_"))}
     return subprocess.Popen(  # noqa: S603  (our own interpreter and program)
-        [sys.executable, "main.py", "--pictures", str(pictures), "--size", "320x568"],
+        [sys.executable, "-c", HEARS_SIGNALS, "--pictures", str(pictures), "--size", "320x568"],
         cwd=ROOT,
         env={**clean, "HOME": str(folder), "TMPDIR": str(folder)},
         stdout=subprocess.PIPE,
