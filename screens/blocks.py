@@ -10,6 +10,7 @@ from dataclasses import field as part
 from logic.fields import Field as ValueField
 from logic.frozen import frozen
 from screens.acts import Act
+from screens.pictures.strokes import Later
 from screens.pictures.strokes import Picture as Strokes
 
 RIGHT, WRONG, UNSURE, PLAIN = "right", "wrong", "unsure", "plain"
@@ -256,7 +257,7 @@ class Field(Block):
 class Picture(Block):
     """A drawing (strokes), what it shows in words, and its height in dp where its shape leaves it open."""
 
-    strokes: Strokes
+    strokes: Strokes | Later
     text: str
     height: float = 0.0
 

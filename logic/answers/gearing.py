@@ -1,7 +1,7 @@
 """Gearing and speed: how fast the board goes, how hard it pushes, and why."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property, partial
 
 from logic.answers.parts import CHARGES, Parts, chosen
@@ -36,8 +36,15 @@ class Gearing:
     """Results by name, in the order they are shown; curves when they can be drawn; what does not fit together."""
 
     items: Mapping[str, Item]
-    curves: Curves | None
     faults: tuple[InputError, ...]
+    drawn: bool
+    """Whether there are curves; they are worked out when they are read."""
+    run: "Run[GearingParts]" = field(compare=False, repr=False)
+
+    @cached_property
+    def curves(self) -> Curves | None:
+        """Return the curves, None where a value is missing."""
+        return self.run.view(partial(_curves, self.items["top_loaded"]), None)
 
 
 @answer(at_speed=6.0)
@@ -49,7 +56,8 @@ def gearing(board: Board, rider: Value | None, at_speed: float) -> Gearing:
     make = partial(GearingParts, rider, at_speed)
     run = Run(lambda: make(board))
     items = kv_bands(board, make, RESULTS, run.when_read(RESULTS), *SPREAD_BY_KV)
-    return Gearing(items, run.view(partial(_curves, items["top_loaded"]), None), faults(board))
+    drawn = run.view(lambda parts: (parts.drive("nominal"), parts.road), None) is not None
+    return Gearing(items, faults(board), drawn, run)
 
 
 @answer()

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 
 from logic.answers.first_push import first_push
 from logic.answers.first_speed import first_speed
-from logic.answers.gearing import Gearing, gearing
+from logic.answers.gearing import Curves, Gearing, gearing
 from logic.answers.reading import RIDER, Item, Result
 from logic.units import quantities
 from screens.acts import Go
@@ -23,7 +23,8 @@ from screens.numbers.first_speed import ROUNDS, nearer_speed, speed_crown
 from screens.numbers.nearer import following, lacks_values
 from screens.numbers.road import road_blocks, road_note
 from screens.page import Page
-from screens.pictures.chart import Curve, Mark, chart
+from screens.pictures.chart import Curve, Mark, chart, chart_later
+from screens.pictures.strokes import Picture as Strokes
 from screens.tongue import _
 from screens.trying import faults_said, trial_foot, trying, values_heading
 from screens.words import Style
@@ -185,24 +186,34 @@ def _band(world: World, item: Item) -> str:
 def _chart(answer: Gearing, style: Style, *, wanted: bool) -> tuple[Block, ...]:
     """Draw push against road load; say why there is no chart only where one is `wanted`."""
     head = Section(key="chart head", title=_("Push against road load"))
-    if answer.curves is None:
+    if not answer.drawn:
         text = _("The chart needs the values that are missing above.")
         return (head, Words(key="chart", text=text, tone="second")) if wanted else ()
+    top = answer.items[CROWN]
+    met = (
+        _("They meet at {speed}.").format(speed=style.plain(style.scale(top.value, "speed")))
+        if isinstance(top, Result)
+        else ""
+    )
+    text = _("Push and road load over speed. {met}").format(met=met)
+    picture = chart_later(lambda: _drawn(answer.curves, style), answer, style)
+    return (head, Picture(key="chart", strokes=picture, text=text))
+
+
+def _drawn(curves: Curves | None, style: Style) -> Strokes:
+    assert curves is not None  # noqa: S101  (they can be drawn)
     speed, force = (quantities()[name].home(style.system).shown for name in ("speed", "force"))
 
     def scaled(points: tuple[tuple[float, float], ...]) -> list[tuple[float, float]]:
         return [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points]
 
-    marks = scaled((answer.curves.meeting,)) if answer.curves.meeting else []
-    picture = chart(
+    marks = scaled((curves.meeting,)) if curves.meeting else []
+    return chart(
         (
-            Curve(_("push at full throttle"), scaled(answer.curves.push)),
-            Curve(_("road load"), scaled(answer.curves.load)),
+            Curve(_("push at full throttle"), scaled(curves.push)),
+            Curve(_("road load"), scaled(curves.load)),
         ),
         tuple(Mark(x, y, style.plain(x)) for x, y in marks),
         x_title=_("Speed, {unit}").format(unit=speed),
         y_title=_("Push, {unit}").format(unit=force),
     )
-    met = _("They meet at {speed}.").format(speed=style.plain(marks[0][0])) if marks else ""
-    text = _("Push and road load over speed. {met}").format(met=met)
-    return (head, Picture(key="chart", strokes=picture, text=text))

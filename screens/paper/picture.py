@@ -6,7 +6,7 @@ from screens.paper.ink import line_of, width_of
 from screens.paper.scale import grown
 from screens.pictures import laid
 from screens.pictures.laid import Placed
-from screens.pictures.strokes import Picture
+from screens.pictures.strokes import Drawing
 
 
 class _Pen:
@@ -18,11 +18,11 @@ class _Pen:
     line = staticmethod(line_of)
 
 
-def lay(picture: Picture, width: float, height: float, text: float = 1.0) -> list[Placed]:
+def lay(picture: Drawing, width: float, height: float, text: float = 1.0) -> list[Placed]:
     """Return the strokes in pixels, for a room and a text scale."""
     return laid.lay(picture, width, height, _Pen, text)
 
 
-def height_of(picture: Picture, width: float, *, height: float, text: float) -> float:
+def height_of(picture: Drawing, width: float, *, height: float, text: float) -> float:
     """Return the height in pixels that a drawing takes at a width."""
     return laid.height_of(picture, width, _Pen, height=height, text=text)

@@ -9,7 +9,7 @@ from logic.frozen import frozen
 from screens.paper.icons import POINTS
 from screens.paper.ink import ICONS, Block, broken, line_of, longest_word, shortened, width_of
 from screens.paper.scale import TOUCH, Look
-from screens.pictures.strokes import Picture
+from screens.pictures.strokes import Drawing as Drawn
 
 
 @frozen
@@ -56,7 +56,7 @@ class Drawing:
     y: float
     width: float
     height: float
-    picture: Picture
+    picture: Drawn
     scale: float = 1.0
 
 

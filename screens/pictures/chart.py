@@ -6,7 +6,7 @@ from math import hypot, isfinite
 from typing import NamedTuple
 
 from screens.pictures.axis import cut, opened, plain_number, reach, round_ticks
-from screens.pictures.strokes import Disc, Label, Path, Picture, Point, Stroke
+from screens.pictures.strokes import Disc, Label, Later, Path, Picture, Point, Stroke
 
 STYLES: tuple[tuple[str, tuple[float, ...]], ...] = (
     ("chart_a", ()),
@@ -16,6 +16,8 @@ STYLES: tuple[tuple[str, tuple[float, ...]], ...] = (
 )
 """Tone and dashes (ink, gap, in dp; none is a full line) of the first to the fourth line."""
 TICKS = 5
+HEIGHT, MARGINS = 220.0, (44.0, 26.0, 12.0, 24.0)
+"""Height of a chart, and what is kept free around it (left, bottom, right, top), in dp."""
 ENOUGH = 24
 """Points across the frame that say well enough where a line runs."""
 INSIDE = 0.15
@@ -91,9 +93,14 @@ def chart(  # noqa: PLR0913  (two axes)
         tuple(strokes),
         (left, foot, right, top),
         to_scale=False,
-        height=220.0,
-        margins=(44.0, 26.0, 12.0, 24.0),
+        height=HEIGHT,
+        margins=MARGINS,
     )
+
+
+def chart_later(make: Callable[[], Picture], *of: object) -> Later:
+    """Return a chart that is made when it is first painted; the same as another while it is made `of` the same."""
+    return Later(make, *of, height=HEIGHT, margins=MARGINS)
 
 
 def _ticks(

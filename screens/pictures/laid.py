@@ -8,7 +8,7 @@ from itertools import pairwise, product
 from math import atan2, ceil, cos, hypot, sin
 from typing import NamedTuple, Protocol
 
-from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Point
+from screens.pictures.strokes import Arc, Arrow, Disc, Drawing, Fill, Label, Path, Point
 
 FARTHER = (22.0, 40.0, 64.0, 90.0)
 """Gaps in dp that the name of a line may have to it, with a thin line between them."""
@@ -65,7 +65,7 @@ class Room(NamedTuple):
         )
 
 
-def height_of(picture: Picture, width: float, pen: Pen, *, height: float = 0.0, text: float = 1.0) -> float:
+def height_of(picture: Drawing, width: float, pen: Pen, *, height: float = 0.0, text: float = 1.0) -> float:
     """Return the height a drawing takes at a width: its shape's if it is to scale, else `height` or what it asks for.
 
     It is at most half as high as wide, unless its shape asks for more.
@@ -83,7 +83,7 @@ def height_of(picture: Picture, width: float, pen: Pen, *, height: float = 0.0, 
     return tall + (text - 1.0) * pen.dp(bottom + top)
 
 
-def lay(picture: Picture, width: float, height: float, pen: Pen, text: float = 1.0) -> list[Placed]:
+def lay(picture: Drawing, width: float, height: float, pen: Pen, text: float = 1.0) -> list[Placed]:
     """Return the strokes in the painter's units, for a room and a text scale."""
     left, bottom, right, top = (pen.dp(side) for side in picture.margins)
     more = (text - 1.0) / 2

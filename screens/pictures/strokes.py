@@ -4,6 +4,10 @@ Widths and text sizes are dp: they do not grow with the drawing. Colours are nam
 outline, key, ground, chart_a, chart_b, chart_c), given their colour by whoever paints.
 """
 
+from collections.abc import Callable
+from functools import cached_property
+from operator import is_
+
 from logic.frozen import frozen
 
 Point = tuple[float, float]
@@ -100,3 +104,54 @@ class Picture:
     margins: tuple[float, float, float, float] = (8.0, 8.0, 8.0, 8.0)
     fixed: bool = False
     """Whether the height does not follow the width: a gauge."""
+
+
+class Later:
+    """A drawing that is made when it is first painted: what lies folded or out of sight costs nothing.
+
+    `of` is what it is made of: two are the same drawing while these are the same objects. Its height does not follow from
+    what is in it.
+    """
+
+    to_scale = fixed = False
+
+    def __init__(
+        self,
+        make: Callable[[], Picture],
+        *of: object,
+        height: float,
+        margins: tuple[float, float, float, float],
+    ) -> None:
+        """Take what makes it; `height` and `margins` in dp as the drawing would have them."""
+        self._make, self._of, self.height, self.margins = make, of, height, margins
+
+    @cached_property
+    def whole(self) -> Picture:
+        """Return the drawing."""
+        return self._make()
+
+    @property
+    def strokes(self) -> tuple[Stroke, ...]:
+        """Return its strokes."""
+        return self.whole.strokes
+
+    @property
+    def box(self) -> tuple[float, float, float, float]:
+        """Return the box they lie in."""
+        return self.whole.box
+
+    def __eq__(self, other: object) -> bool:
+        """Tell whether another is made of the same."""
+        return (
+            isinstance(other, Later)
+            and len(self._of) == len(other._of)
+            and all(map(is_, self._of, other._of))
+        )
+
+    def __hash__(self) -> int:
+        """Return a number for it; drawings are never kept by it."""
+        return hash(self.height)
+
+
+Drawing = Picture | Later
+"""What can be painted."""

@@ -7,7 +7,7 @@ from html import escape
 from pathlib import Path
 
 from screens.pictures.laid import Placed, height_of, lay
-from screens.pictures.strokes import Picture
+from screens.pictures.strokes import Drawing
 
 COLOURS = Path(__file__).resolve().parents[2] / "assets" / "colours.toml"
 WIDE = 640.0
@@ -43,7 +43,7 @@ def _day() -> dict[str, str]:
         return dict(tomllib.load(file)["day"])
 
 
-def svg(picture: Picture, title: str, width: float = WIDE) -> str:
+def svg(picture: Drawing, title: str, width: float = WIDE) -> str:
     """Return a drawing as one SVG element; `title` says what it shows."""
     height = height_of(picture, width, _Pen)
     drawn = "".join(_one(stroke, height) for stroke in lay(picture, width, height, _Pen))
