@@ -7,13 +7,25 @@ from pathlib import Path
 NAME, SHOWN = "fault.txt", "fault-shown.txt"
 LONGEST = 20_000
 """Characters of a record that are kept, from its end: what went wrong stands last."""
+READ = 2000
+"""Characters of a record that a page shows; the shared one is whole."""
+
+
+def record(problem: BaseException, at: datetime) -> str:
+    """Return what went wrong and when."""
+    text = "".join(traceback.format_exception(problem))[-LONGEST:]
+    return f"Deckhand, {at.isoformat(timespec='seconds')}\n\n{text}"
+
+
+def broken(text: str) -> str:
+    """Return the end of a record as it is read on a page: its long names can be broken between lines."""
+    return text.replace("/", "/ ").replace(".", ". ").replace("_", "_ ")[-READ:]
 
 
 def keep(folder: Path, problem: BaseException, at: datetime) -> None:
     """Write down what went wrong and when. Raises nothing: there may be no room, or no folder."""
-    text = "".join(traceback.format_exception(problem))[-LONGEST:]
     try:
-        (folder / NAME).write_text(f"Deckhand, {at.isoformat(timespec='seconds')}\n\n{text}", "utf-8")
+        (folder / NAME).write_text(record(problem, at), "utf-8")
     except OSError:
         return
 

@@ -28,6 +28,8 @@ from screens.acts import (
     Go,
     Place,
     Remember,
+    Share,
+    Turn,
 )
 from screens.lighting import lit
 from screens.page import Page
@@ -36,7 +38,7 @@ from screens.paper.edges import Edges
 from screens.paper.fade import Veil
 from screens.paper.ink import forget, lost, width_of
 from screens.paper.keys import Keys
-from screens.paper.paper import LOST, Paper
+from screens.paper.paper import Paper
 from screens.paper.scale import LEAD, NUMBERS, SMALL, TEXT, TITLE, grown
 from screens.phone import awake, bars
 from screens.phone.daylight import theme_of
@@ -71,6 +73,7 @@ class Front:
     def __init__(self, world: World) -> None:
         """Open where the person left off a short while ago, else at the first place."""
         self.world = world
+        self._met: Exception | None = None
         self.paper = Paper(self.perform)
         self.veil = Veil(self.paper)
         self.keys = Keys(Window)
@@ -96,6 +99,13 @@ class Front:
         """Carry an act out and show what came of it. What it wrote is on the disk when this returns."""
         if isinstance(act, Back):
             self.back()
+        elif isinstance(act, Turn | Share) and self._met is not None and self.paper.lost:
+            # The record is read and handed on where it stands: the page that failed is not tried again for it.
+            world = update(self.world, act)
+            self.world = replace(world, out=())
+            self._put(self._lost(self._met))
+            for wanted in world.out:
+                self.outside(wanted)
         else:
             self._accept(update(self.world, act))
 
@@ -181,7 +191,7 @@ class Front:
             logging.getLogger(__name__).exception("page %s cannot be shown", name)
             if isinstance(problem, CannotStore):
                 self.note(problem)
-            page = LOST
+            page = self._lost(problem)
         self._put(page)
 
     def note(self, problem: BaseException) -> None:
@@ -235,8 +245,14 @@ class Front:
     def cannot_show(self, problem: Exception) -> None:
         """Put a plain page in place of the one that failed; Back and the places lead on, and it is not come back to."""
         Logger.error("Deckhand: a page failed", exc_info=problem)
-        self._put(LOST)
+        self._put(self._lost(problem))
         self._remember()
+
+    def _lost(self, problem: Exception) -> Page:
+        from screens.lost import lost_page  # noqa: PLC0415  (most starts need none)
+
+        self._met = problem
+        return lost_page(self.world, problem)
 
     def dress(self) -> None:
         """Take the theme and the text size of the person; the phone's own may have changed meanwhile."""

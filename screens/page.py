@@ -50,6 +50,7 @@ class Page:
     - `back` is what Back does here before it leaves the page.
     - `then` is done once the page stands and nothing is touched: the page it leads to may have one again, until all is known.
     - `say` is what is said aloud, on its own where the person wants that; `awake` keeps the screen on.
+    - `lost` says that it stands in for one that failed.
     """
 
     title: str
@@ -66,6 +67,7 @@ class Page:
     then: Act | None = None
     awake: bool = False
     say: str = ""
+    lost: bool = False
 
     def __post_init__(self) -> None:
         """Hold to one block a key. Raises ValueError for a key that comes twice or is missing."""

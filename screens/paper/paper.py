@@ -15,7 +15,7 @@ from logic.entries import LONGEST
 from logic.errors import InputError
 from logic.store import NotSaved
 from screens.acts import Act, Back, Done, Go, Type, Write, asks
-from screens.blocks import Block, Button, Entry, Field, Words
+from screens.blocks import Block, Button, Entry, Field
 from screens.page import Page
 from screens.paper import hand
 from screens.paper.colours import colour
@@ -28,7 +28,6 @@ from screens.paper.sheet import Laid, Touch
 from screens.paper.spots import Spot
 from screens.phone.bars import NONE, Sides
 from screens.theme import theme
-from screens.tongue import _
 
 PATIENCE = 0.8
 """Seconds without a key after which it is said what is wrong."""
@@ -48,18 +47,6 @@ TREMBLE = 24
 """How far a finger may tremble, in dp."""
 WHOLE = 2 * LONGEST
 """Characters that are taken from a keyboard: far more than any that is read, so none is cut to a right one."""
-LOST = Page(
-    title=_("This page cannot be shown"),
-    blocks=(
-        Words(
-            key="lost",
-            text=_(
-                "Something in it went wrong. Nothing that was saved is lost. Go back and try another way."
-            ),
-            role="lead",
-        ),
-    ),
-)
 
 
 @dataclass
@@ -408,7 +395,7 @@ class Paper(Widget):
     @property
     def lost(self) -> bool:
         """Tell whether another page stands in for one that failed."""
-        return self.page is LOST
+        return self.page.lost
 
     # Where things are
 

@@ -3,6 +3,7 @@
 from screens.acts import Back, Share
 from screens.asking import fold
 from screens.blocks import Button, Words
+from screens.faults import broken
 from screens.page import Foot, Page
 from screens.tongue import _
 from screens.world import World
@@ -23,7 +24,7 @@ def fault_page(world: World) -> Page:
             Words(
                 key="send", text=_("Share the record to have the fault mended. Read it first if you like.")
             ),
-            *fold(world, "record", _("Read the record"), lambda: (Words(key="text", text=_broken(record)),)),
+            *fold(world, "record", _("Read the record"), lambda: (Words(key="text", text=broken(record)),)),
         ),
         foot=Foot(
             main=Button(
@@ -35,8 +36,3 @@ def fault_page(world: World) -> Page:
         ),
         places=False,
     )
-
-
-def _broken(record: str) -> str:
-    """Return a record whose long names can be broken between lines."""
-    return record.replace("/", "/ ").replace(".", ". ").replace("_", "_ ")[-2000:]

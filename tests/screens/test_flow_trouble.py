@@ -71,6 +71,66 @@ def test_a_page_that_fails_when_it_is_opened_says_so(app: Session, monkeypatch: 
     assert app.page.title == "Hold for how long"
 
 
+def test_a_page_that_fails_shows_the_record_of_the_fault_and_hands_it_on(
+    app: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    shared: list[tuple[str, str]] = []
+    monkeypatch.setattr(
+        "screens.phone.share.share", lambda text, title: shared.append((title, text)) or "Handed on."
+    )
+    break_page(monkeypatch, "numbers.hold")
+    app.tap("Numbers")
+    app.tap("Hold for how long")
+    assert not app.shows("ValueError")
+    app.tap("Read the record of the fault")
+    app.settle()
+    assert app.shows("ValueError: a fault made for the test")
+    app.tap("Share the record")
+    app.settle()
+    ((title, text),) = shared
+    assert title == "Record of a fault"
+    assert text.startswith("Deckhand, 2026-11-25T09:30:00+01:00\n\nTraceback")
+    assert text.endswith("ValueError: a fault made for the test\n")
+    assert app.shows("Handed on.")
+    assert app.page.title == CANNOT
+    app.tap("Back")
+    assert app.page.title == "Numbers"
+
+
+def test_the_record_can_be_read_where_the_page_itself_would_come_back(
+    app: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("screens.phone.share.share", lambda *_: "Handed on.")
+    app.tap("Numbers")
+    as_the_loop(fails)
+    app.tap("Read the record of the fault")
+    app.settle()
+    assert app.shows("ValueError: a fault made for the test")
+    app.tap("Share the record")
+    app.settle()
+    assert app.shows("Handed on.")
+    assert app.page.title == CANNOT
+    app.tap("Bench")
+    assert app.page.title == "Bench"
+
+
+def test_a_page_that_meets_a_storage_that_refuses_says_so_and_shows_no_record(
+    app: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def refuses(*_: object) -> None:
+        raise NotSaved
+
+    real = front.page_function
+    monkeypatch.setattr(
+        front, "page_function", lambda name: refuses if name == "numbers.hold" else real(name)
+    )
+    app.tap("Numbers")
+    app.tap("Hold for how long")
+    assert app.page.title == CANNOT
+    assert app.shows("The storage does not answer.")
+    assert not app.shows("Read the record of the fault")
+
+
 def test_a_page_that_fails_at_a_new_value_says_so(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
     app.tap("Numbers")
     app.tap("Hold for how long")

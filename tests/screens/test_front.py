@@ -15,7 +15,6 @@ from logic.store import Store
 from screens.acts import Ask, Record, Settle, Share
 from screens.driver import Driver
 from screens.front import CLOSE, NOT_COME_BACK_TO, UNDO_FOR, Front
-from screens.paper.paper import LOST
 from screens.phone import share
 from screens.register import page_function
 from screens.theme import theme
@@ -149,12 +148,12 @@ def test_a_page_that_failed_is_not_come_back_to(one: Person, monkeypatch: pytest
     assert one.shows(NOT_COME_BACK_TO)
     one.front.place("bench")
     one.front.go("numbers.gearing")
-    assert one.front.page is LOST
+    assert one.front.page.lost
     one.front.back()
-    assert one.front.page is not LOST
+    assert not one.front.page.lost
     one.front.go("ride.tension")
     one.front.cannot_show(ValueError("a fault made for the test"))
-    assert one.front.page is LOST
+    assert one.front.page.lost
     one.again(minutes=1)
     assert one.front.world.trail[-1].page == "bench"
 
