@@ -119,7 +119,7 @@ class Front:
 
     def back(self) -> bool:
         """Take one step back; return False when there is nowhere to go but out."""
-        if self.paper.choosing:
+        if self.paper.entering.choosing:
             return self.paper.press("escape")
         own = None if self.world.asking is not None else self.paper.page.back
         if self.paper.lost:

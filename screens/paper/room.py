@@ -7,7 +7,9 @@ from kivy.metrics import dp
 
 from screens.blocks import Block
 from screens.page import Foot, Page
-from screens.paper.furniture import Bars, Header, Places, entry_blocks
+from screens.paper.bars import Bars
+from screens.paper.furniture import Header, Places
+from screens.paper.keypad import entry_blocks
 from screens.paper.measure import measure
 from screens.paper.scale import LINE, NUMBERS, Look
 

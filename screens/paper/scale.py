@@ -13,6 +13,8 @@ FRAME = 1.3
 
 TOUCH = 48
 """Least side of what is touched, in dp."""
+ROW = 56
+"""Least height of a row, in dp."""
 EDGE = 16
 """Margin at the sides of a page, in dp."""
 LINE = 640

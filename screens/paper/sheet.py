@@ -1,6 +1,6 @@
 """A block laid out: marks to paint and areas to touch, in pixels from its upper left corner. Needs no window."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from kivy.metrics import dp
@@ -8,7 +8,7 @@ from kivy.metrics import dp
 from logic.frozen import frozen
 from screens.paper.icons import POINTS
 from screens.paper.ink import ICONS, Block, broken, line_of, longest_word, shortened, width_of
-from screens.paper.scale import TOUCH, Look
+from screens.paper.scale import EDGE, TOUCH, Look
 from screens.pictures.strokes import Drawing as Drawn
 
 
@@ -187,6 +187,10 @@ class Sheet:
         """Draw a rectangle."""
         self.marks.append(Box(x, y, width, height, **look))
 
+    def shift(self, down: float, first: int = 0) -> None:
+        """Move what is drawn down, all of it or from one mark on."""
+        self.marks[first:] = [replace(mark, y=mark.y + down) for mark in self.marks[first:]]
+
     def touch(  # noqa: PLR0913  (an area)
         self,
         part: str,
@@ -203,6 +207,11 @@ class Sheet:
     def done(self, said: str, least: float = 0.0) -> Laid:
         """Return the block as it was filled."""
         return Laid(self.width, max(self.y, least), tuple(self.marks), tuple(self.touches), said)
+
+
+def inner(sheet: Sheet) -> tuple[float, float]:
+    """Return the left edge of what stands on a page, and its room."""
+    return dp(EDGE), sheet.width - 2 * dp(EDGE)
 
 
 def touchable(height: float) -> float:

@@ -13,7 +13,7 @@ class Spot:
 
     def __init__(  # noqa: PLR0913  (a place)
         self,
-        paper: Any,  # noqa: ANN401  (the paper)
+        parts: Any,  # noqa: ANN401  (the parts of the paper)
         part: Any,  # noqa: ANN401  (a strip or a pane)
         text: str,
         place: tuple[float, float, float, float],
@@ -21,29 +21,29 @@ class Spot:
         over: "Spot | None",
     ) -> None:
         """Keep it; `place` is x, y from the top of the part, width and height."""
-        self.paper, self.part, self.text, self.touch, self.parent = paper, part, text, touch, over
+        self.parts, self.part, self.text, self.touch, self.parent = parts, part, text, touch, over
         self.left, self.down, self.width, self.height = place
         if touch is not None:
             self.on_release = True
 
     @staticmethod
-    def all_of(paper: Any, part: Any, laid: Laid, top: float) -> Iterator["Spot"]:  # noqa: ANN401
+    def all_of(parts: Any, part: Any, laid: Laid, top: float) -> Iterator["Spot"]:  # noqa: ANN401
         """Yield the spots of a block whose upper edge is so far down."""
         areas = [
-            Spot(paper, part, touch.name, (touch.x, top + touch.y, touch.width, touch.height), touch, None)
+            Spot(parts, part, touch.name, (touch.x, top + touch.y, touch.width, touch.height), touch, None)
             for touch in laid.touches
         ]
         yield from areas
         whole = (0.0, top, laid.width, laid.height)
         one = areas[0] if len(areas) == 1 else None
         if laid.said:
-            yield Spot(paper, part, laid.said, whole, None, one)
+            yield Spot(parts, part, laid.said, whole, None, one)
         for mark in laid.marks:
             if isinstance(mark, Ink) and mark.text:
                 middle = (mark.x + mark.width / 2, top + mark.y + mark.height / 2)
                 over = next((area for area in areas if area.holds(*middle)), None)
                 yield Spot(
-                    paper, part, mark.text, (mark.x, top + mark.y, mark.width, mark.height), None, over
+                    parts, part, mark.text, (mark.x, top + mark.y, mark.width, mark.height), None, over
                 )
 
     def holds(self, x: float, down: float) -> bool:
@@ -53,11 +53,11 @@ class Spot:
     @property
     def wait(self) -> float:
         """Return for how many seconds it will hear nothing."""
-        return float(self.paper.deaf_for(self.part)) if self.part not in self.paper.panes else 0.0
+        return float(self.parts.deaf_for(self.part)) if self.part not in self.parts.panes else 0.0
 
     def bring(self) -> None:
         """Scroll it into sight."""
-        if self.part in self.paper.panes:
+        if self.part in self.parts.panes:
             room, offset = self.part.height, self.part.offset
             if self.down < offset or self.down + self.height > offset + room:
                 self.part.to(self.down - max(0.0, room - self.height) / 2)
@@ -66,7 +66,7 @@ class Spot:
     def middle(self) -> tuple[float, float]:
         """Return the middle of the part of it that is in sight."""
         low, high = self.y, self.y + self.height
-        if self.part in self.paper.panes:
+        if self.part in self.parts.panes:
             low, high = max(low, self.part.y), min(high, self.part.top)
         return self.x + self.width / 2, (low + high) / 2
 
@@ -78,7 +78,7 @@ class Spot:
     @property
     def y(self) -> float:
         """Return its foot in the window."""
-        offset = self.part.offset if self.part in self.paper.panes else 0.0
+        offset = self.part.offset if self.part in self.parts.panes else 0.0
         return float(self.part.top - self.down - self.height + offset)
 
     def to_window(self, x: float, y: float) -> tuple[float, float]:

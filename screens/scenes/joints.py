@@ -40,14 +40,14 @@ def card_recorded(driver: Driver) -> None:
         Tightening(joint="motor_face", torque=1.7, tool="torque wrench", locker="medium", by="Wren")
     )
     driver.settle()
-    driver.app.front.paper.panes[0].to(600.0)
+    driver.app.front.paper.parts.panes[0].to(600.0)
 
 
 def card_down(driver: Driver) -> None:
     """Scroll to the end of a card."""
     card("motor_face")(driver)
     driver.settle()
-    driver.app.front.paper.panes[0].to(5000.0)
+    driver.app.front.paper.parts.panes[0].to(5000.0)
 
 
 def card_empty(driver: Driver) -> None:
@@ -64,7 +64,7 @@ def opened(name: str, fold: str) -> Callable[[Driver], None]:
         driver.app.front.place("bench")
         driver.app.front.go("bench.joint", joint=name, **{f"open_{fold}": True})
         driver.settle()
-        driver.app.front.paper.panes[0].to(400.0)
+        driver.app.front.paper.parts.panes[0].to(400.0)
 
     return walk
 

@@ -4,7 +4,8 @@ import pytest
 
 from screens.acts import Share
 from screens.blocks import Choice
-from screens.paper.measure import HELD, measure
+from screens.paper.crowns import HELD
+from screens.paper.measure import measure
 from screens.paper.room import look_of
 from screens.paper.sheet import Ink
 from tests.pages.reader import Reader

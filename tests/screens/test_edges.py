@@ -34,9 +34,11 @@ def under(app: Session, sides: Sides, keyboard: float = 0.0) -> list[str]:
         for spot in paper.spots()
         if spot.x < left - 1
         or spot.x + spot.width > right + 1
-        or (spot.part not in paper.panes and (spot.y < low - 1 or spot.y + spot.height > top + 1))
+        or (spot.part not in paper.parts.panes and (spot.y < low - 1 or spot.y + spot.height > top + 1))
     ]
-    panes = ["pane" for pane in paper.panes if pane.opacity and (pane.y < low - 1 or pane.top > top + 1)]
+    panes = [
+        "pane" for pane in paper.parts.panes if pane.opacity and (pane.y < low - 1 or pane.top > top + 1)
+    ]
     return spots + panes
 
 
@@ -54,10 +56,10 @@ def test_nothing_stands_under_the_bars(app, covered, page):
 def test_on_a_phone_without_bars_the_page_has_the_whole_window(app, covered):
     app.resize(412, 915)
     paper = app.app.front.paper
-    assert (paper.header.top, paper.places.y) == (915, 0)
+    assert (paper.parts.header.top, paper.parts.places.y) == (915, 0)
     covered["is"] = Covered(UPRIGHT)
     app.app.front.edges.read()
-    assert (paper.header.top, paper.places.y) == (915 - 24, 48)
+    assert (paper.parts.header.top, paper.parts.places.y) == (915 - 24, 48)
 
 
 def test_what_is_written_and_save_stand_above_the_keyboard(app, covered):
@@ -80,7 +82,7 @@ def test_what_is_written_and_save_stand_above_the_keyboard(app, covered):
     assert app.app.front.world.last("note") is not None
     covered["is"] = Covered(UPRIGHT)
     app.frame(4, seconds=0.2)
-    assert (paper.keyboard, paper.places.y) == (0, 48)
+    assert (paper.keyboard, paper.parts.places.y) == (0, 48)
 
 
 def test_the_keyboard_goes_only_once_the_finger_is_up(app, covered):
@@ -115,14 +117,14 @@ def test_what_is_written_wants_words_and_a_number_wants_none_of_it(app, covered)
 def test_on_a_screen_of_another_density_the_page_is_laid_out_anew(app, covered, monkeypatch):
     app.resize(412, 915)
     paper, before = app.app.front.paper, Metrics.density
-    height = paper.header.height
+    height = paper.parts.header.height
     monkeypatch.setattr(
         "screens.environment.phone_metrics", lambda: setattr(Metrics, "density", 1.25 * before)
     )
     try:
         app.app.dispatch("on_resume")
         app.frame(3)
-        assert paper.header.height == pytest.approx(1.25 * height, rel=0.03)
+        assert paper.parts.header.height == pytest.approx(1.25 * height, rel=0.03)
     finally:
         Metrics.density = before
 

@@ -30,7 +30,7 @@ def test_two_belts_within_reach_of_a_thumb(app: Session) -> None:
     def tap(text: str) -> None:
         spot = app.find(text)
         heights.append(spot.middle[1])
-        moved.append(app.page.panes[0].offset == 0)
+        moved.append(app.page.parts.panes[0].offset == 0)
         app.tap(spot)
 
     tap("TENSION CHECK")
@@ -65,7 +65,7 @@ def test_from_an_empty_app_a_finger_finds_out_whether_a_belt_is_right(
     app.settle()
     print(f"{size[0]}x{size[1]}: 6 values, {digits} keys, {app.taps - digits} taps beside them")  # noqa: T201
     assert app.taps - digits <= 10
-    assert app.page.panes[0].offset == 0
+    assert app.page.parts.panes[0].offset == 0
     assert app.shows("JUST RIGHT")
 
 

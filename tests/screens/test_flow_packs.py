@@ -62,7 +62,7 @@ def test_a_wrong_charger_shows_while_it_is_typed(face: Session) -> None:
     face.settle()
     assert_danger(face)
     # The page begins at its notice then.
-    notice = next(one for one in face.find_all("DANGER") if one.part in face.page.panes)
+    notice = next(one for one in face.find_all("DANGER") if one.part in face.page.parts.panes)
     assert notice.y + notice.height <= notice.part.top + 1
     face.key(BACK)
     face.settle()

@@ -105,7 +105,7 @@ def test_a_trembling_hold_steps_as_often_as_a_still_one(gears: Session) -> None:
 
 def test_a_press_is_shown_in_the_next_frame_and_long_enough(gears: Session) -> None:
     at = place(gears, "Motor pulley, one more")
-    view = gears.page.find_at(*at)[0]
+    view = gears.page.parts.at(*at)[0]
     finger = Touch(gears, *at)
     gears.frame()
     assert view.pressed
@@ -121,7 +121,7 @@ def test_a_bar_that_has_just_appeared_is_deaf_for_a_moment(gears: Session) -> No
     gears.tap("Motor pulley, one more")
     spot = gears.find("Keep on board")
     middle = (spot.x + spot.width / 2, spot.y + spot.height / 2)
-    gears.page.deafen("foot")
+    gears.page.parts.deafen("foot")
     for seconds, kept in ((0.05, False), (0.4, True)):
         gears.frame(seconds=seconds)
         finger = Touch(gears, *middle)
@@ -145,7 +145,7 @@ def test_the_crown_stays_in_sight_while_the_keypad_is_open(gears: Session) -> No
         gears.resize(*size)
         gears.tap("Wheel diameter")
         gears.settle()
-        crown, keys = gears.page.crown, gears.page.foot[0]
+        crown, keys = gears.page.parts.crown, gears.page.parts.foot[0]
         assert crown.y >= keys.top
         gears.key(27)
         gears.settle()
@@ -192,13 +192,13 @@ def test_a_page_is_come_back_to_where_it_was_left(gears: Session) -> None:
     gears.tap("Motor constant (Kv)")
     gears.key(27)
     gears.settle()
-    offset = gears.page.panes[0].offset
+    offset = gears.page.parts.panes[0].offset
     assert offset > 0
     gears.front.go("board")
     gears.settle()
     gears.key(27)
     gears.settle()
-    assert gears.page.panes[0].offset == pytest.approx(offset, abs=1.0)
+    assert gears.page.parts.panes[0].offset == pytest.approx(offset, abs=1.0)
 
 
 def test_a_page_that_fails_says_so_and_back_leads_on(app: Session, monkeypatch: Any, caplog: Any) -> None:
@@ -333,4 +333,4 @@ def test_the_crown_begins_where_what_is_under_it_begins(gears: Session) -> None:
     for size in ((915, 412), (800, 1280), (360, 640)):
         gears.resize(*size)
         paper = gears.page
-        assert paper.crown.x == pytest.approx(paper.panes[0].x, abs=1), size
+        assert paper.parts.crown.x == pytest.approx(paper.parts.panes[0].x, abs=1), size

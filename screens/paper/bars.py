@@ -1,0 +1,123 @@
+"""The bars in the foot: the main act and those beside it."""
+
+from collections.abc import Mapping
+from dataclasses import field
+
+from kivy.metrics import dp
+
+from logic.frozen import frozen
+from screens.acts import Act
+from screens.blocks import Block, Button
+from screens.paper.scale import LEAD, ROW, SMALL, TEXT
+from screens.paper.sheet import Sheet
+
+GREAT = (112, 88)
+"""Height of a great main bar in dp: in a high window and in a low one."""
+FLAT = 600
+"""Width in dp from which it stands beside the others in a low window."""
+
+
+@frozen(kw_only=True)
+class Bars(Block):
+    """The main act and those beside it."""
+
+    main: Button | None
+    beside: tuple[Button, ...] = ()
+    tall: bool = False
+    great: bool = False
+    first: int = field(default=0)
+
+    def acts(self) -> Mapping[str, Act | None]:
+        """Return the act of each."""
+        return {f"bar {place}": bar.act for place, bar in enumerate(self.bars)}
+
+    @property
+    def bars(self) -> tuple[Button, ...]:
+        """Return the bars in reading order, the main one last."""
+        return (*self.beside, *((self.main,) if self.main else ()))
+
+
+def bars(block: Bars, sheet: Sheet) -> None:
+    """Draw the bars: side by side where their words have room, else the main one below in full width."""
+    edge, gap = dp(8), dp(8)
+    room = sheet.width - 2 * edge
+    tall = dp(96 if block.tall and not sheet.look.low else 64 if block.tall else 56)
+    shown = block.bars
+    if not shown:
+        return
+    # Where the window is low and wide, height is what is scarce.
+    flat = block.great and sheet.look.low and sheet.width >= dp(FLAT) and _fit_beside(sheet, shown, room)
+    beside = flat or (not block.great and len(shown) <= 2 and _fit_beside(sheet, shown, room))  # noqa: PLR2004
+    lines = [shown] if beside else [shown[:-1], shown[-1:]]
+    if len(lines[0]) == 2 and len(lines) == 2 and not _fit_beside(sheet, lines[0], room):  # noqa: PLR2004
+        lines = [shown[:1], shown[1:2], shown[2:]]
+    y, first = dp(6), 0
+    for line in lines:
+        if not line:
+            continue
+        wide = (room - gap * (len(line) - 1)) / len(line)
+        least = tall if block.main in line or block.tall else dp(48)
+        role = LEAD if block.great and block.main in line else TEXT
+        if block.great:
+            least = dp(GREAT[sheet.look.low] if block.main in line else ROW)
+        high = max(
+            least, *(sheet.fits(_said(bar), role, wide - dp(20), bold=True).height + dp(14) for bar in line)
+        )
+        main = shown.index(block.main) if block.main else -1
+        row_of_bars(sheet, line, edge, y, room, high, main, first, role=role)
+        first += len(line)
+        y += high + dp(6)
+    sheet.y = y
+
+
+def _said(bar: Button) -> str:
+    return f"{bar.text}\n{bar.why}" if bar.act is None and bar.why else bar.text
+
+
+def _fit_beside(sheet: Sheet, row: tuple[Button, ...], room: float) -> bool:
+    wide = (room - dp(8) * (len(row) - 1)) / len(row) - dp(20)
+    longest = max(sheet.longest(bar.text, TEXT, bold=True) for bar in row)
+    return longest <= wide and all(len(sheet.fits(bar.text, TEXT, wide, bold=True).lines) <= 3 for bar in row)  # noqa: PLR2004
+
+
+def row_of_bars(  # noqa: PLR0913  (bars and their place)
+    sheet: Sheet,
+    row: tuple[Button, ...],
+    x: float,
+    y: float,
+    room: float,
+    tall: float,
+    main: int,
+    first: int = 0,
+    *,
+    role: float = TEXT,
+    small: bool = False,
+) -> None:
+    """Draw bars of one height beside each other; the one at the place `main`, counted from `first`, is filled."""
+    gap = dp(8)
+    wide = (room - gap * (len(row) - 1)) / len(row)
+    for place, bar in enumerate(row):
+        left = x + place * (wide + gap)
+        if bar.act is None:
+            look, tone = {"edge": "outline", "dashed": True}, "second"
+        elif first + place == main:
+            look, tone = {"fill": "main"}, "over_main"
+        elif bar.bad:
+            look, tone = {"fill": "ground", "edge": "bad", "line": dp(3)}, "bad"
+        else:
+            look, tone = {"fill": "ground", "edge": "text", "line": dp(1.5)}, "text"
+        sheet.box(left, y, wide, tall, radius=dp(8), **look)
+        said, role, pad = (bar.text, SMALL, dp(8)) if small else (_said(bar), role, dp(10))
+        fitted = sheet.fits(said, role, wide - 2 * pad, bold=True)
+        sheet.write(
+            said,
+            role,
+            left + pad,
+            y + (tall - fitted.height) / 2,
+            wide - 2 * pad,
+            tone=tone,
+            bold=True,
+            align="center",
+        )
+        if bar.act is not None:
+            sheet.touch(f"bar {first + place}", left, y, wide, tall, bar.text, on=tone)

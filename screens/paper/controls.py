@@ -1,0 +1,123 @@
+"""How what is tried and written on a page is laid out: steppers, choices and fields of text."""
+
+from kivy.metrics import dp
+
+from screens import blocks as b
+from screens.paper.scale import LEAD, ROW, SMALL, TEXT
+from screens.paper.sheet import Sheet, inner
+
+SHORT = 12
+"""Letters up to which options stand in one row."""
+
+
+def stepper(block: b.Stepper, sheet: Sheet) -> None:
+    """Draw a label, and a value between two keys; the box of the value has one width."""
+    x, room = inner(sheet)
+    y = dp(6)
+    y += sheet.write(block.label, TEXT, x, y, room, tone="second").height + dp(2)
+    key, gap = dp(72), dp(6)
+    middle = room - 2 * (key + gap)
+    value = sheet.fits(block.value, LEAD, middle - dp(12), bold=True)
+    tall = max(dp(ROW), value.height + dp(12))
+    for part, icon, left, name, act in (
+        ("less", "minus", x, "one less", block.less),
+        ("more", "plus", x + room - key, "one more", block.more),
+    ):
+        live = act is not None
+        fill = "key" if live else ""
+        sheet.box(left, y, key, tall, radius=dp(6), line=dp(1.5), fill=fill, edge="outline", dashed=not live)
+        side = sheet.look.framed().size(LEAD) * 1.3
+        sheet.icon(icon, left + (key - side) / 2, y + (tall - side) / 2, side, "text" if live else "second")
+        if live:
+            sheet.touch(part, left, y, key, tall, f"{block.label}, {name}", holds=True)
+    left = x + key + gap
+    sheet.box(
+        left, y, middle, tall, edge="trial" if block.trial else "outline", line=dp(3 if block.trial else 1)
+    )
+    sheet.write(
+        block.value,
+        LEAD,
+        left + dp(6),
+        y + (tall - value.height) / 2,
+        middle - dp(12),
+        bold=True,
+        align="center",
+        tone="trial" if block.trial else "text",
+    )
+    if block.act is not None:
+        sheet.touch("act", left, y, middle, tall, block.label)
+    y += tall
+    y += sheet.write(block.note, SMALL, x, y, room, tone="bad", bold=True).height
+    sheet.y = y + dp(6)
+
+
+def choice(block: b.Choice, sheet: Sheet) -> None:
+    """Draw options as keys: short ones in one row, else two to a row, else each in its own."""
+    x, room = inner(sheet)
+    y = dp(6)
+    y += sheet.write(block.label, TEXT, x, y, room, tone="second").height + dp(2)
+    count, gap = len(block.options), dp(6)
+    role, tick = (SMALL, dp(16)) if block.small else (TEXT, dp(20))
+    beside = dp(16 if block.small else 18) + tick
+    longest = max(sheet.longest(one.text, role, bold=True) for one in block.options)
+
+    def fits(columns: int) -> bool:
+        wide: float = (room - gap * (columns - 1)) / columns
+        return max(longest, dp(48) - dp(16)) + beside <= wide
+
+    one_row = all(len(one.text) <= SHORT for one in block.options) and count <= 5  # noqa: PLR2004
+    columns = count if one_row and fits(count) else 2 if fits(2) and count > 1 else 1
+    wide = (room - gap * (columns - 1)) / columns
+    for start in range(0, count, columns):
+        row = block.options[start : start + columns]
+        texts = [sheet.fits(one.text, role, wide - beside, bold=True) for one in row]
+        tall = max(dp(48), *(text.height + dp(14) for text in texts))
+        for place, one in enumerate(row):
+            left = x + place * (wide + gap)
+            option_key(sheet, one, f"option {start + place}", left, y, wide, tall, role=role, tick=tick)
+        y += tall + gap
+    sheet.y = y
+
+
+def option_key(  # noqa: PLR0913  (a key with its place)
+    sheet: Sheet,
+    one: b.Option,
+    part: str,
+    left: float,
+    y: float,
+    wide: float,
+    tall: float,
+    *,
+    role: int = TEXT,
+    tick: float = 20.0,
+) -> None:
+    """Draw one option: the chosen one has a tick, a thick frame and bold words."""
+    look = {"edge": "main", "line": dp(3)} if one.chosen else {"edge": "outline", "line": dp(1.5)}
+    if one.act is None:
+        look["dashed"] = True
+    sheet.box(left, y, wide, tall, fill="key", radius=dp(6), **look)
+    if one.chosen:
+        sheet.icon("tick", left + dp(6), y + (tall - tick) / 2, tick, "main")
+    before = dp(8) + (tick if one.chosen else 0.0)
+    room = wide - dp(8) - before
+    # Room is kept for bold words beside a tick, which may take a line more than these.
+    height = sheet.fits(one.text, role, room, bold=one.chosen).height
+    sheet.write(one.text, role, left + before, y + (tall - height) / 2, room, bold=one.chosen, align="center")
+    if one.act is not None:
+        sheet.touch(part, left, y, wide, tall, one.text)
+
+
+def text_field(block: b.Field, sheet: Sheet) -> None:
+    """Draw a label and the text in its frame."""
+    x, room = inner(sheet)
+    y = dp(6)
+    y += sheet.write(block.label, TEXT, x, y, room, tone="second").height + dp(2)
+    shown = block.text or block.hint
+    side = sheet.look.size(LEAD) * 1.1
+    wide = room - dp(26) - side
+    tall = max(dp(ROW), sheet.fits(shown or " ", LEAD, wide).height + dp(20))
+    sheet.box(x, y, room, tall, fill="panel", edge="outline", line=dp(1.5), radius=dp(6))
+    sheet.write(shown, LEAD, x + dp(10), y + dp(10), wide, tone="text" if block.text else "second")
+    sheet.icon("edit", x + room - dp(8) - side, y + (tall - side) / 2, side, "second")
+    sheet.touch("field", x, y, room, tall, block.label)
+    sheet.y = y + tall + dp(6)

@@ -1,0 +1,217 @@
+"""How rows are laid out: figures, values that can be changed, what opens something, columns and folds."""
+
+from typing import Any
+
+from kivy.metrics import dp
+
+from screens import blocks as b
+from screens.paper.scale import LEAD, ROW, SMALL, TEXT, TOUCH
+from screens.paper.sheet import Drawing, Sheet, inner
+
+SMALL_DRAWING = 108
+"""Width of the drawing at the end of a row, in dp; it is a third as high."""
+
+
+def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
+    sheet: Sheet,
+    left: str,
+    right: str,
+    under: str,
+    change: str,
+    *,
+    icon: str = "",
+    grey: bool = False,
+    opens: str = "",
+    bad: bool = False,
+    reserve: bool = False,
+    big: bool = False,
+    trial: bool = False,
+) -> None:
+    """Draw a row: words left, a value right where there is room for both, else under each other."""
+    x, room = inner(sheet)
+    # A row that is bad as a whole has no detail to say so.
+    tone = "second" if grey else "bad" if bad and not under else "text"
+    mark = sheet.look.framed().size(LEAD) * 1.1
+    start, pad = x + (mark + dp(10) if icon else 0.0), dp(8)
+    end = x + room - (mark if opens else 0.0)
+    role = LEAD if big else TEXT
+    wide = max(sheet.wide(right, LEAD, bold=True), sheet.wide(change, SMALL, bold=True))
+    beside = end - start - wide - (dp(12) if right else 0.0)
+    longest = sheet.longest(left, role)
+    y, middle = pad, 0.0
+    changed = sheet.line(SMALL, bold=True) if change or reserve else 0.0
+    said: dict[str, Any] = {"tone": "bad" if bad else "second", "bold": bad}
+    if not right or beside >= max(longest, (end - start) * 0.34):
+        # A detail that would be squeezed into a column beside the value stands under both.
+        squeezed = len(sheet.fits(under, SMALL, beside, bold=bad).lines) > len(
+            sheet.fits(under, SMALL, end - start, bold=bad).lines
+        )
+        head = sheet.fits(left, role, beside).height
+        words = head + (0.0 if squeezed or not under else sheet.fits(under, SMALL, beside, bold=bad).height)
+        number = sheet.line(LEAD, bold=True) if right else 0.0
+        side = number + (0.0 if squeezed else changed)
+        tall = max(words, side)
+        # A single line stands beside the number, more of them round it; the line of a change keeps its place.
+        beside_it = (number - sheet.line(role)) / 2 if number else 0.0
+        low = y + ((tall - words) / 2 if words > side else max(0.0, min(beside_it, tall - words)))
+        sheet.write(left, role, start, low, beside, tone=tone)
+        if under and not squeezed:
+            sheet.write(under, SMALL, start, low + head, beside, **said)
+        low = y + min((tall - number) / 2, tall - side) if words > side else y
+        middle = low + number / 2 if right else 0.0
+        sheet.write(
+            right, LEAD, end - wide, low, wide + 1, tone="trial" if trial else tone, bold=True, align="right"
+        )
+        y += tall
+        low += number
+        if squeezed:
+            low = y + sheet.write(under, SMALL, start, y, end - start, **said).height
+            y = low + changed
+        sheet.write(change, SMALL, end - wide, low, wide + 1, tone="trial", bold=True, align="right")
+    else:
+        lines = (
+            (left, role, {"tone": tone}),
+            (right, LEAD, {"tone": "trial" if trial else tone, "bold": True}),
+            (under, SMALL, said),
+            (change, SMALL, {"tone": "trial", "bold": True}),
+        )
+        for text, size, ink in lines:
+            y += sheet.write(text, size, start, y, end - start, **ink).height
+        y += changed if not change else 0.0
+    sheet.y = max(dp(ROW), y + pad)
+    spare = (sheet.y - (y + pad)) / 2
+    if spare > 0:
+        middle += spare if middle else 0.0
+        sheet.shift(spare)
+    # Its signs stand beside the value, and where that has no line of its own in the middle of the row.
+    top = (middle or sheet.y / 2) - mark / 2
+    if icon:
+        sheet.icon(icon, x, top, mark, tone="bad" if tone == "bad" else "main")
+    if opens:
+        sheet.icon(opens, end + dp(2), top, mark, tone="second")
+    sheet.box(x, sheet.y - dp(1), room, dp(1), fill="hair")
+
+
+def figure_row(block: b.FigureRow, sheet: Sheet) -> None:
+    """Draw a number in its row."""
+    number = f"{block.number} {block.unit}".strip()
+    opens = "next" if block.act is not None else ""
+    _pair(
+        sheet,
+        block.label,
+        number,
+        block.detail,
+        block.change,
+        grey=block.grey,
+        opens=opens,
+        reserve=block.reserve,
+    )
+    if block.act is not None:
+        sheet.touch("act", 0, 0, sheet.width, sheet.y, block.said())
+
+
+def drawn_line(block: b.Line, sheet: Sheet) -> None:
+    """Draw title and detail at the left, the small drawing at the right where it leaves the words room."""
+    x, room = inner(sheet)
+    mark = sheet.look.framed().size(LEAD) * 1.1 if block.act is not None else 0.0
+    wide, tall = dp(SMALL_DRAWING), dp(SMALL_DRAWING) / 3
+    left = room - mark - wide - dp(8)
+    longest = max(sheet.longest(block.title, LEAD), sheet.longest(block.detail, SMALL))
+    # The title may take two lines beside it, not three.
+    fits = left >= max(longest, sheet.wide(block.title, LEAD) * 0.6)
+    if not fits:
+        left = room - mark
+    y = dp(8)
+    y += sheet.write(block.title, LEAD, x, y, left).height
+    y += sheet.write(
+        block.detail, SMALL, x, y, left, tone="bad" if block.bad else "second", bold=block.bad
+    ).height
+    sheet.y = max(dp(ROW), y + dp(8))
+    if fits and block.strokes is not None:
+        at = x + room - mark - wide
+        sheet.marks.append(Drawing(at, (sheet.y - tall) / 2, wide, tall, block.strokes, sheet.look.scale))
+    if mark:
+        sheet.icon("next", x + room - mark + dp(2), (sheet.y - mark) / 2, mark, tone="second")
+    sheet.box(x, sheet.y - dp(1), room, dp(1), fill="hair")
+
+
+def line(block: b.Line, sheet: Sheet) -> None:
+    """Draw a row that opens something, or a value that can be changed."""
+    if block.strokes is not None:
+        drawn_line(block, sheet)
+        if block.act is not None:
+            sheet.touch("act", 0, 0, sheet.width, sheet.y, block.said())
+        return
+    # A row with a picture leads somewhere; one without it shows a value that is changed.
+    opens = "" if block.act is None else "edit" if block.value and not block.icon else "next"
+    _pair(
+        sheet,
+        block.title,
+        block.value,
+        block.detail,
+        "",
+        icon=block.icon,
+        opens=opens,
+        bad=block.bad,
+        big=not block.value or bool(block.icon),
+        trial=block.trial,
+    )
+    if block.chosen:
+        edge = dp(4)
+        sheet.box(
+            edge, edge, sheet.width - 2 * edge, sheet.y - 2 * edge, edge="main", line=dp(3), radius=dp(6)
+        )
+    if block.act is not None:
+        sheet.touch("act", 0, 0, sheet.width, sheet.y, block.said())
+
+
+def columns(block: b.Columns, sheet: Sheet) -> None:
+    """Draw numbers in columns under their label, under each other where their words have no room beside each other."""
+    x, room = inner(sheet)
+    role = TEXT if block.head else LEAD
+    tone = "second" if block.grey else "text"
+    y = dp(8)
+    y += sheet.write(block.label, TEXT, x, y, room, tone="second").height
+    count, tick = len(block.cells), 0.0 if block.head else sheet.look.size(TEXT) * 1.2
+    each = room / count
+    longest = max(sheet.longest(cell.text, role, bold=True) for cell in block.cells)
+    gap = dp(6)
+    beside = longest + gap + tick <= each - dp(8)
+    wide = each if beside else room
+    tall = max(
+        sheet.fits(cell.text, role, wide - tick - gap - dp(8), bold=block.head or cell.better).height
+        for cell in block.cells
+    )
+    tall = max(tall, 0.0 if block.head else dp(TOUCH) - dp(8))
+    for place, cell in enumerate(block.cells):
+        left = x + place * each if beside else x
+        bold = block.head or cell.better
+        text = sheet.fits(cell.text, role, wide - tick - gap - dp(8), bold=bold)
+        sheet.write(
+            cell.text,
+            role,
+            left,
+            y + (tall - text.height) / 2,
+            wide - tick - gap - dp(8),
+            tone=tone,
+            bold=bold,
+        )
+        if cell.better:
+            # Behind the number, so that all numbers of a column begin at one line.
+            sheet.icon("tick", left + text.width + gap, y + (tall - tick) / 2, tick, tone="good")
+        if cell.act is not None:
+            name = ", ".join(part for part in (block.label, cell.text) if part)
+            sheet.touch(f"cell {place}", left, y - dp(4), wide, tall + dp(8), name)
+        if not beside:
+            y += tall + dp(8)
+    y += tall if beside else 0.0
+    # What is said of the last against the others stands under it.
+    y += sheet.write(block.detail, SMALL, left, y, wide, tone="trial", bold=True).height
+    sheet.y = y + dp(8)
+    sheet.box(x, sheet.y - dp(1), room, dp(2 if block.head else 1), fill="text" if block.head else "hair")
+
+
+def fold(block: b.Fold, sheet: Sheet) -> None:
+    """Draw a heading with the sign that opens it."""
+    _pair(sheet, block.title, "", block.note, "", big=True, opens="shut" if block.open else "open")
+    sheet.touch("act", 0, 0, sheet.width, sheet.y, block.title)
