@@ -4,8 +4,7 @@ import faulthandler
 import os
 import sys
 import tempfile
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator
 from datetime import UTC, datetime
 from importlib import import_module
 from pathlib import Path
@@ -13,6 +12,8 @@ from threading import Timer
 
 from screens.acts import Dismiss, Place
 from screens.driver import Driver
+from screens.scenes.held import Held
+from screens.scenes.steps import Scene
 from screens.world import HOME, World
 
 PLACES = ("ride", "bench", "numbers", "numbers_full", "board", "log", "settings", "journeys")
@@ -28,15 +29,6 @@ HANGS = 120.0
 
 CANNOT_SHOW = "cannot show"
 """Stands for the page that is shown in place of one that failed."""
-
-
-@dataclass(frozen=True)
-class Scene:
-    """A name, how to walk there from the first screen with the example boards loaded, and the page it must come to."""
-
-    name: str
-    walk: Callable[[Driver], None]
-    page: str = ""
 
 
 class AstrayError(Exception):
@@ -68,8 +60,6 @@ def start(folder: Path) -> Driver:
 
 def reset(driver: Driver, theme: str = "day", text: float = 1.0) -> None:
     """Go back to the first screen: no trial, nothing typed, no bin, the theme and text size of the run."""
-    from screens.scenes.held import Held  # noqa: PLC0415  (it needs this module)
-
     held = Held(driver)
     held.begin_anew()
     held.do(Dismiss())

@@ -6,9 +6,10 @@ from datetime import timedelta
 from logic.log import BeltFitted, Ride, Tension
 from screens.acts import Write
 from screens.driver import Driver
-from screens.scenes import FIXED, Scene
+from screens.scenes import FIXED
 from screens.scenes.held import Held
 from screens.scenes.seed import finished, seed
+from screens.scenes.steps import go, moment, place, scene
 
 
 def weeks(driver: Driver) -> None:
@@ -18,34 +19,13 @@ def weeks(driver: Driver) -> None:
         finished(driver, "before_ride", noted="mounts")
 
 
-def home(driver: Driver) -> None:
-    """Open the log."""
-    weeks(driver)
-    driver.app.front.place("log")
+def drawn(driver: Driver) -> None:
+    """Let the log be drawn."""
     driver.frame(2, seconds=0.3)
 
 
-def filtered(driver: Driver) -> None:
-    """Look for a word among the rides of this board."""
-    home(driver)
-    driver.tap("Filter and search")
-
-
-def due(driver: Driver) -> None:
-    """Show all upkeep."""
-    home(driver)
-    driver.tap("All upkeep")
-
-
-def put_off(driver: Driver) -> None:
-    """Put a stop item off without a reason."""
-    weeks(driver)
-    driver.app.front.go("log.snooze", rule="water", label="Check after water", stop=True)
-
-
-def entry(driver: Driver) -> None:
-    """Show a ride that was corrected."""
-    weeks(driver)
+def corrected(driver: Driver) -> None:
+    """Open a ride that was corrected."""
     held = Held(driver)
     record = held.newest("ride")
     if record.corrected_by is None:
@@ -54,49 +34,19 @@ def entry(driver: Driver) -> None:
 
 
 def check(driver: Driver) -> None:
-    """Show a check."""
-    weeks(driver)
+    """Open a check."""
     driver.app.front.go("log.entry", number=Held(driver).newest("check", list="before_ride").id)
 
 
-def ride(driver: Driver) -> None:
-    """Enter a ride."""
-    weeks(driver)
-    driver.app.front.go("log.ride")
-    driver.frame(2)
-    driver.type("8.4")
-
-
-def note(driver: Driver) -> None:
-    """Write a note."""
-    weeks(driver)
-    driver.app.front.go("log.note")
-    driver.frame(2)
-
-
-def belt(driver: Driver) -> None:
-    """Enter a new belt."""
-    note(driver)
-    driver.tap("New belt")
-
-
 def taken_out(driver: Driver) -> None:
-    """Take an entry out and look where it went."""
-    weeks(driver)
+    """Take an entry out."""
     held = Held(driver)
     if not held.store.voided(held.saved.id):
         held.take_back(held.newest("note").id)
-    driver.app.front.go("log.bin")
 
 
-def export(driver: Driver) -> None:
-    """Show the build sheet."""
-    weeks(driver)
-    driver.app.front.go("log.export")
-
-
-def history(driver: Driver) -> None:
-    """Open the history of a belt that was measured five times over fifty kilometres."""
+def measured(driver: Driver) -> None:
+    """Have a belt that was measured five times over fifty kilometres."""
     held = Held(driver)
     begin = FIXED - timedelta(days=30)
     held.record(BeltFitted(belt="left"), begin)
@@ -109,50 +59,38 @@ def history(driver: Driver) -> None:
         way = "together" if error < 10 else "scale"  # noqa: PLR2004  (two ways are better)
         said = Tension(belt="left", method=way, tension=tension, error=error, word="in window")
         held.record(said, at + timedelta(minutes=5))
-    home(driver)
-    driver.tap("History of a belt")
 
 
-def history_empty(driver: Driver) -> None:
-    """Show a belt without readings."""
+def fitted(driver: Driver) -> None:
+    """Have a belt without readings."""
     Held(driver).record(BeltFitted(belt="right"))
-    home(driver)
-    driver.tap("History of a belt")
-    driver.tap("Right")
 
 
-def searched(driver: Driver) -> None:
-    """Look for a word in everything."""
-    home(driver)
-    driver.tap("Search")
+def looked_for(driver: Driver) -> None:
+    """Write a word to look for."""
     driver.app.front.perform(Write("search", "belt"))
 
 
-def glossary(driver: Driver) -> None:
-    """Open the words of the trade."""
-    driver.app.front.go("glossary")
-
-
-def word(driver: Driver) -> None:
-    """Read what one of them means."""
-    driver.app.front.go("glossary", word="kv")
-
+LOG = (weeks, place("log"), drawn)
+HISTORY = "History of a belt"
+NOTE = (weeks, go("log.note"), moment)
+PUT_OFF = go("log.snooze", rule="water", label="Check after water", stop=True)
 
 SCENES = (
-    Scene("log", home, "log"),
-    Scene("log-filter", filtered, "log"),
-    Scene("log-due", due, "log.due"),
-    Scene("log-put-off", put_off, "log.snooze"),
-    Scene("log-entry", entry, "log.entry"),
-    Scene("log-check", check, "log.entry"),
-    Scene("log-ride", ride, "log.ride"),
-    Scene("log-note", note, "log.note"),
-    Scene("log-new-belt", belt, "log.note"),
-    Scene("log-bin", taken_out, "log.bin"),
-    Scene("log-history", history, "log.tension"),
-    Scene("log-history-empty", history_empty, "log.tension"),
-    Scene("log-build-sheet", export, "log.export"),
-    Scene("search", searched, "search"),
-    Scene("glossary", glossary, "glossary"),
-    Scene("glossary-word", word, "glossary"),
+    scene("log", "log", *LOG),
+    scene("log-filter", "log", *LOG, "Filter and search"),
+    scene("log-due", "log.due", *LOG, "All upkeep"),
+    scene("log-put-off", "log.snooze", weeks, PUT_OFF),
+    scene("log-entry", "log.entry", weeks, corrected),
+    scene("log-check", "log.entry", weeks, check),
+    scene("log-ride", "log.ride", weeks, go("log.ride"), moment, "=8.4"),
+    scene("log-note", "log.note", *NOTE),
+    scene("log-new-belt", "log.note", *NOTE, "New belt"),
+    scene("log-bin", "log.bin", weeks, taken_out, go("log.bin")),
+    scene("log-history", "log.tension", measured, *LOG, HISTORY),
+    scene("log-history-empty", "log.tension", fitted, *LOG, HISTORY, "Right"),
+    scene("log-build-sheet", "log.export", weeks, go("log.export")),
+    scene("search", "search", *LOG, "Search", looked_for),
+    scene("glossary", "glossary", go("glossary")),
+    scene("glossary-word", "glossary", go("glossary", word="kv")),
 )

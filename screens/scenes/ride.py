@@ -7,252 +7,109 @@ from datetime import timedelta
 from logic.answers.reading import Result
 from logic.answers.tension import belt_plan
 from screens.driver import Driver
-from screens.scenes import FIXED, Scene
+from screens.scenes import FIXED
 from screens.scenes.held import Held
-from screens.scenes.packs import RIDE, board, signs_out
+from screens.scenes.packs import RIDE, SIGNS_OUT
 from screens.scenes.seed import aged, finished, run_to, seed, session, show_run
+from screens.scenes.steps import Step, board, go, no_board, place, scene, settled, sight
 from screens.words import Style
 from screens.words.tension import ITEMS
 from screens.world import World
 
 
-def home(_driver: Driver) -> None:
-    """Stay where the app opens."""
+def at(item: str, run: str = "before_ride", *, noted: str = "") -> tuple[Step, ...]:
+    """Come to an item of a run; `noted` is one that was noted on the way."""
+    return (
+        lambda driver: run_to(driver, run, item, noted=noted),
+        lambda driver: show_run(driver, run),
+    )
 
 
-def first_start(driver: Driver) -> None:
-    """Show the app without any board."""
-    Held(driver).choose("none")
+def all_answered(*, noted: str = "") -> tuple[Step, ...]:
+    """Come to the sign-off of the check before a ride."""
+    return (
+        lambda driver: aged(driver, run_to(driver, "before_ride", noted=noted)),
+        lambda driver: show_run(driver, "before_ride"),
+    )
 
 
-def check(driver: Driver) -> None:
-    """Open the tension check."""
-    driver.tap("TENSION CHECK")
+def from_a_metre(driver: Driver) -> None:
+    """Want items that are read at arm's length."""
+    Held(driver).set_person(bench=True)
 
 
-def in_window(driver: Driver) -> None:
-    """Type a right pull."""
-    check(driver)
-    driver.type("0.92")
-
-
-def slack(driver: Driver) -> None:
-    """Type a pull that is too small."""
-    check(driver)
-    driver.type("0.65")
-
-
-def tight(driver: Driver) -> None:
-    """Type a pull that is too large."""
-    check(driver)
-    driver.type("1.15")
-
-
-def refused(driver: Driver) -> None:
-    """Type what cannot be a pull, and wait for its sentence."""
-    check(driver)
-    driver.type("1.5x")
-    driver.settle()
-
-
-def working(driver: Driver) -> None:
-    """Open the working of a reading."""
-    in_window(driver)
-    driver.tap("Working of this reading")
-
-
-def drawing(driver: Driver) -> None:
-    """Scroll to the drawing of the drive."""
-    check(driver)
-    driver.find("One pulley must be free to turn").bring()
-
-
-def saved(driver: Driver) -> None:
-    """Save both belts."""
-    in_window(driver)
-    driver.tap("SAVE LEFT, GO TO RIGHT")
-    driver.type("0.6")
-    driver.tap("Save right as it is")
-
-
-def due(driver: Driver) -> None:
-    """Show the one thing most overdue."""
-    seed(driver)
-    driver.settle()
-
-
-def riding(driver: Driver) -> None:
-    """Come back from a ride that is not entered yet."""
-    board(driver, "Weir")
-    finished(driver, "before_ride")
-    driver.app.front.place("ride")
-
-
-def run(driver: Driver) -> None:
+def run_begun(driver: Driver) -> None:
     """Begin the check before a ride."""
     session(driver, "before_ride")
     show_run(driver, "before_ride")
 
 
-def run_value(driver: Driver) -> None:
-    """Come to the item that takes a value."""
-    run_to(driver, "before_ride", "charge")
-    show_run(driver, "before_ride")
-    driver.type("40.6")
-
-
-def run_refused(driver: Driver) -> None:
-    """Type volts that this pack cannot have."""
-    run_to(driver, "before_ride", "charge")
-    show_run(driver, "before_ride")
-    driver.type("58")
-    driver.tap("ENOUGH FOR THIS RIDE")
-
-
-def run_belts(driver: Driver) -> None:
-    """Come to the belts, with their drawing."""
-    run_to(driver, "before_ride", "belts")
-    show_run(driver, "before_ride")
-
-
-def run_why(driver: Driver) -> None:
-    """Ask why an item is there."""
-    run_belts(driver)
-    driver.tap("Why this item")
-
-
-def run_bench_view(driver: Driver) -> None:
-    """Read an item at arm's length."""
-    Held(driver).set_person(bench=True)
-    run_to(driver, "first_recheck", "tension")
-    show_run(driver, "first_recheck")
-
-
-def run_noted(driver: Driver) -> None:
-    """Come to an item that was noted the last time."""
-    run_to(driver, "before_ride", "brake", noted="mounts")
-    show_run(driver, "before_ride")
-
-
-def problem(driver: Driver) -> None:
-    """Say that a stop item is not right."""
-    run_to(driver, "before_ride", "wheels")
-    show_run(driver, "before_ride")
-    driver.tap("NOT RIGHT")
-
-
-def problem_noted(driver: Driver) -> None:
-    """Say that another item is not right, without saying what."""
-    run_to(driver, "before_ride", "mounts")
-    show_run(driver, "before_ride")
-    driver.tap("NOT RIGHT")
-    driver.tap("Note it and go on")
-
-
-def problem_sign(driver: Driver) -> None:
-    """Say what is not right of another item: a sign that ends the ride."""
-    run_to(driver, "before_ride", "mounts")
-    show_run(driver, "before_ride")
-    driver.tap("NOT RIGHT")
-    driver.tap("Screw missing")
-
-
-def run_all(driver: Driver) -> None:
-    """Show all items of a run."""
-    run_to(driver, "before_ride", "brake", noted="mounts")
-    show_run(driver, "before_ride")
-    driver.frame(2, seconds=0.5)
-    driver.tap("The whole list")
-
-
-def broken_off(driver: Driver) -> None:
-    """Come back to a run after a quarter of an hour."""
+def run_left(driver: Driver) -> None:
+    """Leave a run for a quarter of an hour."""
     left = run_to(driver, "before_ride", "mounts").under_way
     held = Held(driver)
     touched = (FIXED - timedelta(minutes=14)).isoformat()
-    body = {**asdict(left), "touched": touched}
-    held.store.save_run(held.saved.id, "before_ride", body)
-    driver.app.front.go("ride.run", list="before_ride")
+    held.store.save_run(held.saved.id, "before_ride", {**asdict(left), "touched": touched})
 
 
-def run_over(driver: Driver) -> None:
-    """Come to the sign-off with everything right, on a board that nothing is due on."""
-    board(driver, "Weir")
-    aged(driver, run_to(driver, "before_ride"))
-    show_run(driver, "before_ride")
+def run_finished(driver: Driver) -> None:
+    """Sign a check before a ride off."""
+    finished(driver, "before_ride")
 
 
-def run_over_noted(driver: Driver) -> None:
-    """Come to the sign-off with one item noted."""
-    board(driver, "Weir")
-    aged(driver, run_to(driver, "before_ride", noted="mounts"))
-    show_run(driver, "before_ride")
+def later(driver: Driver) -> None:
+    """Let a second pass."""
+    driver.frame(2, seconds=0.5)
 
 
-def run_over_due(driver: Driver) -> None:
-    """Come to the sign-off while a check that stops a ride is due."""
-    seed(driver)
-    aged(driver, run_to(driver, "before_ride"))
-    show_run(driver, "before_ride")
-
-
-def run_over_out(driver: Driver) -> None:
-    """Come to the sign-off with the pack out of use."""
-    signs_out(driver)
-    aged(driver, run_to(driver, "before_ride"))
-    show_run(driver, "before_ride")
-
-
-def stopped(driver: Driver) -> None:
-    """Stop at a failed stop item."""
-    problem(driver)
-    driver.tap("Wobbles")
-    driver.tap("Stop: not riding")
-
-
-def lists(driver: Driver) -> None:
-    """Show every list."""
-    driver.app.front.go("ride.lists")
-
-
-def after_ride(driver: Driver) -> None:
-    """Come to the warmth of the motors after a ride."""
-    run_to(driver, "after_ride", "heat")
-    show_run(driver, "after_ride")
-
+CHECK = "TENSION CHECK"
+BELTS = at("belts")
+WHEELS = (*at("wheels"), "NOT RIGHT")
+MOUNTS = (*at("mounts"), "NOT RIGHT")
 
 SCENES = (
-    Scene("ride-first-start", first_start, "ride"),
-    Scene("ride", home, "ride"),
-    Scene("ride-due", due, "ride"),
-    Scene("ride-riding", riding, "ride"),
-    Scene("run", run, "ride.run"),
-    Scene("run-value", run_value, "ride.run"),
-    Scene("run-volts-refused", run_refused, "ride.run"),
-    Scene("run-belts", run_belts, "ride.run"),
-    Scene("run-why", run_why, "ride.run"),
-    Scene("run-bench-view", run_bench_view, "ride.run"),
-    Scene("run-noted", run_noted, "ride.run"),
-    Scene("run-list", run_all, "ride.run_list"),
-    Scene("run-problem-sign", problem_sign, "ride.not_right"),
-    Scene("run-problem", problem, "ride.not_right"),
-    Scene("run-problem-noted", problem_noted, "ride.not_right"),
-    Scene("run-broken-off", broken_off, "ride.run"),
-    Scene("run-over", run_over, "ride.run_over"),
-    Scene("run-over-noted", run_over_noted, "ride.run_over"),
-    Scene("run-over-due", run_over_due, "ride.run_over"),
-    Scene("run-over-pack-out", run_over_out, "ride.run_over"),
-    Scene("run-stopped", stopped, "ride.run_over"),
-    Scene("run-after-ride", after_ride, "ride.run"),
-    Scene("lists", lists, "ride.lists"),
-    Scene("tension-check", check, "ride.tension"),
-    Scene("tension-in-window", in_window, "ride.tension"),
-    Scene("tension-slack", slack, "ride.tension"),
-    Scene("tension-tight", tight, "ride.tension"),
-    Scene("tension-refused", refused, "ride.tension"),
-    Scene("tension-working", working, "working"),
-    Scene("tension-drawing", drawing, "ride.tension"),
-    Scene("tension-saved", saved, "ride.tension_saved"),
+    scene("ride-first-start", "ride", no_board),
+    scene("ride", "ride"),
+    scene("ride-due", "ride", seed, settled),
+    # The ride after the check is not entered yet.
+    scene("ride-riding", "ride", board("Weir"), run_finished, place("ride")),
+    scene("run", "ride.run", run_begun),
+    scene("run-value", "ride.run", *at("charge"), "=40.6"),
+    scene("run-volts-refused", "ride.run", *at("charge"), "=58", "ENOUGH FOR THIS RIDE"),
+    scene("run-belts", "ride.run", *BELTS),
+    scene("run-why", "ride.run", *BELTS, "Why this item"),
+    scene("run-bench-view", "ride.run", from_a_metre, *at("tension", "first_recheck")),
+    scene("run-noted", "ride.run", *at("brake", noted="mounts")),
+    scene("run-list", "ride.run_list", *at("brake", noted="mounts"), later, "The whole list"),
+    # The sign that is touched ends the ride.
+    scene("run-problem-sign", "ride.not_right", *MOUNTS, "Screw missing"),
+    scene("run-problem", "ride.not_right", *WHEELS),
+    scene("run-problem-noted", "ride.not_right", *MOUNTS, "Note it and go on"),
+    scene("run-broken-off", "ride.run", run_left, go("ride.run", list="before_ride")),
+    # Nothing is due on the first of these boards.
+    scene("run-over", "ride.run_over", board("Weir"), *all_answered()),
+    scene("run-over-noted", "ride.run_over", board("Weir"), *all_answered(noted="mounts")),
+    scene("run-over-due", "ride.run_over", seed, *all_answered()),
+    scene("run-over-pack-out", "ride.run_over", *SIGNS_OUT, *all_answered()),
+    scene("run-stopped", "ride.run_over", *WHEELS, "Wobbles", "Stop: not riding"),
+    scene("run-after-ride", "ride.run", *at("heat", "after_ride")),
+    scene("lists", "ride.lists", go("ride.lists")),
+    scene("tension-check", "ride.tension", CHECK),
+    scene("tension-in-window", "ride.tension", CHECK, "=0.92"),
+    scene("tension-slack", "ride.tension", CHECK, "=0.65"),
+    scene("tension-tight", "ride.tension", CHECK, "=1.15"),
+    scene("tension-refused", "ride.tension", CHECK, "=1.5x", settled),
+    scene("tension-working", "working", CHECK, "=0.92", "Working of this reading"),
+    scene("tension-drawing", "ride.tension", CHECK, sight("One pulley must be free to turn")),
+    scene(
+        "tension-saved",
+        "ride.tension_saved",
+        CHECK,
+        "=0.92",
+        "SAVE LEFT, GO TO RIGHT",
+        "=0.6",
+        "Save right as it is",
+    ),
     *RIDE,
 )
 

@@ -2,14 +2,9 @@
 
 from screens.acts import Dismiss
 from screens.driver import Driver
-from screens.scenes import CANNOT_SHOW, Scene
+from screens.scenes import CANNOT_SHOW
 from screens.scenes.held import Held
-
-
-def home(driver: Driver) -> None:
-    """Open the settings from the board."""
-    driver.tap("Board Towpath 36")
-    driver.tap("Settings")
+from screens.scenes.steps import go, moment, scene, settled
 
 
 def lists(driver: Driver) -> None:
@@ -27,43 +22,18 @@ def own_list(driver: Driver) -> None:
     driver.app.front.go("settings.list", key=next(iter(Held(driver).own_lists())))
 
 
-def sources(driver: Driver) -> None:
-    """See where the numbers come from."""
-    driver.app.front.go("settings.sources")
-
-
-def source(driver: Driver) -> None:
-    """See what was held against one source."""
-    driver.app.front.go("settings.sources", key="sdpsi-2017")
-
-
-def item(driver: Driver) -> None:
-    """Add an item without words."""
-    own_list(driver)
-    driver.frame(2)
-    driver.tap("Add an item")
-
-
-def licences(driver: Driver) -> None:
-    """Open the licences and the text of the first."""
-    driver.app.front.go("settings.licences")
-    driver.settle()
-    driver.tap("Kivy")
-
-
-def cannot_show(driver: Driver) -> None:
-    """Stand before a page that failed."""
-    driver.app.front.go("numbers.gearing")
+def failed(driver: Driver) -> None:
+    """Let the page in front fail."""
     driver.app.front.cannot_show(RuntimeError("a fault made for the picture"))
 
 
 SCENES = (
-    Scene("settings", home, "settings"),
-    Scene("settings-lists", lists, "settings.lists"),
-    Scene("settings-list", own_list, "settings.list"),
-    Scene("settings-item", item, "settings.item"),
-    Scene("settings-licences", licences, "settings.licences"),
-    Scene("settings-sources", sources, "settings.sources"),
-    Scene("settings-source", source, "settings.sources"),
-    Scene("cannot-show", cannot_show, CANNOT_SHOW),
+    scene("settings", "settings", "Board Towpath 36", "Settings"),
+    scene("settings-lists", "settings.lists", lists),
+    scene("settings-list", "settings.list", own_list),
+    scene("settings-item", "settings.item", own_list, moment, "Add an item"),
+    scene("settings-licences", "settings.licences", go("settings.licences"), settled, "Kivy"),
+    scene("settings-sources", "settings.sources", go("settings.sources")),
+    scene("settings-source", "settings.sources", go("settings.sources", key="sdpsi-2017")),
+    scene("cannot-show", CANNOT_SHOW, go("numbers.gearing"), failed),
 )
