@@ -1,15 +1,8 @@
 """Words of the motor on the bench."""
 
-from screens.tongue import _
+from screens.tongue import _, texts
 
-LABELS = {
-    "kv": _("Motor constant (Kv)"),
-    "resistance": _("Winding, line to line"),
-    "pole_pairs": _("Pole pairs"),
-    "constant six-step": _("Torque of one amp, six-step"),
-    "constant sine peak": _("Torque of one amp, sine peak"),
-    "constant sine rms": _("Torque of one amp, sine rms"),
-}
+LABELS = texts("bench_motor")["labels"]
 """Label of each result."""
 
 CONVENTION = (

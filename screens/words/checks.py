@@ -7,6 +7,7 @@ from logic.log import Check
 from logic.log.checks import ALL_RIGHT, CARE, FIT, NOT, STOPPED, UNFINISHED, WITH_NOTES
 from logic.units import GAP
 from logic.upkeep import Due
+from screens.tongue import texts
 from screens.words import Style
 from screens.words.tension import ITEMS as BELT_ITEMS
 
@@ -20,14 +21,7 @@ FIGURES = {
 }
 """Label of each figure that an item can show."""
 
-REFUSALS = {
-    "note wanted": "Say what is not right: tap a sign or write a few words.",
-    "stop item": "A stop item cannot be skipped or taken out.",
-    "list full": "Nine items are the most a list holds. Take one out first.",
-    "words length": "Write 1 to 80 letters.",
-    "above full": "That is above this pack's full volts. Read again, or look at the board's cells.",
-    "below empty": "That is below this pack's empty volts. Read again, or charge first.",
-}
+REFUSALS = texts("checks")["refusals"]
 
 NEARLY_EMPTY = "nearly empty, short ride only"
 """What is noted of volts below those at which the controller begins to hold back."""

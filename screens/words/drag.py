@@ -1,13 +1,8 @@
 """Words of rides that tell about drag, and of coasting."""
 
-from screens.tongue import _
+from screens.tongue import _, texts
 
-LABELS = {
-    "rolling": _("Rolling coefficient from rides"),
-    "drag_area": _("Drag area from rides"),
-    "by_distance": _("Rolling coefficient, by distance"),
-    "by_time": _("Rolling coefficient, by time"),
-}
+LABELS = texts("drag")["labels"]
 """Label of each result."""
 
 RESTS_ON = _("Rolling coefficient {rolling} and drag area {area}: {known}.")

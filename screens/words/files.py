@@ -2,7 +2,7 @@
 
 from logic.exchange.errors import Broken, Foreign, Later, TooDeep, TooLarge
 from logic.store.errors import NoRight
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words.storage import sentence
 
 SENTENCES: dict[type[Exception], str] = {
@@ -20,13 +20,5 @@ def not_taken(problem: Exception) -> str:
     return SENTENCES.get(type(problem)) or sentence(problem)
 
 
-WHAT = {
-    "board": _("Board"),
-    "setting": _("Setting"),
-    "trial": _("Values that were tried"),
-    "run": _("Checklist under way"),
-    "list": _("Own checklist"),
-    "answer": _("Answer to a question"),
-    "entry": _("Entry of the log"),
-}
+WHAT = texts("files")["what"]
 """What a thing is that cannot be read."""

@@ -1,17 +1,8 @@
 """Words of holding a climb."""
 
-from screens.tongue import _
+from screens.tongue import _, texts
 
-LABELS = {
-    "hold_time": _("Until {limit} on a climb of {grade}"),
-    "held_grade": _("Climb without end at {speed}"),
-    "settled": _("Settles at"),
-    "climb_current": _("Motor amps, each motor"),
-    "climb_heat": _("Heat of one winding, cold"),
-    "heat_hot": _("Heat of one winding at {limit}"),
-    "drag": _("Heat of one motor's own drag"),
-    "held": _("Motor amps without end, each motor"),
-}
+LABELS = texts("hold")["labels"]
 """Label of each result."""
 
 MODEL = (

@@ -10,109 +10,21 @@ from logic.board import BoardJoint, Value
 from logic.fields import joint_fields
 from logic.store import Record
 from logic.units import show_in
+from screens.tongue import texts
 from screens.words import Style
 from screens.words.tension import ago
 
-ITEMS = {
-    "setting": "Set, without the nut's drag",
-    "ceiling": "Never over, without the drag",
-    "wrench": "Set",
-    "wrench_ceiling": "Never over",
-    "pull": "Pull on the key or spanner",
-    "pull_error": "The scale's error in that pull",
-    "lower_preload": "Clamp left at the most friction",
-    "upper_preload": "Clamp at the least friction",
-    "drive_torque": "This motor makes up to",
-    "carried": "This pulley carries, with its factor",
-    "slip": "Set screws alone slip at",
-    "bare_most": "Alone, with a factor of 4",
-    "bare_least": "Alone, with a factor of 8",
-    "screw strength": "Limit: the screw stretches",
-    "screw twists off": "Limit: the screw twists off",
-    "hole strips": "Limit: the hole strips",
-    "screw strips": "Limit: the screw's thread strips",
-    "head sinks in": "Limit: the head sinks in",
-    "insert spins": "Limit: the brass insert spins",
-    "bearing stack": "Limit: the bearing stack",
-    "wood crushes": "What crushes the wood",
-    "cure": "Leave to cure for",
-    "locking": "Locker breaks loose at about",
-    "drag_least": "A used insert drags at least",
-    "drag_most": "A new insert drags at most",
-    "drag_reuse": "Use the nut again from a drag of",
-    "book": "A table for strong metal says",
-    "proof_lowest": "75 % of proof, least friction",
-    "proof_usual": "75 % of proof, usual friction",
-    "proof_highest": "75 % of proof, most friction",
-    "needed": "Engagement for the screw to break first",
-    "engaged": "Thread engaged",
-    "least": "At least, one diameter",
-    "wanted": "Wanted in this metal",
-    "room": "Room to the end of the hole",
-    "shortest": "Shortest screw that is enough",
-    "longest": "Longest screw that keeps clear",
-}
+TEXTS = texts("joints")
+
+ITEMS = TEXTS["items"]
 """Label of each result."""
 
-LIMITS = {
-    "screw strength": "the screw itself, at 90 % of its yield",
-    "screw twists off": "the screw twists off",
-    "hole strips": "the thread in the hole strips",
-    "screw strips": "the thread of the screw strips",
-    "head sinks in": "the head sinks into the part below it",
-    "insert spins": "the brass insert spins in the plastic",
-    "bearing stack": "what bearings and rings of the stack bear",
-    "hex of the screw": "the small hex and the point of the set screw",
-}
-FEEL = {
-    "wood": "By feel: wood",
-    "soft hub": "By feel: soft hub",
-    "bearing play": "By feel: bearing play",
-    "bushing setting": "By feel: bushing setting",
-    "too small for a wrench": "By feel: too little for a wrench",
-}
-HOW = {
-    "wood": "Washer just dents the wood.",
-    "soft hub": (
-        "Large washers or metal sleeves. Turn until the pulley sits flat and does not move by hand."
-        " The hub must not bulge."
-    ),
-    "bearing play": "Wheel spins free, no wobble felt at the rim.",
-    "too small for a wrench": "By hand, with the short end of the key. Stop when the part lies flat.",
-}
-NOTICES = {
-    "pulley slips bare": (
-        "Set screws on a round shaft slip under a motor that drives and brakes: the brake goes with it."
-        " Use a flat or a key."
-    ),
-    "pulley slips flat": (
-        "This flat cannot carry this motor. The pulley slips, the brake goes with it."
-        " Use a key, or a longer thread in the pulley."
-    ),
-    "pulley slips key": (
-        "This key cannot carry this motor. The pulley slips, the brake goes with it."
-        " Use a longer or a higher key."
-    ),
-    "nut is worn": "This nut drags too little and can work loose while riding. Fit a new one.",
-    "too few threads": "Less than one diameter of thread is engaged. The hole can strip. Use a longer screw.",
-}
-NOTES = {
-    "hard washer": "A hard flat washer under the head lifts this limit.",
-    "class gains nothing": "A stronger class gains nothing here: the aluminium decides, not the screw.",
-    "head not checked": "Not checked: whether the head sinks in. Its size or the metal below it is not known here.",
-    "steel not named": "The pulley counts as mild steel. Pick its steel under Goes into if you know that it is a stronger one.",
-    "add the drag": "With the nut's drag added to this joint the card says the whole torque.",
-    "degrease first": "Locker does not hold on oil or paste: degrease first. The least friction of both is reckoned with.",
-    "not stainless": "Stainless rubs that hard on stainless only: here the friction counts as not known.",
-    "seizes": "Stainless on stainless can seize while it turns: by hand, slowly, and never with a driver.",
-}
-CAUTIONS = {
-    "smaller grade": "A stronger grade could twist a screw this small or round its hex.",
-    "inactive surface": (
-        "One of the metals starts the cure slowly: an activator helps; without one leave it longer and try"
-        " one screw first."
-    ),
-}
+LIMITS = TEXTS["limits"]
+FEEL = TEXTS["feel"]
+HOW = TEXTS["how"]
+NOTICES = TEXTS["notices"]
+NOTES = TEXTS["notes"]
+CAUTIONS = TEXTS["cautions"]
 TOOLS = {"torque wrench": "Torque wrench", "hex key and scale": "Hex key and scale", "by feel": "By feel"}
 
 

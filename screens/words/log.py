@@ -21,22 +21,12 @@ from logic.log import (
 )
 from logic.store import Record
 from logic.units import GAP
+from screens.tongue import texts
 from screens.words import Style, label_of
 from screens.words.checks import check_text, check_tone, seconds_text
 from screens.words.tension import SAID, tension_text, with_error
 
-KINDS = {
-    "": "All",
-    "ride": "Rides",
-    "check": "Checks",
-    "tension": "Tension",
-    "tightening": "Joints",
-    "work": "Work",
-    "belt_fitted": "New belts",
-    "note": "Notes",
-    "board_changed": "Changes",
-    "snooze": "Put off",
-}
+KINDS = texts("log")["kinds"]
 """What a filter is called, by the kind of entry it shows."""
 
 ICONS = {

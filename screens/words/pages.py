@@ -1,63 +1,8 @@
 """What the pages are called that a search finds, and other words a rider would type for them."""
 
-from screens.tongue import _
+from screens.tongue import texts
 
-FOUND = (
-    ("ride.tension", _("Tension check"), _("belt scale pull slack loose tight right")),
-    ("ride.lists", _("All checks"), _("before after ride crash water storage travel list")),
-    ("ride.flight", _("Pack for a flight"), _("fly airline aircraft travel Wh")),
-    ("ride.pack_signs", _("Pack: stop signs"), _("hot swollen puffed fire smoke battery")),
-    ("bench.build", _("Build"), _("assemble stage first power wheels")),
-    ("bench.belt", _("Set a belt"), _("tension adjust pluck sound motor weight")),
-    ("bench.joints", _("Screws"), _("torque bolt nut joint tighten N·m M3 M4 M5 M6 M8")),
-    ("bench.locker", _("Threadlocker"), _("glue low medium high strength cure")),
-    ("bench.reach", _("Screw reach"), _("length too long winding thread engagement")),
-    ("bench.controller", _("Set the controller"), _("amps limits brake current cut-off")),
-    ("bench.faults", _("Fault guide"), _("wrong broken hot noise wobble stops")),
-    ("bench.wear", _("Wear of a belt"), _("teeth dust edge crack age")),
-    ("bench.spares", _("Tools and spares"), _("bag pack parts shopping")),
-    (
-        "numbers.gearing",
-        _("Gearing and speed"),
-        _("ratio teeth pulley top speed km/h Kv loaded climb hill slope force push wind curve"),
-    ),
-    ("numbers.pairs", _("Pairs of pulleys"), _("which pulleys teeth wish speed climb")),
-    ("numbers.compare", _("Two set-ups"), _("compare against better other board")),
-    ("numbers.stopping", _("Stopping"), _("brake distance reaction wet")),
-    ("numbers.hold", _("Hold for how long"), _("motor hot heat climb minutes")),
-    ("numbers.packs", _("Pack energy and limits"), _("battery cells Wh Ah sag series parallel 10S")),
-    ("numbers.range", _("Range"), _("how far km Wh/km consumption")),
-    ("numbers.charging", _("Charging"), _("charger hours amps full")),
-    ("numbers.joining", _("Joining packs"), _("two packs parallel volts apart")),
-    ("numbers.wiring", _("Wiring and fuse"), _("wire lead gauge AWG blade copper connector")),
-    ("numbers.descents", _("Long descents"), _("downhill brake full pack regen")),
-    ("numbers.care", _("Storage and care"), _("battery winter store percent fire")),
-    ("numbers.belt", _("Belt length and load"), _("centre distance teeth width")),
-    ("numbers.fit", _("Does it fit"), _("gap clearance deck ground hanger")),
-    ("numbers.wheel", _("Wheel wear and size"), _("diameter circumference worn")),
-    (
-        "numbers.feel",
-        _("Wheels, bushings and trucks"),
-        _("soft hard comfort grip turning wobble bite hardness"),
-    ),
-    ("numbers.bench_motor", _("Motor from the bench"), _("Kv resistance pole pairs measure")),
-    ("numbers.rides", _("Drag from rides"), _("rolling air resistance")),
-    ("numbers.coast", _("Coast"), _("rolling drag roll out")),
-    ("numbers.units", _("Units"), _("convert inch lbf mph")),
-    ("log.ride", _("Add a ride"), _("distance log enter")),
-    ("log.note", _("Add to the log"), _("note repair work new belt")),
-    ("log.due", _("Upkeep"), _("due re-check when maintenance")),
-    ("log.tension", _("History of a belt"), _("trend falls readings chart")),
-    ("log.export", _("Build sheet"), _("copy export CSV table print share")),
-    ("log.bin", _("Taken out of the log"), _("deleted bring back")),
-    ("board", _("Board"), _("values teeth cells motor edit")),
-    ("board.boards", _("Boards"), _("other new example bin")),
-    ("board.set_ups", _("Usual set-ups"), _("example common kind begin new board")),
-    ("settings.lists", _("My lists"), _("own checklist change copy")),
-    ("settings.files", _("Files and copies"), _("backup import export save restore")),
-    ("settings.sources", _("Sources"), _("where numbers come from standard handbook checked proof trust")),
-    ("settings.licences", _("Licences"), _("open source others rights text font")),
-    ("settings", _("Settings"), _("units theme night sun text size rider scale")),
-    ("glossary", _("Words"), _("glossary meaning what is")),
-)
+TEXTS = texts("pages")
+
+FOUND = tuple((page, title, TEXTS["also"][page]) for page, title in TEXTS["titles"].items())
 """Name, title and other words of each page that opens from nothing."""

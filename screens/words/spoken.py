@@ -3,24 +3,9 @@
 import re
 
 from logic.units import GAP, MINUS, THIN_SPACE
+from screens.tongue import texts
 
-UNITS = {
-    "N·m": "newton metres",
-    "N": "newtons",
-    "kg": "kilograms",
-    "g": "grams",
-    "mm": "millimetres",
-    "km": "kilometres",
-    "km/h": "kilometres an hour",
-    "V": "volts",
-    "A": "amps",
-    "Wh": "watt-hours",
-    "lbf": "pounds",
-    "in": "inches",
-    "mi": "miles",
-    "%": "percent",
-    "°C": "degrees",
-}
+UNITS = texts("spoken")["units"]
 
 
 def spoken(text: str) -> str:

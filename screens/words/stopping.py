@@ -1,7 +1,10 @@
 """Words of stopping and descents."""
 
-SURFACE = {"dry": "dry", "wet": "wet", "loose": "loose or wet paint"}
-REACTION = {"design": "2.5 s to react", "alert": "0.75 s, alert"}
+from screens.tongue import texts
+
+TEXTS = texts("stopping")
+
+SURFACE, REACTION = TEXTS["surface"], TEXTS["reaction"]
 
 LABELS = {
     **{
@@ -9,27 +12,11 @@ LABELS = {
         for surface in SURFACE
         for reaction in REACTION
     },
-    "deceleration": "Deceleration at that speed, dry",
-    "grip_dry": "Most the tyre holds, dry",
-    "grip_wet": "Most the tyre holds, wet",
-    "grip_loose": "Most the tyre holds, loose",
-    "held_descent": "Steepest descent held at that speed",
-    "into_pack": "Battery amps into the pack, whole board",
-    "slows_as_set": "Brake as set slows by, at 20 km/h",
-    "stop_as_set": "Stop from 20 km/h, brake as set",
-    "cells_limit": "What the cells take for long, whole board",
-    "slows_within_cells": "Within the cells' limit slows by, at 20 km/h",
-    "stop_within_cells": "Stop from 20 km/h, within the cells' limit",
-    "plug_voltage": "Volts at the plug while braking",
-    "room": "Amps that lift it to full, whole board",
+    **TEXTS["labels"],
 }
 """Label of each result."""
 
-RULERS = {
-    "motor brake current": "the motors' brake current",
-    "pack takes back": "what the pack may take back",
-    "tyre grip": "the tyre's grip",
-}
+RULERS = TEXTS["rulers"]
 """What holds the brake down."""
 
 RUNS_ON = "This slope is stronger than the brake: the board does not stop on it. Do not ride down it; walk."

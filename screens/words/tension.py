@@ -7,34 +7,12 @@ from logic.answers.tension import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, BeltP
 from logic.answers.tension_entry import word_of
 from logic.store import Record
 from logic.units import GAP, Shown, places
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words import Style, offer, refusal
 
-ITEMS = {
-    "target": "Belt tension to set",
-    "least": "Least for this width",
-    "floor": "Window from",
-    "ceiling": "Window to",
-    "run_in": "Mark for a run-in belt",
-    "depth": "Pull depth",
-    "pull_target": "Pull for the target",
-    "pull_floor": "Pull at the floor",
-    "pull_ceiling": "Pull at the ceiling",
-    "pull_locked": "Pull if both pulleys were held",
-    "misread": "It would be read as",
-    "span": "Free span",
-    "centre": "Centre distance",
-    "wrap": "Wrap on the small pulley",
-    "teeth_in_mesh": "Teeth in mesh",
-    "mesh_factor": "Rating left by the teeth in mesh",
-    "slack_torque": "Slack span hangs loose from",
-    "slack_margin": "That over the most torque",
-    "shaft_pull": "Pull on the shaft",
-    "least_of_manuals": "Least of the manuals",
-    "most_of_manuals": "Most of the manuals",
-    "tension": "Belt tension, each span",
-    "error": "Known to within",
-}
+TEXTS = texts("tension")
+
+ITEMS = TEXTS["items"]
 """Label of each result."""
 
 REASONS: dict[str, str] = {
@@ -63,10 +41,7 @@ TONES = {"in window": "good", "slack": "bad", "tight": "bad"}
 SIGNS = {"in window": "tick", "slack": "too little", "tight": "too much"}
 """Picture of a word; one that leaves it open has none."""
 
-MOVES = {
-    "slack": "Move the motor a little away from the wheel, turn, measure again.",
-    "tight": "Move the motor a little towards the wheel, turn, measure again.",
-}
+MOVES = TEXTS["moves"]
 """What to do about a belt that must be set anew."""
 
 

@@ -1,6 +1,7 @@
 """Every sentence of the app, in its code and its tables: one word for one thing, at most fifteen words a sentence."""
 
 import ast
+import re
 import tomllib
 from collections.abc import Iterator
 from pathlib import Path
@@ -24,7 +25,7 @@ def sentences() -> Iterator[tuple[str, str]]:
                 said = node.args[0]
                 if isinstance(said, ast.Constant) and isinstance(said.value, str):
                     yield f"{path.relative_to(ROOT)}:{node.lineno}", said.value
-    for folder in ("tables", "checklists"):
+    for folder in ("tables", "checklists", "words"):
         for path in sorted((ROOT / "assets" / folder).glob("*.toml")):
             if path.name not in APART:
                 page = tomllib.loads(path.read_text(encoding="utf-8"))
@@ -74,3 +75,19 @@ def test_a_word_that_is_not_said_is_found_by_the_search() -> None:
     ):
         assert word in also, word
         assert word in INSTEAD
+
+
+def test_every_group_of_texts_is_read_and_none_that_there_is_not() -> None:
+    """What stands in assets/words is asked for by its file and its group in the module of its subject."""
+    read = set()
+    for path in (ROOT / "screens").rglob("*.py"):
+        code = path.read_text(encoding="utf-8")
+        files = re.findall(r'texts\("(\w+)"\)', code)
+        read |= {(file, group) for file in files for group in re.findall(r'(?:TEXTS|\))\["(\w+)"\]', code)}
+    written = {
+        (path.stem, group)
+        for path in (ROOT / "assets/words").glob("*.toml")
+        for group in tomllib.loads(path.read_text(encoding="utf-8"))
+    }
+    assert len(written) > 50
+    assert read == written
