@@ -9,7 +9,7 @@ from logic.answers.reading import Item, Open, Result
 from logic.board import Board
 from logic.errors import InputError
 from logic.frozen import frozen
-from screens.acts import Act, Ask, Drop, Go
+from screens.acts import Act, Ask, Drop
 from screens.asked import out_of_use
 from screens.asking import (
     choice,
@@ -23,10 +23,11 @@ from screens.asking import (
     told_in,
     value_line,
 )
-from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Line, Notice, Section, Verdict, Words
+from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Notice, Section, Verdict, Words
 from screens.page import Foot, Page
 from screens.tongue import _
 from screens.trying import faults_said, trial_foot, trying, values_heading
+from screens.ways import signs_line
 from screens.words import sureness
 from screens.words.packs import hazard_text
 from screens.world import World
@@ -195,17 +196,6 @@ def _signals(world: World, hazards: Sequence[Hazard], sign: str) -> Iterator[Blo
             yield Words(key=key, text=text, bold=True)
     if sign:
         yield signs_line(_("What to do with this pack"))
-
-
-def signs_line(title: str = "") -> Line:
-    """Return the row that leads to the signs at which a pack is taken out of use."""
-    return Line(
-        key="signs",
-        title=title or _("Pack hot or swollen?"),
-        icon="battery",
-        bad=True,
-        act=Go("ride.pack_signs"),
-    )
 
 
 def _control(world: World, one: str | Block) -> Block:

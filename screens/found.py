@@ -19,6 +19,7 @@ from screens.glossary import things as all_words
 from screens.log.home import REACH, find
 from screens.log.home import SEARCH as LOG
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words.log import entry_words
 from screens.words.pages import FOUND
 from screens.world import World
@@ -53,7 +54,7 @@ def _group(title: str, lines: list[Line], more: Act | None) -> Iterator[Block]:
 
 def _pages(wanted: str) -> list[Line]:
     things = (Thing("page", page, title, tuple(also.split())) for page, title, also in FOUND)
-    return [Line(key=f"page {one.key}", title=one.title, act=Go(one.key)) for one in search(wanted, things)]
+    return [leads_to(f"page {one.key}", one.key, one.title) for one in search(wanted, things)]
 
 
 def _screws(world: World, wanted: str) -> list[Line]:
@@ -71,7 +72,7 @@ def _screw(world: World, kind: Row) -> Line:
 def _faults(wanted: str) -> list[Line]:
     things = (Thing("fault", one.key, one.title, one.words) for one in faults())
     return [
-        Line(key=f"fault {one.key}", title=one.title, act=Go("bench.fault", {"fault": one.key}))
+        leads_to(f"fault {one.key}", "bench.fault", one.title, fault=one.key)
         for one in search(wanted, things)
     ]
 

@@ -2,10 +2,10 @@
 
 from collections.abc import Iterator
 
-from screens.acts import Go
-from screens.blocks import Block, Field, Line, Words
+from screens.blocks import Block, Field, Words
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.world import World
 
 SEARCH = "search"
@@ -46,4 +46,4 @@ def _below(world: World, wanted: str) -> Iterator[Block]:
 
 def _begin() -> Iterator[Block]:
     for page, title, icon in BEGIN:
-        yield Line(key=page, title=title, icon=icon, act=Go(page))
+        yield leads_to(page, page, title, icon=icon)

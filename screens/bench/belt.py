@@ -14,6 +14,7 @@ from screens.bench.scale import Depths, Places
 from screens.blocks import Block, Button, Line, Words
 from screens.page import Foot, Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.world import World
 
 HERE: dict[str, type[Measure]] = {"scale": Places, "pulls": Depths, "weight": Weight}
@@ -83,10 +84,8 @@ def _rows(way: Measure) -> Iterator[Block]:
     both = _both(way)
     if both:
         yield Words(key="both", text=both, bold=True)
-    yield Line(
-        key="history", title=_("History of this belt"), icon="history", act=Go("log.tension", {"side": side})
-    )
-    yield Line(key="wear", title=_("What its wear tells"), icon="search", act=Go("bench.wear"))
+    yield leads_to("history", "log.tension", _("History of this belt"), icon="history", side=side)
+    yield leads_to("wear", "bench.wear", _("What its wear tells"), icon="search")
     if not way.world.is_scratch:
         yield Line(
             key="new",
@@ -96,12 +95,12 @@ def _rows(way: Measure) -> Iterator[Block]:
             act=Record(BeltFitted(belt=side), undo=_("New belt noted")),
         )
     yield Line(key="view", title=_("Read from a metre away"), icon="view", act=_from_afar(way))
-    yield Line(
-        key="tools",
-        title=_("Tools in the hand"),
-        detail=_("Scale and depth tool decide how good a reading is."),
+    yield leads_to(
+        "tools",
+        "settings",
+        _("Tools in the hand"),
+        _("Scale and depth tool decide how good a reading is."),
         icon="settings",
-        act=Go("settings"),
     )
     yield from (Words(key=f"order {place}", text=text) for place, text in enumerate(ORDER))
 

@@ -9,6 +9,7 @@ from screens.blocks import PLAIN, RIGHT, Button, Line, Progress, Section, Verdic
 from screens.page import Foot, Page
 from screens.ride.lists import list_state
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.world import World
 
 ICONS = {"right": "ticked", "noted": "cross", "front": "edit", "open": "unticked"}
@@ -68,12 +69,12 @@ def build_page(world: World) -> Page:
             ),
             *(_line(world, place, key, state) for place, (key, state) in enumerate(build.states.items())),
             Section(key="beside", title=_("On its own")),
-            Line(
-                key="power",
-                title=_("First power"),
-                detail=_("Polarity by meter, pre-charge by resistor."),
+            leads_to(
+                "power",
+                "bench.power",
+                _("First power"),
+                _("Polarity by meter, pre-charge by resistor."),
                 icon="wires",
-                act=Go("bench.power"),
             ),
         ),
         foot=Foot(main=Button(text.format(stage=onward), _open(build.onward)), tall=True),

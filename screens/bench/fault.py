@@ -8,6 +8,7 @@ from screens.blocks import Block, Line, Notice, Section, Words
 from screens.page import Page
 from screens.register import PAGES as BUILT
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words import STANDING
 from screens.world import World
 
@@ -57,9 +58,9 @@ def _link(world: World, key: str, opens: str) -> Iterator[Line]:
     kind, _colon, name = opens.partition(":")
     if kind == "list":
         title = world.lists()[name].title
-        yield Line(key=key, title=title, icon="checklist", act=Go("ride.run", {"list": name}))
+        yield leads_to(key, "ride.run", title, icon="checklist", list=name)
     elif kind == "joint":
         act = Go("bench.joint", {"joint": name})
         yield Line(key=key, title=_("Joint: torque and locker"), icon="driver", act=act)
     elif opens in BUILT:
-        yield Line(key=key, title=PAGES.get(opens, ""), act=Go(opens))
+        yield leads_to(key, opens, PAGES.get(opens, ""))

@@ -3,11 +3,10 @@
 from collections.abc import Iterator
 
 from logic.checks.faults import find_faults
-from screens.acts import Go
-from screens.blocks import Block, Field, Line, Words
-from screens.figure_page import signs_line
+from screens.blocks import Block, Field, Words
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import leads_to, signs_line
 from screens.world import World
 
 SEARCH = "faults"
@@ -28,16 +27,13 @@ def blocks(wanted: str) -> Iterator[Block]:
     if not found:
         yield Words(key="none", text=_("Nothing fits these words. Try fewer: belt, brake, hot, link."))
     for fault in found:
-        yield Line(
-            key=fault.key,
-            title=fault.title,
-            detail=_("{count} likely causes").format(count=len(fault.causes)),
-            act=Go("bench.fault", {"fault": fault.key}),
+        yield leads_to(
+            fault.key,
+            "bench.fault",
+            fault.title,
+            _("{count} likely causes").format(count=len(fault.causes)),
+            fault=fault.key,
         )
-    yield Line(
-        key="wear",
-        title=_("Wear of a belt"),
-        detail=_("What its teeth and edges tell."),
-        icon="drive",
-        act=Go("bench.wear"),
+    yield leads_to(
+        "wear", "bench.wear", _("Wear of a belt"), _("What its teeth and edges tell."), icon="drive"
     )

@@ -1,13 +1,11 @@
 """Bench: what the hands are doing to the board. The build stands first, at the stage where it was left."""
 
-from screens.acts import Go
 from screens.bench.build import build_of
-from screens.blocks import Line
-from screens.figure_page import signs_line
 from screens.page import Page
 from screens.ride.lists import list_state
 from screens.search_tool import search_tools
 from screens.tongue import _
+from screens.ways import leads_to, signs_line
 from screens.world import World
 
 TASKS = (
@@ -28,17 +26,8 @@ def bench_page(world: World) -> Page:
     return Page(
         title=_("Bench"),
         blocks=(
-            Line(
-                key="bench.build",
-                title=_("Build, stage by stage"),
-                detail=detail,
-                icon="checklist",
-                act=Go("bench.build"),
-            ),
-            *(
-                Line(key=page, title=title, detail=detail, icon=icon, act=Go(page))
-                for page, icon, title, detail in TASKS
-            ),
+            leads_to("bench.build", "bench.build", _("Build, stage by stage"), detail, icon="checklist"),
+            *(leads_to(page, page, title, detail, icon=icon) for page, icon, title, detail in TASKS),
             signs_line(),
         ),
         chip=True,

@@ -10,6 +10,7 @@ from screens.bench.joint_card import CardBlocks, board_of, rides_since
 from screens.blocks import Block, Button, Line, Section, Words
 from screens.page import Foot, Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words.joints import TOOLS, again_text, answer_text, is_due, summary, tightened_text
 from screens.world import World
 
@@ -42,16 +43,17 @@ def joint_page(world: World) -> Page:
 def _inputs(show: CardBlocks) -> Iterator[Line]:
     card, joint = show.card, show.world.args["joint"]
     known = card.joint.known
-    yield Line(
-        key="joint",
-        title=summary(card.joint, show.world.style),
-        detail=_("Partly a guess. Tap to change.")
+    yield leads_to(
+        "joint",
+        "bench.joint_edit",
+        summary(card.joint, show.world.style),
+        _("Partly a guess. Tap to change.")
         if known == "guess"
         else _("Tap to change.")
         if known
         else _("Tap to describe this joint"),
         icon="edit",
-        act=Go("bench.joint_edit", {"joint": joint}),
+        joint=joint,
     )
     item = card.items["wrench"]
     if isinstance(item, Open) and item.missing:
@@ -74,11 +76,12 @@ def _record(show: CardBlocks) -> Iterator[Block]:
             grade=_("no") if grade == "none" else grade
         )
         yield Words(key="writes", text=said, tone="second")
-    yield Line(
-        key="other",
-        title=_("Record other figures or tool, a look, who, a note"),
+    yield leads_to(
+        "other",
+        "bench.joint_done",
+        _("Record other figures or tool, a look, who, a note"),
         icon="log",
-        act=Go("bench.joint_done", {"joint": joint}),
+        joint=joint,
     )
 
 

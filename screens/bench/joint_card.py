@@ -29,6 +29,7 @@ from screens.blocks import (
 )
 from screens.pictures.tightening import pull_on_key
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words import KNOWN, offer, refusal, sureness
 from screens.words.joints import (
     ABOVE_DRAG,
@@ -162,12 +163,8 @@ class CardBlocks:
         if self._reasons():
             yield from fold(world, "why", _("Why"), lambda: tuple(self._why()))
         if card.kind.text("kind") == REACHES:
-            yield Line(
-                key="reach",
-                title=_("Screw reach"),
-                detail=_("Is it clear of the windings?"),
-                icon="ruler",
-                act=Go("bench.reach"),
+            yield leads_to(
+                "reach", "bench.reach", _("Screw reach"), _("Is it clear of the windings?"), icon="ruler"
             )
 
     def _reasons(self) -> bool:

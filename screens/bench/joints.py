@@ -10,6 +10,7 @@ from screens.bench.lookup import SEARCH, any_screw, found, look_up
 from screens.blocks import Block, Field, Line, Section
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words.joints import answer_text, is_due, summary, tightened_text
 from screens.world import World
 
@@ -41,7 +42,7 @@ def _all(world: World) -> Iterator[Block]:
     yield Section(key="others", title=_("Any other screw"))
     yield any_screw(world)
     for page, icon, title, detail in OTHERS:
-        yield Line(key=page, title=title, detail=detail, icon=icon, act=Go(page))
+        yield leads_to(page, page, title, detail, icon=icon)
 
 
 def _line(world: World, card: JointCard) -> Line:

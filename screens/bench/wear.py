@@ -1,10 +1,10 @@
 """What a belt's wear tells: from what one sees to its cause and what to do."""
 
 from logic.tables import rows
-from screens.acts import Go
-from screens.blocks import Line, Section, Words
+from screens.blocks import Section, Words
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words.sources import source_text
 from screens.world import World
 
@@ -19,11 +19,8 @@ def wear_page(_world: World) -> Page:
         blocks=(
             Words(key="question", text=_("What do you see, hear or feel?"), bold=True),
             *(
-                Line(
-                    key=f"sign {number}",
-                    title=line.text("sign"),
-                    detail=line.text("look"),
-                    act=Go("bench.wear_sign", {"number": number}),
+                leads_to(
+                    f"sign {number}", "bench.wear_sign", line.text("sign"), line.text("look"), number=number
                 )
                 for number, line in enumerate(rows("belt_wear"))
             ),

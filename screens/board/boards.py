@@ -8,6 +8,7 @@ from screens.acts import Back, Both, Choose, Examples, Go, Unbin
 from screens.blocks import Block, Button, Line, Section
 from screens.page import Foot, Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.world import World
 
 
@@ -43,12 +44,8 @@ def _detail(board: Board) -> str:
 
 def _ready_made() -> Iterator[Block]:
     yield Section(key="ready", title=_("To begin from"))
-    yield Line(
-        key="usual",
-        title=_("A usual set-up"),
-        detail=_("Take one, change what differs"),
-        icon="drive",
-        act=Go("board.set_ups"),
+    yield leads_to(
+        "usual", "board.set_ups", _("A usual set-up"), _("Take one, change what differs"), icon="drive"
     )
     yield Line(
         key="examples",
@@ -57,12 +54,8 @@ def _ready_made() -> Iterator[Block]:
         icon="plus",
         act=Examples(),
     )
-    yield Line(
-        key="file",
-        title=_("A board from a file"),
-        detail=_("Shown before it is taken in"),
-        icon="take_in",
-        act=Go("settings.files"),
+    yield leads_to(
+        "file", "settings.files", _("A board from a file"), _("Shown before it is taken in"), icon="take_in"
     )
 
 

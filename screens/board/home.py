@@ -9,6 +9,7 @@ from screens.blocks import PLAIN, RIGHT, Block, Button, Fold, Line, Section, Ver
 from screens.board.guide import guide, missing, written
 from screens.page import Foot, Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words import KNOWN
 from screens.words.typed import not_used, value_words
 from screens.world import World
@@ -51,27 +52,15 @@ def _notes(world: World) -> Iterator[Words]:
 
 
 def _ways() -> Iterator[Line]:
-    yield Line(
-        key="boards",
-        title=_("Boards"),
-        detail=_("Choose, add, restore"),
-        icon="swap",
-        act=Go("board.boards"),
-    )
-    yield Line(
-        key="joints",
-        title=_("Joints of this board"),
-        detail=_("Screws and nuts: size, class, what they go into"),
+    yield leads_to("boards", "board.boards", _("Boards"), _("Choose, add, restore"), icon="swap")
+    yield leads_to(
+        "joints",
+        "bench.joints",
+        _("Joints of this board"),
+        _("Screws and nuts: size, class, what they go into"),
         icon="driver",
-        act=Go("bench.joints"),
     )
-    yield Line(
-        key="settings",
-        title=_("Settings"),
-        detail=_("Rider, tools, units, reading"),
-        icon="settings",
-        act=Go("settings"),
-    )
+    yield leads_to("settings", "settings", _("Settings"), _("Rider, tools, units, reading"), icon="settings")
 
 
 def _parts(world: World) -> Iterator[Block]:
@@ -118,7 +107,7 @@ def _whole(world: World) -> Iterator[Block]:
     if world.is_scratch:
         return
     yield Section(key="whole", title=_("The whole board"))
-    yield Line(key="rename", title=_("Rename"), icon="edit", act=Go("board.name", {"purpose": "rename"}))
-    yield Line(key="copy", title=_("Copy this board"), icon="plus", act=Go("board.name", {"purpose": "copy"}))
+    yield leads_to("rename", "board.name", _("Rename"), icon="edit", purpose="rename")
+    yield leads_to("copy", "board.name", _("Copy this board"), icon="plus", purpose="copy")
     # The next board is not shown after it: its own bin would stand under the same thumb.
     yield Line(key="bin", title=_("Put in the bin"), icon="bin", act=Both((Bin(), Swap("board.boards"))))

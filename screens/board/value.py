@@ -13,7 +13,7 @@ from logic.board import Value, board_fields
 from logic.fields import Field
 from logic.glossary import word_of
 from logic.units import quantities
-from screens.acts import Act, Back, Both, Go, NotKnown, Set, Settle, Turn, Write
+from screens.acts import Act, Back, Both, NotKnown, Set, Settle, Turn, Write
 from screens.asking import figure, number_entry, read_entry
 from screens.blocks import Block, Button, Choice, Line, Option, Picture, Words
 from screens.board.guide import Guide, guide, written
@@ -21,6 +21,7 @@ from screens.page import Foot, Page
 from screens.pictures.asked import picture_of
 from screens.saved_board import untried
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words import HOW_KNOWN, KNOWN
 from screens.words.typed import value_words
 from screens.world import World
@@ -158,7 +159,7 @@ class _Asked:
         word = word_of(self.key)
         if word is not None:
             title = _("What it means: {word}").format(word=word.name)
-            yield Line(key="meaning", title=title, icon="question", act=Go("glossary", {"word": word.key}))
+            yield leads_to("meaning", "glossary", title, icon="question", word=word.key)
 
     def standing(self) -> Iterator[Block]:
         """Yield what stands and how it is known, which a value that stands takes up at once."""

@@ -2,12 +2,13 @@
 
 from collections.abc import Iterator
 
-from screens.acts import Copy, Go
+from screens.acts import Copy
 from screens.asking import fold
 from screens.blocks import Block, Button, Line, Section, Words
 from screens.page import Foot, Page
 from screens.sheet.content import sheet
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.world import World
 
 COPIES = (
@@ -33,11 +34,8 @@ def _blocks(world: World) -> Iterator[Block]:
         yield Words(key="said", text=world.args["_said"], bold=True)
     for what, title, detail, icon in COPIES:
         yield Line(key=what, title=title, detail=detail, icon=icon, act=Copy(what))
-    yield Line(
-        key="files",
-        title=_("Files and copies"),
-        detail=_("A board out or in, a copy of everything"),
-        act=Go("settings.files", {}),
+    yield leads_to(
+        "files", "settings.files", _("Files and copies"), _("A board out or in, a copy of everything")
     )
     yield from fold(world, "sheet", _("Read the sheet here"), lambda: tuple(_sheet(world)))
 

@@ -8,11 +8,11 @@ from logic.store import Record
 from screens.acts import Go, Turn
 from screens.asking import fold
 from screens.blocks import Block, Button, Choice, Field, Line, Option, Section, Words
-from screens.figure_page import signs_line
 from screens.log.due import due_tile
 from screens.page import Foot, Page
 from screens.search_tool import search_tools
 from screens.tongue import _
+from screens.ways import leads_to, signs_line
 from screens.words.log import KINDS, entry_words
 from screens.world import LogBook, World
 
@@ -121,9 +121,9 @@ def _blocks(look: _Look) -> Iterator[Block]:
     rules = len(look.world.upcoming)
     yield Section(key="more", title=_("More"))
     count = _("1 rule") if rules == 1 else _("{count} rules").format(count=rules)
-    yield Line(key="log.due", title=_("All upkeep"), detail=count, icon="due", act=Go("log.due"))
+    yield leads_to("log.due", "log.due", _("All upkeep"), count, icon="due")
     for page, title, icon in MORE:
-        yield Line(key=page, title=title, icon=icon, act=Go(page))
+        yield leads_to(page, page, title, icon=icon)
     yield signs_line()
 
 

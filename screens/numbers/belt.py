@@ -4,13 +4,14 @@ from logic.answers.asked import Asked
 from logic.answers.belt_choice import BeltChoice, BeltRow, belt_choice
 from logic.answers.reading import RIDER, Result
 from logic.board import Value
-from screens.acts import Go, Put
+from screens.acts import Put
 from screens.asking import keeps, stepper
 from screens.blocks import Block, Line, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.pictures.drive import drive
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words.belt import BEYOND, CHOICE, LACKS, makers, stock_title
 from screens.world import World
 
@@ -55,12 +56,12 @@ def belt_page(world: World) -> Page:
         figures=lambda: figures.rows(FIRST, _("The drive"), HEAD),
         advice=(
             Words(key="beyond", text=BEYOND, tone="second"),
-            Line(
-                key="fit",
-                title=_("Does it fit"),
-                detail=_("Ground, deck, hanger, the other motor."),
+            leads_to(
+                "fit",
+                "numbers.fit",
+                _("Does it fit"),
+                _("Ground, deck, hanger, the other motor."),
                 icon="ruler",
-                act=Go("numbers.fit"),
             ),
         ),
         values=VALUES,

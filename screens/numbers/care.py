@@ -2,9 +2,9 @@
 
 from logic.answers.care import advice
 from screens.blocks import Block, Section, Words
-from screens.figure_page import signs_line
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import signs_line
 from screens.world import World
 
 

@@ -6,9 +6,10 @@ from logic.answers.reading import Open, Result
 from logic.errors import NotCharged
 from screens.asking import why, working
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Section, Verdict, Words
-from screens.figure_page import Figures, answered, figure_page, signs_line
+from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import signs_line
 from screens.words.packs import CHARGING, about_hours
 from screens.world import World
 

@@ -6,12 +6,13 @@ from functools import partial
 from logic.answers.feel import LARGER, Feel, changes, feel
 from logic.answers.reading import RIDER, Open, Result
 from logic.tables import pick
-from screens.acts import Ask, Go
+from screens.acts import Ask
 from screens.asking import asked, fold
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Notice, Verdict, Words
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Notice, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words import offer
 from screens.words.feel import BITES, BUSHING, DETAILS, LABELS, PARTS, WOBBLE
 from screens.words.figures import OUTCOMES
@@ -101,8 +102,8 @@ def _warning(world: World, answer: Feel) -> tuple[Block, ...]:
 def _advice(world: World) -> Iterator[Block]:
     for part, title in PARTS.items():
         yield from fold(world, part, title, partial(_changes, part), note=_("Common practice, no source."))
-    yield Line(key="fit", title=_("Does it fit: motors and pulleys"), icon="swap", act=Go("numbers.fit"))
-    yield Line(key="wheel", title=_("Wheel wear and size"), icon="ruler", act=Go("numbers.wheel"))
+    yield leads_to("fit", "numbers.fit", _("Does it fit: motors and pulleys"), icon="swap")
+    yield leads_to("wheel", "numbers.wheel", _("Wheel wear and size"), icon="ruler")
 
 
 def _changes(part: str) -> Iterator[Block]:

@@ -7,7 +7,6 @@ from logic.answers.first_speed import first_speed
 from logic.answers.gearing import Curves, Gearing, gearing
 from logic.answers.reading import RIDER, Item, Result
 from logic.units import quantities
-from screens.acts import Go
 from screens.asking import (
     asked,
     figure,
@@ -18,7 +17,7 @@ from screens.asking import (
     stepper,
     value_line,
 )
-from screens.blocks import Block, Figure, Line, Picture, Section, Words
+from screens.blocks import Block, Figure, Picture, Section, Words
 from screens.numbers.first_speed import ROUNDS, nearer_speed, speed_crown
 from screens.numbers.nearer import following, lacks_values
 from screens.numbers.road import road_blocks, road_note
@@ -27,6 +26,7 @@ from screens.pictures.chart import Curve, Mark, chart, chart_later
 from screens.pictures.strokes import Picture as Strokes
 from screens.tongue import _
 from screens.trying import faults_said, trial_foot, trying, values_heading
+from screens.ways import leads_to
 from screens.words import Style
 from screens.words.gearing import ITEMS
 from screens.world import World
@@ -105,7 +105,7 @@ def gearing_page(world: World) -> Page:
         return (shown(name) for name in every if name not in (CROWN, *said))
 
     # Before there is a speed who wants the range finds it without a swipe.
-    far = Line(key="range", title=_("How far it goes"), icon="road", act=Go("numbers.range"))
+    far = leads_to("range", "numbers.range", _("How far it goes"), icon="road")
     figures: tuple[Block, ...] = (
         *_chart(answer, world.style, wanted=first is None),
         *([Section(key="more", title=_("More answers"), note=shared_sureness(items))] if said else []),

@@ -10,12 +10,12 @@ from logic.board import Value
 from screens.acts import Ask, Go, Turn
 from screens.asking import entry_of, lead, value_line
 from screens.blocks import Block, Line, Section
-from screens.figure_page import signs_line
 from screens.numbers.nearer import following
 from screens.page import Foot, Page
 from screens.search_tool import search_tools
 from screens.tongue import _
 from screens.trying import trial_foot
+from screens.ways import signs_line
 from screens.world import World
 
 WISHES = ("ask.wish_speed", "ask.wish_grade")

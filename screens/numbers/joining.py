@@ -8,9 +8,10 @@ from logic.board import Value
 from screens.acts import Ask
 from screens.asking import field_of, value_line, why, working
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Verdict, Words
-from screens.figure_page import Figures, answered, figure_page, signs_line
+from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import signs_line
 from screens.words.packs import JOINING
 from screens.world import World
 

@@ -3,12 +3,11 @@
 from logic.answers.braking import FROM_SPEED
 from logic.answers.energy import PackFigures, pack_figures
 from logic.answers.reading import RIDER
-from screens.acts import Go
 from screens.asking import value_of
-from screens.blocks import Line
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words.packs import AFTER_REACTION, AT_WORST, ENERGY, OUTCOMES, PARTS
 from screens.world import World
 
@@ -57,12 +56,7 @@ def packs_page(world: World) -> Page:
         controls=CONTROLS,
         figures=lambda: figures.rows(FIRST, head="energy"),
         advice=(
-            Line(
-                key="controller",
-                title=_("What to set in the controller"),
-                icon="settings",
-                act=Go("bench.controller"),
-            ),
+            leads_to("controller", "bench.controller", _("What to set in the controller"), icon="settings"),
         ),
         values=VALUES,
     )

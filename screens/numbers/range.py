@@ -4,9 +4,8 @@ from logic.answers.first_range import first_range
 from logic.answers.range import RangeAnswer, range_answer
 from logic.answers.reading import RIDER, Open, Result
 from logic.answers.riding import FREEZING
-from screens.acts import Go
 from screens.asking import asked, fold, value_text
-from screens.blocks import Block, Line, Picture, Section, Words
+from screens.blocks import Block, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.numbers.first_range import ROUNDS, nearer_range, range_crown
 from screens.numbers.nearer import following, lacks_values
@@ -14,6 +13,7 @@ from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.tongue import _
 from screens.trying import trying
+from screens.ways import leads_to
 from screens.words.drag import ASSUMED, ENTERED, RESTS_ON
 from screens.words.packs import OUTCOMES, RANGE
 from screens.world import World
@@ -183,16 +183,16 @@ def _drag(world: World) -> tuple[Block, ...]:
     text = RESTS_ON.format(rolling=said["rolling"], area=said["drag_area"], known=known)
     return (
         Words(key="rests on", text=text, tone="second"),
-        Line(
-            key="from rides",
-            title=_("From logged rides"),
-            detail=_("Rolling and air by least squares, with their spread."),
-            act=Go("numbers.rides"),
+        leads_to(
+            "from rides",
+            "numbers.rides",
+            _("From logged rides"),
+            _("Rolling and air by least squares, with their spread."),
         ),
-        Line(
-            key="from a coast",
-            title=_("From a coast"),
-            detail=_("Speed against distance or time to standstill."),
-            act=Go("numbers.coast"),
+        leads_to(
+            "from a coast",
+            "numbers.coast",
+            _("From a coast"),
+            _("Speed against distance or time to standstill."),
         ),
     )

@@ -9,10 +9,11 @@ from logic.board import Value
 from logic.tables import rows
 from screens.acts import Ask, Go, Put
 from screens.asking import on_trial, unused, value_of, why, working
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Stepper, Verdict, Words
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Stepper, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words.packs import WIRE, WIRING
 from screens.world import World
 
@@ -56,14 +57,7 @@ def wiring_page(world: World) -> Page:
         hazards=answer.hazards,
         controls=(_gauge(world),),
         figures=lambda: _rows(world, answer, figures),
-        advice=(
-            Line(
-                key="power",
-                title=_("First power: polarity and pre-charge"),
-                icon="wires",
-                act=Go("bench.power"),
-            ),
-        ),
+        advice=(leads_to("power", "bench.power", _("First power: polarity and pre-charge"), icon="wires"),),
         values=VALUES,
     )
 

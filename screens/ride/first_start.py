@@ -2,9 +2,9 @@
 
 from screens.acts import Examples, Go
 from screens.blocks import Block, Button, Line
-from screens.figure_page import signs_line
 from screens.page import Foot, Page
 from screens.tongue import _
+from screens.ways import signs_line
 from screens.world import World
 
 WANTED = (

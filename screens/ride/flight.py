@@ -25,10 +25,11 @@ from screens.blocks import (
     Verdict,
     Words,
 )
-from screens.figure_page import Figures, figure_page, signs_line
+from screens.figure_page import Figures, figure_page
 from screens.page import Foot, Page
 from screens.saved_board import board_ask, board_choice, board_line, trial_note, untried
 from screens.tongue import _
+from screens.ways import signs_line
 from screens.words import refusal
 from screens.words.flight import arithmetic, confirmed, rules_read, verdict_lines, watt_hours, where_lines
 from screens.words.packs import FLIGHT

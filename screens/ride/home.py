@@ -11,12 +11,12 @@ from screens.acts import Go
 from screens.asked import out_of_use
 from screens.blocks import WRONG, Block, Button, Line, Notice, Section, Verdict
 from screens.due_act import due_act
-from screens.figure_page import signs_line
 from screens.page import Foot, Page
 from screens.pictures.gauge import small_gauge
 from screens.ride.first_start import first_start
 from screens.search_tool import search_tools
 from screens.tongue import _
+from screens.ways import leads_to, signs_line
 from screens.words.checks import FITNESS, due_name, due_when, fault_text, items_text, size_text
 from screens.words.packs import hazard_text
 from screens.words.tension import SAID, ago, tension_text
@@ -115,7 +115,7 @@ def _pack(world: World) -> Iterator[Line]:
         return
     title = _("Pack: {volts}").format(volts=world.style.number(volts, "voltage"))
     detail = _("Read {when}").format(when=ago(check.at, world.now))
-    yield Line(key="pack", title=title, detail=detail, icon="battery", act=Go("numbers.packs"))
+    yield leads_to("pack", "numbers.packs", title, detail, icon="battery")
 
 
 def _faults(world: World) -> Iterator[Line]:
@@ -149,7 +149,7 @@ def _due(world: World) -> Iterator[Line]:
         key="due", title=_("DUE: {name}").format(name=name), detail=detail, icon="due", act=due_act(first)
     )
     rest = _("{count} more due").format(count=len(due) - 1) if len(due) > 1 else _("All upkeep")
-    yield Line(key="upkeep", title=rest, detail=_("Do it, or put it off"), icon="clock", act=Go("log.due"))
+    yield leads_to("upkeep", "log.due", rest, _("Do it, or put it off"), icon="clock")
 
 
 def _more(world: World) -> Iterator[Block]:
@@ -162,19 +162,15 @@ def _more(world: World) -> Iterator[Block]:
             act = Go("ride.run", {"list": key})
             yield Line(key=key, title=of.title, detail=items_text(len(of.items)), icon="checklist", act=act)
     if out or _riding(world):
-        yield Line(key="tension", title=_("Tension check"), icon="gauge", act=Go("ride.tension"))
+        yield leads_to("tension", "ride.tension", _("Tension check"), icon="gauge")
     if not _riding(world):
         detail = _("Distance, energy or volts")
-        yield Line(key="add", title=_("Add a ride"), detail=detail, icon="road", act=Go("log.ride"))
-    yield Line(
-        key="lists",
-        title=_("All checks"),
-        detail=_("After a crash, after water, storage"),
-        icon="checklist",
-        act=Go("ride.lists"),
+        yield leads_to("add", "log.ride", _("Add a ride"), detail, icon="road")
+    yield leads_to(
+        "lists", "ride.lists", _("All checks"), _("After a crash, after water, storage"), icon="checklist"
     )
-    yield Line(key="wrong", title=_("Something is wrong"), icon="search", act=Go("bench.faults"))
-    yield Line(key="fly", title=_("Pack for a flight"), icon="flight", act=Go("ride.flight"))
+    yield leads_to("wrong", "bench.faults", _("Something is wrong"), icon="search")
+    yield leads_to("fly", "ride.flight", _("Pack for a flight"), icon="flight")
 
 
 def _riding(world: World) -> bool:

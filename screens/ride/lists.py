@@ -7,6 +7,7 @@ from screens.acts import Go
 from screens.blocks import Line
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words.checks import broke_off, check_text, items_text
 from screens.words.tension import ago
 from screens.world import World
@@ -23,12 +24,8 @@ def lists_page(world: World) -> Page:
         title=_("All checks"),
         blocks=(
             *(_line(world, key, lists[key]) for key in order),
-            Line(
-                key="own",
-                title=_("My own lists"),
-                detail=_("Copy one of these and change it"),
-                icon="edit",
-                act=Go("settings.lists"),
+            leads_to(
+                "own", "settings.lists", _("My own lists"), _("Copy one of these and change it"), icon="edit"
             ),
         ),
     )

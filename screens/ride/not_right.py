@@ -9,6 +9,7 @@ from screens.blocks import Block, Button, Choice, Field, Line, Notice, Option, W
 from screens.page import Foot, Page
 from screens.tongue import _
 from screens.update.checks import note_key
+from screens.ways import leads_to
 from screens.world import World
 
 EXAMPLES = (
@@ -56,13 +57,13 @@ def _blocks(item: Item, sign: str, key: str, words: str) -> Iterator[Block]:
 
 def _links(item: Item) -> Iterator[Line]:
     if item.belt:
-        yield Line(key="tension", title=_("Tension check"), icon="gauge", act=Go("ride.tension"))
+        yield leads_to("tension", "ride.tension", _("Tension check"), icon="gauge")
     if item.opens == "ride.pack_signs":
         yield Line(key="signs", title=_("Pack: stop signs"), icon="battery", bad=True, act=Go(item.opens))
     if item.joint:
         act = Go("bench.joint", {"joint": item.joint})
         yield Line(key="joint", title=_("Torque and locker of this screw"), icon="driver", act=act)
-    yield Line(key="guide", title=_("Fault guide"), icon="search", act=Go("bench.faults"))
+    yield leads_to("guide", "bench.faults", _("Fault guide"), icon="search")
 
 
 def _foot(of: Checklist, item: Item, sign: str, note: str) -> Foot:

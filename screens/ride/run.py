@@ -20,6 +20,7 @@ from screens.ride.run_figures import figure_rows, said_of
 from screens.ride.run_links import links
 from screens.tongue import _
 from screens.update.checks import typed_key
+from screens.ways import leads_to
 from screens.words.checks import NEARLY_EMPTY, NEARLY_EMPTY_TOLD, REFUSALS, broke_off, items_text, size_text
 from screens.world import World
 
@@ -164,12 +165,13 @@ def _more(world: World, session: Session, item: Item) -> Iterator[Line]:
             icon="clock",
             act=Answer(ASIDE),
         )
-    yield Line(
-        key="whole",
-        title=_("The whole list"),
-        detail=items_text(len(session.of.items)),
+    yield leads_to(
+        "whole",
+        "ride.run_list",
+        _("The whole list"),
+        items_text(len(session.of.items)),
         icon="checklist",
-        act=Go("ride.run_list", {"list": session.of.key}),
+        list=session.of.key,
     )
     yield Line(
         key="bench",

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan
 from logic.board import Board
-from screens.acts import Act, Both, Go, Say, Settle, Turn
+from screens.acts import Act, Both, Say, Settle, Turn
 from screens.asking import figure, fold, shared_sureness, working
 from screens.belt_values import belt_first, belt_lines
 from screens.belt_verdict import form_of
@@ -27,6 +27,7 @@ from screens.ride.belt_check import Check
 from screens.ride.readings import readings
 from screens.tongue import _
 from screens.trying import KEEP_THIS_BOARD
+from screens.ways import leads_to
 from screens.words import Style
 from screens.words.tension import (
     ITEMS,
@@ -112,12 +113,13 @@ def blocks(check: Check) -> Iterator[Block]:
         text=_("Another depth asks for another pull: the belt tension stays the same."),
         tone="second",
     )
-    yield Line(
-        key="set",
-        title=_("Set this belt"),
-        detail=_("Four places round the wheel, and the other ways."),
+    yield leads_to(
+        "set",
+        "bench.belt",
+        _("Set this belt"),
+        _("Four places round the wheel, and the other ways."),
         icon="bench",
-        act=Go("bench.belt", {"side": check.side}),
+        side=check.side,
     )
     yield _aloud(check)
     if check.world.args.get("_hint"):

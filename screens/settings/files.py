@@ -4,11 +4,12 @@ from collections.abc import Iterator
 
 from logic.exchange.arriving import Arrival
 from logic.exchange.copies import FOLDER, CopyLook, weekly_copies
-from screens.acts import Copy, Go, OpenFile, OpenText, PickFile, TakeIn, Turn
+from screens.acts import Copy, OpenFile, OpenText, PickFile, TakeIn, Turn
 from screens.asking import fold
 from screens.blocks import PLAIN, UNSURE, Block, Button, Field, Line, Section, Verdict, Words
 from screens.page import Foot, Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.world import World
 
 PATH, PASTED = "file/path", "file/text"
@@ -68,7 +69,7 @@ def _ways(world: World) -> Iterator[Block]:
     )
     yield from fold(world, "paste", _("Paste the text of a board"), lambda: tuple(_paste(pasted)))
     yield from _kept(world)
-    yield Line(key="unread", title=_("Could not be read"), act=Go("settings.unread", {}), icon="question")
+    yield leads_to("unread", "settings.unread", _("Could not be read"), icon="question")
 
 
 def _paste(pasted: str) -> Iterator[Block]:

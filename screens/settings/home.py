@@ -14,6 +14,7 @@ from screens.asking import fold
 from screens.blocks import Block, Choice, Line, Option, Words
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words import KNOWN
 from screens.words.typed import not_used
 from screens.world import World
@@ -33,14 +34,14 @@ def settings_page(world: World) -> Page:
             *_person(world),
             *fold(world, "tools", _("Tools"), lambda: _tools(world), _("Scale, depth, hex key")),
             *fold(world, "phone", _("Voice, notes and feel"), lambda: _phone(world)),
-            Line(
-                key="sources",
-                title=_("Where the numbers come from"),
-                detail=_("Sources, and what was checked"),
-                act=Go("settings.sources"),
+            leads_to(
+                "sources",
+                "settings.sources",
+                _("Where the numbers come from"),
+                _("Sources, and what was checked"),
             ),
             Words(key="about", text=ABOUT, tone="second"),
-            Line(key="licences", title=_("Licences"), icon="open", act=Go("settings.licences")),
+            leads_to("licences", "settings.licences", _("Licences"), icon="open"),
         ),
         places=False,
     )
@@ -86,20 +87,8 @@ def _person(world: World) -> Iterator[Block]:
         act=Go("board.value", {"key": RIDER.key}),
         **_said(world, person.rider, f"board/{RIDER.key}", "mass", ""),
     )
-    yield Line(
-        key="lists",
-        title=_("My lists"),
-        detail=_("Copy a list and change it"),
-        icon="checklist",
-        act=Go("settings.lists"),
-    )
-    yield Line(
-        key="files",
-        title=_("Files and copies"),
-        detail=_("Write one, take one in"),
-        icon="save",
-        act=Go("settings.files"),
-    )
+    yield leads_to("lists", "settings.lists", _("My lists"), _("Copy a list and change it"), icon="checklist")
+    yield leads_to("files", "settings.files", _("Files and copies"), _("Write one, take one in"), icon="save")
 
 
 def _said(world: World, value: Value | None, typed: str, quantity: str, otherwise: str) -> dict[str, Any]:

@@ -3,10 +3,11 @@
 from collections.abc import Iterator
 
 from logic.checks.lists import Checklist
-from screens.acts import CopyList, Go
+from screens.acts import CopyList
 from screens.blocks import Block, Line, Section, Words
 from screens.page import Page
 from screens.tongue import _
+from screens.ways import leads_to
 from screens.words.checks import items_text
 from screens.world import World
 
@@ -22,14 +23,13 @@ def _own(world: World) -> Iterator[Block]:
         text = _("No list of your own yet. Copy one and change it; ours stays as it is.")
         yield Words(key="none", text=text)
     for key, of in own.items():
-        yield Line(
-            key=key,
-            title=of.title,
-            detail=_("{items}, version {version}").format(
-                items=items_text(len(of.items)), version=of.version
-            ),
+        yield leads_to(
+            key,
+            "settings.list",
+            of.title,
+            _("{items}, version {version}").format(items=items_text(len(of.items)), version=of.version),
             icon="edit",
-            act=Go("settings.list", {"key": key}),
+            key=key,
         )
 
 
