@@ -1,12 +1,14 @@
 """A scrolled column of blocks: Kivy's RecycleView with one light widget for each block in sight."""
 
+from bisect import bisect_left, bisect_right
+from itertools import accumulate
 from typing import Any
 
 from kivy.graphics import Color, Rectangle
 from kivy.metrics import dp
-from kivy.uix.recycleboxlayout import RecycleBoxLayout
 from kivy.uix.recycleview import RecycleView
-from kivy.uix.recycleview.views import RecycleDataAdapter
+from kivy.uix.recycleview.layout import RecycleLayoutManagerBehavior
+from kivy.uix.widget import Widget
 
 from screens.blocks import Block
 from screens.paper.colours import colour
@@ -14,45 +16,56 @@ from screens.paper.sheet import Laid, Touch
 from screens.paper.view import BlockView
 
 
-class Views(RecycleDataAdapter):
-    """Gives each block the view that has painted it already, wherever it stood: what did not change is not painted again."""
+class Column(RecycleLayoutManagerBehavior, Widget):
+    """Stands the blocks in sight under one another. Their heights are known: only where each begins is left to work out.
+
+    A block keeps the view that has painted it, wherever it stands: what did not change is not painted again.
+    """
 
     SPARE = 16
     """Views that are kept although nothing of theirs is in sight."""
 
-    views: dict[int, BlockView]
-
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
         """Begin without any."""
-        self._spare: list[BlockView] = []
         super().__init__(**kwargs)
+        self.views: dict[int, BlockView] = {}
+        self._spare: list[BlockView] = []
+        self._tops: list[float] = [0.0]
 
-    def invalidate(self) -> None:
-        """Keep the views when the blocks changed: many will be the same."""
-        self._spare += self.views.values()
-        self._take_dirty()
-        self.views = {}
+    def compute_layout(self, data: list[dict[str, Any]], _flags: object) -> None:
+        """Work out where each block begins, from the top."""
+        self._tops = list(accumulate((one["laid"].height for one in data), initial=0.0))
+        self.height = self._tops[-1]
 
-    def get_view(self, index: int, data_item: dict[str, Any], viewclass: Any) -> Any:  # noqa: ANN401  (Kivy's own signature)
-        """Return the view of a block: the one that shows it, else one whose block has gone, else a new one."""
-        self._take_dirty()
-        laid, spare = data_item["laid"], self._spare
-        place = next((at for at, view in enumerate(spare) if view.laid is laid), None)
-        if place is None:
-            wanted = {id(one) for one in self.recycleview.laids}
-            place = next((at for at, view in enumerate(spare) if id(view.laid) not in wanted), None)
-        if place is None and len(spare) > self.SPARE:
-            place = 0
-        if place is None:
-            return self.create_view(index, data_item, viewclass)
-        view = spare.pop(place)
-        self.refresh_view_attrs(index, data_item, view)
-        return view
+    def compute_visible_views(self, data: list[dict[str, Any]], viewport: tuple[float, ...]) -> range:
+        """Return the places of what is in sight."""
+        _, low, _, tall = viewport
+        first = bisect_right(self._tops, self.height - low - tall) - 1
+        return range(max(0, first), min(len(data), bisect_left(self._tops, self.height - low)))
 
-    def _take_dirty(self) -> None:
-        for views in self.dirty_views.values():
-            self._spare += views.values()
-            views.clear()
+    def set_visible_views(self, indices: range, data: list[dict[str, Any]], _viewport: object) -> None:
+        """Give each block in sight its view, and put it where it stands."""
+        shown = {place: data[place]["laid"] for place in indices}
+        wanted = {id(laid): place for place, laid in shown.items()}
+        views: dict[int, BlockView] = {}
+        free: list[BlockView] = []
+        for view in (*self._spare, *self.views.values()):
+            place = wanted.pop(id(view.laid), None)
+            if place is None:
+                free.append(view)
+            else:
+                views[place] = view
+        for place in wanted.values():
+            views[place] = free.pop() if free else BlockView()
+        self._spare = free[-self.SPARE :]
+        for view in free:
+            if view.parent is self:
+                self.remove_widget(view)
+        for place, view in views.items():
+            view.take(place, shown[place], (self.x, self.top - self._tops[place + 1]))
+            if view.parent is None:
+                self.add_widget(view)
+        self.views = views
 
 
 class Pane(RecycleView):
@@ -65,7 +78,6 @@ class Pane(RecycleView):
         """Begin empty."""
         kwargs.setdefault("size_hint", (None, None))
         super().__init__(**kwargs)
-        self.view_adapter = Views()
         self.bar_width = dp(3)
         self.bar_margin = dp(1)
         self.scroll_distance = dp(24)
@@ -75,15 +87,13 @@ class Pane(RecycleView):
         self.blocks: tuple[Block, ...] = ()
         self.laids: tuple[Laid, ...] = ()
         self._spare = 0.0
-        column = RecycleBoxLayout(
-            orientation="vertical",
-            size_hint=(1, None),
-            default_size_hint=(None, None),
-            key_size="box",
-        )
-        column.bind(minimum_height=column.setter("height"))
-        self.add_widget(column)
-        self.viewclass = BlockView
+        self.column = Column(size_hint=(1, None))
+        self.add_widget(self.column)
+
+    @property
+    def views(self) -> dict[int, BlockView]:
+        """Return the views in sight by the places of their blocks."""
+        return self.column.views
 
     @property
     def total(self) -> float:
@@ -110,15 +120,12 @@ class Pane(RecycleView):
             for place, laid in enumerate(laids):
                 if self.data[place]["laid"] is not laid:
                     self.data[place]["laid"] = laid
-            for place, view in self.view_adapter.views.items():
+            for place, view in self.views.items():
                 if place < len(laids):
                     view.show(laids[place])
         else:
-            data = [{"laid": laid, "box": (laid.width, laid.height)} for laid in laids]
-            if spare:
-                empty = Laid(self.width, spare)
-                data.append({"laid": empty, "box": (self.width, spare)})
-            self.data = data
+            ends = (Laid(self.width, spare),) if spare else ()
+            self.data = [{"laid": laid} for laid in (*laids, *ends)]
         self.to(offset)
 
     def to(self, offset: float) -> None:
@@ -130,7 +137,7 @@ class Pane(RecycleView):
 
     def repaint(self) -> None:
         """Paint what is in sight anew: the colours changed."""
-        for view in self.view_adapter.views.values():
+        for view in self.views.values():
             if view.laid is not None:
                 view.show(view.laid, again=True)
 
@@ -139,7 +146,7 @@ class Pane(RecycleView):
         if not self.collide_point(x, y):
             return None
         inside_x, inside_y = self.to_local(x, y)
-        for view in self.view_adapter.views.values():
+        for view in self.views.values():
             if view.collide_point(inside_x, inside_y):
                 touch = view.hit(inside_x - view.x, inside_y - view.y)
                 return None if touch is None else (view, touch)
@@ -155,6 +162,7 @@ class Strip(BlockView):
         self.tone = tone
         self.bleed: tuple[float, float] | None = None
         self.block: Block | None = None
+        self._shown: object = None
         with self.canvas.before:
             self._colour = Color()
             self._ground = Rectangle()
@@ -162,6 +170,9 @@ class Strip(BlockView):
     def show(self, laid: Laid, *, again: bool = False) -> None:
         """Paint the ground as well."""
         super().show(laid, again=again)
-        self._colour.rgba = colour(self.tone)
         start, width = self.bleed or (0.0, self.width)
-        self._ground.pos, self._ground.size = (start, 0.0), (width, self.height)
+        ground = (colour(self.tone), start, width, self.height)
+        if ground != self._shown:
+            self._shown = ground
+            self._colour.rgba = ground[0]
+            self._ground.pos, self._ground.size = (start, 0.0), (width, self.height)

@@ -124,7 +124,7 @@ class Parts:
         for strip in self.strips:
             yield strip, strip.block
         for pane in self.panes:
-            for view in pane.view_adapter.views.values():
+            for view in pane.views.values():
                 shows = view.laid is not None and 0 <= view.index < len(pane.blocks)
                 yield view, pane.blocks[view.index] if shows else None
 

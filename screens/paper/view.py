@@ -3,7 +3,6 @@
 from typing import Any
 
 from kivy.graphics import Canvas, Color, PopMatrix, PushMatrix, Rectangle, Translate
-from kivy.uix.recycleview.views import RecycleDataViewBehavior
 from kivy.uix.widget import Widget
 
 from screens.paper.colours import colour
@@ -14,7 +13,7 @@ PRESSED = 0.24
 """Share of ink over what is pressed."""
 
 
-class BlockView(RecycleDataViewBehavior, Widget):
+class BlockView(Widget):
     """Shows one laid-out block; `index` is its place in the data."""
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
@@ -37,10 +36,11 @@ class BlockView(RecycleDataViewBehavior, Widget):
     def _moved(self, *_: object) -> None:
         self._move.x, self._move.y = (round(side) for side in self.pos)
 
-    def refresh_view_attrs(self, _list: object, index: int, data: dict[str, Any]) -> None:
-        """Take what the list shows at a place."""
+    def take(self, index: int, laid: Laid, pos: tuple[float, float]) -> None:
+        """Show what the list has at a place."""
         self.index = index
-        self.show(data["laid"])
+        self.show(laid)
+        self.pos = pos
 
     def show(self, laid: Laid, *, again: bool = False) -> None:
         """Paint a block, unless it is the one that is painted already; `again` after a change of colours."""
