@@ -8,7 +8,7 @@ from kivy.metrics import dp
 from logic.frozen import frozen
 from screens.acts import Act
 from screens.blocks import Block, Button
-from screens.paper.scale import LEAD, ROW, SMALL, TEXT
+from screens.paper.scale import BARS, LEAD, RADIUS, ROW, SMALL, TEXT
 from screens.paper.sheet import Sheet
 
 GREAT = (112, 88)
@@ -39,6 +39,7 @@ class Bars(Block):
 
 def bars(block: Bars, sheet: Sheet) -> None:
     """Draw the bars: side by side where their words have room, else the main one below in full width."""
+    sheet.look = sheet.look.capped(BARS)
     edge, gap = dp(8), dp(8)
     room = sheet.width - 2 * edge
     tall = dp(96 if block.tall and not sheet.look.low else 64 if block.tall else 56)
@@ -106,7 +107,7 @@ def row_of_bars(  # noqa: PLR0913  (bars and their place)
             look, tone = {"fill": "ground", "edge": "bad", "line": dp(3)}, "bad"
         else:
             look, tone = {"fill": "ground", "edge": "text", "line": dp(1.5)}, "text"
-        sheet.box(left, y, wide, tall, radius=dp(8), **look)
+        sheet.box(left, y, wide, tall, radius=dp(RADIUS), **look)
         said, role, pad = (bar.text, SMALL, dp(8)) if small else (_said(bar), role, dp(10))
         fitted = sheet.fits(said, role, wide - 2 * pad, bold=True)
         sheet.write(

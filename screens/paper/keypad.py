@@ -10,11 +10,13 @@ from screens.acts import Act, Put
 from screens.blocks import Block, Button, Entry, Option
 from screens.paper.bars import Bars, row_of_bars
 from screens.paper.controls import option_key
-from screens.paper.scale import LEAD, SMALL, TEXT, TITLE
+from screens.paper.scale import LEAD, RADIUS, SMALL, TEXT, TITLE
 from screens.paper.sheet import Sheet, inner
 from screens.tongue import _
 
 MINUS = "\N{MINUS SIGN}"
+
+
 KEYS = ("789", "456", "123", ".0")
 DELETE, CLEAR, UNIT = "delete", "clear", "unit"
 
@@ -29,6 +31,8 @@ class Typed(Block):
     sentence: str = ""
     wrong: bool = False
     beside: tuple[Button, ...] = ()
+    listed: bool = False
+    """Whether what is chosen is shown with its tick below: then the label has the room."""
 
     def acts(self) -> Mapping[str, Act | None]:
         """Return the acts of the bars beside it."""
@@ -77,9 +81,7 @@ def typed(block: Typed, sheet: Sheet) -> None:
     sheet.box(0, 0, sheet.width, dp(2), fill="bad" if block.wrong else "main")
     y = dp(6)
     if block.beside:
-        # Two bars take half the room as one does, more only where their words need it: what is asked is read beside them.
-        wanted = sum(sheet.wide(bar.text, SMALL, bold=True) + dp(24) for bar in block.beside)
-        share = min(max(room * 0.5, min(wanted, room * 0.68)), dp(340))
+        share = _beside_typed(block, sheet, room)
         room -= share + dp(8)
     if block.sentence:
         said_room = sheet.width - dp(24)
@@ -94,7 +96,11 @@ def typed(block: Typed, sheet: Sheet) -> None:
         # The number is what was typed: it goes before its unit.
         value = shown
     label = sheet.wide(block.label, TEXT)
-    if label + wide + dp(12) <= room and not block.beside:
+    if block.listed:
+        told = sheet.fits(block.label, TEXT, room)
+        low = y + max(0.0, (dp(48) - told.height) / 2 if block.beside else 0.0)
+        bottom = low + sheet.write(block.label, TEXT, x, low, room).height
+    elif label + wide + dp(12) <= room and not block.beside:
         tall = sheet.line(TITLE, bold=True)
         sheet.write(block.label, TEXT, x, y + (tall - sheet.line(TEXT)) * 0.62, label + 1, tone="second")
         sheet.write(
@@ -113,6 +119,18 @@ def typed(block: Typed, sheet: Sheet) -> None:
         row_of_bars(sheet, block.beside, x + room + dp(8), y, share, tall, len(block.beside) - 1, small=True)
         bottom = max(bottom, y + tall)
     sheet.y = bottom + dp(4)
+
+
+def _beside_typed(block: Typed, sheet: Sheet, room: float) -> float:
+    """Return the room of the bars beside what is typed.
+
+    One or two take half of it, more only where their words need it. They give way, down to their longest word, to a label whose
+    middle would be left out.
+    """
+    words = [sheet.wide(bar.text, SMALL, bold=True) + dp(24) for bar in block.beside]
+    least = sum(max(sheet.longest(bar.text, SMALL, bold=True) + dp(24), dp(72)) for bar in block.beside)
+    share = min(max(room * 0.5, min(sum(words), room * 0.68)), dp(340))
+    return max(min(share, room - dp(8) - sheet.wide(block.label, SMALL)), min(least, share))
 
 
 def keys(block: Keys, sheet: Sheet) -> None:
@@ -164,7 +182,7 @@ def _cells(sheet: Sheet, block: Keys, rows: list[list[tuple[str, str]]]) -> None
                 fill="key",
                 edge="outline",
                 line=dp(1),
-                radius=dp(8),
+                radius=dp(RADIUS),
             )
             name = letter
             if part == DELETE:
@@ -172,11 +190,7 @@ def _cells(sheet: Sheet, block: Keys, rows: list[list[tuple[str, str]]]) -> None
                 name = _("Delete")
             else:
                 role = (
-                    TITLE
-                    if part in "0123456789.," + MINUS + "/"
-                    else LEAD
-                    if part.startswith("unit")
-                    else TEXT
+                    TITLE if part in "0123456789.,-/" + MINUS else LEAD if part.startswith("unit") else TEXT
                 )
                 text = block.unit if part == UNIT else _("Clear") if part == CLEAR else letter
                 name = _("Unit {unit}").format(unit=text) if part == UNIT else text
@@ -226,7 +240,7 @@ def entry_blocks(
     """Return the blocks that enter a value: what is typed, and the keys for it or the options."""
     if entry.field.kind == "choice":
         return (
-            Typed(key="typed", label=entry.label, text=_label(entry), unit="", beside=beside),
+            Typed(key="typed", label=entry.label, text=_label(entry), unit="", beside=beside, listed=True),
             Options(key="options", of=entry.key, field=entry.field, chosen=entry.chosen, keeps=entry.keeps),
         )
     wrong = bool(entry.sentence) and sentence == entry.sentence

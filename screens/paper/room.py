@@ -52,11 +52,11 @@ def foot_look(blocks: tuple[Block, ...], width: float, look: Look, most: float) 
     """Return the look in which a foot takes no more than so much of the height: its text shrinks to normal at the least."""
     scale = look.scale
     while scale > 1.0:
-        chosen = Look(scale, look.number, look.low)
+        chosen = replace(look, scale=scale)
         if sum(measure(block, width, chosen).height for block in blocks) <= most:
             return chosen
         scale = max(1.0, scale - 0.1)
-    return Look(1.0, look.number, look.low)
+    return replace(look, scale=1.0)
 
 
 def whole_look(blocks: Sequence[Block], whole: str, width: float, look: Look, room: float) -> Look:

@@ -1,5 +1,7 @@
 """The type scale: seven sizes, a continuous text scale that keeps their order, and the measures of touch."""
 
+from dataclasses import replace
+
 from kivy.metrics import dp
 
 from logic.frozen import frozen
@@ -10,11 +12,17 @@ GENTLE = 0.2
 """What lies above LEAD grows by this share of what was asked: large text is large already."""
 FRAME = 1.3
 """Header, places and keys grow with text up to this."""
+BARS = 1.6
+"""The words of the bars grow with text up to this: they are bold, and what is read above them needs the room."""
+BARS = 1.6
+"""The words of the bars grow with text up to this: they are bold, and what is read above them needs the room."""
 
 TOUCH = 48
 """Least side of what is touched, in dp."""
 ROW = 56
 """Least height of a row, in dp."""
+RADIUS = 8
+"""How round the corners of all are that can be touched, and of a verdict, in dp."""
 EDGE = 16
 """Margin at the sides of a page, in dp."""
 LINE = 640
@@ -48,4 +56,8 @@ class Look:
 
     def framed(self) -> "Look":
         """Return the look of header, places and keys."""
-        return Look(min(self.scale, FRAME), self.number, self.low)
+        return self.capped(FRAME)
+
+    def capped(self, most: float) -> "Look":
+        """Return the look whose text grows to so much at the most."""
+        return self if self.scale <= most else replace(self, scale=most)
