@@ -1,18 +1,21 @@
 """What stands around a page's blocks: header, places, and the bar that offers the way back."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from kivy.metrics import dp
 
 from logic.frozen import frozen
 from screens.acts import Act, Back, Dismiss, Go, Place, Undo
 from screens.blocks import Block, Button
-from screens.paper.scale import LEAD, SMALL, TEXT
+from screens.paper.scale import LEAD, RADIUS, SMALL, TEXT
 from screens.paper.sheet import Sheet, touchable
 from screens.tongue import _
 
 PLACES = (("ride", _("Ride")), ("bench", _("Bench")), ("numbers", _("Numbers")), ("log", _("Log")))
 EDGE_BACK = 16
+CHIP = 36
+"""Height of the board's chip in dp; it is touched over the height of the header."""
 
 
 @frozen(kw_only=True)
@@ -69,51 +72,54 @@ def header(block: Header, sheet: Sheet) -> None:
         if tool.act is not None:
             sheet.touch(f"tool {place}", end, 0, dp(52), tall, tool.text)
     if block.board:
-        said = ", ".join(part for part in (block.board, block.note) if part)
-        room = (end - x) * 0.62
-        wide = min(sheet.wide(said, TEXT, bold=True) + dp(28), room)
-        end -= wide
-        sheet.box(end, dp(3), wide, tall - dp(6), fill="key", edge="outline", line=dp(1.5), radius=dp(6))
-        sheet.write(
-            said,
-            TEXT,
-            end + dp(8),
-            (tall - sheet.line(TEXT, bold=True)) / 2,
-            wide - dp(16),
-            bold=True,
-            one=True,
-        )
-        sheet.touch("board", end, 0, wide, tall, _("Board {name}").format(name=block.board))
+        end = chip(block, sheet, x, end, tall)
     room = end - x - dp(6)
     # A long title is smaller, then on two lines, before its middle is left out.
-    role = LEAD if sheet.wide(block.title, LEAD, bold=True) <= room else TEXT
-    two = sheet.fits(block.title, SMALL, room, bold=True)
-    if sheet.wide(block.title, role, bold=True) > room and len(two.lines) == 2 and two.height <= tall:  # noqa: PLR2004
+    roles = (role for role in (LEAD, TEXT, SMALL) if sheet.wide(block.title, role, bold=True) <= room)
+    role, two = next(roles, 0), sheet.fits(block.title, SMALL, room, bold=True)
+    if not role and len(two.lines) == 2 and two.height <= tall:  # noqa: PLR2004
         sheet.write(block.title, SMALL, x, (tall - two.height) / 2, room, bold=True)
     else:
-        high = sheet.line(role, bold=True)
-        sheet.write(block.title, role, x, (tall - high) / 2, room, bold=True, one=True)
+        high = sheet.line(role or SMALL, bold=True)
+        sheet.write(block.title, role or SMALL, x, (tall - high) / 2, room, bold=True, one=True)
     sheet.y = tall
 
 
+def chip(block: Header, sheet: Sheet, x: float, end: float, tall: float) -> float:
+    """Draw the board's name as a key that opens the boards, its note where there is room; return its left edge."""
+    room, sign = (end - x) * 0.66, dp(20)
+    ends = dp(14) + sign + dp(8)
+    whole = ", ".join(part for part in (block.board, block.note) if part)
+    said = whole if sheet.wide(whole, TEXT, bold=True) + ends <= room else block.board
+    wide = min(sheet.wide(said, TEXT, bold=True) + ends, room)
+    line = sheet.line(TEXT, bold=True)
+    high = max(dp(CHIP), line + dp(8))
+    left = end - wide
+    sheet.box(left, (tall - high) / 2, wide, high, fill="panel", edge="outline", line=dp(1), radius=high / 2)
+    sheet.write(said, TEXT, left + dp(14), (tall - line) / 2, wide - ends, bold=True, one=True)
+    sheet.icon("open", end - sign - dp(8), (tall - sign) / 2, sign)
+    sheet.touch("board", left, 0, wide, tall, _("Board {name}").format(name=block.board))
+    return left
+
+
 def places(block: Places, sheet: Sheet) -> None:
-    """Draw the places as cells of one size; the one that one is in is filled and bold."""
-    count = len(PLACES)
-    icon = dp(24)
-    low = sheet.look.low and not block.upright
+    """Draw the places as cells of one size, their names in one size; the one that one is in is filled and bold."""
+    count, icon = len(PLACES), dp(24)
+    wide = sheet.width if block.upright else sheet.width / count
+    room = wide - dp(8)
+    while sheet.look.scale > 1.0 and any(sheet.wide(name, SMALL, bold=True) > room for _key, name in PLACES):
+        sheet.look = replace(sheet.look, scale=max(1.0, sheet.look.scale - 0.05))
     text = sheet.line(SMALL, bold=True)
-    tall = max(dp(52), (0 if low else icon) + text + dp(8))
+    tall = max(dp(52), icon + text + dp(8))
     for place, (name, title) in enumerate(PLACES):
-        wide = sheet.width if block.upright else sheet.width / count
         x, y = (0.0, place * (tall + dp(4))) if block.upright else (place * wide, 0.0)
         here = name == block.here
         tone = "over_main" if here else "text"
         if here:
-            sheet.box(x + dp(3), y + dp(3), wide - dp(6), tall - dp(6), fill="main", radius=dp(8))
-        if not low:
-            sheet.icon(name, x + (wide - icon) / 2, y + (tall - icon - text) / 2, icon, tone)
-        foot = y + (tall - icon - text) / 2 + icon if not low else y + (tall - text) / 2
-        sheet.write(title, SMALL, x + dp(8), foot, wide - dp(16), tone=tone, bold=True, align="center")
+            sheet.box(x + dp(3), y + dp(3), wide - dp(6), tall - dp(6), fill="main", radius=dp(RADIUS))
+        top = y + (tall - icon - text) / 2
+        sheet.icon(name, x + (wide - icon) / 2, top, icon, tone)
+        sheet.write(title, SMALL, x + dp(4), top + icon, room, tone=tone, bold=True, align="center")
         sheet.touch(name, x, y, wide, tall, title, on=tone)
     sheet.y = count * (tall + dp(4)) if block.upright else tall
     if not block.upright:
@@ -129,7 +135,7 @@ def way_back(block: WayBack, sheet: Sheet) -> None:
     tall = touchable(said.height + dp(16))
     sheet.box(0, 0, sheet.width, tall, fill="text")
     sheet.write(block.text, TEXT, dp(12), (tall - said.height) / 2, room - dp(8), tone="ground")
-    sheet.box(dp(12) + room, dp(5), word, tall - dp(10), edge="ground", line=dp(1.5), radius=dp(6))
+    sheet.box(dp(12) + room, dp(5), word, tall - dp(10), edge="ground", line=dp(1.5), radius=dp(RADIUS))
     sheet.write(
         block.word,
         TEXT,
