@@ -36,6 +36,7 @@ class Theme(EventDispatcher):
     over_main = ColorProperty()  # Not on_main: Kivy takes that for the handler of changes of main.
     outline = ColorProperty()
     key = ColorProperty()
+    tint = ColorProperty()
     good = ColorProperty()
     bad = ColorProperty()
     trial = ColorProperty()

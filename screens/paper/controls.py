@@ -1,9 +1,11 @@
 """How what is tried and written on a page is laid out: steppers, choices and fields of text."""
 
+from math import ceil
+
 from kivy.metrics import dp
 
 from screens import blocks as b
-from screens.paper.scale import LEAD, ROW, SMALL, TEXT
+from screens.paper.scale import LEAD, RADIUS, ROW, SMALL, TEXT
 from screens.paper.sheet import Sheet, inner
 
 SHORT = 12
@@ -25,7 +27,9 @@ def stepper(block: b.Stepper, sheet: Sheet) -> None:
     ):
         live = act is not None
         fill = "key" if live else ""
-        sheet.box(left, y, key, tall, radius=dp(6), line=dp(1.5), fill=fill, edge="outline", dashed=not live)
+        sheet.box(
+            left, y, key, tall, radius=dp(RADIUS), line=dp(1), fill=fill, edge="outline", dashed=not live
+        )
         side = sheet.look.framed().size(LEAD) * 1.3
         sheet.icon(icon, left + (key - side) / 2, y + (tall - side) / 2, side, "text" if live else "second")
         if live:
@@ -52,21 +56,23 @@ def stepper(block: b.Stepper, sheet: Sheet) -> None:
 
 
 def choice(block: b.Choice, sheet: Sheet) -> None:
-    """Draw options as keys: short ones in one row, else two to a row, else each in its own."""
+    """Draw options as keys: short ones in as few rows as there is room for, else two to a row, else each in its own."""
     x, room = inner(sheet)
     y = dp(6)
     y += sheet.write(block.label, TEXT, x, y, room, tone="second").height + dp(2)
     count, gap = len(block.options), dp(6)
     role, tick = (SMALL, dp(16)) if block.small else (TEXT, dp(20))
-    beside = dp(16 if block.small else 18) + tick
+    beside = dp(12) + tick
     longest = max(sheet.longest(one.text, role, bold=True) for one in block.options)
 
     def fits(columns: int) -> bool:
         wide: float = (room - gap * (columns - 1)) / columns
         return max(longest, dp(48) - dp(16)) + beside <= wide
 
-    one_row = all(len(one.text) <= SHORT for one in block.options) and count <= 5  # noqa: PLR2004
-    columns = count if one_row and fits(count) else 2 if fits(2) and count > 1 else 1
+    short = all(len(one.text) <= SHORT for one in block.options)
+    most = next((one for one in range(min(count, 5 if short else 2), 1, -1) if fits(one)), 1)
+    # As many to a row as make as few rows, shared evenly.
+    columns = ceil(count / ceil(count / most))
     wide = (room - gap * (columns - 1)) / columns
     for start in range(0, count, columns):
         row = block.options[start : start + columns]
@@ -92,14 +98,18 @@ def option_key(  # noqa: PLR0913  (a key with its place)
     tick: float = 20.0,
 ) -> None:
     """Draw one option: the chosen one has a tick, a thick frame and bold words."""
-    look = {"edge": "main", "line": dp(3)} if one.chosen else {"edge": "outline", "line": dp(1.5)}
+    look = (
+        {"fill": "tint", "edge": "main", "line": dp(3)}
+        if one.chosen
+        else {"fill": "ground", "edge": "outline", "line": dp(1)}
+    )
     if one.act is None:
         look["dashed"] = True
-    sheet.box(left, y, wide, tall, fill="key", radius=dp(6), **look)
+    sheet.box(left, y, wide, tall, radius=dp(RADIUS), **look)
     if one.chosen:
         sheet.icon("tick", left + dp(6), y + (tall - tick) / 2, tick, "main")
-    before = dp(8) + (tick if one.chosen else 0.0)
-    room = wide - dp(8) - before
+    before = dp(6) + (tick if one.chosen else 0.0)
+    room = wide - dp(6) - before
     # Room is kept for bold words beside a tick, which may take a line more than these.
     height = sheet.fits(one.text, role, room, bold=one.chosen).height
     sheet.write(one.text, role, left + before, y + (tall - height) / 2, room, bold=one.chosen, align="center")
@@ -116,7 +126,7 @@ def text_field(block: b.Field, sheet: Sheet) -> None:
     side = sheet.look.size(LEAD) * 1.1
     wide = room - dp(26) - side
     tall = max(dp(ROW), sheet.fits(shown or " ", LEAD, wide).height + dp(20))
-    sheet.box(x, y, room, tall, fill="panel", edge="outline", line=dp(1.5), radius=dp(6))
+    sheet.box(x, y, room, tall, fill="panel", edge="outline", line=dp(1), radius=dp(RADIUS))
     sheet.write(shown, LEAD, x + dp(10), y + dp(10), wide, tone="text" if block.text else "second")
     sheet.icon("edit", x + room - dp(8) - side, y + (tall - side) / 2, side, "second")
     sheet.touch("field", x, y, room, tall, block.label)

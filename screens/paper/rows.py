@@ -5,11 +5,19 @@ from typing import Any
 from kivy.metrics import dp
 
 from screens import blocks as b
-from screens.paper.scale import LEAD, ROW, SMALL, TEXT, TOUCH
+from screens.paper.scale import FRAME, LEAD, RADIUS, ROW, SMALL, TEXT, TOUCH
 from screens.paper.sheet import Drawing, Sheet, inner
 
 SMALL_DRAWING = 108
 """Width of the drawing at the end of a row, in dp; it is a third as high."""
+
+
+def _stands_beside(sheet: Sheet, label: str, role: float, beside: float, room: float) -> bool:
+    """Tell whether a label has room beside its number. As a tall column there it stands over it: that is hardly higher."""
+    if beside < max(sheet.longest(label, role), room * 0.34):
+        return False
+    lines = len(sheet.fits(label, role, beside).lines)
+    return lines <= 2 or lines == len(sheet.fits(label, role, room).lines)  # noqa: PLR2004
 
 
 def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
@@ -32,16 +40,17 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     # A row that is bad as a whole has no detail to say so.
     tone = "second" if grey else "bad" if bad and not under else "text"
     mark = sheet.look.framed().size(LEAD) * 1.1
-    start, pad = x + (mark + dp(10) if icon else 0.0), dp(8)
+    # With large text the words need the room of the tile.
+    tile = mark + (dp(14) if sheet.look.scale <= FRAME else 0.0)
+    start, pad = x + (tile + dp(12) if icon else 0.0), dp(8)
     end = x + room - (mark if opens else 0.0)
     role = LEAD if big else TEXT
     wide = max(sheet.wide(right, LEAD, bold=True), sheet.wide(change, SMALL, bold=True))
     beside = end - start - wide - (dp(12) if right else 0.0)
-    longest = sheet.longest(left, role)
     y, middle = pad, 0.0
     changed = sheet.line(SMALL, bold=True) if change or reserve else 0.0
     said: dict[str, Any] = {"tone": "bad" if bad else "second", "bold": bad}
-    if not right or beside >= max(longest, (end - start) * 0.34):
+    if not right or _stands_beside(sheet, left, role, beside, end - start):
         # A detail that would be squeezed into a column beside the value stands under both.
         squeezed = len(sheet.fits(under, SMALL, beside, bold=bad).lines) > len(
             sheet.fits(under, SMALL, end - start, bold=bad).lines
@@ -86,10 +95,26 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     # Its signs stand beside the value, and where that has no line of its own in the middle of the row.
     top = (middle or sheet.y / 2) - mark / 2
     if icon:
-        sheet.icon(icon, x, top, mark, tone="bad" if tone == "bad" else "main")
+        row_icon(sheet, icon, x, top, mark, tile, tone)
     if opens:
         sheet.icon(opens, end + dp(2), top, mark, tone="second")
     sheet.box(x, sheet.y - dp(1), room, dp(1), fill="hair")
+
+
+STATES = ("tick", "cross", "ticked", "unticked", "too little", "too much")
+"""Icons that say how it stands; the others say where a row leads, each on its tile."""
+
+
+def row_icon(  # noqa: PLR0913  (an icon with its place)
+    sheet: Sheet, icon: str, x: float, top: float, mark: float, tile: float, tone: str
+) -> None:
+    """Draw the icon at the left of a row, on a tile where there is room for one."""
+    bad, pad = tone == "bad", (tile - mark) / 2
+    if pad > 0 and icon not in STATES:
+        sheet.box(x, top - pad, tile, tile, fill="bad" if bad else "tint", radius=dp(RADIUS))
+        sheet.icon(icon, x + pad, top, mark, tone="ground" if bad else "main")
+    else:
+        sheet.icon(icon, x + pad, top, mark, tone="bad" if bad else "main")
 
 
 def figure_row(block: b.FigureRow, sheet: Sheet) -> None:
@@ -159,7 +184,7 @@ def line(block: b.Line, sheet: Sheet) -> None:
     if block.chosen:
         edge = dp(4)
         sheet.box(
-            edge, edge, sheet.width - 2 * edge, sheet.y - 2 * edge, edge="main", line=dp(3), radius=dp(6)
+            edge, edge, sheet.width - 2 * edge, sheet.y - 2 * edge, edge="main", line=dp(3), radius=dp(RADIUS)
         )
     if block.act is not None:
         sheet.touch("act", 0, 0, sheet.width, sheet.y, block.said())

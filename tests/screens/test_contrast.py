@@ -6,7 +6,7 @@ import pytest
 
 from tests.contrast import COLOURS, THEMES, contrast
 
-PAPERS = ("ground", "panel", "key")
+PAPERS = ("ground", "panel", "key", "tint")
 INKS = ("text", "second", "main", "good", "bad", "trial")
 MARKS = ("outline", "main", "bad", "trial", "chart_a", "chart_b", "chart_c")
 
