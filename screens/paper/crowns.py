@@ -6,7 +6,7 @@ from kivy.metrics import dp
 
 from logic.units import GAP
 from screens import blocks as b
-from screens.paper.scale import LEAD, NUMBERS, SMALL, TEXT, TITLE, Look
+from screens.paper.scale import EDGE, LEAD, NUMBERS, RADIUS, SMALL, TEXT, TITLE, Look
 from screens.paper.sheet import Sheet, inner, touchable
 
 TILE = 72
@@ -16,18 +16,18 @@ FORMS: dict[str, tuple[str, str, dict[str, Any]]] = {
     b.RIGHT: ("tick", "ground", {"fill": "good"}),
     b.WRONG: ("cross", "text", {"fill": "ground", "edge": "bad", "line": 4.0}),
     b.UNSURE: ("question", "text", {"fill": "ground", "edge": "trial", "line": 3.0, "dashed": True}),
-    b.PLAIN: ("", "text", {"fill": "panel", "edge": "outline", "line": 1.0}),
+    b.PLAIN: ("", "text", {}),
 }
 
 
 def verdict(block: b.Verdict, sheet: Sheet) -> None:
-    """Draw a tile with sign and word; told apart by its form, not by its colour."""
+    """Draw a tile with sign and word; told apart by its form, not by its colour. What is no verdict has no frame."""
     icon, tone, look = FORMS[b.PLAIN if block.grey else block.form]
     icon = block.sign if icon and block.sign else icon
     edge = dp(8)
     side = sheet.look.size(TITLE) * 1.25 if icon else 0.0
-    x = edge + dp(12) + (side + dp(10) if icon else 0.0)
-    room = sheet.width - x - edge - dp(10)
+    x = edge + dp(12) + (side + dp(10) if icon else 0.0) if look else dp(EDGE)
+    room = sheet.width - x - (edge + dp(10) if look else dp(EDGE))
     place = len(sheet.marks)
     y = edge + dp(10)
     word = sheet.write(block.word, TITLE, x, y, room, tone=tone, bold=True)
@@ -38,8 +38,9 @@ def verdict(block: b.Verdict, sheet: Sheet) -> None:
         # What is less than the tile stands in its middle.
         shift = (tall - dp(20) - word.height - text.height) / 2
         sheet.shift(shift, place)
-    box = {"radius": dp(6), **look}
-    sheet.marks.insert(place, _box(edge, edge, sheet.width - 2 * edge, tall, box))
+    if look:
+        box = {"radius": dp(RADIUS), **look}
+        sheet.marks.insert(place, _box(edge, edge, sheet.width - 2 * edge, tall, box))
     if icon:
         sheet.icon(icon, edge + dp(12), edge + (tall - side) / 2, side, tone)
     sheet.y = tall + 2 * edge
@@ -77,16 +78,21 @@ def figure(block: b.Figure, sheet: Sheet) -> None:
     y += sheet.write(block.label, TEXT, x, y, room, tone="second").height
     unit = sheet.wide(" " + block.unit, LEAD) if block.unit else 0.0
     sizes = [size for size in NUMBERS if size <= sheet.look.number]
-    size = next((one for one in sizes if sheet.wide(block.number, one, bold=True) + unit <= room), sizes[-1])
-    number = sheet.write(block.number, size, x, y, room - unit, tone=tone, bold=True)
-    if block.unit:
-        low = y + number.height - number.size * 0.24 - sheet.line(LEAD) * 0.79
+    # A number never stands on two lines: at the largest text it is smaller, or its unit goes under it.
+    said = block.number.replace(" ", GAP)
+    size = next((one for one in sizes if sheet.wide(said, one, bold=True) + unit <= room), sizes[-1])
+    alone = sheet.fits(said, size, room - unit - dp(6), bold=True).size < sheet.look.size(TITLE)
+    number = sheet.write(said, size, x, y, room - (0.0 if alone else unit + dp(6)), tone=tone, bold=True)
+    under = y + number.height
+    if alone:
+        under += sheet.write(block.unit, LEAD, x, under, room, tone=tone).height
+    else:
+        low = under - number.size * 0.24 - sheet.line(LEAD) * 0.79
         sheet.write(block.unit, LEAD, x + number.width + dp(6), low, max(unit, dp(20)), tone=tone)
     after = number.width + unit + dp(20)
     beside = room - after
     told = sheet.fits(block.change or f"+88.8 {block.unit}", TEXT, room, bold=True)
-    fits = told.width <= beside and len(told.lines) == 1
-    under = y + number.height
+    fits = told.width <= beside and len(told.lines) == 1 and not alone
     if block.change and fits:
         sheet.write(
             block.change,
@@ -97,12 +103,13 @@ def figure(block: b.Figure, sheet: Sheet) -> None:
             tone="trial",
             bold=True,
         )
-    elif block.change or (block.reserve and not fits):
+    if block.detail:
+        under += sheet.write(block.detail, SMALL, x, under, room, tone="second").height
+    if not fits and (block.change or block.reserve):
+        # The line of a change comes last, as in a row: without one there is no gap between number and detail.
         under += (
             sheet.write(block.change, TEXT, x, under, room, tone="trial", bold=True).height or told.height
         )
-    if block.detail:
-        under += sheet.write(block.detail, SMALL, x, under, room, tone="second").height
     sheet.y = under + dp(8)
     if block.act is not None:
         sheet.touch("act", 0, 0, sheet.width, touchable(sheet.y), block.said())

@@ -166,6 +166,8 @@ class Strip(BlockView):
         with self.canvas.before:
             self._colour = Color()
             self._ground = Rectangle()
+            self._hair = Color(0, 0, 0, 0)
+            self._edge = Rectangle()
 
     def show(self, laid: Laid, *, again: bool = False) -> None:
         """Paint the ground as well."""
@@ -176,3 +178,7 @@ class Strip(BlockView):
             self._shown = ground
             self._colour.rgba = ground[0]
             self._ground.pos, self._ground.size = (start, 0.0), (width, self.height)
+            if self.tone == "panel":
+                # In the Sun theme its ground is the page's: a line says where it ends.
+                self._hair.rgba = colour("hair")
+                self._edge.pos, self._edge.size = (start, 0.0), (width, dp(1))

@@ -18,15 +18,20 @@ from screens.blocks import (
     WRONG,
     Button,
     Cell,
+    Choice,
     Columns,
     Field,
+    Figure,
     FigureRow,
+    Line,
     Notice,
+    Option,
     Picture,
     Verdict,
 )
-from screens.paper.furniture import Header
+from screens.paper.furniture import Header, Places
 from screens.paper.ink import ICONS
+from screens.paper.keypad import Typed
 from screens.paper.measure import measure
 from screens.paper.picture import lay
 from screens.paper.scale import Look
@@ -121,16 +126,74 @@ def test_a_long_title_is_smaller_then_on_two_lines_and_never_over_its_icons() ->
         assert laid.height == dp(48)
 
 
+def test_a_title_is_left_out_in_its_middle_only_where_its_smallest_size_has_no_room() -> None:
+    """At 320 dp "Motor face screws" had room beside two icons, and lost its middle: it fitted the smallest size on one line."""
+    tools = tuple(Button(name, Back(), icon=name) for name in ("day", "send"))
+    for title in ("Motor face screws", "Wheel pulley bolts", "Gearing and speed", "Hold for how long"):
+        laid = measure(Header(key="header", title=title, tools=tools), dp(320), Look(2.0).framed())
+        assert [mark.cut for mark in inks(laid, title)] == [False], title
+
+
+@pytest.mark.parametrize("scale", SCALES)
+def test_the_four_places_have_icons_and_names_of_one_size(scale: float) -> None:
+    for width in (320, 360, 412):
+        laid = measure(Places(key="places", here="ride"), dp(width), Look(scale, low=True).framed())
+        names = [mark for mark in inks(laid) if mark.font != ICONS]
+        assert len(icons(laid)) == len(names) == 4
+        assert len({mark.size for mark in names}) == 1
+        assert laid.height <= dp(56)
+
+
+@pytest.mark.parametrize("width", [320, 360])
+def test_the_label_of_what_is_typed_is_whole_beside_its_key(width: int) -> None:
+    for label in ("Energy marked on one pack", "Arm of your key or spanner", "Wanted centre distance"):
+        block = Typed(key="typed", label=label, text="90", unit="Wh", beside=(Button("Done", Back()),))
+        laid = measure(block, dp(width), Look())
+        assert [mark.cut for mark in inks(laid, label)] == [False], label
+
+
+def test_a_number_stands_on_one_line_with_its_unit_at_its_end_or_under_it() -> None:
+    for scale in SCALES:
+        block = Figure(key="a", label="Range", number="21.2 to 25.9", unit="km", reserve=True)
+        laid = measure(block, dp(320), Look(scale, 36))
+        (unit,), number = inks(laid, "km"), next(mark for mark in inks(laid) if mark.text.startswith("21.2"))
+        assert len(number.lines) == 1
+        under = unit.x == number.x and unit.y >= number.y + number.height - 1
+        assert under or 0 <= unit.x - number.x - number.width <= dp(12)
+
+
+def test_a_label_does_not_stand_as_a_tall_column_beside_its_number() -> None:
+    row = Line(key="a", title="Screw, below its head", value="not set", act=Back())
+    laid = measure(row, dp(320), Look(2.0))
+    (label,), (value,) = inks(laid, "Screw, below its head"), inks(laid, "not set")
+    assert len(label.lines) <= 2
+    assert value.y >= label.y + label.height - 1
+
+
+def test_short_options_stand_in_as_few_rows_as_there_is_room_for() -> None:
+    for count, rows in ((2, 1), (3, 1), (4, 1), (5, 2), (6, 2)):
+        options = tuple(Option(f"M{place}", Back()) for place in range(count))
+        laid = measure(Choice(key="thread", label="Thread", options=options), dp(360), Look())
+        assert len({touch.y for touch in laid.touches}) == rows, count
+
+
 def seen(verdict: Verdict) -> tuple[object, ...]:
     """Return what of a tile is left without words and without colour: filled or not, its frame, its sign."""
     laid = measure(verdict, dp(360), Look())
-    tile = next(mark for mark in laid.marks if isinstance(mark, Box))
+    tile = boxed(laid)
+    if tile is None:
+        return ()
     return (
         tile.fill in ("good", "main"),
         round(tile.line),
         tile.dashed,
         tuple(mark.lines for mark in icons(laid)),
     )
+
+
+def boxed(laid: Laid) -> Box | None:
+    """Return the tile of a verdict; what is no verdict has none."""
+    return next((mark for mark in laid.marks if isinstance(mark, Box)), None)
 
 
 WORDS = ("slack", "on the edge: may be slack", "in window", "tight", "")
@@ -153,7 +216,11 @@ def test_the_form_of_a_verdict_is_seen_in_grey(theme: str) -> None:
     """A filled tile stands out of the panel it lies on, a frame out of its tile, a sign out of its ground."""
     for word in WORDS:
         laid = measure(tile(word), dp(360), Look())
-        box = next(mark for mark in laid.marks if isinstance(mark, Box))
+        box = boxed(laid)
+        assert (box is None) == (form_of(word) == PLAIN)
+        if box is None:
+            assert icons(laid) == []
+            continue
         if form_of(word) == RIGHT:
             assert contrast(shade(box.fill, theme), shade("panel", theme)) >= TEXT
         else:
