@@ -284,7 +284,7 @@ def test_a_trial_is_seen_from_page_to_page(gears: Session) -> None:
     gears.tap("Motor pulley, one more")
     gears.front.place("numbers")
     gears.settle()
-    assert gears.shows("trial open")
+    assert gears.shows("Trial open")
     gears.tap("Gearing and speed")
     gears.tap("Top speed, loaded")
     assert gears.page.title == "Working"
