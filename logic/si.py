@@ -1,5 +1,6 @@
 """SI units as annotated floats: plain floats to Python, a unit to a reader, to a working and to Pint."""
 
+from collections.abc import Callable
 from typing import Annotated
 
 One = Annotated[float, "1"]
@@ -42,3 +43,5 @@ JoulePerKelvin = Annotated[float, "J/K"]
 JoulePerKilogramKelvin = Annotated[float, "J/(kg*K)"]
 WattPerNewtonMetreSquared = Annotated[float, "W/(N*m)**2"]
 WattPerKelvin = Annotated[float, "W/K"]
+ForceCurve = Annotated[Callable[[float], float], "N"]
+"""A force by the road speed in m/s."""

@@ -243,6 +243,11 @@ def unrecorded() -> Iterator[None]:
         _recording.reset(token)
 
 
+def is_recording() -> bool:
+    """Tell whether numbers are traced at the moment."""
+    return _recording.get()
+
+
 def given(number: Given) -> float:
     """Return a number put in, traced while recording is on."""
     value = float(number.value)

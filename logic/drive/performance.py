@@ -1,19 +1,18 @@
 """What the board can do: loaded speed, steepest grade, acceleration, and what turns and flows at a speed."""
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import asin, atan, sqrt, tan
-from typing import Annotated, Literal
+from typing import Annotated, Literal, TypeVar
 
 from logic.drive.push import Drivetrain, push_curve, top_unloaded_speed
+from logic.drive.quick import quick_load, quick_push
 from logic.drive.road import Road, air_drag_at, load_curve
 from logic.errors import InputError, NoFigure, positive
 from logic.roots import bracketed
-from logic.si import Kilogram, MetrePerSecond, MetrePerSecondSquared, Newton, One
-from logic.workings import Root, cited, solved
+from logic.si import ForceCurve, Kilogram, MetrePerSecond, MetrePerSecondSquared, Newton, One
+from logic.workings import Root, cited, is_recording, solved, unrecorded
 
-ForceCurve = Annotated[Callable[[float], float], "N"]
-"""A force by the road speed in m/s."""
+Seen = TypeVar("Seen", Drivetrain, Road)
 
 Outcome = Literal["meets", "cannot start", "runs past"]
 """How push and road load meet: at a speed, not even at standstill, or only above the unloaded speed."""
@@ -91,30 +90,56 @@ def acceleration(*, tractive_force: Newton, road_load: Newton, mass: Kilogram) -
 class Steady:
     """Where push and load meet. `speed` is None unless they do.
 
-    `push` and `load` are those at the meeting, at standstill ("cannot start") or unloaded ("runs past").
+    `at` is the speed of the meeting, standstill ("cannot start") or unloaded ("runs past").
     """
 
     outcome: Outcome
     speed: MetrePerSecond | None
-    push: Newton
-    load: Newton
+    at: MetrePerSecond
     unloaded: MetrePerSecond
+    pushes: ForceCurve
+    loads: ForceCurve
+
+    @property
+    def push(self) -> Newton:
+        """Return the push there."""
+        return self.pushes(self.at)
+
+    @property
+    def load(self) -> Newton:
+        """Return the load there."""
+        return self.loads(self.at)
 
 
 def steady_speed(drive: Drivetrain, road: Road) -> Steady:
     """Return the loaded speed at full remote, or the key of the sentence that says why there is none."""
-    return steady_between(push_curve(drive), load_curve(road), top_unloaded_speed(drive))
+    with unrecorded():
+        quick = quick_push(_plain(drive)), quick_load(_plain(road))
+    push, load = (_searched(*both) for both in zip((push_curve(drive), load_curve(road)), quick, strict=True))
+    return steady_between(push, load, top_unloaded_speed(drive))
+
+
+def _plain(of: Seen) -> Seen:
+    """Return a drive or a road as plain numbers."""
+    return replace(of, **{name: float(number) for name, number in vars(of).items()})
+
+
+def _searched(cited_curve: ForceCurve, quick: ForceCurve) -> ForceCurve:
+    """Return a curve as its cited formulas where it is recorded; the search, which is not, takes the quick one."""
+    return lambda speed: cited_curve(speed) if is_recording() else quick(speed)
 
 
 def steady_between(push: ForceCurve, load: ForceCurve, top: MetrePerSecond) -> Steady:
     """Return where a push and a load meet below the unloaded speed, or why they do not."""
 
     def steady(outcome: Outcome, speed: MetrePerSecond | None, at: MetrePerSecond) -> Steady:
-        return Steady(outcome=outcome, speed=speed, push=push(at), load=load(at), unloaded=top)
+        return Steady(outcome=outcome, speed=speed, at=at, unloaded=top, pushes=push, loads=load)
 
-    if push(0.0) <= load(0.0):
+    with unrecorded():
+        starts, ends = push(0.0) > load(0.0), push(top) <= load(top)
+    if not starts:
         return steady("cannot start", None, 0.0)
-    if push(top) > load(top):
+    if not ends:
         return steady("runs past", None, top)
     meeting = loaded_speed(tractive_force=push, road_load=load, unloaded_speed=top)
     return steady("meets", meeting, meeting)

@@ -5,11 +5,10 @@ from dataclasses import dataclass
 from logic.drive.flow import at_full_remote
 from logic.drive.integral import integral
 from logic.drive.motor import torque_constant
-from logic.drive.performance import ForceCurve
 from logic.drive.push import Drivetrain, push_curve
 from logic.drive.road import Road, load_curve
 from logic.errors import NoFigure, positive
-from logic.si import Joule, Kilogram, Metre, MetrePerSecond, Second
+from logic.si import ForceCurve, Joule, Kilogram, Metre, MetrePerSecond, Second
 from logic.workings import method
 
 

@@ -8,12 +8,12 @@ from typing import Literal
 from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.integral import integral
 from logic.drive.motor import back_emf, torque_constant
-from logic.drive.performance import ForceCurve
 from logic.drive.push import Drivetrain
 from logic.drive.road import Road, load_curve
 from logic.errors import InputError, NoFigure, positive
 from logic.si import (
     Ampere,
+    ForceCurve,
     Kilogram,
     Metre,
     MetrePerSecond,
