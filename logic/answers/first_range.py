@@ -5,18 +5,11 @@ from dataclasses import dataclass
 from typing import Literal
 
 from logic.answers.asked import Asked, Asking
-from logic.answers.first_speed import (
-    FIRST,
-    WEIGHT,
-    Ends,
-    RoughParts,
-    RoughReading,
-    taken_as_usual,
-    with_band,
-)
+from logic.answers.first_speed import FIRST, WEIGHT
 from logic.answers.range import LoggedRide, RangeParts, range_alone
 from logic.answers.reading import RIDER, Item, Open
-from logic.answers.run import Middle, Run, answer
+from logic.answers.rough import RoughParts, RoughReading, RoughRun
+from logic.answers.run import Middle, answer
 from logic.board import Board, Value
 from logic.pack.range import range_distance
 from logic.tables import pick
@@ -49,17 +42,14 @@ def first_range(board: Board, rider: Value | None, asking: Asking) -> FirstRange
     if lacks:
         return FirstRange("nothing", Open("range_modelled", missing=lacks))
 
-    def make(key: str = "", end: Literal["low", "usual", "high"] = "usual") -> RoughRange:
-        return RoughRange(RoughReading(board, rider, key, end), Asked(asking))
+    def make(reading: RoughReading) -> RoughRange:
+        return RoughRange(reading, Asked(asking))
 
-    run = Run(make)
+    run = RoughRun(board, rider, make)
     if any((rider if key == RIDER.key else board.value(key)) is None for key in RIDING):
         return FirstRange("by usual", run.figure("range_by_usual", "distance", _by_usual))
-    item = run.figure("range_modelled", "distance", lambda parts: parts.modelled_range)
-    taken = taken_as_usual(board)
-    return FirstRange(
-        "modelled", with_band(item, taken, Ends(make, lambda parts: parts.modelled_range)), taken
-    )
+    item = run.banded("range_modelled", "distance", lambda parts: parts.modelled_range)
+    return FirstRange("modelled", item, run.taken)
 
 
 @answer()

@@ -9,8 +9,9 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.belt_parts import FEWEST_IN_MESH, BeltParts
 from logic.answers.braking import brake_of
 from logic.answers.first_push import HILLS
-from logic.answers.first_speed import WEIGHT, RoughParts, RoughReading, taken_as_usual
+from logic.answers.first_speed import WEIGHT
 from logic.answers.reading import RIDER, Open, Reading
+from logic.answers.rough import RoughParts, RoughReading, taken_as_usual
 from logic.answers.run import Run
 from logic.belt.catalogue import catalogue_teeth
 from logic.belt.geometry import belt_length, centre_distance, pitch_diameter, whole_teeth_in_mesh

@@ -7,14 +7,12 @@ import pytest
 from logic.answers.first_speed import (
     FIRST,
     LIMITS,
-    OPEN,
     WEIGHT,
-    RoughParts,
-    RoughReading,
     first_speed,
 )
 from logic.answers.gearing import gearing, top_loaded
 from logic.answers.reading import Open, Result
+from logic.answers.rough import OPEN, RoughParts, RoughReading
 from logic.board import Board, Value
 from logic.exchange import demo_boards
 from logic.tables import rows
