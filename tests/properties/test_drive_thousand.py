@@ -23,6 +23,7 @@ from logic.drive.road import Road, load_curve
 from logic.drive.start import distance_to_speed, start, time_to_speed
 from logic.drive.stopping import Brake, brake_curve, distance_of_stop
 from logic.errors import InputError
+from logic.workings import recording
 from screens.words.figures import OUTCOMES
 
 BOARDS = 1000
@@ -341,6 +342,33 @@ def test_quick_curves_are_the_cited_ones() -> None:
         assert quick_load(road)(speed) == pytest.approx(load_curve(road)(speed), rel=1e-9, abs=1e-9)
         assert quick_brake(brake)(speed) == pytest.approx(brake_curve(brake)(speed), rel=1e-9, abs=1e-9)
         assert quick_top(drive) == pytest.approx(second_top(drive), rel=1e-12)
+
+
+def test_a_search_takes_the_quick_curves_and_tells_the_cited_ones(monkeypatch: pytest.MonkeyPatch) -> None:
+    asked: list[float] = []
+
+    def counted(drive: Drivetrain) -> Callable[[float], float]:
+        cited = push_curve(drive)
+
+        def push(speed: float) -> float:
+            asked.append(float(speed))
+            return cited(speed)
+
+        return push
+
+    monkeypatch.setattr("logic.drive.performance.push_curve", counted)
+    dice, met = Random(3), 0
+    while met < 50:
+        drive, road = any_drive(dice), any_road(dice)
+        asked.clear()
+        with recording():
+            steady = steady_speed(drive, road)
+            if steady.speed is None:
+                continue
+            met += 1
+            # Once: where it was found, for the working.
+            assert asked == [float(steady.speed)]
+            assert steady.push == pytest.approx(float(steady.load), rel=1e-7, abs=1e-6)
 
 
 def test_rows_of_the_table_are_the_figures() -> None:
