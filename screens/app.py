@@ -17,7 +17,9 @@ from logic.store import Clock as TellsTime
 from logic.store.errors import CannotStore
 from logic.store.opening import open_store
 from screens import environment
-from screens.acts import Act, Examples, Settle
+from screens.acts import Act
+from screens.acts.boards import Examples
+from screens.acts.keeping import Settle
 from screens.front import Front
 from screens.paper.paper import Paper
 from screens.phone.text_size import text_scale

@@ -11,7 +11,8 @@ from logic.errors import InputError
 from logic.fields import Field
 from logic.frozen import frozen
 from logic.units import Shown, quantities
-from screens.acts import Act, Ask, Go, Put, Turn, Type
+from screens.acts import Act, Go, Turn
+from screens.acts.entering import Ask, Put, Type
 from screens.blocks import Block, Choice, Entry, Figure, FigureRow, Fold, Line, Option, Stepper
 from screens.tongue import _
 from screens.words import Style, offer, refusal, sureness

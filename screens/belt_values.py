@@ -5,7 +5,8 @@ from typing import NamedTuple
 
 from logic.answers.reading import Open
 from logic.answers.tension import BeltPlan
-from screens.acts import Arrive, Ask, Both, Done, Turn
+from screens.acts import Arrive, Both, Turn
+from screens.acts.entering import Ask, Done
 from screens.asking import entry_of, fold, refused_now, value_line, value_of
 from screens.blocks import Block, Button, Picture, Progress, Verdict, Words
 from screens.page import Foot, Page

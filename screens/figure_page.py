@@ -9,7 +9,9 @@ from logic.answers.reading import Item, Open, Result
 from logic.board import Board
 from logic.errors import InputError
 from logic.frozen import frozen
-from screens.acts import Act, Ask, Drop
+from screens.acts import Act
+from screens.acts.entering import Ask
+from screens.acts.keeping import Drop
 from screens.asked import out_of_use
 from screens.asking import (
     choice,

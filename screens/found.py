@@ -7,7 +7,8 @@ from logic.checks.faults import faults
 from logic.search import Thing, search
 from logic.store import Record
 from logic.tables import Row
-from screens.acts import Act, Both, Go, Place, Write
+from screens.acts import Act, Both, Go, Place
+from screens.acts.entering import Write
 from screens.bench.faults import SEARCH as FAULTS
 from screens.bench.joint_card import board_of
 from screens.bench.lookup import SEARCH as SCREWS

@@ -18,19 +18,10 @@ from logic.store.errors import CannotStore, Damaged
 from logic.store.opening import look_next_time
 from logic.units import registry
 from screens import faults
-from screens.acts import (
-    Act,
-    Arrive,
-    Back,
-    Both,
-    Dismiss,
-    Done,
-    Go,
-    Place,
-    Remember,
-    Share,
-    Turn,
-)
+from screens.acts import Act, Arrive, Back, Both, Dismiss, Go, Place, Turn
+from screens.acts.entering import Done
+from screens.acts.keeping import Remember
+from screens.acts.outside import Share
 from screens.lighting import lit
 from screens.page import Page
 from screens.paper import hand

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from logic.person import Person
-from screens.acts import Settle
+from screens.acts.keeping import Settle
 from screens.blocks import Button
 from screens.page import Page
 from screens.tongue import _

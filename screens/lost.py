@@ -2,7 +2,7 @@
 
 from logic.store.errors import CannotStore
 from screens import faults
-from screens.acts import Share
+from screens.acts.outside import Share
 from screens.asking import fold
 from screens.blocks import Button, Words
 from screens.page import Foot, Page

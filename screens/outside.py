@@ -8,26 +8,25 @@ from kivy.core.window import Window
 from kivy.logger import Logger
 
 from logic.exchange.files import write_whole
-from screens.acts import (
-    Act,
+from screens.acts import Act, Turn
+from screens.acts.boards import OpenFile
+from screens.acts.keeping import Settle
+from screens.acts.outside import (
     AllowNotes,
     HandOn,
     HandOnFile,
     Heard,
     Listen,
-    OpenFile,
     OpenSound,
     PickFile,
     PutFile,
     ReadOut,
     Say,
     SendFile,
-    Settle,
     Share,
     Shine,
     Tilt,
     Tilted,
-    Turn,
 )
 from screens.page import Page
 from screens.phone import incline, light, notices, share, speech

@@ -2,7 +2,7 @@
 
 from datetime import timedelta
 
-from screens.acts import Remember
+from screens.acts.keeping import Remember
 from screens.phone.notices import notice
 from screens.update import update
 from screens.words.checks import due_name

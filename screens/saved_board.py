@@ -3,7 +3,8 @@
 from dataclasses import replace
 
 from logic.answers.asked import questions
-from screens.acts import Act, Ask, Go
+from screens.acts import Act, Go
+from screens.acts.entering import Ask
 from screens.asking import choice, value_line
 from screens.blocks import Choice, Line, Words
 from screens.tongue import _

@@ -3,7 +3,9 @@
 from collections.abc import Sequence
 
 from logic.errors import InputError
-from screens.acts import Ask, Done, Drop, Go, Keep
+from screens.acts import Go
+from screens.acts.entering import Ask, Done
+from screens.acts.keeping import Drop, Keep
 from screens.asking import entry_of
 from screens.blocks import Button, Words
 from screens.page import Foot

@@ -11,7 +11,9 @@ from random import Random
 from logic.errors import InputError
 from logic.person import SYSTEMS, TEXT_SCALES, THEMES
 from screens import blocks as b
-from screens.acts import Act, Back, Dismiss, Done, Go, Place, Settle, Type, Undo, Write
+from screens.acts import Act, Back, Dismiss, Go, Place, Undo
+from screens.acts.entering import Done, Type, Write
+from screens.acts.keeping import Settle
 from screens.page import Page
 from tests.pages.reader import Reader
 from tests.pages.states import examples, names

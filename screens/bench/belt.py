@@ -5,7 +5,8 @@ from dataclasses import replace
 
 from logic.answers.reading import Result
 from logic.log import BeltFitted
-from screens.acts import Go, Record, Turn
+from screens.acts import Go, Turn
+from screens.acts.keeping import Record
 from screens.asking import fold
 from screens.belt_values import belt_first, belt_lines
 from screens.bench.loads import Weight

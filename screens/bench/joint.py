@@ -5,7 +5,8 @@ from collections.abc import Iterator
 from logic.answers.joint_entry import tightening
 from logic.answers.joints import joint_card, kind_of
 from logic.answers.reading import Open
-from screens.acts import Go, Record
+from screens.acts import Go
+from screens.acts.keeping import Record
 from screens.bench.joint_card import CardBlocks, board_of, rides_since
 from screens.blocks import Block, Button, Line, Section, Words
 from screens.page import Foot, Page

@@ -11,7 +11,8 @@ from logic.board_joints import joint_places
 from logic.fields import ARM
 from logic.store import Record
 from logic.units import show_in
-from screens.acts import Go, Settle
+from screens.acts import Go
+from screens.acts.keeping import Settle
 from screens.asking import figure, fold, shared_sureness, working
 from screens.bench.explained import explained
 from screens.blocks import (

@@ -8,7 +8,9 @@ from logic.answers.joint_entry import tightening
 from logic.answers.joints import JointCard, joint_card
 from logic.answers.reading import Result
 from logic.board import Field, Value
-from screens.acts import Act, Back, Record, Remember, Turn, Write
+from screens.acts import Act, Back, Turn
+from screens.acts.entering import Write
+from screens.acts.keeping import Record, Remember
 from screens.asking import number_entry, read_entry
 from screens.bench.joint_card import board_of
 from screens.blocks import Block, Button, Choice, Line, Option, Words

@@ -9,7 +9,9 @@ from logic.answers.joints import kind_of
 from logic.board import Field, Value, field_of, value_from
 from logic.fields import ARM
 from logic.units import quantities
-from screens.acts import Act, Back, Both, Set, Settle, Turn, Write
+from screens.acts import Act, Back, Both, Turn
+from screens.acts.entering import Write
+from screens.acts.keeping import Set, Settle
 from screens.asking import number_entry, typed_value
 from screens.bench.joint_card import board_of
 from screens.blocks import Block, Button, Choice, Line, Option, Words

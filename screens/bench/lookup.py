@@ -8,7 +8,8 @@ from logic.answers.joint_options import thread_label, usual_joint
 from logic.board import to_dict
 from logic.board_joints import BoardJoint, joint_places
 from logic.tables import Row
-from screens.acts import Go, Write
+from screens.acts import Go
+from screens.acts.entering import Write
 from screens.bench.joint_card import board_of
 from screens.blocks import Block, Line, Section, Words
 from screens.tongue import _

@@ -12,7 +12,8 @@ from logic.board import Board, value_from
 from logic.board_joints import BoardJoint, joint_places
 from logic.fields import joint_fields
 from logic.person import Person
-from screens.acts import Both, Go, Set, Swap, Turn
+from screens.acts import Both, Go, Swap, Turn
+from screens.acts.keeping import Set
 from screens.asking import fold
 from screens.bench.joint_card import CardBlocks, board_of
 from screens.bench.lookup import joint_of, plain

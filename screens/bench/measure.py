@@ -5,7 +5,8 @@ from collections.abc import Iterator, Mapping
 from logic.answers.reading import Item, Result
 from logic.board import Field
 from logic.store import Record as Entered
-from screens.acts import Forget, Turn
+from screens.acts import Turn
+from screens.acts.entering import Forget
 from screens.asking import figure, fold, shared_sureness, working
 from screens.belt_verdict import form_of
 from screens.bench.measuring import Measuring

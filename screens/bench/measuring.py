@@ -9,7 +9,9 @@ from logic.answers.tension import BeltPlan, BeltReading, belt_plan
 from logic.answers.tension_entry import tension_entry
 from logic.board import Board, Field, Value
 from logic.store import Record as Entered
-from screens.acts import Act, Forget, Record, Swap
+from screens.acts import Act, Swap
+from screens.acts.entering import Forget
+from screens.acts.keeping import Record
 from screens.asking import number_entry, typed_value, why
 from screens.blocks import Block, Entry
 from screens.tongue import _

@@ -4,7 +4,8 @@ from logic.answers.asked import questions
 from logic.answers.reading import Open, Result
 from logic.answers.wiring import FirstPower, first_power
 from logic.tables import Row, rows
-from screens.acts import Act, Ask, Go
+from screens.acts import Act, Go
+from screens.acts.entering import Ask
 from screens.asking import why
 from screens.bench.explained import BY_HAND, explained
 from screens.blocks import PLAIN, Block, Section, Verdict, Words

@@ -9,7 +9,7 @@ from logic.answers.reach import NAMES, ReachCard, asked_key, reach_card
 from logic.answers.reading import Result
 from logic.board import Value
 from logic.tables import matching
-from screens.acts import Ask, Done, Put
+from screens.acts.entering import Ask, Done, Put
 from screens.asking import entry_of, field_of, refused_now, value_line
 from screens.bench.joint_card import board_of
 from screens.blocks import (

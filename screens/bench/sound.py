@@ -10,7 +10,9 @@ from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltReading
 from logic.board import Field
 from logic.store import Record as Entered
-from screens.acts import Act, Listen, OpenSound, PickFile, Remember, Turn
+from screens.acts import Act, Turn
+from screens.acts.keeping import Remember
+from screens.acts.outside import Listen, OpenSound, PickFile
 from screens.asking import fold
 from screens.bench.calibration import calibration
 from screens.bench.measure import Measure

@@ -6,7 +6,8 @@ from itertools import groupby
 from logic.answers.spares import Need, spares
 from logic.board import Board
 from logic.person import Person
-from screens.acts import Go, Share
+from screens.acts import Go
+from screens.acts.outside import Share
 from screens.blocks import Block, Button, Line, Section, Words
 from screens.page import Foot, Page
 from screens.tongue import _

@@ -7,7 +7,8 @@ from logic.answers.reading import Result
 from logic.answers.tension import belt_plan
 from logic.answers.tension_entry import tension_entry
 from logic.store import Record as Entered
-from screens.acts import Record, Swap
+from screens.acts import Swap
+from screens.acts.keeping import Record
 from screens.asking import working
 from screens.blocks import Block, Line, Section, Words
 from screens.tongue import _

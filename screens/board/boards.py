@@ -4,7 +4,8 @@ from collections.abc import Iterator
 
 from logic import read_back
 from logic.board import Board
-from screens.acts import Back, Both, Choose, Examples, Go, Unbin
+from screens.acts import Back, Both, Go
+from screens.acts.boards import Choose, Examples, Unbin
 from screens.blocks import Block, Button, Line, Section
 from screens.page import Foot, Page
 from screens.tongue import _

@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 
 from logic.board import Field, board_fields, groups
-from screens.acts import Bin, Both, Go, Swap, Turn
+from screens.acts import Both, Go, Swap, Turn
+from screens.acts.boards import Bin
 from screens.asked import not_known
 from screens.blocks import PLAIN, RIGHT, Block, Button, Fold, Line, Section, Verdict, Words
 from screens.board.guide import guide, missing, written

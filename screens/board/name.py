@@ -3,7 +3,9 @@
 from dataclasses import replace
 
 from logic.errors import InputError
-from screens.acts import Act, AddBoard, Back, Both, Go, KeepAs, Rename, Swap, Write
+from screens.acts import Act, Back, Both, Go, Swap
+from screens.acts.boards import AddBoard, KeepAs, Rename
+from screens.acts.entering import Write
 from screens.blocks import Button, Field, Words
 from screens.board.naming import check_name, typed_name
 from screens.page import Foot, Page

@@ -3,7 +3,8 @@
 from dataclasses import replace
 
 from logic.set_ups import SetUp, set_ups
-from screens.acts import AddBoard, Back, Both
+from screens.acts import Back, Both
+from screens.acts.boards import AddBoard
 from screens.blocks import Line, Words
 from screens.board.naming import free_name
 from screens.page import Page

@@ -13,7 +13,10 @@ from logic.board import Value, board_fields
 from logic.fields import Field
 from logic.glossary import word_of
 from logic.units import quantities
-from screens.acts import Act, Back, Both, NotKnown, Set, Settle, Turn, Write
+from screens.acts import Act, Back, Both, Turn
+from screens.acts.boards import NotKnown
+from screens.acts.entering import Write
+from screens.acts.keeping import Set, Settle
 from screens.asking import figure, number_entry, read_entry
 from screens.blocks import Block, Button, Choice, Line, Option, Picture, Words
 from screens.board.guide import Guide, guide, written

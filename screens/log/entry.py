@@ -4,7 +4,8 @@ from collections.abc import Iterator
 
 from logic.store import Record
 from logic.store.errors import UnknownEntry
-from screens.acts import Back, Both, Void
+from screens.acts import Back, Both
+from screens.acts.keeping import Void
 from screens.blocks import Block, Button, Line, Section, Verdict, Words
 from screens.log.note import correct_note
 from screens.log.ride import correct_ride

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from screens.acts import Copy
+from screens.acts.boards import Copy
 from screens.asking import fold
 from screens.blocks import Block, Button, Line, Section, Words
 from screens.page import Foot, Page

@@ -5,7 +5,9 @@ from dataclasses import replace
 
 from logic.log import BeltFitted, Note, Work
 from logic.store import Record as Entered
-from screens.acts import Act, Back, Both, Correct, Go, Record, Turn, Write
+from screens.acts import Act, Back, Both, Go, Turn
+from screens.acts.entering import Write
+from screens.acts.keeping import Correct, Record
 from screens.blocks import Block, Button, Choice, Field, Option, Words
 from screens.page import Foot, Page
 from screens.tongue import _

@@ -10,7 +10,9 @@ from logic.board import Field, Value
 from logic.log import Ride
 from logic.log.rides import LIMITS
 from logic.store import Record as Entered
-from screens.acts import Act, Back, Both, Correct, Go, Record, Turn, Write
+from screens.acts import Act, Back, Both, Go, Turn
+from screens.acts.entering import Write
+from screens.acts.keeping import Correct, Record
 from screens.asking import number_entry, read_entry
 from screens.blocks import Block, Button, Choice, Entry, Line, Option
 from screens.blocks import Field as TextField

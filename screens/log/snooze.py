@@ -1,7 +1,9 @@
 """Putting something off until the next ride; a stop item only with a reason."""
 
 from logic.log import Snooze
-from screens.acts import Back, Record, Write
+from screens.acts import Back
+from screens.acts.entering import Write
+from screens.acts.keeping import Record
 from screens.blocks import Button, Field, Verdict, Words
 from screens.page import Foot, Page
 from screens.tongue import _

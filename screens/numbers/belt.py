@@ -4,7 +4,7 @@ from logic.answers.asked import Asked
 from logic.answers.belt_choice import BeltChoice, BeltRow, belt_choice
 from logic.answers.reading import RIDER, Result
 from logic.board import Value
-from screens.acts import Put
+from screens.acts.entering import Put
 from screens.asking import keeps, stepper
 from screens.blocks import Block, Line, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page

@@ -5,7 +5,8 @@ from collections.abc import Mapping
 from logic.answers.bench_motor import bench_motor, mixings, to_lay_over
 from logic.answers.reading import Item, Open, Result
 from logic.board import Value
-from screens.acts import Both, Put
+from screens.acts import Both
+from screens.acts.entering import Put
 from screens.asking import why, working
 from screens.blocks import PLAIN, RIGHT, UNSURE, Button, Notice, Verdict, Words
 from screens.figure_page import Figures, compared, figure_page

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from math import inf
 
 from logic.answers.pairs import HAIR, Pair, PairTable, Wish, WishFit, best_pairs, pair_table, wish_of
-from screens.acts import Act, Ask, Go
+from screens.acts import Act, Go
+from screens.acts.entering import Ask
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
 from screens.tongue import _
 from screens.words import offer, refusal

@@ -6,7 +6,7 @@ from logic.answers.drag import best_rolling, coasting
 from logic.answers.reading import RIDER, Item, Open, Result
 from logic.board import Value, board_fields
 from logic.errors import InputError
-from screens.acts import Put
+from screens.acts.entering import Put
 from screens.asking import why, working
 from screens.blocks import PLAIN, RIGHT, Block, Button, Verdict, Words
 from screens.figure_page import Figures, compared, figure_page

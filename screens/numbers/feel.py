@@ -6,7 +6,7 @@ from functools import partial
 from logic.answers.feel import LARGER, Feel, changes, feel
 from logic.answers.reading import RIDER, Open, Result
 from logic.tables import pick
-from screens.acts import Ask
+from screens.acts.entering import Ask
 from screens.asking import asked, fold
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Notice, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from logic.answers.hold import Holding, holding
 from logic.answers.reading import RIDER, Open
-from screens.acts import Tilt
+from screens.acts.outside import Tilt
 from screens.asking import asked
 from screens.blocks import Block, Figure, Line, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page

@@ -7,7 +7,8 @@ from typing import Any, NamedTuple
 from logic.answers.asked import Asked
 from logic.answers.reading import Item
 from logic.board import Value
-from screens.acts import Ask, Go, Turn
+from screens.acts import Go, Turn
+from screens.acts.entering import Ask
 from screens.asking import entry_of, lead, value_line
 from screens.blocks import Block, Line, Section
 from screens.numbers.nearer import following

@@ -5,7 +5,7 @@ from dataclasses import replace
 from logic.answers.joining import PARALLEL, SECOND, SERIES, Joining, joining, like
 from logic.answers.reading import Open, Result
 from logic.board import Value
-from screens.acts import Ask
+from screens.acts.entering import Ask
 from screens.asking import field_of, value_line, why, working
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page

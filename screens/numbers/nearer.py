@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping, Sequence
 
 from logic.answers.reading import Item, Open
-from screens.acts import Ask
+from screens.acts.entering import Ask
 from screens.asking import fold, once, value_line, value_of
 from screens.blocks import Block, Figure, Line
 from screens.tongue import _

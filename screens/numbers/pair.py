@@ -3,7 +3,8 @@
 from logic.answers.pair import pair_board, pair_details
 from logic.answers.reading import RIDER, Item
 from logic.board import Value
-from screens.acts import Both, Put
+from screens.acts import Both
+from screens.acts.entering import Put
 from screens.asking import asked
 from screens.blocks import Button, Words
 from screens.figure_page import Figures, figure_page

@@ -8,7 +8,9 @@ from logic.answers.drag import Fitted, RideFit, Sample, ride_fit
 from logic.answers.reading import Open
 from logic.board import Board, Value
 from logic.store import Record
-from screens.acts import Act, Both, Put, Remember, Turn, Write
+from screens.acts import Act, Both, Turn
+from screens.acts.entering import Put, Write
+from screens.acts.keeping import Remember
 from screens.asked import ride_speeds
 from screens.asking import number_entry, typed_value, working
 from screens.blocks import PLAIN, RIGHT, UNSURE, Button, FigureRow, Line, Verdict, Words

@@ -4,7 +4,8 @@ from dataclasses import replace
 
 from logic.answers.unit_page import by_rule, in_every_unit
 from logic.units import Shown
-from screens.acts import Ask, Both, Turn
+from screens.acts import Both, Turn
+from screens.acts.entering import Ask
 from screens.asking import refused_now, value_line, value_text
 from screens.blocks import Block, Figure, FigureRow, Line, Section
 from screens.figure_page import Figures

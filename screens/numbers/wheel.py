@@ -7,7 +7,7 @@ from logic.answers.wheel import measured, wheel
 from logic.board import Value, board_fields
 from logic.errors import InputError
 from logic.tables import pick
-from screens.acts import Put
+from screens.acts.entering import Put
 from screens.blocks import Block, Button, Words
 from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page

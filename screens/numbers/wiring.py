@@ -7,7 +7,8 @@ from logic.answers.reading import Item, Result
 from logic.answers.wiring import INRUSH, LEAD, Wiring, wiring
 from logic.board import Value
 from logic.tables import rows
-from screens.acts import Ask, Go, Put
+from screens.acts import Go
+from screens.acts.entering import Ask, Put
 from screens.asking import on_trial, unused, value_of, why, working
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Stepper, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page

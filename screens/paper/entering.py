@@ -5,7 +5,8 @@ from collections.abc import Callable
 from kivy.clock import Clock
 
 from logic.entries import LONGEST
-from screens.acts import Act, Type
+from screens.acts import Act
+from screens.acts.entering import Type
 from screens.blocks import Entry
 from screens.paper import hand
 

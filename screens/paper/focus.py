@@ -2,7 +2,8 @@
 
 from collections.abc import Callable
 
-from screens.acts import Act, asks
+from screens.acts import Act
+from screens.acts.entering import asks
 from screens.blocks import Block
 from screens.page import Page
 from screens.paper.parts import Parts

@@ -6,7 +6,8 @@ from kivy.metrics import dp
 
 from logic.fields import Field
 from logic.frozen import frozen
-from screens.acts import Act, Put
+from screens.acts import Act
+from screens.acts.entering import Put
 from screens.blocks import Block, Button, Entry, Option
 from screens.paper.bars import Bars, row_of_bars
 from screens.paper.controls import option_key

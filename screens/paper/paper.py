@@ -12,7 +12,8 @@ from kivy.uix.widget import Widget
 
 from logic.errors import InputError
 from logic.store import NotSaved
-from screens.acts import Act, Back, Done, Go, Write
+from screens.acts import Act, Back, Go
+from screens.acts.entering import Done, Write
 from screens.blocks import Block, Entry, Field
 from screens.page import Page
 from screens.paper import hand

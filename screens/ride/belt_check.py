@@ -7,7 +7,9 @@ from logic.answers.tension import BeltPlan, BeltReading, belt_plan, belt_run, pu
 from logic.answers.tension_entry import tension_entry
 from logic.board import Field, Value
 from logic.store import Record as Entered
-from screens.acts import Act, Record, Swap, Turn, Type
+from screens.acts import Act, Swap, Turn
+from screens.acts.entering import Type
+from screens.acts.keeping import Record
 from screens.asking import number_entry, typed_value
 from screens.tongue import _
 from screens.words.tension import belt_name

@@ -1,6 +1,7 @@
 """Ride without a board: what do you want now. Each row leads to an answer that needs no saved board."""
 
-from screens.acts import Examples, Go
+from screens.acts import Go
+from screens.acts.boards import Examples
 from screens.blocks import Block, Button, Line
 from screens.page import Foot, Page
 from screens.tongue import _

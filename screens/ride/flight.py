@@ -7,7 +7,8 @@ from logic.answers.asked import Asking
 from logic.answers.carrying import Flight, flight
 from logic.answers.reading import Item, Result
 from logic.board import Board, Value
-from screens.acts import Ask, Go, Put
+from screens.acts import Go
+from screens.acts.entering import Ask, Put
 from screens.asked import out_of_use
 from screens.asking import choice, stepper, value_line
 from screens.blocks import (

@@ -1,6 +1,6 @@
 """The card for the counter: watt-hours to be read at arm's length, and the same as a text to send."""
 
-from screens.acts import Share
+from screens.acts.outside import Share
 from screens.asked import out_of_use
 from screens.blocks import Button, Figure, Words
 from screens.page import Foot, Page

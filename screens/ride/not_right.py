@@ -4,7 +4,8 @@ from collections.abc import Iterator
 
 from logic.checks.lists import Checklist, Item
 from logic.checks.run import NOTED
-from screens.acts import Answer, Back, Both, Go, Halt, Turn
+from screens.acts import Back, Both, Go, Turn
+from screens.acts.runs import Answer, Halt
 from screens.blocks import Block, Button, Choice, Field, Line, Notice, Option, Words
 from screens.page import Foot, Page
 from screens.tongue import _

@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from datetime import datetime
 
 from logic.answers.care import advice
-from screens.acts import PutBack, TakeOut, Turn
+from screens.acts import Turn
+from screens.acts.keeping import PutBack, TakeOut
 from screens.asked import out_of_use
 from screens.blocks import Block, Button, Choice, Notice, Option, Section, Words
 from screens.page import Foot, Page

@@ -10,7 +10,11 @@ from logic.checks.lists import Item
 from logic.checks.run import ASIDE, RIGHT
 from logic.checks.session import Session
 from logic.tables import sources
-from screens.acts import Act, Answer, BackOne, Both, Go, Rerun, Say, Settle, Write
+from screens.acts import Act, Both, Go
+from screens.acts.entering import Write
+from screens.acts.keeping import Settle
+from screens.acts.outside import Say
+from screens.acts.runs import Answer, BackOne, Rerun
 from screens.asking import fold, number_entry, typed_value
 from screens.bench.explained import explained
 from screens.blocks import Block, Button, Choice, Entry, Line, Notice, Option, Picture, Progress, Words

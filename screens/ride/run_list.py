@@ -1,7 +1,8 @@
 """All items of a run under way: what was said of each. A tap opens the item, never answers it."""
 
 from logic.checks.run import ASIDE, RIGHT
-from screens.acts import Back, Both, PutInFront
+from screens.acts import Back, Both
+from screens.acts.runs import PutInFront
 from screens.blocks import Line, Words
 from screens.page import Page
 from screens.tongue import _

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 
 from logic.checks.session import Session
 from logic.log.checks import CARE, FIT, STOPPED
-from screens.acts import Act, Back, BackOne, Both, Finish, Go, Swap
+from screens.acts import Act, Back, Both, Go, Swap
+from screens.acts.runs import BackOne, Finish
 from screens.blocks import RIGHT, UNSURE, WRONG, Block, Button, Line, Verdict, Words
 from screens.due_act import due_act, later_act
 from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off

@@ -5,7 +5,9 @@ from collections.abc import Iterator
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan
 from logic.board import Board
-from screens.acts import Act, Both, Say, Settle, Turn
+from screens.acts import Act, Both, Turn
+from screens.acts.keeping import Settle
+from screens.acts.outside import Say
 from screens.asking import figure, fold, shared_sureness, working
 from screens.belt_values import belt_first, belt_lines
 from screens.belt_verdict import form_of

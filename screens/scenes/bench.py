@@ -6,7 +6,7 @@ from typing import Any
 
 from logic.answers.belt_sound import Recording
 from logic.log import BeltFitted, Tension
-from screens.acts import Heard
+from screens.acts.outside import Heard
 from screens.driver import Driver
 from screens.scenes.held import Held
 from screens.scenes.joints import JOINTS

@@ -1,6 +1,6 @@
 """Walks through the board's pages."""
 
-from screens.acts import Write
+from screens.acts.entering import Write
 from screens.driver import Driver
 from screens.scenes.steps import board, go, moment, no_board, place, scene, settled
 

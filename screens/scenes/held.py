@@ -11,21 +11,11 @@ from logic.person import Person
 from logic.store import Record as Entered
 from logic.store import Store
 from logic.upkeep import Due
-from screens.acts import (
-    Act,
-    Choose,
-    CopyList,
-    Correct,
-    Drop,
-    Put,
-    Record,
-    Remember,
-    Set,
-    Settle,
-    Unbin,
-    Void,
-    Write,
-)
+from screens.acts import Act
+from screens.acts.boards import Choose, Unbin
+from screens.acts.entering import Put, Write
+from screens.acts.keeping import Correct, Drop, Record, Remember, Set, Settle, Void
+from screens.acts.runs import CopyList
 from screens.driver import Driver
 from screens.world import World
 

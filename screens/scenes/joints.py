@@ -6,7 +6,7 @@ from logic.answers.joints import joints_of
 from logic.answers.reach import NAMES, asked_key
 from logic.board import Value
 from logic.log import Tightening
-from screens.acts import Put
+from screens.acts.entering import Put
 from screens.driver import Driver
 from screens.scenes.held import Held
 from screens.scenes.steps import Step, board, go, moment, no_board, place, scene, scrolled, settled

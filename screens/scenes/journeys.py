@@ -3,7 +3,8 @@
 from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
-from screens.acts import Dismiss, Drop, Place
+from screens.acts import Dismiss, Place
+from screens.acts.keeping import Drop
 from screens.driver import Driver
 from screens.scenes import Scene
 from screens.scenes.held import Held

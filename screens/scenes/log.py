@@ -4,7 +4,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 from logic.log import BeltFitted, Ride, Tension
-from screens.acts import Write
+from screens.acts.entering import Write
 from screens.driver import Driver
 from screens.scenes import FIXED
 from screens.scenes.held import Held

@@ -1,6 +1,7 @@
 """What went wrong the last time, with the way to send it."""
 
-from screens.acts import Back, Share
+from screens.acts import Back
+from screens.acts.outside import Share
 from screens.asking import fold
 from screens.blocks import Button, Words
 from screens.faults import broken

@@ -4,7 +4,9 @@ from collections.abc import Iterator
 
 from logic.exchange.arriving import Arrival
 from logic.exchange.copies import FOLDER, CopyLook, weekly_copies
-from screens.acts import Copy, OpenFile, OpenText, PickFile, TakeIn, Turn
+from screens.acts import Turn
+from screens.acts.boards import Copy, OpenFile, OpenText, TakeIn
+from screens.acts.outside import PickFile
 from screens.asking import fold
 from screens.blocks import PLAIN, UNSURE, Block, Button, Field, Line, Section, Verdict, Words
 from screens.page import Foot, Page

@@ -9,7 +9,8 @@ from logic.fields import ARM
 from logic.person import TEXT_SCALES
 from logic.tables import rows
 from logic.units import quantities
-from screens.acts import Go, Settle
+from screens.acts import Go
+from screens.acts.keeping import Settle
 from screens.asking import fold
 from screens.blocks import Block, Choice, Line, Option, Words
 from screens.page import Page

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from logic.checks.lists import Checklist
-from screens.acts import CopyList
+from screens.acts.runs import CopyList
 from screens.blocks import Block, Line, Section, Words
 from screens.page import Page
 from screens.tongue import _

@@ -5,7 +5,9 @@ from collections.abc import Iterator
 from logic.checks.lists import Checklist
 from logic.checks.own import moved, reworded, with_item, without
 from logic.errors import InputError
-from screens.acts import Act, Back, Both, KeepList, Write
+from screens.acts import Act, Back, Both
+from screens.acts.entering import Write
+from screens.acts.runs import KeepList
 from screens.blocks import Block, Button, Field, Line, Words
 from screens.page import Foot, Page
 from screens.settings.own_list import GONE

@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 
 from logic.checks.lists import Checklist
-from screens.acts import DropList, Go
+from screens.acts import Go
+from screens.acts.runs import DropList
 from screens.blocks import Block, Button, Line, Words
 from screens.page import Foot, Page
 from screens.tongue import _

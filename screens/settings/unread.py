@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from logic import read_back
-from screens.acts import Share
+from screens.acts.outside import Share
 from screens.asking import fold
 from screens.blocks import RIGHT, UNSURE, Block, Line, Verdict, Words
 from screens.page import Page

@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from screens.acts import Act, Explain, HandOn, HandOnFile, ReadOut, Share, Shine
+from screens.acts import Act, Explain
+from screens.acts.outside import HandOn, HandOnFile, ReadOut, Share, Shine
 from screens.blocks import Button, Line
 from screens.page import Page
 from screens.told.lines import has_answer

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from screens.acts import Ask, Forget, Retype
+from screens.acts.entering import Ask, Forget, Retype
 from screens.belt_values import open_values
 from screens.update import does, update
 from screens.update.entering import noted, stored

@@ -4,7 +4,8 @@ from dataclasses import replace
 from uuid import uuid4
 
 from logic.board import Board, to_dict
-from screens.acts import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename, Save, Unbin
+from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename, Unbin
+from screens.acts.keeping import Save
 from screens.asked import not_known, not_known_key
 from screens.board.naming import check_name
 from screens.tongue import _

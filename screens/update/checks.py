@@ -4,7 +4,8 @@ from dataclasses import replace
 
 from logic.answers.checks import snapshot
 from logic.checks.run import FAILED
-from screens.acts import Answer, Back, BackOne, Finish, Halt, PutInFront, Rerun, Swap
+from screens.acts import Back, Swap
+from screens.acts.runs import Answer, BackOne, Finish, Halt, PutInFront, Rerun
 from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.update import does, update
 from screens.update.entering import noted

@@ -9,7 +9,8 @@ from logic.exchange.files import file_name, write_whole
 from logic.log_table import log_table
 from logic.store.errors import CannotStore
 from logic.store.opening import make_folder
-from screens.acts import Copy, PutFile, SendFile, Share
+from screens.acts.boards import Copy
+from screens.acts.outside import PutFile, SendFile, Share
 from screens.tongue import _
 from screens.update import does
 from screens.words.storage import sentence

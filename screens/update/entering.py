@@ -8,7 +8,8 @@ from logic.answers.asked import questions
 from logic.answers.reading import RIDER
 from logic.board import Value, to_dict
 from logic.person import person_to_dict
-from screens.acts import Ask, Done, Put, Save, Set, Type, Write
+from screens.acts.entering import Ask, Done, Put, Type, Write
+from screens.acts.keeping import Save, Set
 from screens.asked import answered
 from screens.asking import field_of, keeps, read_entry, standing, unit_of
 from screens.tongue import _

@@ -5,7 +5,7 @@ from dataclasses import replace
 from logic.board import Value, to_dict
 from logic.exchange import demo_boards
 from logic.person import person_to_dict
-from screens.acts import Choose, Examples
+from screens.acts.boards import Choose, Examples
 from screens.update import does, update
 from screens.world import World
 

@@ -9,7 +9,7 @@ from logic.exchange.board_file import LARGEST, read_board_file
 from logic.exchange.copies import CopyLook, bring_back, look_at_copy
 from logic.exchange.errors import NotTaken, TooLarge
 from logic.store.errors import CannotStore, NoRight
-from screens.acts import OpenFile, OpenText, TakeIn
+from screens.acts.boards import OpenFile, OpenText, TakeIn
 from screens.tongue import _
 from screens.update import does
 from screens.words.files import not_taken

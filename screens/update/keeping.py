@@ -7,20 +7,9 @@ from logic.board import to_dict
 from logic.fields import ARM
 from logic.log import BoardChanged, Change
 from logic.person import person_to_dict
-from screens.acts import (
-    AllowNotes,
-    Both,
-    Dismiss,
-    Drop,
-    Keep,
-    Record,
-    Remember,
-    Retry,
-    Save,
-    Settle,
-    Undo,
-    Void,
-)
+from screens.acts import Both, Dismiss, Undo
+from screens.acts.keeping import Drop, Keep, Record, Remember, Retry, Save, Settle, Void
+from screens.acts.outside import AllowNotes
 from screens.tongue import _
 from screens.update import does, update
 from screens.update.entering import left, saved_text, stored

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from logic.store.errors import BadReplacement, UnknownEntry
-from screens.acts import Correct, Void
+from screens.acts.keeping import Correct, Void
 from screens.update import does, update
 from screens.update.keeping import gone, logged
 from screens.world import TakeBack, World

@@ -3,24 +3,18 @@
 from collections.abc import Callable
 from dataclasses import replace
 
-from screens.acts import (
-    Act,
+from screens.acts import Act, Arrive, Back, Go, Place, Swap, Turn
+from screens.acts.outside import (
     AllowNotes,
-    Arrive,
-    Back,
-    Go,
     HandOn,
     HandOnFile,
     PickFile,
-    Place,
     PutFile,
     ReadOut,
     Say,
     SendFile,
     Share,
     Shine,
-    Swap,
-    Turn,
 )
 from screens.update import does
 from screens.update.entering import left

@@ -4,7 +4,8 @@ from dataclasses import replace
 
 from logic.checks.lists import Checklist
 from logic.checks.own import copy_of, list_to_dict
-from screens.acts import CopyList, DropList, Go, KeepList, PutList
+from screens.acts import Go
+from screens.acts.runs import CopyList, DropList, KeepList, PutList
 from screens.tongue import _
 from screens.update import does, update
 from screens.world import HOME, Step, TakeBack, World

@@ -1,7 +1,8 @@
 """A pack that is taken out of use: every page about packs says so until it is put back."""
 
 from logic.log import Note
-from screens.acts import Ask, PutBack, Record, TakeOut
+from screens.acts.entering import Ask
+from screens.acts.keeping import PutBack, Record, TakeOut
 from screens.asked import out_key
 from screens.update import does, update
 from screens.update.moving import ARRIVALS

@@ -3,7 +3,7 @@
 from logic.answers.asked import questions
 from logic.answers.reach import NAMES, asked_key
 from logic.board import Value, value_from
-from screens.acts import Put
+from screens.acts.entering import Put
 from screens.update.entering import put
 from screens.update.moving import ARRIVALS
 from screens.world import World

@@ -4,7 +4,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from logic.errors import InputError
-from screens.acts import Heard, Listen, OpenSound
+from screens.acts.outside import Heard, Listen, OpenSound
 from screens.tongue import _
 from screens.update import does
 from screens.update.files import place

@@ -5,7 +5,8 @@ from dataclasses import replace
 from logic.answers.incline import grade_of
 from logic.board import Value
 from logic.errors import InputError
-from screens.acts import Put, Tilt, Tilted
+from screens.acts.entering import Put
+from screens.acts.outside import Tilt, Tilted
 from screens.tongue import _
 from screens.update import does
 from screens.update.entering import put

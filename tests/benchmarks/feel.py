@@ -57,7 +57,8 @@ def opening(driver: Any) -> Iterator[tuple[float, str]]:
 
 def digit(driver: Any, page: str, key: str) -> float:
     """Return what a digit costs, from the key to the end of its frame."""
-    from screens.acts import Ask, Go  # noqa: PLC0415  (after Kivy's environment is set)
+    from screens.acts import Go  # noqa: PLC0415  (after Kivy's environment is set)
+    from screens.acts.entering import Ask  # noqa: PLC0415  (after Kivy's environment is set)
 
     driver.app.front.place("ride")
     driver.app.front.perform(Go(page, {}))

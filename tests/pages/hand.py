@@ -1,7 +1,8 @@
 """A hand that starts the app and touches only what is in sight: it counts taps, digits and values, and never swipes."""
 
 from screens import blocks as b
-from screens.acts import Done, Place
+from screens.acts import Place
+from screens.acts.entering import Done
 from tests.pages.reader import Reader
 from tests.pages.sight import in_sight
 

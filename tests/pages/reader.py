@@ -11,7 +11,8 @@ from logic.exchange import demo_boards
 from logic.person import person_to_dict
 from logic.store import Store
 from screens import blocks as b
-from screens.acts import Act, Arrive, Back, Go, Put, Type
+from screens.acts import Act, Arrive, Back, Go
+from screens.acts.entering import Put, Type
 from screens.page import Page
 from screens.register import page_function
 from screens.update import update

@@ -8,7 +8,8 @@ from importlib import import_module
 from pathlib import Path
 from typing import Any
 
-from screens.acts import Ask, Go, Place
+from screens.acts import Go, Place
+from screens.acts.entering import Ask
 from screens.blocks import Fold
 from screens.page import Page
 from screens.register import PAGES

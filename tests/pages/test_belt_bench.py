@@ -10,7 +10,9 @@ import pytest
 from logic.board import to_dict
 from logic.log import Tension
 from logic.person import person_to_dict
-from screens.acts import Ask, Go, Heard, Listen, Undo, Write
+from screens.acts import Go, Undo
+from screens.acts.entering import Ask, Write
+from screens.acts.outside import Heard, Listen
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
 from screens.phone.microphone import NONE_HERE
 from screens.scenes.bench import pluck

@@ -2,7 +2,7 @@
 
 from logic.checks.lists import build_stages, checklist
 from logic.log.checks import STOPPED, Check
-from screens.acts import Answer
+from screens.acts.runs import Answer
 from screens.blocks import PLAIN, RIGHT, Notice, Progress
 from screens.register import PAGES
 from tests.pages.reader import Reader

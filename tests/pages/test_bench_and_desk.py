@@ -4,7 +4,7 @@ import pytest
 
 from logic.board import Value
 from logic.units import GAP, MINUS
-from screens.acts import Ask, Put, asks
+from screens.acts.entering import Ask, Put, asks
 from screens.blocks import PLAIN, RIGHT, UNSURE, FigureRow, Notice
 from tests.pages.reader import Reader
 

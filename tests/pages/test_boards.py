@@ -5,7 +5,9 @@ import pytest
 from logic.board import Value
 from logic.set_ups import set_ups
 from logic.units import quantities
-from screens.acts import AddBoard, NotKnown, Undo, Write
+from screens.acts import Undo
+from screens.acts.boards import AddBoard, NotKnown
+from screens.acts.entering import Write
 from tests.pages.reader import Reader
 
 

@@ -5,7 +5,8 @@ from dataclasses import replace
 import pytest
 
 from logic.board import Value
-from screens.acts import Go, Put
+from screens.acts import Go
+from screens.acts.entering import Put
 from screens.blocks import Columns
 from tests.pages.reader import Reader
 

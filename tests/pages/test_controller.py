@@ -3,7 +3,8 @@
 from dataclasses import replace
 
 from logic.board import Value
-from screens.acts import Go, Put
+from screens.acts import Go
+from screens.acts.entering import Put
 from screens.blocks import Figure, FigureRow
 from tests.pages.reader import Reader
 

@@ -7,7 +7,8 @@ import pytest
 
 from logic.log import Ride, Tension
 from logic.store.errors import Full, NotSaved
-from screens.acts import Record, Share
+from screens.acts.keeping import Record
+from screens.acts.outside import Share
 from tests.pages.reader import Reader
 
 

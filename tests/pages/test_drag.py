@@ -5,7 +5,9 @@ import pytest
 from logic.board import Value
 from logic.log import Ride
 from logic.units import GAP
-from screens.acts import Go, Put, Record
+from screens.acts import Go
+from screens.acts.entering import Put
+from screens.acts.keeping import Record
 from screens.blocks import PLAIN, RIGHT, UNSURE, Picture
 from tests.pages.reader import Reader
 

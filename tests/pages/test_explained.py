@@ -7,7 +7,7 @@ import pytest
 from logic.answers.joint_guide import find_joints
 from logic.board import Board, Value
 from logic.checks.lists import build_stages, checklist
-from screens.acts import Write
+from screens.acts.entering import Write
 from screens.bench.explained import explained, pattern
 from screens.blocks import Picture
 from screens.paper.measure import measure

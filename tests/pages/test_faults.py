@@ -4,7 +4,8 @@ import pytest
 
 from logic.checks.faults import faults
 from logic.tables import rows
-from screens.acts import Go, Write
+from screens.acts import Go
+from screens.acts.entering import Write
 from screens.blocks import Line, Notice, Section, Words
 from screens.register import PAGES
 from tests.pages.reader import Reader

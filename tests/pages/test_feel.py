@@ -7,7 +7,7 @@ from logic.answers.feel import changes, feel
 from logic.answers.reading import Open, Result
 from logic.board import Value
 from logic.exchange import demo_boards
-from screens.acts import Put
+from screens.acts.entering import Put
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Notice
 from screens.words.feel import PARTS
 from tests.pages.reader import Reader

@@ -8,7 +8,8 @@ import pytest
 from logic import read_back
 from logic.exchange.copies import keep_weekly
 from logic.log import Ride
-from screens.acts import OpenFile, Write
+from screens.acts.boards import OpenFile
+from screens.acts.entering import Write
 from screens.settings.files import PASTED, PATH
 from tests.pages.reader import Reader
 

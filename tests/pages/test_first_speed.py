@@ -4,7 +4,8 @@ import pytest
 
 from logic.answers.first_push import HILLS
 from logic.units import GAP
-from screens.acts import Ask, Place
+from screens.acts import Place
+from screens.acts.entering import Ask
 from screens.blocks import Figure, FigureRow
 from tests.pages.reader import Reader
 from tests.pages.sight import in_sight

@@ -4,7 +4,8 @@ import pytest
 
 from logic.board import Value, to_dict
 from logic.units import GAP
-from screens.acts import Go, Put
+from screens.acts import Go
+from screens.acts.entering import Put
 from screens.blocks import RIGHT, UNSURE, WRONG, Verdict
 from tests.pages.reader import Reader
 

@@ -8,7 +8,8 @@ from logic.answers.asked import questions
 from logic.answers.gearing import gearing
 from logic.answers.run import WhenRead
 from logic.board import to_dict
-from screens.acts import Ask, Go, Undo
+from screens.acts import Go, Undo
+from screens.acts.entering import Ask
 from screens.blocks import Figure, FigureRow
 from tests.pages.reader import Reader
 

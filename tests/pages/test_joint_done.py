@@ -3,7 +3,8 @@
 import pytest
 
 from logic.board import to_dict
-from screens.acts import Undo, Write
+from screens.acts import Undo
+from screens.acts.entering import Write
 from tests.pages.reader import Reader
 
 RECORD = "Record other figures or tool, a look, who, a note"

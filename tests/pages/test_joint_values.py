@@ -2,7 +2,8 @@
 
 import pytest
 
-from screens.acts import Undo, Write
+from screens.acts import Undo
+from screens.acts.entering import Write
 from tests.pages.reader import Reader
 
 

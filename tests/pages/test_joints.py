@@ -6,7 +6,8 @@ import pytest
 
 from logic.board import to_dict
 from logic.log import Ride, Tightening
-from screens.acts import Go, Undo, Write
+from screens.acts import Go, Undo
+from screens.acts.entering import Write
 from screens.bench.joint_card import rides_since
 from screens.blocks import PLAIN, WRONG, FigureRow, Fold, Line, Notice
 from screens.words.joints import ITEMS, NOTICES

@@ -7,7 +7,9 @@ from dataclasses import replace
 import pytest
 
 from logic.log import BeltFitted, Check, Note, Ride, Snooze, Tension, Work
-from screens.acts import Arrive, Place, Record, Settle, Undo, Void, Write
+from screens.acts import Arrive, Place, Undo
+from screens.acts.entering import Write
+from screens.acts.keeping import Record, Settle, Void
 from screens.reminder import remind
 from tests.pages.reader import Reader
 from tests.pages.test_layout import SCALES, SIZES, faults, laids

@@ -8,7 +8,8 @@ import pytest
 
 from logic.log import Note, Ride, Work, text_of
 from logic.store.file import utc_text
-from screens.acts import Record, Write
+from screens.acts.entering import Write
+from screens.acts.keeping import Record
 from screens.log import home
 from tests.pages.reader import Reader
 from tests.pages.test_layout import SCALES, SIZES, faults, laids

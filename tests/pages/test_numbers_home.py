@@ -5,7 +5,8 @@ import pytest
 from logic.board import Value
 from logic.log import Ride
 from logic.units import GAP
-from screens.acts import Put, Record
+from screens.acts.entering import Put
+from screens.acts.keeping import Record
 from screens.blocks import Figure, FigureRow, Line
 from screens.numbers.home import LEADS, ROWS
 from tests.pages.reader import Reader

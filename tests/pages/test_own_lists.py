@@ -5,7 +5,8 @@ from dataclasses import replace
 import pytest
 
 from logic.checks.lists import checklist
-from screens.acts import Place, Undo, Write
+from screens.acts import Place, Undo
+from screens.acts.entering import Write
 from screens.settings.own_list import GONE
 from tests.pages.reader import Reader
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from screens.acts import Share
+from screens.acts.outside import Share
 from screens.blocks import Choice
 from screens.paper.crowns import HELD
 from screens.paper.measure import measure

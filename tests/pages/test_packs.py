@@ -12,7 +12,9 @@ from logic.answers.reading import Result
 from logic.board import Value
 from logic.log import Ride
 from logic.units import GAP
-from screens.acts import Go, Put, Record, Settle
+from screens.acts import Go
+from screens.acts.entering import Put
+from screens.acts.keeping import Record, Settle
 from screens.asking import lead
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Figure, FigureRow, Notice, Verdict
 from tests.pages.reader import Reader

@@ -8,7 +8,7 @@ from logic.answers.first_push import first_push
 from logic.answers.first_speed import first_speed
 from logic.board import Value
 from logic.units import GAP
-from screens.acts import Put
+from screens.acts.entering import Put
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, FigureRow
 from screens.numbers.best_pairs import table_of
 from tests.pages.reader import Reader

@@ -6,7 +6,8 @@ from math import radians, sin, tan
 import pytest
 
 from logic.answers.incline import grade_of
-from screens.acts import AllowNotes, PickFile, PutFile, SendFile, Settle, Shine, Tilt, Tilted
+from screens.acts.keeping import Settle
+from screens.acts.outside import AllowNotes, PickFile, PutFile, SendFile, Shine, Tilt, Tilted
 from screens.blocks import Line
 from screens.paper.furniture import Header
 from screens.paper.measure import measure

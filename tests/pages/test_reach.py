@@ -7,7 +7,7 @@ from kivy.metrics import dp
 
 from logic.answers.reach import NAMES, asked_key
 from logic.board import Value
-from screens.acts import Ask, Put
+from screens.acts.entering import Ask, Put
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Notice
 from screens.paper.picture import lay
 from screens.pictures.hatching import BROKEN, PAIRS, SINGLE, THIN, hatches

@@ -7,7 +7,8 @@ import pytest
 
 from logic.checks.lists import Checklist
 from logic.log import Check, Fault, Ride, Snooze, Tension
-from screens.acts import Go, Place, Record, Undo
+from screens.acts import Go, Place, Undo
+from screens.acts.keeping import Record
 from screens.blocks import WRONG, Line, Notice, Verdict
 from screens.paper.measure import measure
 from screens.paper.scale import Look

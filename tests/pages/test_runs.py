@@ -9,7 +9,10 @@ import pytest
 
 from logic.checks.lists import checklist
 from logic.log import Check, Fault, Ride, Tension
-from screens.acts import Back, Finish, Place, PutInFront, Say, Write
+from screens.acts import Back, Place
+from screens.acts.entering import Write
+from screens.acts.outside import Say
+from screens.acts.runs import Finish, PutInFront
 from screens.blocks import RIGHT, UNSURE, WRONG, Line, Notice
 from screens.paper.room import look_of, whole_look
 from screens.world import open_world

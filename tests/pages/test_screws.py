@@ -6,7 +6,8 @@ import pytest
 
 from logic.answers.joint_guide import find_joints
 from logic.board_joints import joint_places
-from screens.acts import Act, Both, Undo, Write
+from screens.acts import Act, Both, Undo
+from screens.acts.entering import Write
 from screens.bench.lookup import look_up
 from screens.blocks import Fold, Line
 from screens.words.joints import NOTICES

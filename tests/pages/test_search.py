@@ -9,7 +9,9 @@ from logic.glossary import word_of, words, words_in
 from logic.log import Note
 from logic.search import Thing, search
 from logic.tables import rows, sources
-from screens.acts import Explain, Place, Record, Write
+from screens.acts import Explain, Place
+from screens.acts.entering import Write
+from screens.acts.keeping import Record
 from screens.bench.explained import explained
 from screens.register import PAGES
 from screens.told.tools import with_tools

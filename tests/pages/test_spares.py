@@ -1,7 +1,8 @@
 """Tools and spares: what a board needs, what is missing to say a size, and the list as a text."""
 
 from logic.answers.spares import spares
-from screens.acts import Go, Share
+from screens.acts import Go
+from screens.acts.outside import Share
 from screens.words import STANDING
 from tests.pages.reader import Reader
 

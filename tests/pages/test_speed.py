@@ -7,7 +7,8 @@ from logic.answers.reading import Result
 from logic.answers.stopping import stop_alone
 from logic.board import Value
 from logic.units import GAP, MINUS
-from screens.acts import Go, Put
+from screens.acts import Go
+from screens.acts.entering import Put
 from screens.asking import lead
 from screens.blocks import Figure, FigureRow, Notice
 from screens.pictures.strokes import Path

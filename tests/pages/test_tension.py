@@ -10,7 +10,8 @@ import pytest
 from logic.belt.verdict import Word
 from logic.board import to_dict
 from logic.log import BeltFitted, Tension
-from screens.acts import Go, Say
+from screens.acts import Go
+from screens.acts.outside import Say
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
 from screens.words.tension import SAID
 from tests.pages.reader import Reader

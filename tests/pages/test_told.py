@@ -7,7 +7,7 @@ from xml.etree import ElementTree as ET
 import pytest
 
 from screens import blocks as b
-from screens.acts import HandOn, ReadOut, Share
+from screens.acts.outside import HandOn, ReadOut, Share
 from screens.blocks import Button
 from screens.page import Page
 from screens.pictures.strokes import Path, Picture

@@ -7,7 +7,10 @@ import pytest
 from logic.board import Value
 from logic.log import Note
 from logic.store import Store
-from screens.acts import AddBoard, Bin, Both, Choose, KeepAs, Put, Record, Rename, Set, Settle, Undo
+from screens.acts import Both, Undo
+from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, Rename
+from screens.acts.entering import Put
+from screens.acts.keeping import Record, Set, Settle
 from screens.world import CLOSE, SCRATCH
 from tests.pages.reader import Reader
 

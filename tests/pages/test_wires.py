@@ -5,7 +5,8 @@ import pytest
 from logic.board import Value
 from logic.tables import rows
 from logic.units import GAP
-from screens.acts import Ask, Go, Put
+from screens.acts import Go
+from screens.acts.entering import Ask, Put
 from screens.bench.power import HOLD
 from screens.blocks import PLAIN, RIGHT, WRONG, FigureRow, Notice
 from tests.pages.reader import Reader

@@ -101,7 +101,7 @@ def main(folder: Path) -> dict[str, object]:
     Config.set("graphics", "fullscreen", "0")
 
     from logic.log import Note  # noqa: PLC0415  (the same)
-    from screens.acts import Record  # noqa: PLC0415  (the same)
+    from screens.acts.keeping import Record  # noqa: PLC0415  (the same)
     from screens.scenes import start  # noqa: PLC0415  (the same)
     from screens.scenes.held import Held  # noqa: PLC0415  (the same)
 

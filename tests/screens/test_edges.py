@@ -5,7 +5,7 @@ from collections.abc import Iterator
 import pytest
 from kivy.metrics import Metrics
 
-from screens.acts import Ask
+from screens.acts.entering import Ask
 from screens.paper.edges import FIRST
 from screens.phone import bars
 from screens.phone.bars import Covered, Sides

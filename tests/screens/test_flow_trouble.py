@@ -8,7 +8,7 @@ from kivy.base import ExceptionManager
 
 from logic.store import NotSaved
 from screens import front
-from screens.acts import Settle
+from screens.acts.keeping import Settle
 from screens.front import NOT_COME_BACK_TO
 from tests.screens.session import Session
 

@@ -12,7 +12,9 @@ from logic.board import to_dict
 from logic.exchange import demo_boards
 from logic.log import Note
 from logic.store import Store
-from screens.acts import Ask, Record, Settle, Share
+from screens.acts.entering import Ask
+from screens.acts.keeping import Record, Settle
+from screens.acts.outside import Share
 from screens.driver import Driver
 from screens.front import CLOSE, NOT_COME_BACK_TO, UNDO_FOR, Front
 from screens.phone import share

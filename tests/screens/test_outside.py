@@ -7,7 +7,7 @@ from time import monotonic, sleep
 import pytest
 
 from logic.exchange.board_file import board_text
-from screens.acts import Settle
+from screens.acts.keeping import Settle
 from screens.phone import documents, incline, light, notices, share, speech
 from screens.phone.microphone import NONE_HERE, NOT_ALLOWED
 from tests.phone.android import Phone

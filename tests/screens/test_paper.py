@@ -7,7 +7,8 @@ from weakref import ref
 
 import pytest
 
-from screens.acts import Drop, Turn
+from screens.acts import Turn
+from screens.acts.keeping import Drop
 from screens.blocks import Block, Field, Line, Stepper, Words
 from screens.driver import Touch
 from screens.page import Page

@@ -1,0 +1,107 @@
+"""Acts that want something outside the app, put into `World.out` and done by the phone; and what comes back."""
+
+from typing import TYPE_CHECKING
+
+from logic.frozen import frozen
+from screens.acts import Act
+
+if TYPE_CHECKING:
+    from logic.answers.belt_sound import Recording
+
+
+@frozen
+class Say(Act):
+    """Say something aloud."""
+
+    text: str
+
+
+@frozen
+class Share(Act):
+    """Hand a text to another app."""
+
+    title: str
+    text: str
+
+
+@frozen
+class HandOn(Act):
+    """Hand what the page in front says to another app."""
+
+
+@frozen
+class HandOnFile(Act):
+    """Hand the page in front on as a file: "picture" as it is on the screen, "page" as HTML with its drawings."""
+
+    kind: str
+
+
+@frozen
+class ReadOut(Act):
+    """Say what the page in front says aloud."""
+
+
+@frozen
+class PickFile(Act):
+    """Let the person choose a file by the phone's own page; it is then opened as one that is dropped on the window."""
+
+
+@frozen
+class PutFile(Act):
+    """Let the person choose where a file that was written here goes."""
+
+    path: str
+
+
+@frozen
+class SendFile(Act):
+    """Hand a file that was written here to another app."""
+
+    path: str
+    title: str
+
+
+@frozen
+class AllowNotes(Act):
+    """Ask for leave to show notes, where the phone wants to be asked."""
+
+
+@frozen
+class Shine(Act):
+    """Switch the phone's light on, or off again."""
+
+
+@frozen
+class Tilt(Act):
+    """Feel how the phone lies; what it felt comes back as Tilted, for the question of a grade."""
+
+    key: str
+
+
+@frozen
+class Tilted(Act):
+    """What was felt, along the short edge, the long edge and out of the screen in m/s2, or why there is nothing."""
+
+    key: str
+    gravity: tuple[float, float, float] | None
+    sentence: str = ""
+
+
+@frozen
+class Listen(Act):
+    """Record a pluck; what is heard comes back as Heard."""
+
+
+@frozen
+class Heard(Act):
+    """What the microphone gave, or the sentence that says why it gave nothing."""
+
+    recording: "Recording | None"
+    sentence: str = ""
+
+
+@frozen
+class OpenSound(Act):
+    """Read a recording that was made elsewhere, by the path of its file."""
+
+    path: str
