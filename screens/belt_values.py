@@ -7,11 +7,12 @@ from logic.answers.reading import Open
 from logic.answers.tension import BeltPlan
 from screens.acts import Arrive, Both, Turn
 from screens.acts.entering import Ask, Done
-from screens.asking import entry_of, fold, refused_now, value_line, value_of
+from screens.asking import entry_of, refused_now, value_line, value_of
 from screens.blocks import Block, Button, Picture, Progress, Verdict, Words
 from screens.page import Foot, Page
 from screens.pictures.belts import belt_print
 from screens.saved_board import board_line
+from screens.showing import fold
 from screens.tongue import _
 from screens.words import label_of
 from screens.world import World

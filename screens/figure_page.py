@@ -13,20 +13,10 @@ from screens.acts import Act
 from screens.acts.entering import Ask
 from screens.acts.keeping import Drop
 from screens.asked import out_of_use
-from screens.asking import (
-    choice,
-    field_of,
-    figure,
-    fold,
-    once_each,
-    refused_now,
-    shared_sureness,
-    stepper,
-    told_in,
-    value_line,
-)
+from screens.asking import choice, field_of, refused_now, stepper, value_line
 from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Notice, Section, Verdict, Words
 from screens.page import Foot, Page
+from screens.showing import figure, fold, once_each, shared_sureness, told_in
 from screens.tongue import _
 from screens.trying import faults_said, trial_foot, trying, values_heading
 from screens.ways import signs_line

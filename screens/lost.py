@@ -3,9 +3,9 @@
 from logic.store.errors import CannotStore
 from screens import faults
 from screens.acts.outside import Share
-from screens.asking import fold
 from screens.blocks import Button, Words
 from screens.page import Foot, Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.words.storage import sentence
 from screens.world import World

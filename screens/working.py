@@ -5,10 +5,10 @@ from dataclasses import replace
 
 from logic import checked
 from logic.answers.reading import Result
-from screens.asking import figure, fold
 from screens.blocks import Block, Section, Words
 from screens.page import Page
 from screens.settings.sources import source_line
+from screens.showing import figure, fold
 from screens.tongue import _
 from screens.words import sureness
 from screens.words.workings import Step, steps

@@ -7,13 +7,13 @@ from logic.answers.reading import Result
 from logic.log import BeltFitted
 from screens.acts import Go, Turn
 from screens.acts.keeping import Record
-from screens.asking import fold
 from screens.belt_values import belt_first, belt_lines
 from screens.bench.loads import Weight
 from screens.bench.measure import Measure
 from screens.bench.scale import Depths, Places
 from screens.blocks import Block, Button, Line, Words
 from screens.page import Foot, Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.world import World

@@ -13,7 +13,6 @@ from logic.store import Record
 from logic.units import show_in
 from screens.acts import Go
 from screens.acts.keeping import Settle
-from screens.asking import figure, fold, shared_sureness, working
 from screens.bench.explained import explained
 from screens.blocks import (
     PLAIN,
@@ -29,6 +28,7 @@ from screens.blocks import (
     Words,
 )
 from screens.pictures.tightening import pull_on_key
+from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.words import KNOWN, offer, refusal, sureness

@@ -7,13 +7,13 @@ from logic.answers.belt_bench import bench_plan, motor_reading, weight_reading
 from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltReading
 from logic.board import Field
-from screens.asking import why
 from screens.bench.asked import DEPTH, FORCE, asked
 from screens.bench.measure import Measure
 from screens.blocks import Block, Notice, Picture
 from screens.page import Page
 from screens.pictures.belts import motor_pulled
 from screens.pictures.span import weight_picture
+from screens.showing import why
 from screens.tongue import _
 from screens.world import World
 

@@ -12,9 +12,9 @@ from logic.answers.joint_guide import (
     locker_surfaces,
 )
 from screens.acts import Turn
-from screens.asking import fold
 from screens.blocks import PLAIN, Block, Choice, Notice, Option, Section, Verdict, Words
 from screens.page import Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.words.joints import CAUTIONS
 from screens.world import World

@@ -14,11 +14,11 @@ from logic.fields import joint_fields
 from logic.person import Person
 from screens.acts import Both, Go, Swap, Turn
 from screens.acts.keeping import Set
-from screens.asking import fold
 from screens.bench.joint_card import CardBlocks, board_of
 from screens.bench.lookup import joint_of, plain
 from screens.blocks import Block, Choice, Line, Option, Words
 from screens.page import Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.words.joints import summary, value_text
 from screens.words.typed import not_used

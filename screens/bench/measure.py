@@ -7,7 +7,6 @@ from logic.board import Field
 from logic.store import Record as Entered
 from screens.acts import Turn
 from screens.acts.entering import Forget
-from screens.asking import figure, fold, shared_sureness, working
 from screens.belt_verdict import form_of
 from screens.bench.measuring import Measuring
 from screens.blocks import (
@@ -24,6 +23,7 @@ from screens.blocks import (
 from screens.page import Foot, Page
 from screens.pictures.gauge import gauge
 from screens.saved_board import trial_note
+from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _
 from screens.trying import KEEP_THIS_BOARD
 from screens.words.belt import BENCH, SHORT_WAY

@@ -12,8 +12,9 @@ from logic.store import Record as Entered
 from screens.acts import Act, Swap
 from screens.acts.entering import Forget
 from screens.acts.keeping import Record
-from screens.asking import number_entry, typed_value, why
+from screens.asking import number_entry, typed_value
 from screens.blocks import Block, Entry
+from screens.showing import why
 from screens.tongue import _
 from screens.words.belt import SHORT_WAY, nudge_text
 from screens.words.tension import with_error

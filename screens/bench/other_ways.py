@@ -5,11 +5,11 @@ from collections.abc import Iterator
 from logic.answers.belt_together import takes, ways
 from logic.answers.reading import Open, Result
 from screens.acts import Act, Go, Turn
-from screens.asking import why
 from screens.bench.calibration import calibration
 from screens.bench.measure import Measure
 from screens.bench.together import together_blocks
 from screens.blocks import Block, FigureRow, Words
+from screens.showing import why
 from screens.tongue import _
 from screens.words.belt import WAYS, percent
 

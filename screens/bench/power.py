@@ -6,12 +6,12 @@ from logic.answers.wiring import FirstPower, first_power
 from logic.tables import Row, rows
 from screens.acts import Act, Go
 from screens.acts.entering import Ask
-from screens.asking import why
 from screens.bench.explained import BY_HAND, explained
 from screens.blocks import PLAIN, Block, Section, Verdict, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Page
 from screens.saved_board import board_line, trial_note, untried
+from screens.showing import why
 from screens.tongue import _
 from screens.words.packs import WIRING
 from screens.world import World

@@ -8,13 +8,13 @@ from logic.answers.reading import Item, Open, Result
 from logic.answers.tension import BeltReading
 from logic.board import Field
 from screens.acts import Turn
-from screens.asking import why
 from screens.bench.asked import DEPTH, FORCE, asked
 from screens.bench.measure import Measure
 from screens.blocks import Block, Button, Picture
 from screens.page import Foot
 from screens.pictures.drive import drive
 from screens.pictures.span import span_picture
+from screens.showing import why
 from screens.tongue import _
 from screens.words.belt import held_text
 from screens.words.tension import aim_text, belt_name, scale_text

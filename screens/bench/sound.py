@@ -13,13 +13,13 @@ from logic.store import Record as Entered
 from screens.acts import Act, Turn
 from screens.acts.keeping import Remember
 from screens.acts.outside import Listen, OpenSound, PickFile
-from screens.asking import fold
 from screens.bench.calibration import calibration
 from screens.bench.measure import Measure
 from screens.blocks import Block, Button, Line, Picture, Words
 from screens.blocks import Field as TextField
 from screens.page import Foot, Page
 from screens.pictures.chart import Curve, Mark, chart
+from screens.showing import fold
 from screens.tongue import _
 from screens.words.belt import REFUSALS
 from screens.world import World

@@ -9,8 +9,8 @@ from logic.answers.tension_entry import tension_entry
 from logic.store import Record as Entered
 from screens.acts import Swap
 from screens.acts.keeping import Record
-from screens.asking import working
 from screens.blocks import Block, Line, Section, Words
+from screens.showing import working
 from screens.tongue import _
 from screens.words.belt import BENCH, WAYS
 from screens.words.tension import REASONS, SAID, ago, tension_text, with_error

@@ -17,12 +17,13 @@ from screens.acts import Act, Back, Both, Turn
 from screens.acts.boards import NotKnown
 from screens.acts.entering import Write
 from screens.acts.keeping import Set, Settle
-from screens.asking import figure, number_entry, read_entry
+from screens.asking import number_entry, read_entry
 from screens.blocks import Block, Button, Choice, Line, Option, Picture, Words
 from screens.board.guide import Guide, guide, written
 from screens.page import Foot, Page
 from screens.pictures.asked import picture_of
 from screens.saved_board import untried
+from screens.showing import figure
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.words import HOW_KNOWN, KNOWN

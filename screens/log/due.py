@@ -4,10 +4,10 @@ from collections.abc import Iterator
 
 from logic.tables import sources
 from logic.upkeep import Due
-from screens.asking import fold
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Verdict, Words
 from screens.due_act import due_act, later_act
 from screens.page import Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.words import STANDING
 from screens.words.checks import due_name, due_when

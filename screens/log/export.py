@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 
 from screens.acts.boards import Copy
-from screens.asking import fold
 from screens.blocks import Block, Button, Line, Section, Words
 from screens.page import Foot, Page
 from screens.sheet.content import sheet
+from screens.showing import fold
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.world import World

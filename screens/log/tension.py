@@ -8,11 +8,11 @@ from logic.answers.reading import Item, Open, Result
 from logic.store import Record
 from logic.units import GAP
 from screens.acts import Turn
-from screens.asking import figure
 from screens.blocks import Block, Choice, FigureRow, Line, Option, Picture, Section, Verdict, Words
 from screens.page import Page
 from screens.pictures.history import Reading, history
 from screens.ride.readings import SHOWN, readings
+from screens.showing import figure
 from screens.tongue import _
 from screens.words.belt import BENCH, SHORT_WAY
 from screens.words.tension import ago, tension_text

@@ -7,10 +7,10 @@ from logic.answers.reading import Item, Open, Result
 from logic.board import Value
 from screens.acts import Both
 from screens.acts.entering import Put
-from screens.asking import why, working
 from screens.blocks import PLAIN, RIGHT, UNSURE, Button, Notice, Verdict, Words
 from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
+from screens.showing import why, working
 from screens.tongue import _
 from screens.trying import trying
 from screens.words.bench_motor import CONVENTION, LABELS, SAFE

@@ -4,10 +4,10 @@ from logic.answers.care import advice
 from logic.answers.charging import Charging, charging
 from logic.answers.reading import Open, Result
 from logic.errors import NotCharged
-from screens.asking import why, working
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Section, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
+from screens.showing import why, working
 from screens.tongue import _
 from screens.ways import signs_line
 from screens.words.packs import CHARGING, about_hours

@@ -7,10 +7,10 @@ from logic.answers.reading import RIDER, Item, Open, Result
 from logic.board import Value, board_fields
 from logic.errors import InputError
 from screens.acts.entering import Put
-from screens.asking import why, working
 from screens.blocks import PLAIN, RIGHT, Block, Button, Verdict, Words
 from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
+from screens.showing import why, working
 from screens.tongue import _
 from screens.words import refusal
 from screens.words.drag import COAST, LABELS

@@ -8,10 +8,11 @@ from logic.answers.push import REACHED
 from logic.answers.reading import RIDER, Item, Open, Result
 from logic.board import Board
 from screens.acts import Turn
-from screens.asking import asked, fold, once, refused_now, value_line, why, working
+from screens.asking import asked, refused_now, value_line
 from screens.blocks import Block, Cell, Choice, Columns, Option, Picture, Section, Verdict, Words
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
+from screens.showing import fold, once, why, working
 from screens.tongue import _
 from screens.trying import trial_foot, trying
 from screens.words import NO_CHANGE, Style

@@ -7,10 +7,11 @@ from logic.answers.feel import LARGER, Feel, changes, feel
 from logic.answers.reading import RIDER, Open, Result
 from logic.tables import pick
 from screens.acts.entering import Ask
-from screens.asking import asked, fold
+from screens.asking import asked
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Notice, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.words import offer

@@ -2,9 +2,9 @@
 
 from logic.answers.first_range import PACK, RIDING, FirstRange
 from logic.answers.reading import Open
-from screens.asking import figure
 from screens.blocks import Block, Figure
 from screens.numbers.nearer import Rounds, nearer, not_yet, taken
+from screens.showing import figure
 from screens.tongue import _
 from screens.world import World
 

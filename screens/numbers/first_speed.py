@@ -3,9 +3,9 @@
 from logic.answers.first_push import HILLS
 from logic.answers.first_speed import FIRST, LIMITS, WEIGHT, FirstSpeed
 from logic.answers.reading import Open, Result
-from screens.asking import figure, spanned
 from screens.blocks import Block, Figure
 from screens.numbers.nearer import Rounds, nearer, not_yet, taken
+from screens.showing import figure, spanned
 from screens.tongue import _
 from screens.world import World
 

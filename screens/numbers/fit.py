@@ -3,10 +3,10 @@
 from logic.answers.asked import Asked
 from logic.answers.belt_fit import BeltFit, belt_fit
 from logic.answers.reading import Open, Result
-from screens.asking import why, working
 from screens.blocks import RIGHT, UNSURE, WRONG, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
+from screens.showing import why, working
 from screens.tongue import _
 from screens.words.belt import FIT, TOUCHES
 from screens.world import World

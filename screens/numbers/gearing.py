@@ -7,16 +7,7 @@ from logic.answers.first_speed import first_speed
 from logic.answers.gearing import Curves, Gearing, gearing
 from logic.answers.reading import RIDER, Item, Result
 from logic.units import quantities
-from screens.asking import (
-    asked,
-    figure,
-    fold,
-    once_each,
-    refused_now,
-    shared_sureness,
-    stepper,
-    value_line,
-)
+from screens.asking import asked, refused_now, stepper, value_line
 from screens.blocks import Block, Figure, Picture, Section, Words
 from screens.numbers.first_speed import ROUNDS, nearer_speed, speed_crown
 from screens.numbers.nearer import following, lacks_values
@@ -24,6 +15,7 @@ from screens.numbers.road import road_blocks, road_note
 from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart, chart_later
 from screens.pictures.strokes import Picture as Strokes
+from screens.showing import figure, fold, once_each, shared_sureness
 from screens.tongue import _
 from screens.trying import faults_said, trial_foot, trying, values_heading
 from screens.ways import leads_to

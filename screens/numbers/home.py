@@ -9,11 +9,12 @@ from logic.answers.reading import Item
 from logic.board import Value
 from screens.acts import Go, Turn
 from screens.acts.entering import Ask
-from screens.asking import entry_of, lead, value_line
+from screens.asking import entry_of, value_line
 from screens.blocks import Block, Line, Section
 from screens.numbers.nearer import following
 from screens.page import Foot, Page
 from screens.search_tool import search_tools
+from screens.showing import lead
 from screens.tongue import _
 from screens.trying import trial_foot
 from screens.ways import signs_line

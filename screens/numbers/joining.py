@@ -6,10 +6,11 @@ from logic.answers.joining import PARALLEL, SECOND, SERIES, Joining, joining, li
 from logic.answers.reading import Open, Result
 from logic.board import Value
 from screens.acts.entering import Ask
-from screens.asking import field_of, value_line, why, working
+from screens.asking import field_of, value_line
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
+from screens.showing import why, working
 from screens.tongue import _
 from screens.ways import signs_line
 from screens.words.packs import JOINING

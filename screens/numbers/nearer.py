@@ -4,8 +4,9 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from logic.answers.reading import Item, Open
 from screens.acts.entering import Ask
-from screens.asking import fold, once, value_line, value_of
+from screens.asking import value_line, value_of
 from screens.blocks import Block, Figure, Line
+from screens.showing import fold, once
 from screens.tongue import _
 from screens.world import World
 

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from logic.answers.pairs import FIRST, Pair, PairTable, WishFit, fit, speed_cap
 from logic.answers.reading import RIDER
 from screens.acts import Turn
-from screens.asking import fold, refused_now, value_line
+from screens.asking import refused_now, value_line
 from screens.blocks import Block, Choice, FigureRow, Line, Notice, Option, Section, Verdict, Words
 from screens.numbers.best_pairs import (
     Ranked,
@@ -20,6 +20,7 @@ from screens.numbers.best_pairs import (
 )
 from screens.numbers.nearer import Rounds, following, nearer, taken
 from screens.page import Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.trying import trial_foot, trying, values_heading
 from screens.words import Style, offer

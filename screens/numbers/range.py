@@ -4,13 +4,14 @@ from logic.answers.first_range import first_range
 from logic.answers.range import RangeAnswer, range_answer
 from logic.answers.reading import RIDER, Open, Result
 from logic.answers.riding import FREEZING
-from screens.asking import asked, fold, value_text
+from screens.asking import asked, value_text
 from screens.blocks import Block, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.numbers.first_range import ROUNDS, nearer_range, range_crown
 from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
+from screens.showing import fold
 from screens.tongue import _
 from screens.trying import trying
 from screens.ways import leads_to

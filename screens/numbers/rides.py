@@ -12,10 +12,11 @@ from screens.acts import Act, Both, Turn
 from screens.acts.entering import Put, Write
 from screens.acts.keeping import Remember
 from screens.asked import ride_speeds
-from screens.asking import number_entry, typed_value, working
+from screens.asking import number_entry, typed_value
 from screens.blocks import PLAIN, RIGHT, UNSURE, Button, FigureRow, Line, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Foot, Page
+from screens.showing import working
 from screens.tongue import _
 from screens.words.drag import LABELS, LEVEL, NOT_CLEAR
 from screens.world import World

@@ -4,10 +4,11 @@ from collections.abc import Iterator
 
 from logic.answers.push import Pushing, pushing
 from logic.answers.reading import Item, Result
-from screens.asking import asked, fold, once, once_each, stepper, value_line
+from screens.asking import asked, stepper, value_line
 from screens.blocks import Block, Picture, Section, Words
 from screens.figure_page import Figures, answered
 from screens.pictures.chart import Curve, Mark, chart
+from screens.showing import fold, once, once_each
 from screens.tongue import _
 from screens.words import Style
 from screens.words.push import CHARGE, LABELS, LIMITS

@@ -9,10 +9,11 @@ from logic.board import Value
 from logic.tables import rows
 from screens.acts import Go
 from screens.acts.entering import Ask, Put
-from screens.asking import on_trial, unused, value_of, why, working
+from screens.asking import on_trial, unused, value_of
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Stepper, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
+from screens.showing import why, working
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.words.packs import WIRE, WIRING

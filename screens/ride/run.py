@@ -15,13 +15,14 @@ from screens.acts.entering import Write
 from screens.acts.keeping import Settle
 from screens.acts.outside import Say
 from screens.acts.runs import Answer, BackOne, Rerun
-from screens.asking import fold, number_entry, typed_value
+from screens.asking import number_entry, typed_value
 from screens.bench.explained import explained
 from screens.blocks import Block, Button, Choice, Entry, Line, Notice, Option, Picture, Progress, Words
 from screens.page import Foot, Page
 from screens.pictures.drive import drive
 from screens.ride.run_figures import figure_rows, said_of
 from screens.ride.run_links import links
+from screens.showing import fold
 from screens.tongue import _
 from screens.update.checks import typed_key
 from screens.ways import leads_to

@@ -5,8 +5,8 @@ from collections.abc import Iterator
 from logic.answers.checks import figures
 from logic.answers.reading import Result
 from logic.checks.lists import Item
-from screens.asking import figure
 from screens.blocks import FigureRow
+from screens.showing import figure
 from screens.tongue import _
 from screens.words.checks import FIGURES
 from screens.world import World

@@ -8,7 +8,6 @@ from logic.board import Board
 from screens.acts import Act, Both, Turn
 from screens.acts.keeping import Settle
 from screens.acts.outside import Say
-from screens.asking import figure, fold, shared_sureness, working
 from screens.belt_values import belt_first, belt_lines
 from screens.belt_verdict import form_of
 from screens.blocks import (
@@ -27,6 +26,7 @@ from screens.pictures.gauge import gauge, steps
 from screens.pictures.strokes import Picture as Strokes
 from screens.ride.belt_check import Check
 from screens.ride.readings import readings
+from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _
 from screens.trying import KEEP_THIS_BOARD
 from screens.ways import leads_to

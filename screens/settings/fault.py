@@ -2,10 +2,10 @@
 
 from screens.acts import Back
 from screens.acts.outside import Share
-from screens.asking import fold
 from screens.blocks import Button, Words
 from screens.faults import broken
 from screens.page import Foot, Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.world import World
 

@@ -7,9 +7,9 @@ from logic.exchange.copies import FOLDER, CopyLook, weekly_copies
 from screens.acts import Turn
 from screens.acts.boards import Copy, OpenFile, OpenText, TakeIn
 from screens.acts.outside import PickFile
-from screens.asking import fold
 from screens.blocks import PLAIN, UNSURE, Block, Button, Field, Line, Section, Verdict, Words
 from screens.page import Foot, Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.world import World

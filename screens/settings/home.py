@@ -11,9 +11,9 @@ from logic.tables import rows
 from logic.units import quantities
 from screens.acts import Go
 from screens.acts.keeping import Settle
-from screens.asking import fold
 from screens.blocks import Block, Choice, Line, Option, Words
 from screens.page import Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.words import KNOWN

@@ -1,9 +1,9 @@
 """Licences: what others wrote and Deckhand brings along, each with its text."""
 
 from logic.licences import Licence, licences
-from screens.asking import fold
 from screens.blocks import Block, Words
 from screens.page import Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.world import World
 

@@ -6,9 +6,9 @@ from logic import checked
 from logic.checked import Check
 from logic.tables import sources
 from screens.acts import Go
-from screens.asking import fold
 from screens.blocks import Block, Figure, Line, Section, Words
 from screens.page import Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.words import STANDING
 from screens.world import World

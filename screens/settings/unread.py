@@ -4,9 +4,9 @@ from collections.abc import Iterator
 
 from logic import read_back
 from screens.acts.outside import Share
-from screens.asking import fold
 from screens.blocks import RIGHT, UNSURE, Block, Line, Verdict, Words
 from screens.page import Page
+from screens.showing import fold
 from screens.tongue import _
 from screens.words.files import WHAT
 from screens.world import World

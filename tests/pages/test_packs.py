@@ -15,8 +15,8 @@ from logic.units import GAP
 from screens.acts import Go
 from screens.acts.entering import Put
 from screens.acts.keeping import Record, Settle
-from screens.asking import lead
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Figure, FigureRow, Notice, Verdict
+from screens.showing import lead
 from tests.pages.reader import Reader
 
 

@@ -9,9 +9,9 @@ from logic.board import Value
 from logic.units import GAP, MINUS
 from screens.acts import Go
 from screens.acts.entering import Put
-from screens.asking import lead
 from screens.blocks import Figure, FigureRow, Notice
 from screens.pictures.strokes import Path
+from screens.showing import lead
 from tests.pages.reader import Reader
 
 
