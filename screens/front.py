@@ -1,10 +1,8 @@
 """What is in front: one World, and the paper that shows its page. Each touch is an act; `update` makes the next World of it."""
 
 import logging
-from collections.abc import Mapping
 from contextlib import suppress
 from dataclasses import replace
-from datetime import datetime, timedelta
 from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -13,7 +11,6 @@ from kivy.clock import Clock
 from kivy.core.window import Window
 from kivy.logger import Logger
 
-from logic.errors import UNREADABLE
 from logic.store.errors import CannotStore, Damaged
 from logic.store.opening import look_next_time
 from logic.units import registry
@@ -22,7 +19,9 @@ from screens.acts import Act, Arrive, Back, Both, Dismiss, Go, Place, Turn
 from screens.acts.entering import Done
 from screens.acts.keeping import Remember
 from screens.acts.outside import Share
+from screens.coming_back import PLACE, outlasting, way_here, way_left
 from screens.lighting import lit
+from screens.log_book import LogBook
 from screens.page import Page
 from screens.paper import hand
 from screens.paper.edges import Edges
@@ -34,18 +33,16 @@ from screens.paper.scale import LEAD, NUMBERS, SMALL, TEXT, TITLE, grown
 from screens.phone import awake, bars
 from screens.phone.daylight import theme_of
 from screens.phone.java import on_android
-from screens.register import PAGES, page_function
+from screens.register import page_function
 from screens.theme import theme
 from screens.told.tools import with_tools
 from screens.tongue import _
 from screens.update import update
-from screens.world import CLOSE, HOME, LogBook, Step, TakeBack, World
+from screens.world import CLOSE, HOME, Step, TakeBack, World
 
 if TYPE_CHECKING:
     from screens.outside import Outside
 
-LAST_PLACE_FOR = timedelta(minutes=30)
-"""How long after the last use the app opens where it was left."""
 BACK = 27
 WARM = ("ride.tension", "numbers.gearing", "ride.run", "bench.joints")
 """Pages that are loaded before they are asked for."""
@@ -136,7 +133,7 @@ class Front:
             self._arrive()
         else:
             self.show()
-            if _kept(world) != _kept(before):
+            if outlasting(world) != outlasting(before):
                 self._remember()
 
     def _arrive(self) -> None:
@@ -282,7 +279,7 @@ class Front:
 
     def _resume(self) -> None:
         """Show the way that was stored, where it is fresh and can be shown."""
-        trail = self._way_left()
+        trail = way_left(self.world)
         if trail in ((), (Step(HOME, {}),)):
             # Nothing is done on the way to the first frame but what is seen.
             self.show()
@@ -297,17 +294,6 @@ class Front:
             self.tell(NOT_COME_BACK_TO)
             self._remember()
 
-    def _way_left(self) -> tuple[Step, ...]:
-        """Return the way that was left a short while ago; none where it is old or cannot be read."""
-        last = self.world.store.get("place", {})
-        try:
-            gap = self.world.clock() - datetime.fromisoformat(last["at"])
-            trail = tuple(Step(name, dict(args)) for name, args in last["trail"] if name in PAGES)
-        except UNREADABLE:
-            return ()
-        # After the clock was set back nobody can tell how long it was.
-        return trail if timedelta(0) <= gap < LAST_PLACE_FOR else ()
-
     def _tell_fault(self) -> None:
         """Show what went wrong the last time, over the page that was come back to."""
         record = faults.take(self.world.store.path.parent)
@@ -316,12 +302,9 @@ class Front:
 
     def _remember(self) -> None:
         """Store the way here. A page that failed is not come back to."""
-        trail = _kept(self.world)
-        kept = trail[:-1] if self.paper.lost else trail
-        place = {"trail": kept, "at": self.world.clock().isoformat()}
         # A way that could not be stored is not worth a word: what the person did is told of by itself.
         with suppress(CannotStore):
-            update(self.world, Remember("place", place))
+            update(self.world, Remember(PLACE, way_here(self.world, failed=self.paper.lost)))
 
     def _on_keyboard(self, _window: object, code: int, *_: object) -> bool:
         return code == BACK and self.back()
@@ -341,12 +324,3 @@ class Front:
 
 def _way(world: World) -> tuple[str, ...]:
     return tuple(step.page for step in world.trail)
-
-
-def _kept(world: World) -> list[tuple[str, Mapping[str, Any]]]:
-    """Return of the way what outlives a restart: a working holds a number with all that made it, a fault is told once."""
-    return [
-        (name, {key: value for key, value in args.items() if not key.startswith("_")})
-        for name, args in world.trail
-        if name not in ("working", "settings.fault")
-    ]

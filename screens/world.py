@@ -4,11 +4,11 @@ What is derived is worked out when it is first read and kept while what it rests
 only what the page in front reads.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import field, replace
 from datetime import datetime
 from functools import cached_property
-from typing import Any, NamedTuple, TypeVar
+from typing import Any, NamedTuple
 
 from logic import read_back
 from logic.answers.checks import for_board
@@ -17,17 +17,17 @@ from logic.board import Board, Value
 from logic.checks.lists import Checklist, checklist, checklists
 from logic.checks.session import Session
 from logic.frozen import frozen
-from logic.ledger import History, Ledger
+from logic.ledger import History
 from logic.person import Person
 from logic.store import Clock, Store
 from logic.store import Record as Entered
 from logic.upkeep import Due, upkeep
 from screens.acts import Act
 from screens.asked import answers, logged_rides
+from screens.log_book import LogBook
+from screens.memo import Memo
 from screens.tongue import _
 from screens.words import Style
-
-T = TypeVar("T")
 
 SCRATCH = "scratch"
 """Id of the board that stands in while none is saved; its values live in a trial only."""
@@ -37,9 +37,6 @@ CLOSE = _("Close")
 
 HOME = "ride"
 """The place the app opens at; Back from another place leads here."""
-
-KEPT = 3
-"""Answers of one function that are kept: the trial's, the saved board's, and one more."""
 
 
 class Step(NamedTuple):
@@ -69,78 +66,6 @@ class TakeBack:
     act: Act
     board: str
     word: str = "Undo"
-
-
-class Memo:
-    """Answers that are kept while what they rest on is the same object."""
-
-    def __init__(self) -> None:
-        """Keep nothing yet."""
-        self._kept: dict[Callable[..., Any], list[tuple[tuple[Any, ...], Any]]] = {}
-        self._read: dict[str, Any] = {}
-
-    def same(self, name: str, read: T) -> T:
-        """Return what was read under a name before while it is equal: answers that rest on it are kept then."""
-        if name not in self._read or self._read[name] != read:
-            self._read[name] = read
-        return self._read[name]  # type: ignore[no-any-return]
-
-    def __call__(self, function: Callable[..., T], *given: Any) -> T:  # noqa: ANN401  (whatever the function takes)
-        """Return what a function gives, from memory where it was given the same."""
-        kept = self._kept.setdefault(function, [])
-        for place, (before, result) in enumerate(kept):
-            if len(before) == len(given) and all(map(_same, before, given)):
-                if place:
-                    kept.insert(0, kept.pop(place))
-                return result  # type: ignore[no-any-return]
-        result = function(*given)
-        kept.insert(0, (given, result))
-        del kept[KEPT:]
-        return result
-
-    def known(self, where: str, *given: Any) -> tuple[Any, ...]:  # noqa: ANN401  (whatever the function takes)
-        """Return what a function, by module and name, gave; nothing where it was not asked the same. It is not run."""
-        kept = next((kept for one, kept in self._kept.items() if where == _named(one)), [])
-        return next(((result,) for before, result in kept if all(map(_same, before, given))), ())
-
-
-def _named(function: Callable[..., Any]) -> str:
-    return f"{function.__module__}.{getattr(function, '__name__', '')}"
-
-
-def _same(one: object, other: object) -> bool:
-    return one is other or (isinstance(one, int | float | str | Value | None) and one == other)
-
-
-class LogBook:
-    """The log of one board as it stood at one moment; the next entry makes the next one."""
-
-    def __init__(self, store: Store, board: str, ledger: Ledger | None = None) -> None:
-        """Read nothing yet."""
-        self.store, self.board = store, board
-        self.ledger = ledger if ledger is not None and ledger.board == board else None
-
-    @cached_property
-    def history(self) -> History:
-        """Return what the log holds of rides, checks, tensions and joints."""
-        self.ledger = self.ledger or Ledger(self.store, self.board)
-        return self.ledger.read()
-
-    @cached_property
-    def _latest(self) -> dict[Any, Entered | None]:
-        return {}
-
-    def last(self, kind: str, **match: object) -> Entered | None:
-        """Return the newest entry that can be read and matches."""
-        key = (kind, *sorted(match.items()))
-        if key not in self._latest:
-            self._latest[key] = self.store.latest(self.board, kind, **match)
-        return self._latest[key]
-
-    @cached_property
-    def tensions(self) -> list[Entered]:
-        """Return the newest tension entries that can be read, newest first."""
-        return self.store.entries(self.board, "tension")
 
 
 @frozen

@@ -5,10 +5,11 @@ from collections.abc import Iterator
 from logic.store import Record
 from screens.acts import Go, Turn
 from screens.blocks import Block, Line, Words
+from screens.log_book import LogBook
 from screens.page import Page
 from screens.tongue import _
 from screens.words.log import entry_words
-from screens.world import LogBook, World
+from screens.world import World
 
 LISTED = 40
 """Entries that stand on the page at first, and that each tap on the last row adds."""

@@ -8,13 +8,14 @@ from logic.store import Record
 from screens.acts import Go, Turn
 from screens.blocks import Block, Button, Choice, Field, Line, Option, Section, Words
 from screens.log.due import due_tile
+from screens.log_book import LogBook
 from screens.page import Foot, Page
 from screens.search_tool import search_tools
 from screens.showing import fold
 from screens.tongue import _
 from screens.ways import leads_to, signs_line
 from screens.words.log import KINDS, entry_words
-from screens.world import LogBook, World
+from screens.world import World
 
 SHOWN = 20
 """Entries on a page."""

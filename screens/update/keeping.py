@@ -10,10 +10,11 @@ from logic.person import person_to_dict
 from screens.acts import Both, Dismiss, Undo
 from screens.acts.keeping import Drop, Keep, Record, Remember, Retry, Save, Settle, Void
 from screens.acts.outside import AllowNotes
+from screens.log_book import LogBook
 from screens.tongue import _
 from screens.update import does, update
 from screens.update.entering import left, saved_text, stored
-from screens.world import CLOSE, LogBook, TakeBack, World, open_world
+from screens.world import CLOSE, TakeBack, World, open_world
 
 
 @does(Keep)

@@ -15,7 +15,7 @@ from logic.log import Check, Note, Ride, Tension, text_of
 from logic.store import Store
 from logic.store.file import utc_text
 from screens.log.home import REACH, Found, find
-from screens.world import LogBook
+from screens.log_book import LogBook
 
 START = datetime(2016, 1, 1, tzinfo=UTC)
 SHOWN = 21

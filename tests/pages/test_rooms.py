@@ -6,11 +6,23 @@ import subprocess
 import sys
 from pathlib import Path
 
+from screens.memo import Memo
 from screens.register import PAGES
-from screens.world import Memo
 
 ROOT = Path(__file__).parents[2]
-CORE = ("acts", "asking", "blocks", "page", "register", "tongue", "trying", "update", "world")
+CORE = (
+    "acts",
+    "asking",
+    "blocks",
+    "page",
+    "register",
+    "showing",
+    "tongue",
+    "trying",
+    "update",
+    "ways",
+    "world",
+)
 
 
 def modules() -> list[str]:

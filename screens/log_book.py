@@ -1,0 +1,39 @@
+"""The log as pages read it: each entry looked up once."""
+
+from functools import cached_property
+from typing import Any
+
+from logic.ledger import History, Ledger
+from logic.store import Record as Entered
+from logic.store import Store
+
+
+class LogBook:
+    """The log of one board as it stood at one moment; the next entry makes the next one."""
+
+    def __init__(self, store: Store, board: str, ledger: Ledger | None = None) -> None:
+        """Read nothing yet."""
+        self.store, self.board = store, board
+        self.ledger = ledger if ledger is not None and ledger.board == board else None
+
+    @cached_property
+    def history(self) -> History:
+        """Return what the log holds of rides, checks, tensions and joints."""
+        self.ledger = self.ledger or Ledger(self.store, self.board)
+        return self.ledger.read()
+
+    @cached_property
+    def _latest(self) -> dict[Any, Entered | None]:
+        return {}
+
+    def last(self, kind: str, **match: object) -> Entered | None:
+        """Return the newest entry that can be read and matches."""
+        key = (kind, *sorted(match.items()))
+        if key not in self._latest:
+            self._latest[key] = self.store.latest(self.board, kind, **match)
+        return self._latest[key]
+
+    @cached_property
+    def tensions(self) -> list[Entered]:
+        """Return the newest tension entries that can be read, newest first."""
+        return self.store.entries(self.board, "tension")
