@@ -4,6 +4,7 @@ import argparse
 import os
 import sys
 import tempfile
+from datetime import datetime
 from pathlib import Path
 
 from screens import ends, environment
@@ -103,10 +104,14 @@ def run(wanted: argparse.Namespace, size: tuple[int, int], text: float) -> int:
         from screens.scenes import write_pictures  # noqa: PLC0415  (after Kivy's environment is set)
 
         return ends.guarded(pictures, lambda: write_pictures(pictures, size, text, wanted.theme))
-    from screens.app import DeckhandApp  # noqa: PLC0415  (after Kivy's environment is set)
+    from screens import faults  # noqa: PLC0415  (after Kivy's environment is set)
+
+    data = data_folder(wanted.data)
+    faults.watch(data, lambda: datetime.now().astimezone())
+    from screens.app import DeckhandApp  # noqa: PLC0415  (the same)
     from screens.words.storage import sentence, status  # noqa: PLC0415  (the same)
 
-    app = DeckhandApp(data_folder(wanted.data), demo=wanted.demo)
+    app = DeckhandApp(data, demo=wanted.demo)
     if app.problem is not None:
         print(sentence(app.problem), file=sys.stderr)
     app.run()

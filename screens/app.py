@@ -117,11 +117,17 @@ class DeckhandApp(MDApp):
         return True
 
     def _keep_copy(self) -> None:
-        """Keep a copy of everything aside once a week. Where there is no room for one, the data itself is what counts."""
+        """Keep a copy of everything aside once a week. Where there is no room for one, the data itself is what counts.
+
+        It is kept while the app goes away or ends: no fault of it may hold that up.
+        """
         from logic.exchange.copies import keep_weekly  # noqa: PLC0415  (not wanted at the start)
 
-        with suppress(CannotStore, OSError):
-            keep_weekly(self.store, self._clock())
+        try:
+            with suppress(CannotStore, OSError):
+                keep_weekly(self.store, self._clock())
+        except Exception as problem:  # noqa: BLE001  (said above)
+            self.front.note(problem)
 
     def on_resume(self) -> None:
         """Take up what may have changed meanwhile, at the next frame: only then does the window have its graphics back."""

@@ -1,8 +1,15 @@
 """A fault that nobody took up: written beside the data, shown at the next start with the way to send it."""
 
+import sys
+import threading
 import traceback
+from collections.abc import Callable
 from datetime import datetime
 from pathlib import Path
+from types import TracebackType
+
+from logic.store.errors import CannotStore
+from logic.store.opening import make_folder
 
 NAME, SHOWN = "fault.txt", "fault-shown.txt"
 LONGEST = 20_000
@@ -25,9 +32,30 @@ def broken(text: str) -> str:
 def keep(folder: Path, problem: BaseException, at: datetime) -> None:
     """Write down what went wrong and when. Raises nothing: there may be no room, or no folder."""
     try:
+        make_folder(folder)
         (folder / NAME).write_text(record(problem, at), "utf-8")
-    except OSError:
+    except (OSError, CannotStore):
         return
+
+
+def watch(folder: Path, clock: Callable[[], datetime]) -> None:
+    """Keep a record of what ends the program or one of its threads from now on; it is told on as before.
+
+    What ends a program on purpose is no fault.
+    """
+
+    def ended(kind: type[BaseException], problem: BaseException, trace: TracebackType | None) -> None:
+        if isinstance(problem, Exception):
+            keep(folder, problem, clock())
+        sys.__excepthook__(kind, problem, trace)
+
+    def thread_ended(told: threading.ExceptHookArgs) -> None:
+        if isinstance(told.exc_value, Exception):
+            keep(folder, told.exc_value, clock())
+        in_thread(told)
+
+    in_thread = threading.excepthook
+    sys.excepthook, threading.excepthook = ended, thread_ended
 
 
 def take(folder: Path) -> str:
