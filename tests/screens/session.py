@@ -56,10 +56,10 @@ class Session(Driver):
         """The paper, with the page in front on it."""
         return self.app.front.paper
 
-    def tap(self, target: Any, **where: Any) -> None:
+    def tap(self, target: Any) -> None:
         """Tap, and count it."""
         self.taps += 1
-        super().tap(target, **where)
+        super().tap(target)
 
     def keys(self, text: str) -> None:
         """Type on the keypad of the page, a touch for each key."""

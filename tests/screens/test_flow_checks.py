@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from logic.checks.lists import checklist
-from screens.driver import Touch
+from screens.driver.finger import Finger
 from screens.phone.speech import NO_VOICE
 from screens.theme import theme
 from tests.screens.session import Session
@@ -76,7 +76,7 @@ def test_one_finger_too_fast_passes_one_card_only(app):
     spot = app.find(PRE.items[1].state.upper())
     place = (spot.x + spot.width / 2, spot.y + spot.height / 2)
     for _ in range(2):
-        finger = Touch(app, *place)
+        finger = Finger(app, *place)
         app.frame(2)
         finger.up()
         app.frame(2)

@@ -10,7 +10,7 @@ import pytest
 from screens.acts import Turn
 from screens.acts.keeping import Drop
 from screens.blocks import Block, Field, Line, Stepper, Words
-from screens.driver import Touch
+from screens.driver.finger import Finger
 from screens.page import Page
 from screens.paper import view
 from screens.paper.ink import MOST_PIXELS, kept_pixels
@@ -52,7 +52,7 @@ def test_growth_above_the_touched_block_is_taken_up_by_the_scroll(app: Session, 
     show(app, monkeypatch, growing)
     at = place(app, "Number, one more")
     for count in range(4):
-        finger = Touch(app, *at)
+        finger = Finger(app, *at)
         app.frame(2)
         finger.up()
         app.settle()
@@ -85,7 +85,7 @@ def show(app: Session, monkeypatch: Any, function: Callable[[Any], Page]) -> Non
 
 def hold(app: Session, at: tuple[float, float], tremble: float) -> None:
     """Hold a finger down for three seconds, trembling by so much."""
-    finger = Touch(app, *at)
+    finger = Finger(app, *at)
     for number in range(180):
         turn = (number % 4 - 1.5) * tremble / 1.5
         finger.move(at[0] + turn, at[1] - turn)
@@ -107,7 +107,7 @@ def test_a_trembling_hold_steps_as_often_as_a_still_one(gears: Session) -> None:
 def test_a_press_is_shown_in_the_next_frame_and_long_enough(gears: Session) -> None:
     at = place(gears, "Motor pulley, one more")
     view = gears.page.parts.at(*at)[0]
-    finger = Touch(gears, *at)
+    finger = Finger(gears, *at)
     gears.frame()
     assert view.pressed
     finger.up()
@@ -125,7 +125,7 @@ def test_a_bar_that_has_just_appeared_is_deaf_for_a_moment(gears: Session) -> No
     gears.page.parts.deafen("foot")
     for seconds, kept in ((0.05, False), (0.4, True)):
         gears.frame(seconds=seconds)
-        finger = Touch(gears, *middle)
+        finger = Finger(gears, *middle)
         gears.frame(2)
         finger.up()
         gears.frame(2)
@@ -134,7 +134,7 @@ def test_a_bar_that_has_just_appeared_is_deaf_for_a_moment(gears: Session) -> No
 
 def test_the_bars_of_a_trial_are_deaf_when_they_come(gears: Session) -> None:
     at = place(gears, "Motor pulley, one more")
-    finger = Touch(gears, *at)
+    finger = Finger(gears, *at)
     gears.frame(2)
     finger.up()
     gears.frame()
@@ -182,7 +182,7 @@ def test_a_key_of_ours_takes_no_second_mark_and_says_why(gears: Session) -> None
 
 def test_a_finger_that_moves_away_presses_nothing(gears: Session) -> None:
     at = place(gears, "Motor pulley, one more")
-    finger = Touch(gears, *at)
+    finger = Finger(gears, *at)
     finger.move(at[0], at[1] + 60)
     finger.up()
     gears.settle()
@@ -251,7 +251,7 @@ def test_a_page_goes_on_by_itself_but_not_under_a_finger(app: Session, monkeypat
     show(app, monkeypatch, going_on)
     app.settle()
     assert app.shows("Step 3")
-    finger = Touch(app, *place(app, "Hold me"))
+    finger = Finger(app, *place(app, "Hold me"))
     app.page.perform(Turn({"_step": 0}))
     app.frame(20)
     assert app.shows("Step 0")

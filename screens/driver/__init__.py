@@ -11,6 +11,8 @@ from io import BytesIO
 from pathlib import Path
 from typing import Any
 
+from screens.driver.finger import Finger
+from screens.driver.mock_window import install_mock
 from screens.ends import keep_picture
 
 TICK = 1 / 60
@@ -36,41 +38,6 @@ def prepare(home: Path, *, width: int = 800, height: int = 1280, mock: bool = Fa
         # Kivy reports that the mocked graphics tell no version and compile no shader.
         logging.getLogger("kivy").setLevel(logging.CRITICAL)
         install_mock()
-
-
-def install_mock() -> None:
-    """Give Kivy a window without graphics. Layout, touches and text sizes stay real; there are no pixels."""
-    import kivy.core  # noqa: PLC0415
-
-    choose = kivy.core.core_select_lib
-
-    def select(category: str, libraries: Any, create_instance: bool = False, **more: Any) -> Any:  # noqa: ANN401, FBT001, FBT002 - Kivy's own signature.
-        if category != "window":
-            return choose(category, libraries, create_instance, **more)
-        return _window_without_pixels()
-
-    kivy.core.core_select_lib = select
-
-
-def _window_without_pixels() -> Any:  # noqa: ANN401 - Kivy's window has no public type.
-    from kivy.core.window import WindowBase  # noqa: PLC0415
-
-    def nothing(*_: object) -> None:
-        """Do nothing: there is no screen to do it on."""
-
-    silent = (
-        "mainloop",
-        "close",
-        "set_title",
-        "set_icon",
-        "show_keyboard",
-        "hide_keyboard",
-        "set_system_cursor",
-    )
-    methods: dict[str, Any] = dict.fromkeys(silent, nothing)
-    methods["is_keyboard_shown"] = lambda _window: False
-    methods["_get_window_pos"] = lambda _window: (0, 0)
-    return type("WindowWithoutPixels", (WindowBase,), {"managed_textinput": True, **methods})()
 
 
 class Driver:
@@ -170,54 +137,23 @@ class Driver:
         """Return whether a text is on the screen."""
         return bool(self.find_all(text))
 
-    def tap(self, target: Any, *, at: tuple[float, float] = (0.5, 0.5)) -> None:  # noqa: ANN401 - a text or a widget.
-        """Tap a widget, or what shows a text; a scroller brings it into view first."""
-        touch = self.touch(target, at=at)
+    def tap(self, target: Any) -> None:  # noqa: ANN401 - a text, a spot or a widget.
+        """Tap what shows a text, or a place; it is scrolled into sight first."""
+        touch = self.touch(target)
         self.frame(3)
         touch.up()
         self.frame(3)
 
-    def touch(self, target: Any, *, at: tuple[float, float] = (0.5, 0.5)) -> "Touch":  # noqa: ANN401 - as in `tap`.
+    def touch(self, target: Any) -> Finger:  # noqa: ANN401 - as in `tap`.
         """Put a finger down and leave it there."""
-        from kivy.uix.scrollview import ScrollView  # noqa: PLC0415
-
         self.still()
         widget = self.find(target) if isinstance(target, str) else target
-        if hasattr(widget, "bring"):
-            widget.bring()
-            self.frame(seconds=widget.wait)
-            self.still()
-            return Touch(self, *widget.middle)
-        over, scrollers = widget.parent, []
-        while over is not None and over is not self.window and over.parent is not over:
-            if isinstance(over, ScrollView) and over.do_scroll_y:
-                self._into_view(widget, over)
-                scrollers.append(over)
-            over = over.parent
-        x, y = widget.to_window(widget.x + widget.width * at[0], widget.y + widget.height * at[1])
-        return Touch(self, x, self._on_show(widget, scrollers, y))
-
-    def _on_show(self, widget: Any, scrollers: list[Any], y: float) -> float:  # noqa: ANN401 - any widget.
-        """Return where to touch: as high as asked, or in the middle of what a small window shows of the widget.
-
-        Raises LookupError when it shows nothing of it: a touch there would land on something else.
-        """
-        low, high = widget.to_window(widget.x, widget.y)[1], widget.to_window(widget.x, widget.top)[1]
-        for scroller in scrollers:
-            low = max(low, scroller.to_window(scroller.x, scroller.y)[1])
-            high = min(high, scroller.to_window(scroller.x, scroller.top)[1])
-        if high - low < 1:
-            message = f"there is no room to touch {words(widget)}"
-            raise LookupError(message)
-        return y if low <= y <= high else (low + high) / 2
-
-    def _into_view(self, widget: Any, scroller: Any) -> None:  # noqa: ANN401 - any widget.
-        """Scroll a widget into view; again, when the page has grown or shrunk meanwhile and moved it out."""
-        for _ in range(3):
-            scroller.scroll_to(widget, animate=False)
-            self.settle()
-            if scroller.collide_point(*scroller.parent.to_widget(*widget.to_window(*widget.center))):
-                return
+        if not hasattr(widget, "bring"):
+            return Finger(self, *widget.to_window(*widget.center))
+        widget.bring()
+        self.frame(seconds=widget.wait)
+        self.still()
+        return Finger(self, *widget.middle)
 
     def type(self, text: str) -> None:
         """Type on a hardware keyboard."""
@@ -304,44 +240,3 @@ def words(widget: Any) -> list[str]:  # noqa: ANN401 - any widget.
     """Return the texts a widget shows or is called by."""
     said = (getattr(widget, name, "") for name in ("text", "title", "label", "a11y_label"))
     return [one for one in said if isinstance(one, str) and one]
-
-
-class Touch:
-    """One finger. Made down; moved and lifted by hand."""
-
-    def __init__(self, driver: Driver, x: float, y: float) -> None:
-        """Put it down at a place of the window."""
-        from kivy.input.motionevent import MotionEvent  # noqa: PLC0415
-
-        class Finger(MotionEvent):
-            """A touch in window pixels."""
-
-            def __init__(self, place: dict[str, float]) -> None:
-                super().__init__("driver", "driver", place, is_touch=True, type_id="touch")
-
-            def depack(self, place: dict[str, float]) -> None:
-                self.sx, self.sy = place["sx"], place["sy"]
-                self.profile = ["pos"]
-                super().depack(place)
-
-        self._driver = driver
-        self._finger = Finger(self._place(x, y))
-        self._send("begin")
-
-    def _place(self, x: float, y: float) -> dict[str, float]:
-        width, height = self._driver.window.size
-        return {"sx": x / max(width - 1, 1), "sy": y / max(height - 1, 1)}
-
-    def _send(self, kind: str) -> None:
-        self._driver.loop.post_dispatch_input(kind, self._finger)
-
-    def move(self, x: float, y: float) -> None:
-        """Slide to a place of the window."""
-        self._finger.move(self._place(x, y))
-        self._send("update")
-        self._driver.frame()
-
-    def up(self) -> None:
-        """Lift it."""
-        self._finger.update_time_end()
-        self._send("end")
