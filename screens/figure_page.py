@@ -144,12 +144,12 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     `stop` follows the word DANGER in the verdict while a hazard is one; a page that has it is stopped by a pack out of use,
     too. All that is left then are the notice and the values, and `fixes` names the one that ends it. Nothing on the page
     dismisses it. `offer` is what the page can lay over the board, `then` the value that is
-    asked for after the one being entered.
+    asked for after the one being entered: the next one that the headline lacks, unless it is given.
     """
     out = out_of_use(world) if stop else None
     hazards = [Hazard("DANGER", "pack out")] if out is not None else list(hazards)
     stopped = bool(hazards) and hazards[0].word == "DANGER"
-    foot = trial_foot(world, fits=not faults, offer=offer, then=then)
+    foot = trial_foot(world, fits=not faults, offer=offer, then=then or _next_missing(world, crown))
     if stopped:
         hazards, crown = (
             hazards[:1],
@@ -176,6 +176,13 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
         # A page that is stopped begins at its notice, but for a keypad that must not go deaf.
         card="stopped" if stopped and foot.entry is None else "",
     )
+
+
+def _next_missing(world: World, crown: Verdict | Figure) -> str:
+    """Return the value that the headline still lacks after the one being entered, "" for none."""
+    if world.asking is None or not isinstance(crown.act, Ask) or crown.act.key == world.asking.key:
+        return ""
+    return crown.act.key
 
 
 def _signals(world: World, hazards: Sequence[Hazard], sign: str) -> Iterator[Block]:

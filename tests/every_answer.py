@@ -30,9 +30,12 @@ from logic.answers.descents import descent
 from logic.answers.drag import coasting, ride_fit
 from logic.answers.energy import pack_energy, pack_figures
 from logic.answers.feel import feel
+from logic.answers.first_descent import first_descent
+from logic.answers.first_hold import first_hold
 from logic.answers.first_push import first_push
 from logic.answers.first_range import first_range, range_so_far
 from logic.answers.first_speed import first_speed, road_speed
+from logic.answers.first_stop import first_stop
 from logic.answers.gearing import gearing, top_speed
 from logic.answers.hold import holding
 from logic.answers.joining import SECOND, joining, like
@@ -260,6 +263,9 @@ def _energy(case: Case) -> Iterator[object]:
     yield range_answer(board, rider, asking, rides)
     yield range_alone(board, rider, asking, rides)
     yield first_range(board, rider, asking)
+    yield first_stop(board, rider, asking)
+    yield first_hold(board, rider, asking)
+    yield first_descent(board, rider, asking)
     yield range_so_far(board, rider, asking, rides)
 
 

@@ -80,7 +80,7 @@ class HoldParts(Parts):
     @cached_property
     def resistance(self) -> float:
         """Winding at 20 degrees C."""
-        return self.read("motor.resistance")
+        return self.winding_resistance
 
     @cached_property
     def thermal_resistance(self) -> float:
@@ -102,7 +102,7 @@ class HoldParts(Parts):
         """Heat of the motor's own drag at the speed."""
         return drag_heat(
             torque_constant=self.torque_constant,
-            no_load_current=self.read("motor.no_load_current"),
+            no_load_current=self.no_load_current,
             angular_speed=motor_angular_speed(
                 speed=self.speed, circumference=self.circumference, ratio=self.ratio
             ),
@@ -161,7 +161,7 @@ class HoldParts(Parts):
         torque = motor_torque(
             torque_constant=self.torque_constant,
             current=self.held,
-            no_load_current=self.read("motor.no_load_current"),
+            no_load_current=self.no_load_current,
         )
         road = self.road
         return steepest_grade(

@@ -19,7 +19,7 @@ PAGES = {
     "board": _("The board's values"),
     "bench.spares": _("Tools and spares"),
     "log": _("The log"),
-    "numbers.hold": _("Hold for how long"),
+    "numbers.hold": _("Motor heat on a climb"),
     "ride.pack_signs": _("Pack: stop signs"),
     "bench.power": _("First power: resistor and polarity"),
 }

@@ -118,7 +118,7 @@ def _doubts(world: World, table: PairTable, wish: Wish, best: Pair) -> Iterator[
     """Yield what may be otherwise than the best pair promises."""
     spread = best.option.spread
     if table.usual:
-        yield _("{count} values are taken as usual.").format(count=len(table.usual))
+        yield _("{count} usual values stand in.").format(count=len(table.usual))
     elif wish.speed is not None and spread is not None and spread[0] < wish.speed * (1.0 - HAIR):
         yield _("It may fall short, down to {speed}: Kv is only printed.").format(
             speed=world.style.number(spread[0], "speed")

@@ -2,11 +2,15 @@
 
 from logic.answers.braking import FROM_SPEED
 from logic.answers.descents import descent
+from logic.answers.first_descent import first_descent
 from logic.answers.reading import RIDER
 from screens.blocks import Words
 from screens.figure_page import Figures, answered, figure_page
+from screens.numbers.first_figures import DESCENT_ROUNDS, descent_crown, more_exact
+from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.tongue import _
+from screens.trying import trying
 from screens.words.packs import AFTER_REACTION, AT_WORST, DESCENT
 from screens.world import World
 
@@ -44,10 +48,13 @@ def descents_page(world: World) -> Page:
         before=before,
         details=DETAILS,
     )
+    lacks = lacks_values(answer.items[HEAD])
+    first = world.kept(first_descent, world.board, rider, world.answers) if lacks else None
     return figure_page(
         world,
         title=_("Long descents"),
-        crown=figures.crown(HEAD),
+        crown=figures.crown(HEAD) if first is None else descent_crown(world, first, figures.labels[HEAD]),
+        note=None if first is None else (*trying(world), *more_exact(world, DESCENT_ROUNDS, first)),
         hazards=answer.hazards,
         controls=("ask.start_charge", "ask.drop"),
         figures=lambda: figures.rows(FIRST, head=HEAD),
@@ -61,4 +68,5 @@ def descents_page(world: World) -> Page:
             ),
         ),
         values=VALUES,
+        then=following(world, DESCENT_ROUNDS),
     )

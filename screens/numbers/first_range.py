@@ -10,7 +10,7 @@ from screens.world import World
 
 ROUNDS: Rounds = {
     PACK: _("Give them one by one"),
-    RIDING: _("Nearer with weights, motor and gears"),
+    RIDING: _("More exact: weights, motor and gears"),
 }
 
 
@@ -18,8 +18,7 @@ def range_crown(world: World, first: FirstRange, *, grey: bool) -> Figure:
     """Return the best range so far; before there is one, how many values give it."""
     item, label = first.item, _("Range, about")
     if isinstance(item, Open) and item.missing:
-        one, more = _("One value more gives a first range."), _("{count} values give a first range.")
-        return not_yet(item, label, one, more, grey=grey)
+        return not_yet(item, label, grey=grey)
     packs = _("One pack.") if world.board.pack.packs is None else ""
     rests = (
         _("By what boards usually take on the way, at 15 to 30 km/h.")

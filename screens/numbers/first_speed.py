@@ -11,8 +11,8 @@ from screens.world import World
 
 ROUNDS: Rounds = {
     FIRST: _("Give them one by one"),
-    WEIGHT: _("Nearer with the weights"),
-    LIMITS: _("Nearer with the limits of controller and pack"),
+    WEIGHT: _("More exact: the weights"),
+    LIMITS: _("More exact: limits of controller and pack"),
     HILLS: _("Push and hills"),
 }
 LABELS = {
@@ -27,8 +27,7 @@ def speed_crown(world: World, first: FirstSpeed, *, grey: bool) -> Figure:
     """Return the best speed so far; before there is one, how many values give it."""
     label, item = LABELS[first.level], first.item
     if isinstance(item, Open) and item.missing:
-        one, more = _("One value more gives a first speed."), _("{count} values give a first speed.")
-        return not_yet(item, label, one, more, grey=grey)
+        return not_yet(item, label, grey=grey)
     shown = figure(world, item, label, detail=_detail(world, first), grey=grey, row=False, reserve=True)
     assert isinstance(shown, Figure)  # noqa: S101  (row=False makes one)
     return shown

@@ -1,22 +1,33 @@
-"""Hold for how long: the time until a motor is too hot on a climb, with its band, and the climb without end."""
+"""Motor heat on a climb: the time until a motor is too hot on a climb, with its band, and the climb without end."""
 
 from collections.abc import Iterator
 from dataclasses import replace
 
+from logic.answers.first_hold import first_hold
 from logic.answers.hold import Holding, holding
 from logic.answers.reading import RIDER, Open
 from screens.acts.outside import Tilt
 from screens.asking import asked
 from screens.blocks import Block, Figure, Line, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
+from screens.numbers.first_figures import (
+    HOLD_ROUNDS,
+    MINUTE,
+    hold_crown,
+    more_exact,
+    time_text,
+    time_unit,
+    told_outcome,
+)
+from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.tongue import _
+from screens.trying import trying
 from screens.words import Style
 from screens.words.hold import CURVES, LABELS, MODEL
 from screens.world import World
 
-MINUTE = 60.0
 HOTTEST = 1.6
 """Of the limit: what the chart shows."""
 HEAD = "hold_time"
@@ -44,11 +55,18 @@ def hold_page(world: World) -> Page:
     figures = Figures(
         world=world, items=answer.items, labels=_labels(world), before=before, grey=bool(answer.faults)
     )
+    lacks = lacks_values(answer.items[HEAD]) and not answer.faults
+    first = world.kept(first_hold, world.board, rider, world.answers) if lacks else None
     return figure_page(
         world,
-        title=_("Hold for how long"),
-        crown=_crown(world.style, answer, figures.crown(HEAD)),
+        title=_("Motor heat on a climb"),
+        crown=(
+            _crown(world.style, answer, figures.crown(HEAD))
+            if first is None
+            else hold_crown(world, first, figures.labels[HEAD])
+        ),
         faults=answer.faults,
+        note=None if first is None else (*trying(world), *more_exact(world, HOLD_ROUNDS, first)),
         controls=("ask.hold_grade", _tilt(world), "ask.hold_speed"),
         picture=(Section(key="chart head", title=_("Temperature over time")), *_chart(world, answer)),
         figures=lambda: figures.rows(FIRST, head=HEAD),
@@ -57,6 +75,7 @@ def hold_page(world: World) -> Page:
         ),
         values=VALUES,
         values_title=_("Tap one to try another value"),
+        then=following(world, HOLD_ROUNDS),
     )
 
 
@@ -83,20 +102,13 @@ def _labels(world: World) -> dict[str, str]:
     return {name: text.format(**said) for name, text in LABELS.items()}
 
 
-def _time(style: Style, time: float | None) -> str:
-    """Write a time as one reads it: seconds up to two minutes, then minutes."""
-    if time is None:
-        return _("never")
-    return str(style.shown(time, "time", 2, "min" if time >= 2.0 * MINUTE else "s"))
-
-
 def _crown(style: Style, answer: Holding, crown: Figure) -> Figure:
     """Tell both ends of the band; an end that never comes is said in words."""
     item = answer.items[HEAD]
     if isinstance(item, Open):
-        return crown
-    badly, well = (_time(style, time) for time in answer.times)
-    shown = style.shown(item.value, "time", 2, "min" if item.value >= 2.0 * MINUTE else "s")
+        return told_outcome(crown, item)
+    badly, well = (time_text(style, time) for time in answer.times)
+    shown = style.shown(item.value, "time", 2, time_unit(item.value))
     detail = _("{badly} if it cools badly, {well} if it cools well.").format(badly=badly, well=well)
     return replace(crown, number=shown.number, unit=shown.unit, detail=detail)
 

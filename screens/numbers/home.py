@@ -42,8 +42,8 @@ ROWS: dict[str, tuple[Row, ...]] = {
     SPEED: (
         Row("numbers.gearing", "drive", _("Gearing and speed"), _("Top speed, loaded; hills and wind.")),
         Row("numbers.compare", "numbers", _("Two set-ups side by side"), _("The board against its trial or another board.")),
-        Row("numbers.stopping", "road", _("Stopping"), _("Way to a stop, dry, 2.5 s to react.")),
-        Row("numbers.hold", "gauge", _("Hold for how long"), _("Motor heating on a climb, an estimate.")),
+        Row("numbers.stopping", "road", _("Stopping"), _("Stopping distance, dry, 2.5 s to react.")),
+        Row("numbers.hold", "gauge", _("Motor heat on a climb"), _("How long until it is too hot.")),
     ),
     PACKS: (
         Row("numbers.packs", "battery", _("Pack energy and limits"), _("Energy, sag, heat, the weakest limit.")),

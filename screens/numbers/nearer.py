@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from logic.answers.reading import Item, Open
 from screens.acts.entering import Ask
-from screens.asking import value_line, value_of
+from screens.asking import field_of, value_line, value_of
 from screens.blocks import Block, Figure, Line
 from screens.showing import fold, once
 from screens.tongue import _
@@ -14,17 +14,30 @@ Rounds = Mapping[tuple[str, ...], str]
 """What is asked for, one round after the other, and what each is called."""
 
 
+SHOWN = 3
+"""Values that a headline names of those it waits for."""
+
+
 def lacks_values(full: Item) -> bool:
     """Tell whether the full answer only lacks values."""
     return isinstance(full, Open) and bool(full.missing)
 
 
-def not_yet(item: Open, label: str, one: str, more: str, *, grey: bool) -> Figure:
-    """Return a headline before there is a number: how many values give one, `more` with {count} in it."""
-    count = len(item.missing)
-    text = one if count == 1 else more.format(count=count)
+def not_yet(item: Open, label: str, *, grey: bool) -> Figure:
+    """Return a headline before there is a number: how many values give one, and which; a touch begins."""
+    names = [field_of(key).label for key in item.missing]
+    more = len(names) - SHOWN
+    listed = ", ".join((names[0], *(f"{name[0].lower()}{name[1:]}" for name in names[1:SHOWN])))
+    said = _("{names} and {more} more.").format(names=listed, more=more) if more > 0 else f"{listed}."
     return Figure(
-        key=item.name, label=label, number="–", detail=text, act=Ask(item.missing[0]), grey=grey, reserve=True
+        key=item.name,
+        label=label,
+        number=str(len(names)),
+        unit=_("value to give") if len(names) == 1 else _("values to give"),
+        detail=_("Tap to begin: {names}").format(names=said),
+        act=Ask(item.missing[0]),
+        grey=grey,
+        reserve=True,
     )
 
 
@@ -42,8 +55,9 @@ def taken(world: World, keys: Sequence[str]) -> tuple[Block, ...]:
     """Return which values are taken as usual, folded: each can be entered there."""
     if not keys:
         return ()
-    note = _("By size of motor and kind of cell, with both ends of what is usual.")
-    title = _("{count} values are taken as usual").format(count=len(keys))
+    note = _("They make it a band. Each one that you enter makes it more exact.")
+    one, more = _("1 usual value stands in"), _("{count} usual values stand in")
+    title = one if len(keys) == 1 else more.format(count=len(keys))
     return fold(
         world, "usual", title, lambda: (once(value_line(world, key), f"usual {key}") for key in keys), note
     )

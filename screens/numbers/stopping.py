@@ -1,10 +1,13 @@
 """Stopping: the whole way of a stop, what holds the brake down, and what the pack takes back."""
 
+from logic.answers.first_stop import first_stop
 from logic.answers.reading import RIDER, Open
 from logic.answers.stopping import REACTIONS, SURFACES, Stopping, stop_curves, stopping
 from screens.asking import asked, value_of
 from screens.blocks import Block, Notice, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
+from screens.numbers.first_figures import STOP_ROUNDS, more_exact, stop_crown, told_outcome
+from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.tongue import _
@@ -53,21 +56,33 @@ def stopping_page(world: World) -> Page:
         details={HEAD: ANY_CHARGE} if any_charge else {},
         grey=bool(answer.faults),
     )
+    head = answer.items[HEAD]
+    lacks = lacks_values(head) and not answer.faults
+    first = world.kept(first_stop, world.board, rider, world.answers) if lacks else None
     return figure_page(
         world,
         title=_("Stopping"),
-        crown=figures.crown(HEAD),
+        crown=(
+            told_outcome(figures.crown(HEAD), head)
+            if first is None
+            else stop_crown(world, first, figures.labels[HEAD])
+        ),
         faults=answer.faults,
-        note=(*_warning(answer, FULL_PACK if any_charge else THIS_PACK), *trying(world)),
+        note=(
+            *_warning(answer, FULL_PACK if any_charge else THIS_PACK),
+            *trying(world),
+            *(() if first is None else more_exact(world, STOP_ROUNDS, first)),
+        ),
         controls=("ask.stop_speed", "ask.stop_grade"),
         picture=(
-            Section(key="chart head", title=_("Way to a stop over speed")),
+            Section(key="chart head", title=_("Stopping distance over speed")),
             *_chart(world, answer),
             *_rules(answer, world.style),
         ),
         figures=lambda: figures.rows(STOPS, _("By surface and reaction"), HEAD),
         values=VALUES[2:],
         values_title=_("Tap one to try another value"),
+        then=following(world, STOP_ROUNDS),
     )
 
 
@@ -90,7 +105,7 @@ def _labels(world: World) -> dict[str, str]:
     """Put the asked speed and the compared one into the labels."""
     style = world.style
     speed, compared = asked(world, "ask.stop_speed"), style.number(20 / 3.6, "speed")
-    head = _("Whole way from {speed}: dry, 2.5 s to react").format(speed=style.number(speed, "speed"))
+    head = _("Stopping distance from {speed}: dry, 2.5 s to react").format(speed=style.number(speed, "speed"))
     return {name: text.replace("20 km/h", compared) for name, text in LABELS.items()} | {HEAD: head}
 
 
@@ -123,6 +138,6 @@ def _chart(world: World, answer: Stopping) -> tuple[Block, ...]:
     picture = chart(
         lines,
         x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
-        y_title=_("Whole way with 2.5 s, {unit}").format(unit=style.unit("way")),
+        y_title=_("Stopping distance, {unit}").format(unit=style.unit("way")),
     )
-    return (Picture(key="chart", strokes=picture, text=_("Way to a stop over speed, by surface.")),)
+    return (Picture(key="chart", strokes=picture, text=_("Stopping distance over speed, by surface.")),)

@@ -38,8 +38,8 @@ JOURNEYS = {
         Step(SPEED, ("Speed and range",)),
         Step(SPEED, ("Give them one by one", "=10")),
         Step(SPEED, ("Next", *_filled("190", "15", "36", "90"))),
-        Step(SPEED, ("Nearer with the weights", "=11", "Done")),
-        Step(SPEED, ("Nearer with the limits", *_filled("30", "3"))),
+        Step(SPEED, ("More exact: the weights", "=11", "Done")),
+        Step(SPEED, ("More exact: limits", *_filled("30", "3"))),
     ),
     "belt": (
         Step("ride.tension", ("A belt",)),

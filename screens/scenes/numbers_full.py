@@ -120,7 +120,7 @@ def results(world: World) -> Iterator[str]:
     yield f"Pairs of pulleys: {len(pair_table(board, rider, {}).pairs)}"
     stop = stop_alone(board, rider, {})
     if isinstance(stop, Result):
-        yield f"Whole way of a stop from {style.number(25 / 3.6, 'speed')}: {style.number(stop.value, 'way')}"
+        yield f"Stopping distance from {style.number(25 / 3.6, 'speed')}: {style.number(stop.value, 'way')}"
     used = range_answer(board, rider, {}, drawn=False).items["per_distance"]
     if isinstance(used, Result):
         yield f"Energy at {style.number(20 / 3.6, 'speed')}: {style.number(used.value, used.quantity)}"

@@ -20,6 +20,7 @@ NO_ANSWERS = {
     "kv_bands",
     "belt_run",
     "taken_as_usual",
+    "lacking",
     "for_board",
     "snapshot",
     "figures",

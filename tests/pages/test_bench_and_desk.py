@@ -17,7 +17,7 @@ def ask(pages: Reader, label: str, text: str) -> None:
     pages.tap("Done")
 
 
-# Hold for how long
+# Motor heat on a climb
 
 
 def test_a_climb_is_held_for_a_time_or_without_end(pages: Reader) -> None:
@@ -49,7 +49,7 @@ def test_the_temperature_is_drawn_against_the_limit(pages: Reader) -> None:
 
 def test_a_board_without_values_is_told_what_it_lacks(bare: Reader) -> None:
     bare.open("numbers.hold")
-    assert bare.page.crown.number == "–"
+    assert (bare.page.crown.number, bare.page.crown.unit) == ("8", "values to give")
     assert bare["chart"].text == "The chart needs the values that are missing above."
     bare.act(bare.page.crown.act)
     assert bare.world.asking is not None

@@ -66,7 +66,11 @@ def ends(crown: Figure) -> tuple[float, float]:
 
 def test_five_values_give_a_first_speed(person: Counted) -> None:
     pages = person.pages
-    assert pages.page.crown.detail == "5 values give a first speed."
+    assert (pages.page.crown.number, pages.page.crown.unit) == ("5", "values to give")
+    assert (
+        pages.page.crown.detail
+        == "Tap to begin: Cells in series, motor constant (Kv), motor pulley and 2 more."
+    )
     person.crown()
     person.fill(FIRST)
     crown = pages.page.crown
@@ -79,14 +83,14 @@ def test_nine_values_give_a_loaded_speed_with_its_band(person: Counted) -> None:
     pages = person.pages
     person.crown()
     person.fill(FIRST)
-    person.tap("Nearer with the weights")
+    person.tap("More exact: the weights")
     person.fill(WEIGHT)
     crown = pages.page.crown
     assert crown.label == "Top speed, loaded, about"
     assert crown.detail == "Level road, no wind. No limit is entered yet."
     weights = ends(crown)
     assert person.values == 7
-    person.tap("Nearer with the limits")
+    person.tap("More exact: limits")
     person.fill(LIMITS)
     crown = pages.page.crown
     limits = ends(crown)
@@ -94,8 +98,8 @@ def test_nine_values_give_a_loaded_speed_with_its_band(person: Counted) -> None:
     # What is known better leaves less open; all of it lies under the speed without load but for the printed constant.
     assert limits[1] - limits[0] < weights[1] - weights[0]
     assert 30.0 < limits[0] < limits[1] < 45.9
-    assert pages["usual"].title == "7 values are taken as usual"
-    person.tap("7 values are taken as usual")
+    assert pages["usual"].title == "7 usual values stand in"
+    person.tap("7 usual values stand in")
     assert pages["usual motor.resistance"].value == "not set"
     assert not any(key in pages for key in ("nearer load.board_mass", "nearer controller.battery_current"))
     assert crown.act.page == "working"
@@ -155,7 +159,7 @@ def test_three_values_give_a_first_range(bare: Reader) -> None:
     person = Counted(bare)
     person.tap("Speed and range")
     person.tap("How far it goes")
-    assert bare.page.crown.detail == "3 values give a first range."
+    assert (bare.page.crown.number, bare.page.crown.unit) == ("3", "values to give")
     person.crown()
     person.fill(PACK)
     # Ours: 36 V x 8 Ah x 0.9 = 259.2 Wh; over 16.1 and 6.3 Wh/km that is 16.1 to 41.1 km.
@@ -175,12 +179,12 @@ def test_weights_and_gears_bring_the_range_nearer(bare: Reader) -> None:
     person.crown()
     person.fill(PACK)
     before = ends(bare.page.crown)
-    person.tap("Nearer with weights, motor and gears")
+    person.tap("More exact: weights, motor and gears")
     person.fill({**WEIGHT, **{key: text for key, text in FIRST.items() if key != "pack.series"}})
     after = ends(bare.page.crown)
     assert after[1] - after[0] < before[1] - before[0]
     assert before[0] < after[0] < after[1] < before[1]
-    bare.tap("7 values are taken as usual")
+    bare.tap("7 usual values stand in")
     assert bare["usual load.rolling"].detail == "assumed"
 
 
@@ -190,7 +194,7 @@ def test_values_are_read_as_they_are_printed(person: Counted) -> None:
     assert person.pages.page.crown.number == "45.9"
     # The size of the can came with its print, and says which motor is usual.
     assert float(person.pages.world.board.mount.can_diameter.si) == pytest.approx(0.063)
-    person.tap("Nearer with the weights")
+    person.tap("More exact: the weights")
     person.fill(WEIGHT)
     names = [entry.name for entry in person.pages.page.crown.act.args["item"].inputs]
     assert "Winding heat at 1 N m, 63 mm can" in names
@@ -199,9 +203,9 @@ def test_values_are_read_as_they_are_printed(person: Counted) -> None:
 def test_motor_amps_bring_push_and_hills(person: Counted) -> None:
     person.crown()
     person.fill(FIRST)
-    person.tap("Nearer with the weights")
+    person.tap("More exact: the weights")
     person.fill(WEIGHT)
-    person.tap("Nearer with the limits")
+    person.tap("More exact: limits")
     person.fill(LIMITS)
     assert "push_start" not in person.pages
     person.tap("Push and hills")

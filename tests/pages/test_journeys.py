@@ -61,9 +61,9 @@ def test_a_loaded_speed_with_its_band(hand: Hand) -> None:
     hand.tap("Speed and range")
     hand.tap("Give them one by one")
     hand.fill(*SPEED)
-    hand.tap("Nearer with the weights")
+    hand.tap("More exact: the weights")
     hand.fill("11", "80")
-    hand.tap("Nearer with the limits")
+    hand.tap("More exact: limits")
     hand.fill("30", "3")
     crown = hand.pages.page.crown
     assert crown.label == "Top speed, loaded, about"

@@ -129,7 +129,7 @@ def test_a_long_title_is_smaller_then_on_two_lines_and_never_over_its_icons() ->
 def test_a_title_is_left_out_in_its_middle_only_where_its_smallest_size_has_no_room() -> None:
     """At 320 dp "Motor face screws" had room beside two icons, and lost its middle: it fitted the smallest size on one line."""
     tools = tuple(Button(name, Back(), icon=name) for name in ("day", "send"))
-    for title in ("Motor face screws", "Wheel pulley bolts", "Gearing and speed", "Hold for how long"):
+    for title in ("Motor face screws", "Wheel pulley bolts", "Gearing and speed", "Motor heat on a climb"):
         laid = measure(Header(key="header", title=title, tools=tools), dp(320), Look(2.0).framed())
         assert [mark.cut for mark in inks(laid, title)] == [False], title
 

@@ -155,10 +155,10 @@ def test_what_nobody_knows_without_a_bench_is_taken_as_usual(bare: Reader) -> No
     crown = bare.page.crown
     assert (crown.form, crown.act.page) == (UNSURE, "numbers.pair")
     assert "Belts are not checked." in crown.text
-    assert "7 values are taken as usual." in crown.text
+    assert "7 usual values stand in." in crown.text
     # What is printed is no guess, and a limit is never taken as usual: it was asked for.
     assert bare.world.trial["motor.kv"].known == "label"
-    bare.tap("7 values are taken as usual")
+    bare.tap("7 usual values stand in")
     assert "usual motor.resistance" in bare
     assert "usual controller.motor_current" not in bare
     # The same pulleys on the page of speed, which comes to its figures by itself.

@@ -44,7 +44,7 @@ def test_the_stop_follows_the_typed_speed(stop: Reader) -> None:
     stop.tap("Stop from")
     stop.type("30")
     assert float(stop.page.crown.number) > before
-    assert stop.page.crown.label == f"Whole way from 30{GAP}km/h: dry, 2.5 s to react"
+    assert stop.page.crown.label == f"Stopping distance from 30{GAP}km/h: dry, 2.5 s to react"
     stop.tap("Done")
     assert words(stop) == ["warning"]
     ask(stop, "Pack at rest", "38")
@@ -55,7 +55,7 @@ def test_the_stop_follows_the_typed_speed(stop: Reader) -> None:
 
 def test_a_hill_too_steep_is_a_sentence_and_a_warning(stop: Reader) -> None:
     ask(stop, "Slope under it", "-20")
-    assert stop.page.crown.number == "–"
+    assert stop.page.crown.number == "never"
     assert stop.page.crown.detail == "Does not stop: the slope is stronger than the brake."
     assert stop.shows("stronger than the brake: the board does not stop on it")
     assert "rules" not in stop

@@ -9,6 +9,7 @@ from logic.drive.bench import (
     pole_pairs_from_magnets,
     speed_constant_from_spin,
 )
+from logic.drive.even_braking import even_braking_distance
 from logic.drive.fit import band_factor
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.heating import warm_resistance
@@ -51,6 +52,7 @@ MPH, FOOT = 0.44704, 0.3048
 )
 def test_braking_distance(speed: float, deceleration: float, way: str) -> None:
     assert agrees(way_at(deceleration, speed), way, "m")
+    assert agrees(even_braking_distance(speed=speed, deceleration=deceleration), way, "m")
 
 
 @source("openstax-physics motion equations, 0.500 s to react")

@@ -36,7 +36,7 @@ def as_the_loop(act: Callable[..., Any], *given: Any) -> None:
 
 def test_a_page_that_fails_does_not_stop_the_start(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
     app.tap("Numbers")
-    app.tap("Hold for how long")
+    app.tap("Motor heat on a climb")
     break_page(monkeypatch, "numbers.hold")
     app.restart(minutes=1)
     assert app.page.title == "Ride"
@@ -60,15 +60,15 @@ def test_a_first_page_that_fails_leaves_the_other_places(
 def test_a_page_that_fails_when_it_is_opened_says_so(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
     break_page(monkeypatch, "numbers.hold")
     app.tap("Numbers")
-    as_the_loop(app.tap, "Hold for how long")
+    as_the_loop(app.tap, "Motor heat on a climb")
     app.settle()
     assert app.page.title == CANNOT
     assert app.shows("Nothing that was saved is lost.")
     app.tap("Back")
     assert app.page.title == "Numbers"
     monkeypatch.undo()
-    app.tap("Hold for how long")
-    assert app.page.title == "Hold for how long"
+    app.tap("Motor heat on a climb")
+    assert app.page.title == "Motor heat on a climb"
 
 
 def test_a_page_that_fails_shows_the_record_of_the_fault_and_hands_it_on(
@@ -80,7 +80,7 @@ def test_a_page_that_fails_shows_the_record_of_the_fault_and_hands_it_on(
     )
     break_page(monkeypatch, "numbers.hold")
     app.tap("Numbers")
-    app.tap("Hold for how long")
+    app.tap("Motor heat on a climb")
     assert not app.shows("ValueError")
     app.tap("Read the record of the fault")
     app.settle()
@@ -125,7 +125,7 @@ def test_a_page_that_meets_a_storage_that_refuses_says_so_and_shows_no_record(
         front, "page_function", lambda name: refuses if name == "numbers.hold" else real(name)
     )
     app.tap("Numbers")
-    app.tap("Hold for how long")
+    app.tap("Motor heat on a climb")
     assert app.page.title == CANNOT
     assert app.shows("The storage does not answer.")
     assert not app.shows("Read the record of the fault")
@@ -133,7 +133,7 @@ def test_a_page_that_meets_a_storage_that_refuses_says_so_and_shows_no_record(
 
 def test_a_page_that_fails_at_a_new_value_says_so(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
     app.tap("Numbers")
-    app.tap("Hold for how long")
+    app.tap("Motor heat on a climb")
     app.tap("Mass of the board")
     break_page(monkeypatch, "numbers.hold")
     as_the_loop(app.keys, "1")

@@ -1,0 +1,49 @@
+"""The drop that a charge takes back, as far as the values go: with the usual load and cells where nothing is entered."""
+
+from functools import cached_property
+
+from logic.answers.asked import Asked, Asking
+from logic.answers.descents import RESULTS, DescentParts
+from logic.answers.first_figure import FirstFigure, lacking
+from logic.answers.first_range import PACK
+from logic.answers.first_speed import SUFFIX, WEIGHT, End, Ends, RoughParts, RoughReading, with_band
+from logic.answers.reading import Open, assumed
+from logic.answers.run import Run, answer
+from logic.board import Board, Value
+from logic.tables import pick
+
+HEAD = "drop_back"
+LOAD = "load.board_mass"
+
+
+class RoughDescent(RoughParts, DescentParts):
+    """A descent with what is usual where nothing is entered."""
+
+    def __init__(self, reading: RoughReading, asked: Asked) -> None:
+        """Take the board from a reading and the question."""
+        DescentParts.__init__(self, reading, asked)
+
+    @cached_property
+    def mass(self) -> float:
+        """All that moves, as usual until rider and board were weighed."""
+        if not lacking(self.read.board, self.read.rider, WEIGHT):
+            return super().mass
+        row = pick("usual_load", name="all that moves")
+        return assumed("All that moves", row, "mass" + SUFFIX[self.read.end(LOAD)], "kg", "mass")
+
+
+@answer()
+def first_descent(board: Board, rider: Value | None, asking: Asking) -> FirstFigure:
+    """Return the best drop in m that the values so far allow."""
+    lacks = lacking(board, rider, PACK)
+    if lacks:
+        return FirstFigure("nothing", Open(HEAD, missing=lacks))
+
+    def make(key: str = "", end: End = "usual") -> RoughDescent:
+        return RoughDescent(RoughReading(board, rider, key, end), Asked(asking))
+
+    quantity, compute = RESULTS[HEAD]
+    weight = (LOAD,) if lacking(board, rider, WEIGHT) else ()
+    item = with_band(Run(make).figure(HEAD, quantity, compute), weight, Ends(make, compute))
+    taken = (*lacking(board, rider, ("pack.packs", "pack.chemistry")), *lacking(board, rider, WEIGHT))
+    return FirstFigure("modelled", item, taken)
