@@ -6,9 +6,10 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.descents import RESULTS, DescentParts
 from logic.answers.first_figure import FirstFigure, lacking
 from logic.answers.first_range import PACK
-from logic.answers.first_speed import SUFFIX, WEIGHT, End, Ends, RoughParts, RoughReading, with_band
+from logic.answers.first_speed import WEIGHT
 from logic.answers.reading import Open, assumed
-from logic.answers.run import Run, answer
+from logic.answers.rough import SUFFIX, RoughParts, RoughReading, RoughRun
+from logic.answers.run import answer
 from logic.board import Board, Value
 from logic.tables import pick
 
@@ -39,11 +40,10 @@ def first_descent(board: Board, rider: Value | None, asking: Asking) -> FirstFig
     if lacks:
         return FirstFigure("nothing", Open(HEAD, missing=lacks))
 
-    def make(key: str = "", end: End = "usual") -> RoughDescent:
-        return RoughDescent(RoughReading(board, rider, key, end), Asked(asking))
+    def make(reading: RoughReading) -> RoughDescent:
+        return RoughDescent(reading, Asked(asking))
 
-    quantity, compute = RESULTS[HEAD]
     weight = (LOAD,) if lacking(board, rider, WEIGHT) else ()
-    item = with_band(Run(make).figure(HEAD, quantity, compute), weight, Ends(make, compute))
+    item = RoughRun(board, rider, make, weight).banded(HEAD, *RESULTS[HEAD])
     taken = (*lacking(board, rider, ("pack.packs", "pack.chemistry")), *lacking(board, rider, WEIGHT))
     return FirstFigure("modelled", item, taken)

@@ -1,14 +1,13 @@
 """How long a climb can be held, as far as the values go: modelled with what is usual of motor and cells."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from math import exp, hypot, log
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.first_figure import SEEN, FirstFigure, lacking
-from logic.answers.first_speed import End, RoughParts, RoughReading, taken_as_usual
 from logic.answers.hold import RESULTS, HoldParts
 from logic.answers.reading import Open, Result
+from logic.answers.rough import RoughParts, RoughReading, RoughRun, taken_as_usual
 from logic.answers.run import Run, answer
 from logic.board import Board, Value
 from logic.tables import pick
@@ -43,33 +42,31 @@ def first_hold(board: Board, rider: Value | None, asking: Asking) -> FirstHold:
         return FirstHold("nothing", Open(HEAD, missing=lacks))
     spread = pick("heating", name="spread").cells
 
-    def make(key: str = "", end: End = "usual") -> RoughHold:
-        factor = float(spread[end]) if key == COOLS else 1.0
-        return RoughHold(RoughReading(board, rider, key, end), Asked(asking), factor)
+    def make(reading: RoughReading) -> RoughHold:
+        return RoughHold(
+            reading, Asked(asking), float(spread[reading.end(COOLS)]) if reading.open_key == COOLS else 1.0
+        )
 
-    quantity, compute = RESULTS[HEAD]
     taken = taken_as_usual(board)
-    item = Run(make).figure(HEAD, quantity, compute)
-    times = _ends(float(item.value), (COOLS, *taken), make) if isinstance(item, Result) else (None, None)
+    run = RoughRun(board, rider, make, (COOLS, *taken))
+    item = run.figure(HEAD, *RESULTS[HEAD])
+    times = _ends(float(item.value), run) if isinstance(item, Result) else (None, None)
     return FirstHold("modelled", item, taken, times)
 
 
-def _ends(
-    usual: float, keys: tuple[str, ...], make: Callable[[str, End], RoughHold]
-) -> tuple[float | None, float | None]:
+def _ends(usual: float, run: RoughRun[RoughHold]) -> tuple[float | None, float | None]:
     """Return the time at both ends of what is usual.
 
     A time stretches rather than shifts, so the shares that each value leaves open are added in squares of their logarithms.
     """
-    ends: tuple[End, ...] = ("low", "high")
-    found = [[_time(make, key, end) for end in ends] for key in keys]
+    found = [[_time(end) for end in both] for both in run.ends]
     logs = [[log(time / usual) for time in pair if time] for pair in found]
     early = usual * exp(-hypot(*(min(0.0, *pair) for pair in logs if pair)))
     late = usual * exp(hypot(*(max(0.0, *pair) for pair in logs if pair)))
     return early, None if any(None in pair for pair in found) else late
 
 
-def _time(make: Callable[[str, End], RoughHold], key: str, end: End) -> float | None:
+def _time(end: Run[RoughHold]) -> float | None:
     """Return the time with one value at an end, None where the limit never comes."""
-    found = Run(lambda: make(key, end)).view(RESULTS[HEAD][1], None)
+    found = end.view(RESULTS[HEAD][1], None)
     return float(found) if isinstance(found, float) else None

@@ -4,17 +4,9 @@ from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.first_figure import SEEN, FirstFigure, lacking
-from logic.answers.first_speed import (
-    SUFFIX,
-    End,
-    Ends,
-    RoughParts,
-    RoughReading,
-    taken_as_usual,
-    with_band,
-)
 from logic.answers.reading import assumed
-from logic.answers.run import Middle, Run, answer
+from logic.answers.rough import SUFFIX, RoughParts, RoughReading, RoughRun, taken_as_usual
+from logic.answers.run import answer
 from logic.answers.stopping import STOPS, StopParts
 from logic.board import Board, Value
 from logic.drive.even_braking import even_braking_distance, slowed_on_slope
@@ -27,15 +19,20 @@ BRAKES = ("controller.brake_current", "controller.regen_current")
 """Values that the controller shows."""
 
 
+LEVEL = "usual deceleration"
+"""Names what the motors usually slow a board by among what leaves a figure open."""
+
+
 class RoughStop(RoughParts, StopParts):
     """A stop with what is usual where nothing is entered."""
-
-    end: End = "usual"
 
     @cached_property
     def usual_deceleration(self) -> float:
         """What motors alone usually slow a board by, on the level."""
-        row, column = pick("usual_braking", name="motors alone"), "deceleration" + SUFFIX[self.end]
+        row, column = (
+            pick("usual_braking", name="motors alone"),
+            "deceleration" + SUFFIX[self.read.end(LEVEL)],
+        )
         return assumed("Motors alone slow it by", row, column, "m/s**2", "acceleration")
 
     @cached_property
@@ -56,25 +53,11 @@ class RoughStop(RoughParts, StopParts):
 def first_stop(board: Board, rider: Value | None, asking: Asking) -> FirstFigure:
     """Return the best whole way of a dry stop that the values so far allow, in m."""
 
-    def make(key: str = "", end: End = "usual") -> RoughStop:
-        parts = RoughStop(RoughReading(board, rider, key, end), Asked(asking))
-        parts.end = end
-        return parts
+    def make(reading: RoughReading) -> RoughStop:
+        return RoughStop(reading, Asked(asking))
 
-    run = Run(make)
     if lacking(board, rider, SEEN):
-        low, high = (Run(lambda end=end: make(end=end)).view(_usual, None) for end in ("high", "low"))  # type: ignore[misc]
-        reach = None if low is None or high is None else (low, high)
-        return FirstFigure("by usual", run.figure(HEAD, "way", lambda parts: _within(parts, reach)))
-    quantity, compute = STOPS[HEAD]
-    taken = (*taken_as_usual(board), *lacking(board, rider, BRAKES))
-    item = run.figure(HEAD, quantity, compute)
-    return FirstFigure("modelled", with_band(item, taken, Ends(make, compute)), taken)
-
-
-def _usual(parts: RoughStop) -> float:
-    return parts.usual_stop
-
-
-def _within(parts: RoughStop, reach: tuple[float, float] | None) -> float | Middle:
-    return parts.usual_stop if reach is None else Middle(parts.usual_stop, reach)
+        usual = RoughRun(board, rider, make, (LEVEL,))
+        return FirstFigure("by usual", usual.banded(HEAD, "way", lambda parts: parts.usual_stop))
+    run = RoughRun(board, rider, make, (*taken_as_usual(board), *lacking(board, rider, BRAKES)))
+    return FirstFigure("modelled", run.banded(HEAD, *STOPS[HEAD]), run.taken)

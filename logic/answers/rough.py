@@ -171,15 +171,22 @@ def _is_open(board: Board, key: str) -> bool:
 class RoughRun(Run[P]):
     """A run over what is usual, and over the same board with each value that is taken as usual at both ends."""
 
-    def __init__(self, board: Board, rider: Value | None, make: Callable[[RoughReading], P]) -> None:
-        """Take the board, the rider, and what makes the parts of a reading."""
+    def __init__(
+        self,
+        board: Board,
+        rider: Value | None,
+        make: Callable[[RoughReading], P],
+        taken: tuple[str, ...] | None = None,
+    ) -> None:
+        """Take the board, the rider, what makes the parts of a reading, and what is taken as usual, if not what mostly is."""
         self._reading = RoughReading(board, rider)
         self._of = make
         super().__init__(lambda: make(self._reading))
-        self.taken = taken_as_usual(board)
+        self.taken = taken_as_usual(board) if taken is None else taken
 
     @cached_property
-    def _ends(self) -> tuple[tuple[Run[P], Run[P]], ...]:
+    def ends(self) -> tuple[tuple[Run[P], Run[P]], ...]:
+        """The runs with each value that is taken as usual at its low and its high end."""
         return tuple((self._end(key, "low"), self._end(key, "high")) for key in self.taken)
 
     def _end(self, key: str, end: End) -> Run[P]:
@@ -191,7 +198,7 @@ class RoughRun(Run[P]):
         if not isinstance(item, Result):
             return item
         usual = float(item.value)
-        reach = [(usual, *_found(both, compute)) for both in self._ends]
+        reach = [(usual, *_found(both, compute)) for both in self.ends]
         down = hypot(*(usual - min(found) for found in reach))
         up = hypot(*(max(found) - usual for found in reach))
         return replace(item, band=(usual - down, usual + up))
