@@ -4,12 +4,11 @@ from collections.abc import Iterator
 
 from screens.blocks import Block, Field, Words
 from screens.page import Page
+from screens.search_tool import SEARCH
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.world import World
 
-SEARCH = "search"
-"""Key under which the words of the search are typed."""
 BEGIN = (
     ("ride.pack_signs", _("Pack hot or swollen?"), "warning"),
     ("bench.faults", _("Something is wrong"), "search"),

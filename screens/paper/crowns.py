@@ -45,7 +45,7 @@ def verdict(block: b.Verdict, sheet: Sheet) -> None:
         sheet.icon(icon, edge + dp(12), edge + (tall - side) / 2, side, tone)
     sheet.y = tall + 2 * edge
     if block.act is not None:
-        sheet.touch("act", edge, edge, sheet.width - 2 * edge, tall, block.said())
+        sheet.touch("act", edge, edge, sheet.width - 2 * edge, tall, block.said(), on=tone)
 
 
 def _box(x: float, y: float, width: float, height: float, look: dict[str, Any]) -> Any:  # noqa: ANN401

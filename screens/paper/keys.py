@@ -6,9 +6,19 @@ from kivy.clock import Clock
 
 from logic.entries import pasted
 
-NAMED = {8: "backspace", 13: "enter", 271: "enter", 9: "next", 27: "escape"}
+NAMED = {
+    8: "backspace",
+    13: "enter",
+    271: "enter",
+    9: "next",
+    27: "escape",
+    273: "up",
+    274: "down",
+    275: "right",
+    276: "left",
+}
 """Kivy's key codes."""
-PASTE = ord("v")
+PASTE, FIND = ord("v"), ord("f")
 NUMBER_PAD = {**{256 + digit: str(digit) for digit in range(10)}, 266: ".", 267: "/", 269: "-"}
 
 
@@ -19,7 +29,7 @@ class TakesKeys(Protocol):
         """Take typed characters; return whether they were taken."""
 
     def press(self, name: str) -> bool:
-        """Obey backspace, enter, next, previous or escape; return whether it meant anything."""
+        """Obey backspace, enter, escape, search, next, previous or an arrow; return whether it meant anything."""
 
 
 class Keys:
@@ -46,6 +56,8 @@ class Keys:
         if self.front is None:
             return False
         if {"ctrl", "alt", "meta"} & set(modifiers):
+            if code == FIND and "alt" not in modifiers:
+                return self.front.press("search")
             return code == PASTE and "alt" not in modifiers and self.front.feed(pasted(_clipboard()))
         name = NAMED.get(code)
         if name == "next" and "shift" in modifiers:

@@ -20,12 +20,13 @@ from screens.paper import hand
 from screens.paper.arranging import Area, Arranging, Way
 from screens.paper.colours import colour
 from screens.paper.entering import Entering
-from screens.paper.focus import Focus
+from screens.paper.focus import MOVES, Focus
 from screens.paper.parts import Parts
 from screens.paper.sheet import Touch
 from screens.paper.spots import Spot
 from screens.paper.touches import Touches
 from screens.phone.bars import NONE, Sides
+from screens.search_tool import SEARCH
 from screens.theme import theme
 
 QUIET = 0.05
@@ -185,6 +186,7 @@ class Paper(Widget):
         if self.writing is not None and self.writing.on_touch_down(touch):
             return True
         self.close_writing()
+        self.focused.leave()
         self.touches.down(touch)
         touch.grab(self)
         for pane in self.parts.panes:
@@ -209,26 +211,43 @@ class Paper(Widget):
 
     def feed(self, characters: str) -> bool:
         """Take what a hardware keyboard types or what is pasted."""
-        return self.writing is None and self.entering.feed(characters)
+        if self.writing is not None:
+            return False
+        if self.entry is None and characters.isprintable():
+            self.focused.ask()
+        return self.entering.feed(characters)
 
     def press(self, name: str) -> bool:
         """Obey a named key of a hardware keyboard; return whether it meant anything here."""
-        if self.writing is not None:
-            return False
-        if name in ("next", "previous"):
-            return self.focused.tab(self.page, 1 if name == "next" else -1)
-        if name == "enter":
-            return self._enter()
-        if name == "backspace" and self.entry is not None:
-            self.entering.delete()
-            return True
-        if name == "escape" and self.entering.choosing:
+        if self.writing is not None and name != "search":
+            left = name in ("next", "previous", "escape")
+            if left:
+                self.close_writing()
+            if not left or name == "escape":
+                return left
+        if name in MOVES:
+            return self.focused.obey(name, self.entry)
+        named = {
+            "search": self._look_for,
+            "enter": self._enter,
+            "backspace": self._erase,
+            "escape": self._escape,
+        }
+        return name in named and named[name]()
+
+    def _erase(self) -> bool:
+        self.entering.delete()
+        return self.entry is not None
+
+    def _escape(self) -> bool:
+        """Show the keys again in place of the units; all else is the app's way back."""
+        choosing = self.entering.choosing
+        if choosing:
             self.entering.choose(False)  # noqa: FBT003  (it says what is to be)
-            return True
-        return False
+        return choosing
 
     def _enter(self) -> bool:
-        area, main = self.focused.area, self.page.foot.main
+        area, main = self.focused.area(self.entry), self.page.foot.main
         if area is not None:
             self._do(*area)
         elif main is not None and main.act is not None:
@@ -236,6 +255,15 @@ class Paper(Widget):
         else:
             self.entering.say_wrong()
             return self.entry is not None
+        return True
+
+    def _look_for(self) -> bool:
+        """Open the search, and its field: what is looked for can be typed at once."""
+        if self._now(SEARCH) is None:
+            self.act(Go(SEARCH))
+        field = self._now(SEARCH)
+        if isinstance(field, Field):
+            self.open_writing(field)
         return True
 
     def _now(self, key: str) -> Block | None:

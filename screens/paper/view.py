@@ -2,7 +2,8 @@
 
 from typing import Any
 
-from kivy.graphics import Canvas, Color, PopMatrix, PushMatrix, Rectangle, Translate
+from kivy.graphics import Canvas, Color, Line, PopMatrix, PushMatrix, Rectangle, Translate
+from kivy.metrics import dp
 from kivy.uix.widget import Widget
 
 from screens.paper.colours import colour
@@ -11,6 +12,8 @@ from screens.paper.sheet import Laid, Touch
 
 PRESSED = 0.24
 """Share of ink over what is pressed."""
+RING = 3
+"""Width in dp of the frame around what the keyboard is on; it stands inside the area, in the tone of its words."""
 
 
 class BlockView(Widget):
@@ -29,6 +32,7 @@ class BlockView(Widget):
         self.canvas.add(self._marks)
         self._press = Canvas()
         self.canvas.add(self._press)
+        self._ring: Canvas | None = None
         with self.canvas.after:
             PopMatrix()
         self.fbind("pos", self._moved)
@@ -60,10 +64,31 @@ class BlockView(Widget):
             low = self.height - touch.y - touch.height
             self._press.add(Rectangle(pos=(touch.x, low), size=(touch.width, touch.height)))
 
+    def ring(self, touch: Touch | None) -> None:
+        """Frame the area that the keyboard is on, or none."""
+        if self._ring is None:
+            if touch is None:
+                return
+            # Most people never press Tab.
+            self._ring = Canvas()
+            self.canvas.add(self._ring)
+        self._ring.clear()
+        if touch is not None:
+            wide = dp(RING)
+            low = self.height - touch.y - touch.height
+            frame = (touch.x + wide, low + wide, touch.width - 2 * wide, touch.height - 2 * wide)
+            self._ring.add(Color(*colour(touch.on)))
+            self._ring.add(Line(rectangle=frame, width=wide / 2, joint="miter"))
+
     @property
     def pressed(self) -> bool:
         """Tell whether a press is shown."""
         return bool(self._press.children)
+
+    @property
+    def ringed(self) -> bool:
+        """Tell whether the keyboard is on an area of it."""
+        return self._ring is not None and bool(self._ring.children)
 
     def hit(self, x: float, y: float) -> Touch | None:
         """Return the area at a place of the view, in pixels from its lower left corner; the last one is on top."""

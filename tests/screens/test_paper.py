@@ -213,26 +213,6 @@ def test_a_page_that_fails_says_so_and_back_leads_on(app: Session, monkeypatch: 
     assert "cannot be shown" in caplog.text
 
 
-def test_tab_goes_from_value_to_value(gears: Session) -> None:
-    gears.key(9)
-    assert gears.page.entry.label == "Motor pulley"
-    gears.type("18")
-    gears.key(9)
-    assert gears.page.entry.label == "Wheel pulley"
-    gears.key(9, "shift")
-    assert gears.page.entry.label == "Motor pulley"
-    gears.key(13)
-    assert gears.page.entry is None
-    assert gears.state.trial["drive.motor_teeth"].si == 18.0
-
-
-def test_tab_moves_the_focus_where_nothing_is_entered(app: Session) -> None:
-    app.tap("BEFORE A RIDE")
-    app.key(9)
-    app.key(13)
-    assert app.page.title == "Ride"
-
-
 def test_free_text_is_written_in_a_real_field(app: Session, monkeypatch: Any) -> None:
     def noting(world: Any) -> Page:
         text = world.typed.get("note", "")
