@@ -1,5 +1,7 @@
 """What pages share of asking: values by their key, blocks to change one with, and the entry for one."""
 
+from collections.abc import Iterable
+
 from logic.answers.asked import questions
 from logic.answers.reading import RIDER, stand_in
 from logic.board import Value, board_fields
@@ -8,6 +10,7 @@ from logic.errors import InputError
 from logic.fields import Field
 from logic.frozen import frozen
 from logic.units import quantities
+from screens.acts import Turn
 from screens.acts.entering import Ask, Put, Type
 from screens.blocks import Choice, Entry, Line, Option, Stepper
 from screens.tongue import _
@@ -189,6 +192,12 @@ def choice(world: World, key: str, label: str = "") -> Choice:
             for option in field.options
         ),
     )
+
+
+def page_choice(name: str, label: str, options: Iterable[tuple[str, str]], chosen: str) -> Choice:
+    """Return a choice of a parameter of the page, its options by key and text; it is the page's own and kept nowhere."""
+    made = (Option(text, Turn({name: key}), key == chosen) for key, text in options)
+    return Choice(key=name, label=label, options=tuple(made))
 
 
 def entry_of(world: World) -> Entry | None:

@@ -16,11 +16,11 @@ def untried(world: World) -> World:
     return world if world.is_scratch or not world.trial else replace(world, trial={})
 
 
-def trial_note(world: World) -> tuple[Words, ...]:
+def trial_note(world: World, text: str = "") -> tuple[Words, ...]:
     """Return the line that says that a trial does not count here."""
     if world.is_scratch or not world.trial:
         return ()
-    text = _("A trial is open: this page uses the saved board.")
+    text = text or _("A trial is open: this page uses the saved board.")
     return (Words(key="trial", text=text, tone="trial", bold=True),)
 
 

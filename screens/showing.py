@@ -1,13 +1,14 @@
 """What pages share of showing answers: figures with their standing and their change, and what is folded away."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import replace
+from typing import Any
 
 from logic.answers.reading import Item, Open, Result
 from logic.units import Shown
 from screens.acts import Act, Go, Turn
 from screens.acts.entering import Ask
-from screens.blocks import Block, Figure, FigureRow, Fold
+from screens.blocks import Block, Figure, FigureRow, Fold, Words
 from screens.tongue import _
 from screens.words import Style, offer, refusal, sureness
 from screens.words.figures import OUTCOMES
@@ -105,6 +106,11 @@ def once_each(items: Mapping[str, Item]) -> tuple[str, ...]:
         if lacks:
             lacking.add(lacks)
     return tuple(names)
+
+
+def sentences(key: str, texts: Iterable[str], **look: Any) -> Iterator[Words]:  # noqa: ANN401  (what Words takes)
+    """Yield sentences one under the other, all in one look."""
+    return (Words(key=f"{key} {place}", text=text, **look) for place, text in enumerate(texts))
 
 
 def fold(

@@ -13,7 +13,7 @@ from screens.bench.measure import Measure
 from screens.bench.scale import Depths, Places
 from screens.blocks import Block, Button, Line, Words
 from screens.page import Foot, Page
-from screens.showing import fold
+from screens.showing import fold, sentences
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.world import World
@@ -103,7 +103,7 @@ def _rows(way: Measure) -> Iterator[Block]:
         _("Scale and depth tool decide how good a reading is."),
         icon="settings",
     )
-    yield from (Words(key=f"order {place}", text=text) for place, text in enumerate(ORDER))
+    yield from sentences("order", ORDER)
 
 
 def _from_afar(way: Measure) -> Go:

@@ -11,9 +11,9 @@ from logic.board import Field, Value
 from screens.acts import Act, Back, Turn
 from screens.acts.entering import Write
 from screens.acts.keeping import Record, Remember
-from screens.asking import number_entry, read_entry
+from screens.asking import number_entry, page_choice, read_entry
 from screens.bench.joint_card import board_of
-from screens.blocks import Block, Button, Choice, Line, Option, Words
+from screens.blocks import Block, Button, Choice, Line, Words
 from screens.blocks import Field as TextField
 from screens.page import Foot, Page
 from screens.tongue import _
@@ -95,9 +95,7 @@ class _Done:
 
     def choice(self, name: str, label: str, options: Iterable[tuple[str, str]]) -> Choice:
         """Return one of the choices."""
-        chosen = self.chosen(name)
-        made = (Option(text, Turn({name: key}), key == chosen) for key, text in options)
-        return Choice(key=name, label=label, options=tuple(made))
+        return page_choice(name, label, options, self.chosen(name))
 
     def text(self, name: str, label: str) -> TextField:
         """Return one of the texts."""

@@ -1,6 +1,6 @@
 """Threadlocker: which grade for a size and a need, where not, surfaces, cure, on and off again. All from the tables."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 
 from logic.answers.joint_guide import (
     choose_locker,
@@ -11,10 +11,10 @@ from logic.answers.joint_guide import (
     locker_steps,
     locker_surfaces,
 )
-from screens.acts import Turn
-from screens.blocks import PLAIN, Block, Choice, Notice, Option, Section, Verdict, Words
+from screens.asking import page_choice
+from screens.blocks import PLAIN, Notice, Section, Verdict, Words
 from screens.page import Page
-from screens.showing import fold
+from screens.showing import fold, sentences
 from screens.tongue import _
 from screens.words.joints import CAUTIONS
 from screens.world import World
@@ -43,36 +43,31 @@ def locker_page(world: World) -> Page:
             form=PLAIN,
         ),
         blocks=(
-            _choice("size", _("Thread"), {one: one for one in SIZES}, size),
-            _choice("need", _("The joint"), {one: one.capitalize() for one in locker_needs()}, need),
+            page_choice("size", _("Thread"), {one: one for one in SIZES}.items(), size),
+            page_choice(
+                "need", _("The joint"), {one: one.capitalize() for one in locker_needs()}.items(), need
+            ),
             Notice(key="harm", word="caution", text=HARM),
             *(Words(key=f"caution {key}", text=CAUTIONS[key]) for key in locker.cautions),
             Words(key="off", text=_("Off again: {how}").format(how=grade.removal)),
             Section(key="on", title=_("Put on")),
-            *_lines("on", locker_steps("put on")),
+            *sentences("on", locker_steps("put on")),
             Section(key="places", title=_("Where it must not go")),
-            *_lines("place", (f"{name[0].upper()}{name[1:]}: {why}" for name, why in locker_places())),
-            *fold(world, "surfaces", _("Surfaces"), lambda: tuple(_lines("surface", _surfaces()))),
-            *fold(world, "cure", _("Cure by temperature"), lambda: tuple(_lines("day", _cure(world)))),
-            *fold(world, "take off", _("Take off"), lambda: tuple(_lines("step", locker_steps("take off")))),
+            *sentences("place", (f"{name[0].upper()}{name[1:]}: {why}" for name, why in locker_places())),
+            *fold(world, "surfaces", _("Surfaces"), lambda: tuple(sentences("surface", _surfaces()))),
+            *fold(world, "cure", _("Cure by temperature"), lambda: tuple(sentences("day", _cure(world)))),
+            *fold(
+                world, "take off", _("Take off"), lambda: tuple(sentences("step", locker_steps("take off")))
+            ),
             *fold(
                 world,
                 "strength",
                 _("Strength on M10 steel"),
-                lambda: tuple(_lines("grade", _strength(world))),
+                lambda: tuple(sentences("grade", _strength(world))),
             ),
         ),
         places=False,
     )
-
-
-def _choice(name: str, label: str, options: Mapping[str, str], chosen: str) -> Choice:
-    made = (Option(text, Turn({name: key}), key == chosen) for key, text in options.items())
-    return Choice(key=name, label=label, options=tuple(made))
-
-
-def _lines(key: str, lines: Iterator[str] | tuple[str, ...]) -> Iterator[Block]:
-    return (Words(key=f"{key} {place}", text=line) for place, line in enumerate(lines))
 
 
 def _surfaces() -> Iterator[str]:

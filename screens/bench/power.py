@@ -4,13 +4,12 @@ from logic.answers.asked import questions
 from logic.answers.reading import Open, Result
 from logic.answers.wiring import FirstPower, first_power
 from logic.tables import Row, rows
-from screens.acts import Act, Go
-from screens.acts.entering import Ask
+from screens.acts import Go
 from screens.bench.explained import BY_HAND, explained
 from screens.blocks import PLAIN, Block, Section, Verdict, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Page
-from screens.saved_board import board_line, trial_note, untried
+from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.showing import why
 from screens.tongue import _
 from screens.words.packs import WIRING
@@ -43,7 +42,7 @@ def power_page(world: World) -> Page:
         items=answer.items,
         labels={name: WIRING[name] for name in NAMES},
         details=DETAILS,
-        ask=_ask,
+        ask=board_ask,
     )
     return figure_page(
         world,
@@ -71,11 +70,6 @@ def _step(world: World, number: int, row: Row) -> tuple[Block, ...]:
     return (Words(key=f"step {number}", text=text), *explained(world, world.board, row.text("key")))
 
 
-def _ask(key: str) -> Act:
-    """Return how a value is asked for: one of the board on the board's own page."""
-    return Ask(key) if key in questions() else Go("board.value", {"key": key})
-
-
 def _verdict(world: World, answer: FirstPower) -> Verdict:
     """Return how long the resistor is held on, and what the meter must show before."""
     style, hold, low, high = world.style, answer.items[HOLD], answer.items["empty"], answer.items["full"]
@@ -86,7 +80,7 @@ def _verdict(world: World, answer: FirstPower) -> Verdict:
         ).format(low=style.number(low.value, "voltage"), high=style.number(high.value, "voltage"))
     if isinstance(hold, Open):
         word = _("Meter first, then the resistor")
-        act = _ask(hold.missing[0]) if hold.missing else None
+        act = board_ask(hold.missing[0]) if hold.missing else None
         return Verdict(key="verdict", word=word, text=meter or why(hold, style), form=PLAIN, act=act)
     time = style.number(max(hold.value, BY_HAND), hold.quantity)
     word = _("Resistor first, {time}").format(time=time)

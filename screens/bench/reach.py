@@ -31,6 +31,7 @@ from screens.blocks import (
 from screens.figure_page import Figures
 from screens.page import Foot, Page
 from screens.pictures.reach import reach_picture
+from screens.showing import sentences
 from screens.tongue import _
 from screens.words import refusal
 from screens.words.joints import ITEMS
@@ -81,7 +82,7 @@ def reach_page(world: World) -> Page:
             *(seat.pick(name) for name in PICKS),
             *Figures(world=world, items=seat.card.items, labels=ITEMS).rows((), _("How it is worked out")),
             Section(key="after", title=_("After the screws are in")),
-            *(Words(key=f"step {place}", text=row.text("step")) for place, row in enumerate(steps)),
+            *sentences("step", (row.text("step") for row in steps)),
         ),
         foot=seat.foot(),
         aside=frozenset({"picture", "hatching"}),

@@ -1,7 +1,8 @@
 """Bench view: one thing in letters that can be read from a metre away, with dirty hands."""
 
-from screens.blocks import Figure, Words
+from screens.blocks import Figure
 from screens.page import Page
+from screens.showing import sentences
 from screens.world import World
 
 EXAMPLES = ({"title": "Belt, left", "big": "1.26 kg", "lines": ["Pull 1 mm aside", "Aim at 99 N"]},)
@@ -14,7 +15,7 @@ def view_page(world: World) -> Page:
     return Page(
         title=world.args["title"],
         crown=Figure(key="big", label="", number=big) if big else None,
-        blocks=tuple(Words(key=f"line {place}", text=line, role="title") for place, line in enumerate(lines)),
+        blocks=tuple(sentences("line", lines, role="title")),
         places=False,
         awake=True,
     )

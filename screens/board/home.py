@@ -9,6 +9,7 @@ from screens.asked import not_known
 from screens.blocks import PLAIN, RIGHT, Block, Button, Fold, Line, Section, Verdict, Words
 from screens.board.guide import guide, missing, written
 from screens.page import Foot, Page
+from screens.saved_board import trial_note
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.words import KNOWN
@@ -44,9 +45,7 @@ def _next(world: World) -> Go:
 
 
 def _notes(world: World) -> Iterator[Words]:
-    if world.trial and not world.is_scratch:
-        text = _("A trial is open. This page shows the saved board.")
-        yield Words(key="trial", text=text, tone="trial", bold=True)
+    yield from trial_note(world, _("A trial is open. This page shows the saved board."))
     kept = ", ".join(".".join(place) for place, _text in written(world).kept)
     if kept:
         yield Words(key="kept", text=_("Could not be read, and kept as it is: {kept}.").format(kept=kept))

@@ -5,10 +5,11 @@ from dataclasses import replace
 
 from logic.log import BeltFitted, Note, Work
 from logic.store import Record as Entered
-from screens.acts import Act, Back, Both, Go, Turn
+from screens.acts import Act, Back, Both, Go
 from screens.acts.entering import Write
 from screens.acts.keeping import Correct, Record
-from screens.blocks import Block, Button, Choice, Field, Option, Words
+from screens.asking import page_choice
+from screens.blocks import Block, Button, Field, Words
 from screens.page import Foot, Page
 from screens.tongue import _
 from screens.world import World
@@ -62,17 +63,13 @@ def _side(world: World) -> str:
 def _blocks(world: World, *, fresh: bool) -> Iterator[Block]:
     kind = _kind(world)
     if fresh:
-        yield Choice(key="kind", label=_("What it is"), options=_options(KINDS, "kind", kind))
+        yield page_choice("kind", _("What it is"), KINDS, kind)
         if kind == "belt_fitted" and len(world.saved.sides) > 1:
-            yield Choice(key="side", label=_("Belt"), options=_options(BELTS, "side", _side(world)))
+            yield page_choice("side", _("Belt"), BELTS, _side(world))
     prompt = PROMPTS[kind] if fresh else _("The words of this entry.")
     yield Words(key="prompt", text=prompt, tone="second")
     key = note_key(world)
     yield Field(key=key, label=_("A few words"), text=world.typed.get(key, ""))
-
-
-def _options(of: tuple[tuple[str, str], ...], name: str, chosen: str) -> tuple[Option, ...]:
-    return tuple(Option(text, Turn({name: key}), key == chosen) for key, text in of)
 
 
 def _save(world: World, words: str) -> Act | None:

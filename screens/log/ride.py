@@ -13,8 +13,8 @@ from logic.store import Record as Entered
 from screens.acts import Act, Back, Both, Go, Turn
 from screens.acts.entering import Write
 from screens.acts.keeping import Correct, Record
-from screens.asking import number_entry, read_entry
-from screens.blocks import Block, Button, Choice, Entry, Line, Option
+from screens.asking import number_entry, page_choice, read_entry
+from screens.blocks import Block, Button, Choice, Entry, Line
 from screens.blocks import Field as TextField
 from screens.page import Foot, Page
 from screens.tongue import _
@@ -217,9 +217,5 @@ def _line(form: _Form, name: str) -> Line:
 
 def _choice(form: _Form, name: str, label: str, texts: tuple[str, str]) -> Choice:
     """Return whether something happened."""
-    said = form.flag(name)
-    options = (
-        Option(text, Turn({name: word}), said is (word == "yes"))
-        for word, text in zip(("no", "yes"), texts, strict=True)
-    )
-    return Choice(key=name, label=label, options=tuple(options))
+    words = zip(("no", "yes"), texts, strict=True)
+    return page_choice(name, label, words, "yes" if form.flag(name) else "no")

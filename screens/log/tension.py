@@ -7,8 +7,8 @@ from logic.answers.belt_history import BeltHistory, Point, belt_history
 from logic.answers.reading import Item, Open, Result
 from logic.store import Record
 from logic.units import GAP
-from screens.acts import Turn
-from screens.blocks import Block, Choice, FigureRow, Line, Option, Picture, Section, Verdict, Words
+from screens.asking import page_choice
+from screens.blocks import Block, FigureRow, Line, Picture, Section, Verdict, Words
 from screens.page import Page
 from screens.pictures.history import Reading, history
 from screens.ride.readings import SHOWN, readings
@@ -143,11 +143,7 @@ def history_page(world: World) -> Page:
 def _blocks(past: Past) -> Iterator[Block]:
     names = (("left", _("Left")), ("right", _("Right")))
     if len(past.world.saved.sides) > 1:
-        yield Choice(
-            key="side",
-            label=_("Belt"),
-            options=tuple(Option(name, Turn({"side": side}), side == past.side) for side, name in names),
-        )
+        yield page_choice("side", _("Belt"), names, past.side)
     yield from past.pictures()
     yield past.left()
     stretch = past.found.items["stretch"]

@@ -7,7 +7,7 @@ from logic.errors import NotCharged
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Section, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
-from screens.showing import why, working
+from screens.showing import sentences, why, working
 from screens.tongue import _
 from screens.ways import signs_line
 from screens.words.packs import CHARGING, about_hours
@@ -58,7 +58,7 @@ def charging_page(world: World) -> Page:
         figures=lambda: figures.rows(FIRST),
         advice=(
             Section(key="advice", title=_("While it charges")),
-            *(Words(key=f"advice {place}", text=row.text) for place, row in enumerate(advice("charge"))),
+            *sentences("advice", (row.text for row in advice("charge"))),
             Words(
                 key="kinder",
                 text=_("Below 100 % is kinder to the cells; a full charge now and then balances them."),

@@ -10,7 +10,7 @@ from screens.acts.entering import Put
 from screens.blocks import PLAIN, RIGHT, Block, Button, Verdict, Words
 from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
-from screens.showing import why, working
+from screens.showing import sentences, why, working
 from screens.tongue import _
 from screens.words import refusal
 from screens.words.drag import COAST, LABELS
@@ -43,7 +43,7 @@ def coast_page(world: World) -> Page:
         crown=_verdict(world, items),
         picture=refused,
         figures=lambda: figures.rows(WAYS),
-        advice=tuple(Words(key=f"how {place}", text=text, tone="second") for place, text in enumerate(COAST)),
+        advice=tuple(sentences("how", COAST, tone="second")),
         values=VALUES,
         values_title=_("What you measured"),
         offer=offer,

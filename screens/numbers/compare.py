@@ -7,9 +7,8 @@ from logic.answers.compare import ComparedLine, Comparison, comparison
 from logic.answers.push import REACHED
 from logic.answers.reading import RIDER, Item, Open, Result
 from logic.board import Board
-from screens.acts import Turn
-from screens.asking import asked, refused_now, value_line
-from screens.blocks import Block, Cell, Choice, Columns, Option, Picture, Section, Verdict, Words
+from screens.asking import asked, page_choice, refused_now, value_line
+from screens.blocks import Block, Cell, Choice, Columns, Picture, Section, Verdict, Words
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.showing import fold, once, why, working
@@ -87,8 +86,7 @@ def _nothing(world: World) -> Page:
 
 
 def _against(seconds: Mapping[str, str], key: str) -> Choice:
-    options = tuple(Option(text, Turn({"second": name}), name == key) for name, text in seconds.items())
-    return Choice(key="second", label=_("Against"), options=options)
+    return page_choice("second", _("Against"), seconds.items(), key)
 
 
 def _verdict(world: World, answer: Comparison, first: Named, second: Named) -> Verdict:

@@ -22,6 +22,7 @@ from screens.numbers.first_figures import (
 from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
+from screens.showing import sentences
 from screens.tongue import _
 from screens.trying import trying
 from screens.words import Style
@@ -70,9 +71,7 @@ def hold_page(world: World) -> Page:
         controls=("ask.hold_grade", _tilt(world), "ask.hold_speed"),
         picture=(Section(key="chart head", title=_("Temperature over time")), *_chart(world, answer)),
         figures=lambda: figures.rows(FIRST, head=HEAD),
-        advice=tuple(
-            Words(key=f"model {place}", text=text, tone="second") for place, text in enumerate(MODEL)
-        ),
+        advice=tuple(sentences("model", MODEL, tone="second")),
         values=VALUES,
         values_title=_("Tap one to try another value"),
         then=following(world, HOLD_ROUNDS),

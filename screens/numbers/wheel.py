@@ -11,6 +11,7 @@ from screens.acts.entering import Put
 from screens.blocks import Block, Button, Words
 from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
+from screens.showing import sentences
 from screens.tongue import _
 from screens.words import refusal
 from screens.words.wheel import HOW, LABELS, LOW
@@ -40,7 +41,7 @@ def wheel_page(world: World) -> Page:
         crown=figures.crown(HEAD),
         picture=(*refused, *_low(items)),
         figures=lambda: figures.rows(FIRST, head=HEAD),
-        advice=tuple(Words(key=f"how {place}", text=text, tone="second") for place, text in enumerate(HOW)),
+        advice=tuple(sentences("how", HOW, tone="second")),
         values=VALUES,
         values_title=_("What you measured"),
         offer=offer,

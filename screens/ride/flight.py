@@ -29,6 +29,7 @@ from screens.blocks import (
 from screens.figure_page import Figures, figure_page
 from screens.page import Foot, Page
 from screens.saved_board import board_ask, board_choice, board_line, trial_note, untried
+from screens.showing import sentences
 from screens.tongue import _
 from screens.ways import signs_line
 from screens.words import refusal
@@ -153,10 +154,8 @@ def _details(world: World, found: Flight) -> dict[str, str]:
 
 def _rules(world: World, found: Flight) -> Iterator[Block]:
     yield Section(key="rules", title=_("Before the flight"))
-    for place, line in enumerate(where_lines(found)):
-        yield Words(key=f"where {place}", text=line, bold=True)
-    for place, rule in enumerate(found.rules):
-        yield Words(key=f"rule {place}", text=rule.text("text"))
+    yield from sentences("where", where_lines(found), bold=True)
+    yield from sentences("rule", (rule.text("text") for rule in found.rules))
     today = world.now.date().isoformat()
     yield Words(key="edition", text=rules_read(found, today), tone="second")
     yield signs_line()

@@ -4,9 +4,10 @@ from collections.abc import Iterator
 
 from logic.checks.lists import Checklist, Item
 from logic.checks.run import NOTED
-from screens.acts import Back, Both, Go, Turn
+from screens.acts import Back, Both, Go
 from screens.acts.runs import Answer, Halt
-from screens.blocks import Block, Button, Choice, Field, Line, Notice, Option, Words
+from screens.asking import page_choice
+from screens.blocks import Block, Button, Field, Line, Notice, Words
 from screens.page import Foot, Page
 from screens.tongue import _
 from screens.update.checks import note_key
@@ -45,8 +46,7 @@ def not_right(world: World) -> Page:
 def _blocks(item: Item, sign: str, key: str, words: str) -> Iterator[Block]:
     yield Words(key="action", text=item.action, role="lead", bold=True)
     if item.signs:
-        options = tuple(Option(one, Turn({"sign": one}), one == sign) for one in item.signs)
-        yield Choice(key="sign", label=_("What is it?"), options=options)
+        yield page_choice("sign", _("What is it?"), ((one, one) for one in item.signs), sign)
     fix = item.remedy(sign)
     if fix:
         yield Words(

@@ -4,10 +4,10 @@ from collections.abc import Iterator
 from datetime import datetime
 
 from logic.answers.care import advice
-from screens.acts import Turn
 from screens.acts.keeping import PutBack, TakeOut
 from screens.asked import out_of_use
-from screens.blocks import Block, Button, Choice, Notice, Option, Section, Words
+from screens.asking import page_choice
+from screens.blocks import Block, Button, Notice, Section, Words
 from screens.page import Foot, Page
 from screens.tongue import _
 from screens.words.tension import ago
@@ -55,10 +55,7 @@ def _state(world: World, out: dict[str, str] | None, chosen: str) -> Iterator[Bl
         text = _("Out of use: {sign}, {when}.").format(sign=out["sign"], when=when)
         yield Words(key="since", text=text, tone="bad", bold=True)
     question = _("What do you see?") if out is None else _("What came of it?")
-    options = tuple(
-        Option(text, Turn({"sign": key}), key == chosen) for key, text in (SIGNS if out is None else ENDS)
-    )
-    yield Choice(key="sign", label=question, options=options)
+    yield page_choice("sign", question, SIGNS if out is None else ENDS, chosen)
 
 
 def _foot(chosen: str, *, out: bool) -> Foot:

@@ -26,6 +26,7 @@ from screens.pictures.gauge import gauge, steps
 from screens.pictures.strokes import Picture as Strokes
 from screens.ride.belt_check import Check
 from screens.ride.readings import readings
+from screens.saved_board import trial_note
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _
 from screens.trying import KEEP_THIS_BOARD
@@ -133,10 +134,7 @@ def blocks(check: Check) -> Iterator[Block]:
 
 def _what_to_do(check: Check) -> Iterator[Block]:
     world, found = check.world, check.told
-    if world.trial and not world.is_scratch:
-        yield Words(
-            key="trial", text=_("A trial is open: this check uses the saved board."), tone="trial", bold=True
-        )
+    yield from trial_note(world, _("A trial is open: this check uses the saved board."))
     if found.move:
         yield Words(key="move", text=found.move, role="lead", bold=True)
         if check.can_save:

@@ -1,9 +1,11 @@
 """Licences: what others wrote and Deckhand brings along, each with its text."""
 
+from collections.abc import Iterator
+
 from logic.licences import Licence, licences
 from screens.blocks import Block, Words
 from screens.page import Page
-from screens.showing import fold
+from screens.showing import fold, sentences
 from screens.tongue import _
 from screens.world import World
 
@@ -26,10 +28,7 @@ def licences_page(world: World) -> Page:
 
 
 def _licence(world: World, number: int, of: Licence) -> tuple[Block, ...]:
-    def text() -> tuple[Block, ...]:
-        return tuple(
-            Words(key=f"{number} {place}", text=part, role="small")
-            for place, part in enumerate(of.paragraphs())
-        )
+    def text() -> Iterator[Block]:
+        return sentences(str(number), of.paragraphs(), role="small")
 
     return fold(world, f"licence {number}", of.name, text, of.licence)
