@@ -6,7 +6,7 @@ from dataclasses import asdict, fields, replace
 from typing import Any, TypeAlias
 
 from logic.board_joints import BoardJoint, joint_of, with_joint_value
-from logic.errors import InputError, NewerVersion
+from logic.errors import UNREADABLE, InputError, NewerVersion
 from logic.fields import (
     LONGEST_NAME,
     Field,
@@ -299,6 +299,8 @@ def from_dict(body: dict[str, Any]) -> Board:
         body = UPGRADES[step](body)
     groups = {part.__name__.lower(): part for part in PARTS}
     kept: Kept = {(key,): said for key, said in body.items() if key not in {*HEAD, *groups, "joints"}}
+    if not isinstance(body.get("example", False), bool):
+        kept["example",] = body["example"]
     parts: dict[str, Any] = {}
     for group, part in groups.items():
         read, unread = _read_values((group,), body.get(group, {}), board_fields())
@@ -315,7 +317,7 @@ def from_dict(body: dict[str, Any]) -> Board:
     return Board(
         body["id"],
         body["name"],
-        bool(body.get("example", False)),
+        body.get("example") is True,
         **parts,
         joints=tuple(made),
         kept=tuple((place, json.dumps(said)) for place, said in kept.items()),
@@ -343,6 +345,6 @@ def _read_values(
             value = value_from(said)
             known[name if len(place) > 1 else f"{place[0]}.{name}"].check(value.si)
             read[name] = value
-        except (ValueError, TypeError, LookupError, AttributeError):
+        except UNREADABLE:
             kept[*place, name] = said
     return read, kept

@@ -6,6 +6,7 @@ from math import isfinite
 from typing import Any
 
 from logic.board import Value, value_from
+from logic.errors import UNREADABLE
 from logic.frozen import frozen
 from logic.tables import pick
 
@@ -74,7 +75,7 @@ def person_from_dict(body: dict[str, Any]) -> Person:
     for name, said in body.items():
         try:
             used[name] = _taken(known[name], said)
-        except (ValueError, TypeError, LookupError, AttributeError):
+        except UNREADABLE:
             kept.append((name, json.dumps(said)))
     return Person(**used, kept=tuple(kept))
 

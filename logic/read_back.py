@@ -65,8 +65,8 @@ def trial(store: Store, identity: str) -> tuple[dict[str, Value], dict[str, str]
     return read, typed
 
 
-def unread(store: Store) -> list[UnreadThing]:
-    """Return what could not be read: boards, what was set aside, and of the newest entries of the log."""
+def unread(store: Store, entries: int = LOOKED_AT) -> list[UnreadThing]:
+    """Return what could not be read: boards, what was set aside, and of so many of the newest entries of the log."""
     found = [
         UnreadThing("board", stored.name, store.board_text(stored.id))
         for stored in (*store.boards(), *store.binned_boards())
@@ -75,7 +75,7 @@ def unread(store: Store) -> list[UnreadThing]:
     found += [UnreadThing(one.what, one.key, one.text) for one in store.aside()]
     found += [
         UnreadThing("entry", f"{record.id} {record.kind}", str(record.text))
-        for record in store.page(limit=LOOKED_AT)
+        for record in store.page(limit=entries)
         if not record.readable
     ]
     return found

@@ -54,6 +54,8 @@ NOT_COME_BACK_TO = _(
     "The page you left could not be shown again, so this is Ride. Nothing that was saved is lost."
 )
 
+UNREAD = _("Something saved could not be read. It is kept: see Files and copies.")
+
 
 class Front:
     """Holds the World and shows its page; hears Back and the hardware keyboard."""
@@ -272,6 +274,7 @@ class Front:
                 width_of("0", grown(size, theme.scale), bold)
         update(self.world, Both(()))
         registry()
+        self._tell_unread()
         # From now on a file that is dropped on the window is opened.
         assert self.outside  # noqa: S101  (made when it is first asked for)
 
@@ -299,6 +302,17 @@ class Front:
         record = faults.take(self.world.store.path.parent)
         if record:
             self.go("settings.fault", _record=record)
+
+    def _tell_unread(self) -> None:
+        """Say once what could not be read, or was saved from a damaged file: where it is found."""
+        from logic.read_back import unread  # noqa: PLC0415  (not before the first frame)
+
+        store = self.world.store
+        with suppress(CannotStore):
+            count = len(unread(store, entries=0)) + bool(store.get("salvaged", {}))
+            if count > store.get("unread told", 0) and self.world.undo is None:
+                update(self.world, Remember("unread told", count))
+                self.tell(UNREAD)
 
     def _remember(self) -> None:
         """Store the way here. A page that failed is not come back to."""

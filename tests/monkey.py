@@ -39,8 +39,8 @@ TEXTS = (
     "10S2P",
 )
 NOTES = ("", "oil on the belt", "=1+1", "a" * 10_000, "é\n\t\u2028", "'; DROP TABLE log; --")
-MOST_BACK = 40
-"""Steps back after which a page is a trap."""
+MOST_BACK = 10
+"""Steps back, beyond those that led here, after which a page is a trap."""
 
 
 class Monkey:
@@ -133,7 +133,7 @@ class Monkey:
 
     def _home(self) -> None:
         """Go back until there is no further back: no page may hold one."""
-        for _ in range(MOST_BACK):
+        for _ in range(len(self.reader.world.trail) + MOST_BACK):
             before = (self.reader.world.trail, self.reader.world.asking)
             self.reader.back()
             if before == (self.reader.world.trail, self.reader.world.asking):

@@ -5,6 +5,7 @@ file. A new kind is a class in a module here and a name in `KINDS`; DEVELOPERS.m
 """
 
 import json
+from typing import Any
 
 from logic.errors import UNREADABLE
 from logic.frozen import frozen
@@ -31,6 +32,7 @@ __all__ = [
     "Unread",
     "Work",
     "json_text",
+    "json_value",
     "read",
     "text_of",
 ]
@@ -64,7 +66,7 @@ def read(kind: str, version: int, text: str) -> Entry:
     try:
         if version > made.VERSION:
             return Unread(later=True, why=f"a {kind} entry of version {version}")
-        body = json.loads(text)
+        body = json_value(text)
         if not isinstance(body, dict):
             return Unread(why="no object")
         return made.of(made.upgraded(version, body))
@@ -75,6 +77,21 @@ def read(kind: str, version: int, text: str) -> Entry:
 def text_of(entry: Entry) -> str:
     """Return an entry as it stands in the file. Raises ValueError for a number that JSON does not have."""
     return json_text(entry.body())
+
+
+def json_value(text: str | bytes) -> Any:  # noqa: ANN401  (whatever JSON holds)
+    r"""Return what a JSON text of the file holds, so that it can be written again. Raises ValueError for what is no JSON.
+
+    What no JSON should hold is read as a text: not-a-number and infinity by their names, half a letter as a question mark.
+
+    >>> json_value('{"pull": NaN, "note": "belt\\ud800"}')
+    {'pull': 'NaN', 'note': 'belt?'}
+    """
+    found = json.loads(text, parse_constant=str)
+    if "\\ud" in str(text).casefold():
+        whole = json.dumps(found, ensure_ascii=False).encode("utf-8", "replace")
+        return json.loads(whole)
+    return found
 
 
 def json_text(value: object) -> str:

@@ -1,6 +1,5 @@
 """Boards, the trial and the checklist run that may be open on each, and settings. Bodies are the caller's."""
 
-import json
 import sqlite3
 from collections.abc import Mapping
 from contextlib import suppress
@@ -8,7 +7,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from logic.frozen import frozen
-from logic.log import json_text
+from logic.log import json_text, json_value
 from logic.store.errors import NotSaved, UnknownBoard
 from logic.store.file import LONG_AGO, Body, File, object_text, utc_text
 
@@ -179,7 +178,7 @@ class Boards(File):
         if row is None:
             return default
         try:
-            said = json.loads(row[0])
+            said = json_value(row[0])
             if said is None or default is None or _alike(said, default):
                 return default if said is None else said
         except (ValueError, TypeError, RecursionError):
@@ -240,7 +239,7 @@ def _shown(text: object) -> str:
 def _read(text: str) -> Body:
     """Return the object a text holds; an empty one for what is none, which every reader refuses or makes do with."""
     try:
-        body = json.loads(text)
+        body = json_value(text)
     except (ValueError, TypeError, RecursionError):
         return {}
     return body if isinstance(body, dict) else {}

@@ -1,5 +1,8 @@
 """What the store refuses, one small class for each reason, named for what the person is told."""
 
+import errno
+from typing import Final
+
 # ruff: noqa: N818  (a sentence reads better without Error at the end of each name)
 
 
@@ -57,3 +60,22 @@ class NoFolder(CannotStore):
 
 class Damaged(CannotStore):
     """The file is Deckhand's and parts of it cannot be read. `logic.store.opening` reads what can be."""
+
+
+_OF_OS: Final = {errno.EROFS: NoRight, errno.ENOSPC: Full, errno.EDQUOT: Full}
+
+
+class os_errors:  # noqa: N801  (reads as a statement)
+    """What the system raises inside comes out as the project's own error."""
+
+    def __enter__(self) -> None:
+        """Go in."""
+
+    def __exit__(self, kind: object, problem: BaseException | None, trace: object) -> None:
+        """Raise CannotStore for an OSError."""
+        if isinstance(problem, PermissionError):
+            raise NoRight(str(problem)) from problem
+        if isinstance(problem, FileExistsError | NotADirectoryError | FileNotFoundError | IsADirectoryError):
+            raise NoFolder(str(problem)) from problem
+        if isinstance(problem, OSError):
+            raise _OF_OS.get(problem.errno or 0, NotSaved)(str(problem)) from problem

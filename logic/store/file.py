@@ -36,8 +36,6 @@ class File:
         self._clock = clock
         self._connection = connect(str(path))
         try:
-            # A text that was damaged in the file is still shown, as far as it goes.
-            self._connection.text_factory = lambda kept: kept.decode("utf-8", "replace")
             self._connection.execute(f"PRAGMA busy_timeout = {PATIENCE:d}")
             self._connection.execute("PRAGMA journal_mode = WAL")
             # FULL: a commit is on the disk when it returns, not only safe from a crash of the app.

@@ -25,12 +25,21 @@ _PRIMARY: Final = 0xFF
 """The primary code is the low byte of an extended one (sqlite.org/rescode.html, section 2)."""
 
 
-def told(problem: sqlite3.Error) -> Exception:
+_OF_THE_TABLES: Final = ("no such", "already exists", "has no column", "unsupported file format", "malformed")
+"""In what SQLite says of a file whose list of tables is not ours any more; it has no code of its own for them."""
+
+
+def told(problem: Exception) -> Exception:
     """Return the project's error for one of SQLite's; a fault of our own SQL comes back as it is."""
+    if isinstance(problem, UnicodeDecodeError):
+        # What SQLite says holds names out of the file: they are garbled.
+        return Damaged(str(problem))
     if type(problem) not in (sqlite3.OperationalError, sqlite3.DatabaseError):
         return problem
     code = getattr(problem, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & _PRIMARY
     kind: type[CannotStore] = _KINDS.get(code, NotSaved)
+    if code == sqlite3.SQLITE_ERROR and any(sign in str(problem) for sign in _OF_THE_TABLES):
+        kind = Damaged
     return kind(str(problem))
 
 
@@ -38,7 +47,10 @@ def _guarded(call: Callable[P, T]) -> Callable[P, T]:
     def guarded(*args: P.args, **kwargs: P.kwargs) -> T:
         try:
             return call(*args, **kwargs)
-        except sqlite3.Error as problem:
+        except (sqlite3.Error, UnicodeDecodeError) as problem:
+            # One that is its own cause would go in a circle, and keep what it met, and the file, open.
+            if told(problem) is problem:
+                raise
             raise told(problem) from problem
 
     return guarded
@@ -55,7 +67,10 @@ class GuardedCursor(sqlite3.Cursor):
         """Return the next row."""
         try:
             return super().__next__()
-        except sqlite3.Error as problem:
+        except (sqlite3.Error, UnicodeDecodeError) as problem:
+            # One that is its own cause would go in a circle, and keep what it met, and the file, open.
+            if told(problem) is problem:
+                raise
             raise told(problem) from problem
 
 
@@ -70,6 +85,9 @@ class GuardedConnection(sqlite3.Connection):
 def connect(address: str, *, uri: bool = False) -> sqlite3.Connection:
     """Return an open autocommit connection. Raises CannotStore."""
     try:
-        return sqlite3.connect(address, isolation_level=None, factory=GuardedConnection, uri=uri)
+        connection = sqlite3.connect(address, isolation_level=None, factory=GuardedConnection, uri=uri)
     except sqlite3.Error as problem:
         raise told(problem) from problem
+    # A text that was damaged in the file is still shown, as far as it goes.
+    connection.text_factory = lambda kept: kept.decode("utf-8", "replace")
+    return connection

@@ -14,6 +14,10 @@ from logic.store.errors import Damaged, NewerFile, NoFolder, NoRight, NotAStore,
 from logic.store.guarded import connect
 
 _HEADER = b"SQLite format 3\0"
+_FIRST = 65_536
+"""Bytes in which the statements that made the tables are looked for: the largest first page that a file can have."""
+_MARKS = (b"\1\1\0\x40\x20\x20", b"\2\2\0\x40\x20\x20")
+"""What stands in bytes 18 to 23 of a file, without and with a log beside it: sqlite.org/fileformat2.html, table 1."""
 
 
 @frozen
@@ -96,15 +100,22 @@ def pending(path: Path) -> tuple[Step, ...]:
         if not path.exists() or path.stat().st_size == 0:
             return STEPS
         with path.open("rb") as file:
-            if file.read(len(_HEADER)) != _HEADER:
-                raise NotAStore(f"{path.name} is not a SQLite file")
+            start = file.read(_FIRST)
     except PermissionError as problem:
         raise NoRight(str(problem)) from problem
     except IsADirectoryError as problem:
         raise NoFolder(str(problem)) from problem
     except OSError as problem:
         raise NotSaved(str(problem)) from problem
-    recorded = _recorded(path)
+    ours = any(statement.encode() in start for step in STEPS for statement in step.statements)
+    if not start.startswith(_HEADER):
+        raise (Damaged if ours else NotAStore)(f"{path.name} is not a SQLite file")
+    if ours and start[18:24] not in _MARKS:
+        raise Damaged(f"{path.name}: its head is not as SQLite writes it")
+    try:
+        recorded = _recorded(path)
+    except NotAStore as problem:
+        raise (Damaged if ours else NotAStore)(str(problem)) from problem
     if not all(isinstance(name, str) for name in recorded):
         raise Damaged(f"{path.name}: a step has no name")
     unknown = recorded - {step.name for step in STEPS}
@@ -146,6 +157,7 @@ def _recorded(path: Path) -> set[str]:
     except Damaged as problem:
         if "migration" in tables:
             raise
+        # Whose it is shows its text, to whoever asked.
         raise NotAStore(f"{path.name} cannot be read: {problem}") from problem
     if tables:
         raise NotAStore(f"{path.name} holds tables that are not Deckhand's")

@@ -9,7 +9,7 @@ from kivy.base import ExceptionManager
 from logic.store import NotSaved
 from screens import front
 from screens.acts.keeping import Settle
-from screens.front import NOT_COME_BACK_TO
+from screens.front import NOT_COME_BACK_TO, UNREAD
 from tests.screens.session import Session
 
 CANNOT = "This page cannot be shown"
@@ -195,3 +195,21 @@ def test_text_begins_as_large_as_on_the_phone_until_one_chooses(
     app.front.perform(Settle({"text": 1.0}))
     app.restart(minutes=1)
     assert app.front.world.person.text == 1.0
+
+
+def test_what_could_not_be_read_is_told_once_after_the_start(app: Session) -> None:
+    app.app.store._connection.execute("UPDATE board SET body = '{' WHERE name = 'Weir'")  # noqa: SLF001  (a spoilt file)
+    app.restart(minutes=1)
+    app.front.warm_up()
+    app.settle()
+    assert app.shows(UNREAD)
+    app.restart(minutes=1)
+    app.front.warm_up()
+    app.settle()
+    assert not app.shows(UNREAD)
+
+
+def test_nothing_is_told_where_all_was_read(app: Session) -> None:
+    app.front.warm_up()
+    app.settle()
+    assert not app.shows(UNREAD)

@@ -2,6 +2,7 @@
 
 import os
 import sqlite3
+from collections.abc import Callable
 from contextlib import closing
 from datetime import UTC, datetime
 from pathlib import Path
@@ -215,3 +216,67 @@ def test_any_spoilt_byte_ends_in_an_open_store_or_in_an_error_of_ours(folder):
 def test_the_folder_is_for_its_owner_only(tmp_path):
     open_store(tmp_path / "new" / "data", noon).close()
     assert (tmp_path / "new" / "data").stat().st_mode & 0o077 == 0
+
+
+def cut(folder: Path) -> None:
+    body = (folder / NAME).read_bytes()
+    (folder / NAME).write_bytes(body[: len(body) * 3 // 4])
+
+
+def over(at: int, written: bytes) -> Callable[[Path], None]:
+    def change(folder: Path) -> None:
+        with (folder / NAME).open("r+b") as file:
+            file.seek(at)
+            file.write(written)
+
+    return change
+
+
+def garble_the_list_of_tables(folder: Path) -> None:
+    """Spoil a letter of a name and one of a statement: SQLite's own words about it are no text then."""
+    body = (folder / NAME).read_bytes()
+    (folder / NAME).write_bytes(body.replace(b"CREATE TABLE run", b"CREATE T\x9eBLE \x9dun", 1))
+
+
+@pytest.mark.parametrize(
+    ("change", "least"),
+    [
+        pytest.param(cut, RIDES // 2, id="cut short"),
+        pytest.param(over(0, b"\xff" * 16), RIDES, id="no first words"),
+        pytest.param(over(18, b"\x07\x07"), RIDES, id="a way of writing that there is not"),
+        pytest.param(over(28, b"\x7f\xff\xff\xff"), RIDES, id="a length it has not"),
+        pytest.param(garble_the_list_of_tables, RIDES, id="a garbled list of tables"),
+    ],
+)
+def test_a_damaged_head_or_a_cut_end_leaves_the_rows_that_are_there(folder, change, least):
+    change(folder)
+    with open_store(folder, noon) as store:
+        assert len(rides(store)) >= least
+        assert store.get("salvaged")["kept"] == "deckhand-damaged-2026-11-25.db"
+    assert not (folder / "deckhand-patched.db").exists()
+    with open_store(folder, noon) as store:
+        assert len(rides(store)) >= least
+
+
+@pytest.mark.parametrize("gone", ["TABLE setting", "TABLE migration", "VIEW entry"])
+def test_a_table_that_is_not_there_any_more_costs_what_was_in_it(folder, gone):
+    with closing(sqlite3.connect(folder / NAME)) as connection:
+        connection.execute(f"DROP {gone}")
+    with open_store(folder, noon) as store:
+        assert len(rides(store)) == RIDES
+
+
+def test_a_row_that_can_stand_in_its_table_no_more_is_set_aside(folder):
+    with closing(sqlite3.connect(folder / NAME)) as connection, connection:
+        connection.execute("PRAGMA writable_schema = ON")
+        connection.execute("UPDATE sqlite_master SET sql = replace(sql, 'kind TEXT NOT NULL', 'kind TEXT')")
+        connection.execute("DROP TRIGGER log_keeps_text")
+    with closing(sqlite3.connect(folder / NAME)) as connection, connection:
+        connection.execute("UPDATE log SET kind = NULL WHERE id = 7")
+    look_next_time(folder)
+    spoil(folder, pages_of(folder, "setting")[0])
+    with open_store(folder, noon) as store:
+        assert len(rides(store)) == RIDES - 1
+        (kept,) = store.aside()
+        assert (kept.what, kept.key) == ("log", "(7,)")
+        assert "x" * 200 in kept.text

@@ -231,3 +231,17 @@ BAD_SETTINGS = (
     "own_number",
     "pluck/{}/left",
 )
+
+
+@pytest.mark.parametrize("strange", ["NaN", "-Infinity", "1" + "0" * 400, '"\\ud800"'], ids=range(4))
+def test_a_number_no_json_has_costs_its_field_and_the_board_can_be_saved(kept, raw, strange):
+    weir = kept.board(kept.get("board"))
+    body = json.loads(json.dumps(weir.body))
+    body["drive"]["motor_teeth"]["si"] = "@"
+    raw("UPDATE board SET body = ? WHERE id = ?", json.dumps(body).replace('"@"', strange), weir.id)
+    board = read_back.board(kept, weir.id)
+    assert board.drive.motor_teeth is None
+    assert board.drive.wheel_teeth is not None
+    kept.save_board(board.id, board.name, to_dict(board))
+    assert to_dict(read_back.board(kept, weir.id)) == to_dict(board)
+    assert "motor_teeth" in to_dict(board)["drive"]
