@@ -43,6 +43,8 @@ class Theme(EventDispatcher):
     chart_a = ColorProperty()
     chart_b = ColorProperty()
     chart_c = ColorProperty()
+    code = ColorProperty()
+    code_ground = ColorProperty()
 
     def __init__(self) -> None:
         """Start with the Day palette at normal text."""

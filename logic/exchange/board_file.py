@@ -11,6 +11,7 @@ from typing import Any, Final, NoReturn
 
 from logic.board import Board, from_dict, to_dict
 from logic.errors import UNREADABLE, NewerVersion
+from logic.exchange.code import unpacked
 from logic.exchange.errors import Broken, Foreign, Later, TooDeep, TooLarge
 from logic.log import json_text
 from logic.store import Record
@@ -68,8 +69,8 @@ def board_text(board: Board, records: Iterable[Record] = (), *, at: datetime) ->
 
 
 def read_board_file(data: bytes | str) -> BoardFile:
-    """Return what a file holds. Raises NotTaken, each cause by its class."""
-    text = _text(data)
+    """Return what a file, or the line of a code, holds. Raises NotTaken, each cause by its class."""
+    text = unpacked(_text(data))
     try:
         page = json.loads(text, parse_constant=_no_number)
     except RecursionError as problem:

@@ -1,7 +1,7 @@
 """Paints marks into a canvas: boxes, text, and pictures of strokes."""
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import groupby, pairwise
 from math import ceil, cos, hypot, pi, sin
 from typing import Any
 
@@ -163,8 +163,16 @@ def dashes(points: Any, pattern: tuple[float, ...]) -> list[tuple[float, float, 
 def _drawing(canvas: Any, mark: Drawing, height: float) -> None:  # noqa: ANN401
     placed = lay(mark.picture, mark.width, mark.height, mark.scale)
     x, y = mark.x, height - mark.y - mark.height
-    for stroke in placed:
-        _stroke(canvas, stroke, x, y)
+    for (fills, tone), strokes in groupby(placed, lambda one: (one.kind == "fill", one.tone)):
+        if fills:
+            shape = Shape()
+            for stroke in strokes:
+                shape.add([(px + x, py + y) for px, py in stroke.points])
+            _tint(canvas, tone)
+            canvas.add(shape.mesh())
+        else:
+            for stroke in strokes:
+                _stroke(canvas, stroke, x, y)
 
 
 def _stroke(canvas: Any, stroke: Placed, x: float, y: float) -> None:  # noqa: ANN401
@@ -179,9 +187,6 @@ def _stroke(canvas: Any, stroke: Placed, x: float, y: float) -> None:  # noqa: A
             canvas.add(shape.mesh())
         else:
             canvas.add(Line(points=flat, width=max(1.0, dp(stroke.width) / 2), joint="round"))
-    elif stroke.kind == "fill":
-        vertices = [part for px, py in points for part in (px, py, 0, 0)]
-        canvas.add(Mesh(vertices=vertices, indices=list(range(len(points))), mode="triangle_fan"))
     elif stroke.kind == "disc":
         (px, py), radius = points[0], stroke.width
         canvas.add(Ellipse(pos=(px - radius, py - radius), size=(2 * radius, 2 * radius), segments=24))

@@ -32,6 +32,7 @@ SCENES = (
     scene("settings-lists", "settings.lists", lists),
     scene("settings-list", "settings.list", own_list),
     scene("settings-item", "settings.item", own_list, moment, "Add an item"),
+    scene("settings-code", "settings.code", go("settings.code")),
     scene("settings-licences", "settings.licences", go("settings.licences"), settled, "Kivy"),
     scene("settings-sources", "settings.sources", go("settings.sources")),
     scene("settings-source", "settings.sources", go("settings.sources", key="sdpsi-2017")),

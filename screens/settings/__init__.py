@@ -4,6 +4,7 @@ PAGES = {
     "settings": "screens.settings.home.settings_page",
     "settings.lists": "screens.settings.lists.lists_page",
     "settings.list": "screens.settings.own_list.list_page",
+    "settings.code": "screens.settings.code.code_page",
     "settings.fault": "screens.settings.fault.fault_page",
     "settings.files": "screens.settings.files.files_page",
     "settings.unread": "screens.settings.unread.unread_page",

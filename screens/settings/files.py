@@ -55,6 +55,9 @@ def _ways(world: World) -> Iterator[Block]:
             icon="send",
             act=Copy("send board"),
         )
+        yield leads_to(
+            "code", "settings.code", _("Show it as a code"), _("For another phone's camera, without its log")
+        )
     yield Line(
         key="all",
         title=_("Copy of everything"),
@@ -69,7 +72,9 @@ def _ways(world: World) -> Iterator[Block]:
     yield Line(
         key="open", title=_("Look into this file"), act=OpenFile(path) if path else None, icon="search"
     )
-    yield from fold(world, "paste", _("Paste the text of a board"), lambda: tuple(_paste(pasted)))
+    yield from fold(
+        world, "paste", _("Paste the text of a board or of its code"), lambda: tuple(_paste(pasted))
+    )
     yield from _kept(world)
     yield leads_to("unread", "settings.unread", _("Could not be read"), icon="question")
 
