@@ -12,7 +12,12 @@ from screens.ways import leads_to
 from screens.words import STANDING
 from screens.world import World
 
-EFFORT = {1: _("By looking"), 2: _("By hand"), 3: _("With tools"), 4: _("Taken apart")}
+EFFORT = {
+    1: _("To check: look and feel"),
+    2: _("To check: by hand"),
+    3: _("To check: with tools"),
+    4: _("To check: take it apart"),
+}
 PAGES = {
     "ride.tension": _("Tension check"),
     "numbers.gearing": _("Gearing and speed"),
@@ -37,7 +42,7 @@ def fault_page(world: World) -> Page:
 
 def blocks(world: World, found: GuideFault) -> Iterator[Block]:
     """Yield each cause, then where all of it comes from."""
-    yield Words(key="order", text=_("The easiest to look at first, from the top."), tone="second")
+    yield Words(key="order", text=_("The easiest check first, from the top."), tone="second")
     for place, cause in enumerate(found.causes):
         yield from _cause(world, f"cause {place}", cause)
     first = found.causes[0]
@@ -50,7 +55,7 @@ def _cause(world: World, key: str, cause: Cause) -> Iterator[Block]:
     yield Words(key=f"{key} check", text=cause.check)
     yield Words(key=f"{key} remedy", text=cause.remedy, bold=True)
     if cause.danger:
-        yield Words(key=f"{key} danger", text=_("Not ridden until this is cleared."), tone="bad")
+        yield Words(key=f"{key} danger", text=_("Do not ride until this is cleared."), tone="bad")
     yield from _link(world, f"{key} link", cause.opens)
 
 

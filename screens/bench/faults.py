@@ -19,6 +19,10 @@ def faults_page(world: World) -> Page:
     return Page(title=_("Fault guide"), crown=signs_line(), blocks=found)
 
 
+def _causes(count: int) -> str:
+    return _("1 likely cause") if count == 1 else _("{count} likely causes").format(count=count)
+
+
 def blocks(wanted: str) -> Iterator[Block]:
     """Yield the search and what it found; the wear of a belt has a guide of its own."""
     label, hint = _("What do you see or feel?"), _("noise, belt, brake, hot")
@@ -31,7 +35,7 @@ def blocks(wanted: str) -> Iterator[Block]:
             fault.key,
             "bench.fault",
             fault.title,
-            _("{count} likely causes").format(count=len(fault.causes)),
+            _causes(len(fault.causes)),
             fault=fault.key,
         )
     yield leads_to(

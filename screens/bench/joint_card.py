@@ -73,6 +73,13 @@ def rides_since(world: World, record: Record | None) -> int:
     return len(world.store.page(world.saved.id, "ride", limit=50, after=record.id))
 
 
+def _lacking(missing: tuple[str, ...]) -> tuple[str, str]:
+    """Return what is asked in place of a torque, as a question where one value settles it."""
+    if missing[0].endswith(".engagement"):
+        return _("How deep is the thread?"), _("How many mm of the screw hold in the hole.")
+    return _("Not known yet"), offer(missing)
+
+
 @dataclass(frozen=True)
 class CardBlocks:
     """The blocks of one card."""
@@ -95,8 +102,8 @@ class CardBlocks:
             return Verdict(key="verdict", word=f"{word}{over}", text=text, form=form, act=act)
         if isinstance(item, Open) and item.missing:
             # Locker and pull need two lines: what is tapped stays where it is when they come.
-            text = offer(item.missing)
-            return Verdict(key="verdict", word=_("Not known yet"), text=text, form=form, lines=2)
+            word, text = _lacking(item.missing)
+            return Verdict(key="verdict", word=word, text=text, form=PLAIN, lines=2)
         if isinstance(item, Open) and item.problem is not None:
             text = refusal(item.problem, style)
             return Verdict(key="verdict", word=_("Not known"), text=text, form=form)
@@ -135,11 +142,12 @@ class CardBlocks:
         if word:
             yield Notice(key="hazard", word=word, text=NOTICES[key])
 
-    def told(self) -> Iterator[Block]:
-        """Yield what was assumed and what deserves a word."""
+    def told(self, said_already: tuple[str, ...] = ()) -> Iterator[Block]:
+        """Yield what was assumed, but for options whose names say so already, and what deserves a word."""
         card = self.card
-        if card.assumed:
-            yield Words(key="assumed", text=assumed_text(card), tone="second")
+        said = assumed_text(card, said_already)
+        if said:
+            yield Words(key="assumed", text=said, tone="second")
         for note in card.notes:
             yield Words(key=f"note {note}", text=NOTES[note])
 

@@ -31,6 +31,8 @@ SHORT = {
     "insert nut": _("insert nut"),
 }
 """What stands on a button, where the full name is too long for one."""
+SHAFTS = {"flat": _("a flat"), "key": _("a key"), "clamp": _("clamped hub"), "bare": _("round shaft")}
+"""What the motor's shaft has under the pulley, as short as a button is."""
 PICKED = ("thread", "into", "engagement")
 """What is asked first, each with its usual values."""
 MORE = {
@@ -57,7 +59,7 @@ def lookup_card_page(world: World) -> Page:
             *show.hazard(),
             *_picks(world, card),
             Words(key="said", text=f"{summary(card.joint, world.style)}.", bold=True),
-            *show.told(),
+            *show.told(said_already=("aluminium unknown",)),
             *show.alike(),
             *folds,
             *fold(world, "more", _("Other sizes, class, head"), lambda: tuple(_more(world, card))),
@@ -82,6 +84,9 @@ def _picks(world: World, card: JointCard) -> Iterator[Choice]:
     yield _choice(world, "thread", _("Thread"), {name: name for name in (*sizes, own) if name}, own)
     if kind.text("way") == "feel":
         return
+    if kind.text("way") == "set screw":
+        shaft = "" if joint.carries is None else str(joint.carries.si)
+        yield _choice(world, "carries", _("The motor's shaft has"), SHAFTS, shaft)
     into, field = "" if joint.into is None else str(joint.into.si), joint_fields()["into"]
     metals = {name: SHORT.get(name, _short(option_label(field, name))) for name in (*INTO, into) if name}
     yield _choice(world, "into", _("Goes into"), metals, into)
@@ -92,7 +97,7 @@ def _picks(world: World, card: JointCard) -> Iterator[Choice]:
     length = "" if deep is None else f"{float(deep.si):.4f}"
     if deep is not None and length not in lengths:
         lengths[length] = style.typed(float(deep.si), "length", deep.typed_unit)
-    yield _choice(world, "engagement", _("Thread engaged"), lengths, length)
+    yield _choice(world, "engagement", _("Thread in the hole"), lengths, length)
 
 
 def _choice(world: World, name: str, label: str, options: Mapping[str, str], chosen: str) -> Choice:

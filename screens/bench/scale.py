@@ -14,8 +14,10 @@ from screens.blocks import Block, Button, Picture
 from screens.page import Foot
 from screens.pictures.drive import drive
 from screens.pictures.span import span_picture
+from screens.saved_board import board_ask
 from screens.showing import why
 from screens.tongue import _
+from screens.words import label_of
 from screens.words.belt import held_text
 from screens.words.tension import aim_text, belt_name, scale_text
 
@@ -76,6 +78,8 @@ class Places(Measure):
     def headline(self) -> tuple[str, str]:
         """Return how far to pull, and what the scale reads at the target."""
         item = self.plan.items["depth"]
+        if self.lacked():
+            return _("Which belt is it?"), why(item, self.style)  # type: ignore[arg-type]
         if isinstance(item, Open):
             return _("Not known yet"), why(item, self.style)
         depth = self.style.number(self.depth, "length")
@@ -102,11 +106,21 @@ class Places(Measure):
 
     def foot(self) -> Foot:
         """Return the entry; from the first place on a belt can be saved as it is."""
+        lacked = self.lacked()
+        if lacked:
+            return Foot(
+                main=Button(_("Add: {value}").format(value=label_of(lacked).lower()), board_ask(lacked))
+            )
         foot = super().foot()
         save = self.save()
         if save is None or len(self.pulls) == POSITIONS or self.next_field() is None or foot.main is None:
             return foot
         return Foot(main=foot.main, beside=(Button(_("Save so"), save),), entry=foot.entry)
+
+    def lacked(self) -> str:
+        """Return the value of the board without which no pull says anything, "" for none."""
+        item = self.plan.items["depth"]
+        return item.missing[0] if isinstance(item, Open) and item.missing else ""
 
     def instructions(self) -> str:
         """Return what to do with the hands."""

@@ -100,7 +100,9 @@ class Pluck(Measure):
         if not isinstance(target, Result):
             return _("Pluck once"), self.aim()
         pitch = self.style.number(target.value, "frequency")
-        return _("Near {pitch}").format(pitch=pitch), _("A string of its weight. A short belt sounds higher.")
+        return _("Near {pitch}").format(pitch=pitch), _(
+            "Of a plain string as heavy. A short stiff belt sounds higher."
+        )
 
     def lacks(self) -> str:
         """Return why a pitch has no verdict."""
@@ -196,7 +198,7 @@ class Pluck(Measure):
         yield from self._against()
         yield Line(
             key="typing",
-            title=_("Type the pitch of another meter"),
+            title=_("Type the pitch of a tuner"),
             icon="edit",
             act=Turn({"_typing": None if self.typing else True}),
         )

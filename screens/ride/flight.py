@@ -115,13 +115,7 @@ def _verdict(world: World, found: Flight) -> Verdict:
     outcome = found.best.outcome
     word, form = FLIGHT[outcome], FORMS.get(outcome, WRONG)
     if found.best.card and found.hopes:
-        left = len(found.hopes)
-        more = (
-            _("1 answer makes it sure.")
-            if left == 1
-            else _("{count} answers make it sure.").format(count=left)
-        )
-        return Verdict(key="verdict", word=word, text=f"{more} {text}", form=UNSURE)
+        return Verdict(key="verdict", word=word, text=text, form=UNSURE)
     said = " ".join((*verdict_lines(found), *where_lines(found)))
     return Verdict(key="verdict", word=word, text=said, form=form)
 

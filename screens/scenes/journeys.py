@@ -62,7 +62,7 @@ JOURNEYS = {
         Step("ride.run_over", ("Wobbles", "Stop: not riding")),
     ),
     "pulleys": (
-        Step("numbers", ("Numbers", "Top speed wished for", *_filled("35", "12"))),
+        Step("numbers", ("Numbers", "Top speed you want", *_filled("35", "12"))),
         Step(PAIRS, ("Pairs of pulleys",)),
         Step(PAIRS, ("Give them one by one", "HTD 5M")),
         Step(PAIRS, ("Next", *_filled("90", "190", "10", "11", "45", last="Next"), "Two", "Done")),

@@ -42,7 +42,7 @@ def six_rides(driver: Driver) -> None:
 
 
 PAIRS, FEEL, STOPPING, UNITS = page("pairs"), page("feel"), page("stopping"), page("units")
-WISH = (*PAIRS, *asked("Top speed wished for", "38"), *asked("Hill wished for", "15"))
+WISH = (*PAIRS, *asked("Top speed you want", "38"), *asked("Hill you want", "15"))
 PUSH = (*page("gearing"), "Hills, wind and every charge")
 TRIAL = (more_teeth, *page("compare"))
 HOLD = (*page("hold"), *asked("Climb", "14"))

@@ -1,5 +1,7 @@
 """Words of checklists, of their verdicts and of what is due."""
 
+from math import ceil
+
 from logic.checks.lists import glued
 from logic.checks.open_faults import OpenFault
 from logic.checks.verdict import Fitness, Verdict
@@ -56,7 +58,8 @@ def items_text(items: int) -> str:
 
 def size_text(items: int, seconds: float) -> str:
     """Return how long a list is, as it is said before it begins."""
-    about = seconds_text(seconds).replace(f"{GAP}s", " seconds").replace(f"{GAP}min", " minutes")
+    minutes = ceil(seconds / 60)
+    about = "1 minute" if minutes == 1 else f"{minutes} minutes"
     return f"{items_text(items)}, about {about}"
 
 

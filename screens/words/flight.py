@@ -2,6 +2,7 @@
 
 from logic.answers.carrying import Flight, PackCard
 from logic.units import GAP
+from screens.tongue import _
 from screens.words import Style
 from screens.words.packs import FLIGHT, HOPES, INSTALLED, REASONS, SPARE
 
@@ -80,8 +81,8 @@ def verdict_lines(flight: Flight) -> list[str]:
     if verdict is None:
         return []
     found = [REASONS[reason] for reason in verdict.reasons]
-    if verdict.card:
-        found += [HOPES[key] for key in flight.hopes]
+    if verdict.card and flight.hopes:
+        found.append(_("Only if {hopes}.").format(hopes="; ".join(HOPES[key] for key in flight.hopes)))
     if flight.joined:
         found.append("Joined by a lead they count as one: our reading of the rules. Take them apart.")
     return found

@@ -107,15 +107,17 @@ def value_text(name: str, value: Value | None, style: Style) -> str:
     return style.typed(float(value.si), field.quantity, value.typed_unit)
 
 
-def assumed_text(card: JointCard) -> str:
-    """Return what was assumed: "Assumed: aluminium, alloy not known; class 8.8; head: socket cap."."""
+def assumed_text(card: JointCard, said_already: tuple[str, ...] = ()) -> str:
+    """Return what was assumed: "Assumed: class 8.8; head: socket cap."; "" for nothing beside what is said already."""
     fields = joint_fields()
     said = []
     for name, key in card.assumed.items():
+        if key in said_already:
+            continue
         label = option_label(fields[name], key)
         plain = name in ("into", "strength", "condition")
         said.append(label if plain else f"{fields[name].label.lower()}: {label.lower()}")
-    return f"Assumed: {'; '.join(said)}."
+    return f"Assumed: {'; '.join(said)}." if said else ""
 
 
 def summary(joint: BoardJoint, style: Style) -> str:

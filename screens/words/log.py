@@ -168,7 +168,7 @@ def _tension_lines(said: Tension, style: Style) -> Iterator[tuple[str, str]]:
     if said.tension is not None:
         yield "Belt tension", with_error(said.tension, said.error, style)
     if said.floor is not None and said.ceiling is not None:
-        yield "Window", f"{style.number(said.floor, 'force')} to {style.number(said.ceiling, 'force')}"
+        yield "Right from", f"{style.number(said.floor, 'force')} to {style.number(said.ceiling, 'force')}"
     if word_of(said):
         yield "Verdict", SAID[word_of(said)]
 

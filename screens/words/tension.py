@@ -119,7 +119,7 @@ def aim_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:
         stopped = refusal(depth.problem, style) if depth.problem else offer(depth.missing)
         return f"Without the belt a pull says nothing, and is not saved. {stopped}"
     reads = style.shown(pull.value, "force", unit=scale_unit)
-    return f"Set to {style.number(target.value, target.quantity)}: the scale then reads {reads}."
+    return f"Right when the scale reads {reads}: {style.number(target.value, target.quantity)} in the belt."
 
 
 def locked_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:

@@ -210,7 +210,7 @@ def test_a_pluck_that_comes_too_late_is_dropped(bench: Reader) -> None:
 
 def test_a_pitch_of_another_meter(bench: Reader) -> None:
     bench.open("bench.sound", side="left")
-    bench.tap("Type the pitch of another meter")
+    bench.tap("Type the pitch of a tuner")
     bench.type("358")
     bench.tap("SAVE")
     assert last(bench).pitch == 358.0
@@ -297,12 +297,25 @@ def test_a_new_belt_is_noted_with_a_way_back(bench: Reader) -> None:
     assert bench.records("belt_fitted") == []
 
 
-@pytest.mark.parametrize("page", ["bench.belt", "bench.motor"])
-def test_no_tension_is_saved_without_the_belt(pages: Reader, page: str) -> None:
+def without_a_belt(pages: Reader) -> Reader:
+    """Give a saved board whose belt nobody entered."""
     board = pages.world.saved.with_value("drive.belt_teeth", None)
     pages.store.save_board(board.id, board.name, to_dict(board))
     pages.restart()
-    pages.open(page)
+    return pages
+
+
+def test_a_board_without_its_belt_is_asked_for_it_and_not_for_a_pull(pages: Reader) -> None:
+    without_a_belt(pages).open("bench.belt")
+    assert pages.page.crown.word == "Which belt is it?"
+    assert pages.page.foot.entry is None
+    pages.tap("Add: belt length in teeth")
+    assert (pages.name, pages.world.args["key"]) == ("board.value", "drive.belt_teeth")
+    assert pages.records("tension") == []
+
+
+def test_no_tension_is_saved_without_the_belt(pages: Reader) -> None:
+    without_a_belt(pages).open("bench.motor")
     for _ in range(4):
         pages.type("0.9")
         pages.enter()

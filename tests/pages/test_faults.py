@@ -30,9 +30,11 @@ def test_a_fault_shows_its_causes_the_easiest_first(pages: Reader) -> None:
     pages.tap("Brake weak or none")
     found = next(one for one in faults() if one.key == "brake")
     assert [one.title for one in pages.blocks() if isinstance(one, Section)] == [c.name for c in found.causes]
-    assert pages["cause 0"].note == "By looking"
+    assert pages["cause 0"].note == "To check: look and feel"
     assert isinstance(pages.blocks()[0], Notice) == bool(found.hazard)
-    told = [one for one in pages.blocks() if isinstance(one, Words) and one.text.startswith("Not ridden")]
+    told = [
+        one for one in pages.blocks() if isinstance(one, Words) and one.text.startswith("Do not ride until")
+    ]
     assert len(told) == sum(cause.danger for cause in found.causes)
     pages.tap("Tension check")
     assert pages.name == "ride.tension"

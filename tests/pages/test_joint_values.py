@@ -4,6 +4,7 @@ import pytest
 
 from screens.acts import Undo
 from screens.acts.entering import Write
+from screens.blocks import PLAIN
 from tests.pages.reader import Reader
 
 
@@ -61,7 +62,7 @@ def test_a_value_is_taken_out(joint: Reader) -> None:
     joint.open("bench.joint_value", key="joints.motor_face.engagement")
     joint.tap("Take this value out")
     assert joint.world.saved.joint("motor_face").engagement is None
-    assert joint.page.crown.text == "Thread engaged is missing. Add it."
+    assert (joint.page.crown.word, joint.page.crown.form) == ("How deep is the thread?", PLAIN)
     joint.act(Undo())
     assert joint.world.saved.joint("motor_face").engagement.si == pytest.approx(0.006)
 

@@ -42,8 +42,8 @@ def leads_with(page: Reader) -> str:
 
 def test_which_pulleys_is_answered_in_the_first_row(numbers: Reader) -> None:
     assert (first(numbers).title, first(numbers).value) == ("Pairs of pulleys", "16:40")
-    ask(numbers, "Top speed wished for", "35")
-    ask(numbers, "Hill wished for", "12")
+    ask(numbers, "Top speed you want", "35")
+    ask(numbers, "Hill you want", "12")
     numbers.rest()
     # Held against the table in tests/logic.
     assert first(numbers).value == "16:44"
@@ -62,13 +62,13 @@ def test_an_app_without_a_board_shows_no_figure(bare: Reader) -> None:
 def test_the_row_says_what_stands_in_the_way(bare: Reader) -> None:
     bare.open("numbers")
     assert first(bare).value == ""
-    ask(bare, "Top speed wished for", "35")
+    ask(bare, "Top speed you want", "35")
     bare.rest()
     assert first(bare).detail == "8 values give the pulleys."
 
 
 def test_nothing_dear_is_worked_out_before_the_page_stands(numbers: Reader) -> None:
-    ask(numbers, "Top speed wished for", "35")
+    ask(numbers, "Top speed you want", "35")
     empty = [one.value for one in numbers.blocks() if isinstance(one, Line) and one.key in LEADS]
     assert empty == [""] * len(LEADS)
     steps = 0

@@ -29,8 +29,8 @@ def ask(page: Reader, label: str, text: str) -> None:
 
 def wish(page: Reader, speed: str, hill: str) -> None:
     """Wish for a speed and a hill."""
-    ask(page, "Top speed wished for", speed)
-    ask(page, "Hill wished for", hill)
+    ask(page, "Top speed you want", speed)
+    ask(page, "Hill you want", hill)
 
 
 def rows(page: Reader) -> list[FigureRow]:
@@ -54,7 +54,7 @@ def test_a_wish_ranks_and_says_what_gives(pairs: Reader) -> None:
     assert pairs.shows(f"47 of 91 do 38{GAP}km/h and a 15{GAP}% hill.")
     assert "in hand" in rows(pairs)[0].detail
     assert pairs.shows(f"Taller gears gain nothing above 43.9{GAP}km/h: battery amps limit.")
-    ask(pairs, "Hill wished for", "45")
+    ask(pairs, "Hill you want", "45")
     assert pairs.page.crown.form == WRONG
     assert pairs.page.crown.word == "None does it"
     assert "short" in pairs.page.crown.text
@@ -63,7 +63,7 @@ def test_a_wish_ranks_and_says_what_gives(pairs: Reader) -> None:
 
 
 def test_a_speed_that_only_the_printed_constant_promises_is_not_sure(pairs: Reader) -> None:
-    ask(pairs, "Top speed wished for", "35")
+    ask(pairs, "Top speed you want", "35")
     assert pairs.page.crown.form == RIGHT
     kv = pairs.world.saved.motor.kv
     printed = pairs.world.saved.with_value("motor.kv", replace(kv, known="label"))

@@ -82,14 +82,14 @@ def test_the_pack_shows_what_was_read_last(pages: Reader) -> None:
 
 
 def test_the_great_bar_says_how_long_the_check_is(pages: Reader, monkeypatch: pytest.MonkeyPatch) -> None:
-    assert pages.page.foot.main.text == "BEFORE A RIDE\n9 items, about 83 seconds"
+    assert pages.page.foot.main.text == "BEFORE A RIDE\n9 items, about 2 minutes"
 
     def shorter(of: Checklist, _board: object) -> Checklist:
         return replace(of, items=of.items[:-2], seconds=60)
 
     monkeypatch.setattr("screens.world.for_board", shorter)
     home(pages)
-    assert pages.page.foot.main.text == "BEFORE A RIDE\n7 items, about 60 seconds"
+    assert pages.page.foot.main.text == "BEFORE A RIDE\n7 items, about 1 minute"
     pages.tap("All checks")
     assert pages["before_ride"].detail.startswith("7 items")
     pages.tap("Before a ride")

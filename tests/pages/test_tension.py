@@ -80,7 +80,7 @@ def test_the_scale_may_read_in_any_unit(check: Reader, typed: str) -> None:
 def test_it_says_what_to_do_first_and_what_locked_pulleys_would_read(check: Reader) -> None:
     assert check.shows("Power off, pack unplugged.")
     assert check.shows("Pull the middle of the free span 1.1\u00a0mm aside.")
-    assert check.shows("the scale then reads 0.959\u00a0kg")
+    assert check.shows("Right when the scale reads 0.959\u00a0kg")
     assert check.shows("One pulley must be free to turn. With both held the scale would read 1.67\u00a0kg")
 
 
@@ -121,7 +121,7 @@ def test_back_never_loses_what_was_typed(check: Reader) -> None:
 def test_a_refused_pull_keeps_the_plan_and_cannot_be_saved(check: Reader) -> None:
     check.type("0.92x")
     assert check["verdict"].form == PLAIN
-    assert check.shows("the scale then reads 0.959\u00a0kg")
+    assert check.shows("Right when the scale reads 0.959\u00a0kg")
     assert check.page.foot.entry.sentence.startswith("That unit is not known here. Known: ")
     assert check.page.foot.main.act is None
     check.enter()
@@ -149,7 +149,7 @@ def test_the_check_uses_the_saved_board_and_says_so(pages: Reader) -> None:
     pages.back()
     pages.open("ride.tension")
     assert pages.shows("A trial is open: this check uses the saved board.")
-    assert pages.shows("the scale then reads 0.959\u00a0kg")
+    assert pages.shows("Right when the scale reads 0.959\u00a0kg")
 
 
 def test_outside_the_window_the_main_bar_adjusts_and_measures_again(check: Reader) -> None:
@@ -204,7 +204,9 @@ def test_the_last_eight_readings_stand_side_by_side(check: Reader) -> None:
 def test_target_and_verdict_are_said_aloud(check: Reader) -> None:
     check.tap("Say target and verdict aloud")
     assert check.out == [
-        Say("Left belt. Pull 1.1\u00a0mm aside. Set to 108\u00a0N: the scale then reads 0.959\u00a0kg.")
+        Say(
+            "Left belt. Pull 1.1\u00a0mm aside. Right when the scale reads 0.959\u00a0kg: 108\u00a0N in the belt."
+        )
     ]
     check.type("0.6")
     assert check.page.say == (
