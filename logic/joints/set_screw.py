@@ -181,13 +181,14 @@ def seating(
 ) -> Seating:
     """Return how tight a set screw goes. `material` is "alloy" (45H) or "stainless".
 
-    Metric: the lowest of the printed lists and the screw's own test torque is the ceiling. Inch: the higher
-    list, no more than a maker's most, is the ceiling and the lower the floor. The lists ask nothing of the
+    Metric: the lowest of the printed lists and the screw's own test torque is the ceiling, and the list of one
+    machine maker, which asks for half of it, the floor. Inch: the higher list, no more than a maker's most, is the
+    ceiling and the lower the floor. The lists ask nothing of the
     hub: in a `pulley` the `engagement`, the length of thread in it, can be the ceiling, in mild steel too.
     Raises InputError for a size or a material that is in no list, and for a pulley that holds no thread.
 
     >>> round(seating("M4").setting, 6), seating("M4").ceiling
-    (2.0, 2.2)
+    (2.0, 2.16)
     >>> seating("M4", pulley="6061-T6", engagement=0.004).limit
     'hole strips'
     >>> seating("M4", pulley="steel", engagement=0.005).limit, seating("M4", pulley="C45", engagement=0.005).limit
@@ -205,9 +206,17 @@ def seating(
 
 def _listed(designation: str, material: str) -> tuple[NewtonMetre, NewtonMetre | None]:
     """Return ceiling and floor of the printed lists."""
-    metric = list(matching("set_screws", thread=designation, material=material))
+    low = [
+        line.number("torque")
+        for line in matching("set_screws", thread=designation, material=material, part="low")
+    ]
+    metric = [
+        line.number("torque")
+        for part in ("seat", "test")
+        for line in matching("set_screws", thread=designation, material=material, part=part)
+    ]
     if metric:
-        return min(line.number("torque") for line in metric), None
+        return min(metric), min(low, default=None)
     size = thread(designation).size if material == "alloy" else ""
     inch = {
         part: line.number("torque")

@@ -62,7 +62,7 @@ TORQUES = [
     (L, "mount_plates", "head sinks in", "2.195", 2.0, 2.15, "medium"),
     # 4.3 x 7.769 = 33.41 mm2 x 186.16 = 6219 N / 2.025 = 3071 N x 0.12 x 4 mm = 1.474; / 1.06 = 1.391.
     (L, "motor_face", "hole strips", "1.474", 1.3, 1.45, "medium"),
-    # Steel nobody named: 33.41 mm2 x 0.6 x 340 = 6815 N / 1.5 x 0.35715 mm = 1.623; / 1.06 = 1.531. The lists stand at 2.2.
+    # Steel nobody named: 33.41 mm2 x 0.6 x 340 = 6815 N / 1.5 x 0.35715 mm = 1.623; / 1.06 = 1.531. The lists stand at 2.16.
     (L, "motor_set_screw", "hole strips", "1.623", 1.5, 1.6, "low"),
     # 10.9, zinc dry: mu = (0.15 - 0.026) / 1.165 = 0.1064; twist 1.5 x 4.480 / 4.2495 x (0.05684 + 0.12294) = 0.2843;
     # root of 1 + 3 x 0.0808 = 1.1147; 0.9 x 940 x 14.2 / 1.1147 = 10 777 N x 0.15 x 5 mm = 8.083.
@@ -378,7 +378,7 @@ def test_a_set_screw_in_metal_nobody_named_counts_as_the_weakest() -> None:
 
 
 def test_a_steel_pulley_counts_as_mild_steel_until_its_steel_is_named() -> None:
-    """M4, 5 mm: 1.623 in mild steel, over 1.06 = 1.5; in C45 the list, 2.2 over 1.06 = 2.0."""
+    """M4, 5 mm: 1.623 in mild steel, over 1.06 = 1.5; in C45 the list, 2.16 over 1.06 = 2.0."""
     told = card(L, "motor_set_screw")
     assert (told.notes, told.torque) == (("steel not named",), pytest.approx(1.5))
     named = BOARDS[L].with_value("joints.motor_set_screw.into", Value("C45", "label"))

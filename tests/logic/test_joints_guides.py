@@ -85,12 +85,13 @@ def test_key_and_flat_carry_the_demo_motors() -> None:
 
 
 def test_set_screw_settings() -> None:
-    """M4: ceiling 2.2 / 1.06 = 2.08 -> 2.0. M4 stainless 1.76 / 1.06 = 1.66 -> 1.6. M5 4.0 / 1.06 =
-    3.77 -> 3.7."""
+    """M4: ceiling 2.16 / 1.06 = 2.04 -> 2.0. M4 stainless 1.76 / 1.06 = 1.66 -> 1.6. M5 3.9 / 1.06 =
+    3.68 -> 3.6."""
     assert seating("M4").setting == pytest.approx(2.0)
     assert seating("M4", material="stainless").setting == pytest.approx(1.6)
-    assert seating("M5").setting == pytest.approx(3.7)
-    assert seating("M4").floor is None
+    assert seating("M5").setting == pytest.approx(3.6)
+    assert seating("M4").floor == pytest.approx(0.9)
+    assert seating("M4", material="stainless").floor is None
     with pytest.raises(InputError):
         seating("M4", material="brass")
     with pytest.raises(InputError):

@@ -11,6 +11,7 @@ import pytest
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.heating import (
     heat_capacity,
+    held_current,
     net_cooling,
     settled_temperature,
     time_to_temperature,
@@ -22,7 +23,8 @@ from logic.drive.push import Drivetrain, push_curve
 from logic.drive.road import air_drag, grade_resistance, road_load, rolling_resistance, slope_angle
 from logic.drive.start import time_to_speed
 from logic.drive.stopping import braking_distance, reaction_distance, stop_distance
-from tests.printed import agrees, near, same, source
+from logic.tables import pick
+from tests.printed import agrees, at_most, near, same, source
 
 KMH = 1.0 / 3.6
 DEGREES = 180.0 / pi
@@ -357,3 +359,40 @@ def test_warming_of_a_coil() -> None:
     assert agrees(settled - 300.0, "29.4", "K")
     stuff = heat_capacity(mass=1.0 * 5000e-6 * 0.56 * 8900.0, specific_heat=390.0)
     assert agrees(stuff / net, "1906", "s")
+
+
+@source("power-quality temperature transient of an induction motor, equation 6-39", "second-hand")
+def test_time_to_nearly_all_of_the_final_temperature() -> None:
+    """Fuchs and Masoum, second-hand: 3 h, 40 to 120 degrees C; 95 % of 120 degrees C (114) after 7.77 h."""
+    time = time_to_temperature(
+        heat_capacity=3.0 * 3600.0,
+        net_cooling=1.0,
+        settled=273.15 + 120.0,
+        start=273.15 + 40.0,
+        limit=273.15 + 0.95 * 120.0,
+    )
+    assert agrees(time / 3600.0, "7.77", "h")
+
+
+# A maker's sheet: 0.365 ohm, 48 V, 289 mA without load, 6.8 A for good; 1.85 K/W winding to housing and 1.3 K/W
+# housing to air at 25 degrees C, 125 degrees C at most; 2100 g, time constant of the motor 1060 s.
+SHEET = {"limit": 273.15 + 125.0, "air": 273.15 + 25.0, "thermal_resistance": 1.85 + 1.3}
+
+
+@source("motor-sheet nominal current", "second-hand")
+def test_current_a_motor_holds_for_good() -> None:
+    """With all of the drag in the one lump we stay under the sheet; with none of it the sheet stays under us."""
+    warm = warm_resistance(resistance=0.365, coefficient=0.00393, temperature=398.15, reference=298.15)
+    careful = held_current(**SHEET, drag_heat=48.0 * 0.289, warm_resistance=warm)
+    assert at_most(careful, "6.8", "A")
+    assert held_current(**SHEET, drag_heat=0.0, warm_resistance=warm) > 6.8
+
+
+@source("motor-sheet thermal time constant of the motor", "second-hand")
+def test_heat_that_a_motor_holds() -> None:
+    """Mass times our middle for its stuff, and how far it may be off, against the time constant over 1.3 K/W: 815 J/K."""
+    stuff = pick("heating", name="motor").number("specific_heat")
+    spread = pick("heating", name="spread")
+    held = heat_capacity(mass=2.1, specific_heat=stuff)
+    assert at_most(held / spread.number("high"), 1060.0 / 1.3, "J/K")
+    assert held / spread.number("low") > 1060.0 / 1.3

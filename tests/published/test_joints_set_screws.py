@@ -9,8 +9,8 @@ from logic.joints.insert_nut import drag_band, least_drag, wrench_torque
 from logic.joints.materials import hole_strips_at
 from logic.joints.set_screw import axial_force, factor, holding, holding_torque, seating
 from logic.joints.threads import thread
-from logic.tables import pick
-from tests.printed import agrees, memory, near, ours, same, source
+from logic.tables import matching, pick
+from tests.printed import agrees, at_most, memory, near, ours, same, source
 
 INCH, LBF = 0.0254, 4.4482216152605
 LBF_IN = LBF * INCH
@@ -82,8 +82,18 @@ def test_capacity_on_an_eight_millimetre_shaft(name: str, printed: tuple[str, st
             marks=source("stockist-list seating torque"),
             id="M3, below the collar chart (.92) and the ISO 898-5 test (.9)",
         ),
-        pytest.param("M4", 2.2, id="M4, and the stockist list"),
-        pytest.param("M5", 4.0, id="below the stockist list (4.6): M5"),
+        pytest.param(
+            "M4",
+            2.16,
+            marks=source("coupling-pages shaft holding power", "second-hand"),
+            id="M4, below two lists (2.2), a robot maker (2.4) and the ISO 898-5 test (2.5)",
+        ),
+        pytest.param(
+            "M5",
+            3.9,
+            marks=source("robot-manual set screws"),
+            id="M5, below the collar chart (4.0), a coupling maker (4.41) and the stockist list (4.6)",
+        ),
         pytest.param("M6", 7.2, id="below the stockist list (7.8): M6"),
         pytest.param("M8", 17.0, id="below the ISO 898-5 test (20): M8"),
         pytest.param("M10", 33.0, id="below the ISO 898-5 test (40): M10"),
@@ -109,6 +119,52 @@ def test_lists_that_differ_are_floor_and_ceiling(name: str, floor: str, ceiling:
     assert told.floor < told.setting < told.ceiling
 
 
+@source("robot-manual tightening torque of set screws, its tolerance")
+@pytest.mark.parametrize(
+    ("name", "low", "high"),
+    [
+        pytest.param("M4", 2.3, 2.5, id="M4"),
+        pytest.param("M5", 3.7, 4.1, id="M5"),
+        pytest.param("M6", 7.6, 8.4, id="M6"),
+    ],
+)
+def test_no_ceiling_is_above_what_a_robot_maker_sets(name: str, low: float, high: float) -> None:
+    assert at_most(seating(name).ceiling, high, "N m")
+    assert at_most(seating(name).setting, low, "N m")
+
+
+@source("machine-manual set screws of class 45H")
+@pytest.mark.parametrize(
+    ("name", "low"),
+    [
+        pytest.param("M3", "0.45", id="M3"),
+        pytest.param("M4", "0.90", id="M4"),
+        pytest.param("M5", "2.7", id="M5"),
+        pytest.param("M6", "4.5", id="M6"),
+        pytest.param("M8", "9", id="M8"),
+    ],
+)
+def test_the_low_list_of_one_machine_maker_is_the_floor(name: str, low: str) -> None:
+    told = seating(name)
+    assert told.floor is not None
+    assert agrees(told.floor, low, "N m")
+    assert told.floor < told.setting < told.ceiling
+
+
+@source("coupling-pages shaft holding power", "second-hand")
+@pytest.mark.parametrize(
+    ("name", "printed"),
+    [
+        pytest.param("M3", "98", id="M3"),
+        pytest.param("M4", "216", id="M4"),
+        pytest.param("M5", "441", id="M5"),
+    ],
+)
+def test_torque_at_which_a_coupling_maker_tried_set_screws(name: str, printed: str) -> None:
+    row = next(row for row in matching("set_screws", thread=name) if row.source == "coupling-pages")
+    assert agrees(row.number("torque") * 100.0, printed, "N cm")
+
+
 @ours
 @pytest.mark.parametrize(
     ("name", "engagement", "pulley", "ceiling", "limit"),
@@ -118,7 +174,7 @@ def test_lists_that_differ_are_floor_and_ceiling(name: str, floor: str, ceiling:
         pytest.param("M4", 0.005, "6061-T6", "1.481", "hole strips", id="1.481, not 2.2"),
         pytest.param("M4", 0.004, "6061-T6", "1.136", "hole strips", id="1.136"),
         pytest.param("M4", 0.005, "aluminium unknown", "0.811", "hole strips", id="the weakest metal"),
-        pytest.param("M4", 0.008, "6061-T6", "2.2", "hex of the screw", id="2.513 is above the list"),
+        pytest.param("M4", 0.008, "6061-T6", "2.16", "hex of the screw", id="2.513 is above the list"),
         # Mild steel, 340 MPa: 4.3 mm carry: 33.41 mm2 x 204 = 6815 N / 1.5 x 0.35715 mm.
         pytest.param("M4", 0.005, "steel", "1.623", "hole strips", id="mild steel, 1.623, not 2.2"),
         # M5, 5.2 mm carry: 51.99 mm2 x 204 = 10 606.7 N / 1.5 x (0.12732 + 0.20859 + 0.10086) mm.
@@ -126,7 +182,7 @@ def test_lists_that_differ_are_floor_and_ceiling(name: str, floor: str, ceiling:
         # 0.3 mm carry: 2.331 mm2 x 204 = 475.5 N / 1.5 x 0.35715 mm.
         pytest.param("M4", 0.001, "steel", "0.113", "hole strips", id="one turn and a half in mild steel"),
         # C45, 560 MPa: 33.41 mm2 x 336 = 11 225 N / 1.5 x 0.3571 mm = 2.672, above the list.
-        pytest.param("M4", 0.005, "C45", "2.2", "hex of the screw", id="a named steel, the list holds"),
+        pytest.param("M4", 0.005, "C45", "2.16", "hex of the screw", id="a named steel, the list holds"),
     ],
 )
 def test_a_short_thread_in_a_soft_pulley_limits_the_seating(

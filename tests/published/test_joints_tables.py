@@ -135,6 +135,8 @@ SET_SCREWS = {
     ("stainless", "collar-chart"): "M2 .13 M2.5 .44 M3 .73 M4 1.76 M5 3.2 M6 5.76 M8 13.6 M10 26.4",
     ("alloy", "stockist-list"): "M3 .8 M4 2.2 M5 4.6 M6 7.8",
     ("alloy", "iso-898-5"): "M3 0.9 M4 2.5 M5 5 M6 8.5 M8 20",
+    ("alloy", "robot-manual"): "M4 2.4 M5 3.9 M6 8.0",
+    ("alloy", "machine-manual"): "M3 0.45 M4 0.90 M5 2.7 M6 4.5 M8 9",
 }
 
 

@@ -394,7 +394,7 @@ class Card:
         metric = [
             one["torque"]
             for one in table("set_screws")
-            if one["thread"] == self.screw.name and one["material"] == "alloy"
+            if one["thread"] == self.screw.name and one["material"] == "alloy" and one["part"] != "low"
         ]
         inch = {
             one["part"]: one["torque"] for one in table("set_screws_inch") if one["size"] == self.screw.size
