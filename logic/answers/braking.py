@@ -11,10 +11,11 @@ from logic.answers.asked import Asked
 from logic.answers.pack_parts import PackParts
 from logic.answers.parts import Parts, chosen
 from logic.answers.reading import RIDER
+from logic.drive.brake import Brake
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.push import Drivetrain
 from logic.drive.road import Road, slope_angle
-from logic.drive.stopping import Brake, deceleration_at, distance_of_stop
+from logic.drive.stopping import deceleration_at, distance_of_stop
 from logic.errors import InputError
 from logic.pack.limits import braking_voltage
 from logic.tables import pick

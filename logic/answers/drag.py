@@ -9,16 +9,8 @@ from logic.answers.reading import Item, Open, Reading, Result
 from logic.answers.riding import RidingParts
 from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
-from logic.drive.fit import (
-    FEWEST,
-    Fitted,
-    Sample,
-    fitted,
-    motor_drag_share,
-    rolling_from_distance,
-    rolling_from_time,
-    rolling_of_wheels,
-)
+from logic.drive.coast import rolling_from_distance, rolling_from_time
+from logic.drive.fit import FEWEST, Fitted, Sample, fitted, motor_drag_share, rolling_of_wheels
 
 
 @dataclass(frozen=True)

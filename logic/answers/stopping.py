@@ -8,6 +8,15 @@ from logic.answers.braking import WEAKEST_AT, BrakeParts, axle_grip, brake_of
 from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value, faults
+from logic.drive.brake import (
+    Brake,
+    Ruler,
+    brake_curve,
+    braking_power,
+    current_curve,
+    current_taken_back,
+    ruler,
+)
 from logic.drive.gearing import motor_angular_speed
 from logic.drive.motor import back_emf
 from logic.drive.performance import steepest_grade
@@ -15,18 +24,11 @@ from logic.drive.push import Drivetrain
 from logic.drive.quick import quick_brake, quick_load
 from logic.drive.road import Road, air_drag_at
 from logic.drive.stopping import (
-    Brake,
-    Ruler,
-    brake_curve,
     braking_distance,
-    braking_power,
-    current_curve,
-    current_taken_back,
     deceleration_at,
     distance_of_stop,
     held_back,
     reaction_distance,
-    ruler,
     stop_distance,
 )
 from logic.errors import InputError

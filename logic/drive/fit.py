@@ -2,14 +2,12 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import atan, exp, sqrt
-from typing import Annotated
+from math import sqrt
 
 from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.motor import back_emf, motor_torque, torque_constant
 from logic.drive.push import Drivetrain, push_of
 from logic.errors import InputError, NoFigure, positive
-from logic.roots import bracketed
 from logic.si import (
     Ampere,
     JoulePerMetre,
@@ -24,22 +22,18 @@ from logic.si import (
     One,
     PerMetreToTheFourth,
     PerSquareMetre,
-    Second,
     SquareMetre,
     Volt,
     Watt,
 )
 from logic.tables import rows
-from logic.workings import Given, Root, cited, given, origins, solved, unrecorded
+from logic.workings import Given, cited, given, origins, unrecorded
 
 FEWEST = 4
 """Rides for a fit of two numbers: with three a band of 95 % is wider than anything known beforehand."""
 
 ALIKE = 1e-4
 """Share of the determinant below which speeds are too alike: about 1 % of spread."""
-
-LARGEST_ROLLING = 0.5
-"""Where the search for a rolling coefficient ends: sand, not a road."""
 
 
 @cited(
@@ -212,116 +206,6 @@ def drag_area_of_sums(
     1.0
     """
     return (b1 * aa - a1 * ab) / (aa * bb - ab**2)
-
-
-@cited(
-    "0.5 * air_density * drag_area * speed**2 / (mass * gravity * (exp(air_density * drag_area * distance / mass) - 1))",
-    source="derived way of coasting against rolling and air, turned round",
-    standing="derived",
-)
-def rolling_from_distance(  # noqa: PLR0913  (what a coast depends on)
-    *,
-    air_density: KilogramPerCubicMetre,
-    drag_area: SquareMetre,
-    speed: MetrePerSecond,
-    distance: Metre,
-    mass: Kilogram,
-    gravity: MetrePerSecondSquared,
-) -> One:
-    """Return the rolling coefficient of a coast to standstill on the level, no wind.
-
-    Turning wheels are left out: their share of the motion is a few per cent. Raises InputError unless all are
-    positive.
-
-    >>> round(
-    ...     rolling_from_distance(
-    ...         air_density=1.225, drag_area=0.6, speed=5.0, distance=60.0, mass=90.0, gravity=9.80665
-    ...     ),
-    ...     4,
-    ... )
-    0.0165
-    """
-    positive(
-        air_density=air_density,
-        drag_area=drag_area,
-        speed=speed,
-        distance=distance,
-        mass=mass,
-        gravity=gravity,
-    )
-    growth = exp(air_density * drag_area * distance / mass) - 1.0
-    return 0.5 * air_density * drag_area * speed**2 / (mass * gravity * growth)
-
-
-def coasting_time(  # noqa: PLR0913  (what a coast depends on)
-    *,
-    rolling: One,
-    air_density: KilogramPerCubicMetre,
-    drag_area: SquareMetre,
-    speed: MetrePerSecond,
-    end: MetrePerSecond,
-    mass: Kilogram,
-    gravity: MetrePerSecondSquared,
-) -> Second:
-    """Return how long a coast takes from one speed to a lower one on the level, no wind.
-
-    >>> round(
-    ...     coasting_time(
-    ...         rolling=0.015, air_density=1.225, drag_area=0.6, speed=5.0, end=0.0, mass=90.0, gravity=9.80665
-    ...     ),
-    ...     1,
-    ... )
-    28.3
-    """
-    air = 0.5 * air_density * drag_area / mass
-    ground = rolling * gravity
-    scale = sqrt(air / ground)
-    return (atan(speed * scale) - atan(end * scale)) / sqrt(air * ground)
-
-
-@solved(
-    "(atan(speed * sqrt(air_density * drag_area / (2 * mass * rolling_from_time * gravity)))"
-    " - atan(end * sqrt(air_density * drag_area / (2 * mass * rolling_from_time * gravity))))"
-    " / sqrt(air_density * drag_area * rolling_from_time * gravity / (2 * mass)) - time",
-    source="derived coasting against rolling and air",
-)
-def rolling_from_time(  # noqa: PLR0913  (what a coast depends on)
-    *,
-    air_density: KilogramPerCubicMetre,
-    drag_area: SquareMetre,
-    speed: MetrePerSecond,
-    end: MetrePerSecond,
-    time: Second,
-    mass: Kilogram,
-    gravity: MetrePerSecondSquared,
-) -> Annotated[Root, "1"]:
-    """Return the rolling coefficient of a coast that took a time from one speed to a lower one.
-
-    Raises InputError unless all but the end are positive, unless the end is below the start, and when the air
-    alone would have slowed it sooner ("rolls on"): the drag area is then too large, or it went downhill.
-    """
-    positive(air_density=air_density, drag_area=drag_area, speed=speed, time=time, mass=mass, gravity=gravity)
-    if not 0.0 <= end < speed:
-        raise InputError("ask.coast_end", end, "range", low=0.0, high=speed, quantity="speed")
-
-    def miss(rolling: float) -> float:
-        taken = coasting_time(
-            rolling=rolling,
-            air_density=air_density,
-            drag_area=drag_area,
-            speed=speed,
-            end=end,
-            mass=mass,
-            gravity=gravity,
-        )
-        return taken - time
-
-    least = 1e-6
-    if miss(least) < 0.0:
-        raise NoFigure("rolling", time, "rolls on")
-    if miss(LARGEST_ROLLING) > 0.0:
-        raise InputError("rolling", time, "range", low=0.0, high=LARGEST_ROLLING)
-    return bracketed(miss, least, LARGEST_ROLLING, name="rolling")
 
 
 @cited(

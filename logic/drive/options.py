@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from logic.drive.brake import Brake
 from logic.drive.flow import at_full_remote, at_steady_speed
 from logic.drive.gearing import motor_angular_speed, ratio, rolling_circumference
 from logic.drive.limits import Limit
@@ -11,7 +12,7 @@ from logic.drive.performance import Outcome, steady_between, steepest_grade
 from logic.drive.push import Drivetrain
 from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
 from logic.drive.road import Road, air_drag_at
-from logic.drive.stopping import Brake, braking_distance
+from logic.drive.stopping import braking_distance
 from logic.errors import InputError
 from logic.si import Metre, MetrePerSecond, Newton, One, RadianPerSecond, Watt
 

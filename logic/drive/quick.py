@@ -8,11 +8,11 @@ is recorded, so no working rests on it.
 from collections.abc import Callable
 from math import cos, sin, sqrt
 
+from logic.drive.brake import Brake, brake_push, power_taken_back
 from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.motor import back_emf, torque_constant
 from logic.drive.push import Drivetrain, push_of, top_unloaded_speed
 from logic.drive.road import Road, slope_angle
-from logic.drive.stopping import Brake, brake_push, power_taken_back
 
 Curve = Callable[[float], float]
 """A force in N by a road speed in m/s."""

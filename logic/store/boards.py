@@ -12,7 +12,6 @@ from logic.store.errors import NotSaved, UnknownBoard
 from logic.store.file import LONG_AGO, Body, File, object_text, utc_text
 
 TRIAL_KEPT_FOR = timedelta(hours=24)
-BIN_KEPT_FOR = timedelta(days=30)
 
 
 @frozen
@@ -94,20 +93,6 @@ class Boards(File):
         with self._writing() as connection:
             changed = connection.execute("UPDATE board SET binned_at = NULL WHERE id = ?", (board,))
             _require_one(changed, board)
-
-    def empty_bin(self) -> int:
-        """Remove the boards that have been in the bin for 30 days; return how many.
-
-        Their trials and runs go with them; the log keeps their entries. Nothing calls this by itself.
-        """
-        last = utc_text(self._clock() - BIN_KEPT_FOR)
-        with self._writing() as connection:
-            for table in ("trial", "run"):
-                connection.execute(
-                    f"DELETE FROM {table} WHERE board IN (SELECT id FROM board WHERE binned_at <= ?)",  # noqa: S608  (two names from the line above)
-                    (last,),
-                )
-            return connection.execute("DELETE FROM board WHERE binned_at <= ?", (last,)).rowcount
 
     def save_trial(self, board: str, body: Mapping[str, object]) -> None:
         """Save the trial of a board, in place of the one before. The board itself need not be saved yet."""

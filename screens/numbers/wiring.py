@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from logic.answers.reading import Item, Result
-from logic.answers.wiring import INRUSH, LEAD, Wiring, wiring
+from logic.answers.wire_parts import INRUSH, LEAD
+from logic.answers.wiring import Wiring, wiring
 from logic.board import Value
 from logic.tables import rows
 from screens.acts import Go

@@ -12,7 +12,9 @@ import pytest
 from scipy.integrate import quad, solve_ivp
 from scipy.optimize import brentq
 
-from logic.drive.fit import Sample, coasting_time, fitted, rolling_from_distance, rolling_from_time
+from logic.drive.brake import Brake, brake_curve
+from logic.drive.coast import coasting_time, rolling_from_distance, rolling_from_time
+from logic.drive.fit import Sample, fitted
 from logic.drive.flow import at_full_remote, at_steady_speed
 from logic.drive.heating import net_cooling, settled_temperature, time_to_temperature
 from logic.drive.options import Terms, option
@@ -21,7 +23,7 @@ from logic.drive.push import Drivetrain, push_curve
 from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
 from logic.drive.road import Road, load_curve
 from logic.drive.start import distance_to_speed, start, time_to_speed
-from logic.drive.stopping import Brake, brake_curve, distance_of_stop
+from logic.drive.stopping import distance_of_stop
 from logic.errors import InputError
 from logic.workings import recording
 from screens.words.figures import OUTCOMES

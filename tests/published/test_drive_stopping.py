@@ -9,21 +9,14 @@ from logic.drive.bench import (
     pole_pairs_from_magnets,
     speed_constant_from_spin,
 )
+from logic.drive.brake import Brake, brake_curve, power_taken_back
 from logic.drive.even_braking import even_braking_distance
 from logic.drive.fit import band_factor
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.heating import warm_resistance
 from logic.drive.push import Drivetrain
 from logic.drive.road import grade_resistance, slope_angle
-from logic.drive.stopping import (
-    Brake,
-    brake_curve,
-    braking_distance,
-    deceleration,
-    power_taken_back,
-    reaction_distance,
-    stop_distance,
-)
+from logic.drive.stopping import braking_distance, deceleration, reaction_distance, stop_distance
 from logic.drive.wheel import diameter_of, share_of_change
 from logic.errors import InputError
 from logic.tables import pick

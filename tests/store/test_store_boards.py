@@ -68,30 +68,6 @@ def test_an_unknown_board_is_not_binned_or_restored(store):
             call("b9")
 
 
-def test_the_bin_is_emptied_after_30_days_when_asked_and_the_log_stays(store, reopened, clock):
-    for board in ("old", "new", "kept"):
-        store.save_board(board, board, {})
-        store.save_trial(board, {})
-        store.save_run(board, "travel", {})
-        store.append(board, Ride())
-    store.bin_board("old")
-    clock.move(days=1)
-    store.bin_board("new")
-    clock.move(days=28, hours=23)
-    assert store.empty_bin() == 0
-    clock.move(hours=1)
-    store = reopened()
-    assert names(store.binned_boards()) == ["new", "old"]
-    assert store.empty_bin() == 1
-    store = reopened()
-    assert names(store.binned_boards()) == ["new"]
-    assert names(store.boards()) == ["kept"]
-    assert store.run("old", "travel") is None
-    assert store.run("new", "travel") is not None
-    assert store.run("kept", "travel") is not None
-    assert store.count("old", "ride") == 1
-
-
 def test_a_trial_is_read_back_until_24_hours_after_it_was_last_saved(store, reopened, clock):
     store.save_trial("b1", {"drive.motor_teeth": "1"})
     clock.move(hours=20)
