@@ -5,8 +5,8 @@ from typing import Any, Protocol
 
 from logic import read_back
 from logic.answers.asked import questions
-from logic.answers.range import LoggedRide
 from logic.board import Board, Value, value_from
+from logic.log.rides import LoggedRide
 from logic.store import Clock, Record, Store
 
 RIDES = 50

@@ -8,16 +8,15 @@ from collections.abc import Mapping
 from dataclasses import field, replace
 from datetime import datetime
 from functools import cached_property
-from typing import Any, NamedTuple
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from logic import read_back
-from logic.answers.checks import for_board
-from logic.answers.range import LoggedRide
+from logic.answers.fitted import for_board
 from logic.board import Board, Value
 from logic.checks.lists import Checklist, checklist, checklists
-from logic.checks.session import Session
 from logic.frozen import frozen
 from logic.ledger import History
+from logic.log.rides import LoggedRide
 from logic.person import Person
 from logic.store import Clock, Store
 from logic.store import Record as Entered
@@ -28,6 +27,9 @@ from screens.log_book import LogBook
 from screens.memo import Memo
 from screens.tongue import _
 from screens.words import Style
+
+if TYPE_CHECKING:
+    from logic.checks.session import Session
 
 SCRATCH = "scratch"
 """Id of the board that stands in while none is saved; its values live in a trial only."""
@@ -174,11 +176,13 @@ class World:
         return for_board(self.own_lists().get(key) or checklist(key), self.saved)
 
     @cached_property
-    def _sessions(self) -> dict[str, Session]:
+    def _sessions(self) -> "dict[str, Session]":
         return {}
 
-    def session(self, key: str) -> Session:
+    def session(self, key: str) -> "Session":
         """Return a list's run on the board in use, as it stands. Pages only read it; its steps are taken by acts."""
+        from logic.checks.session import Session  # noqa: PLC0415  (not wanted for the first frame)
+
         if key not in self._sessions:
             self._sessions[key] = Session(self.store, self.saved.id, self.checklist(key), self.clock)
         return self._sessions[key]

@@ -36,6 +36,7 @@ from logic.answers.first_push import first_push
 from logic.answers.first_range import first_range, range_so_far
 from logic.answers.first_speed import first_speed, road_speed
 from logic.answers.first_stop import first_stop
+from logic.answers.fitted import for_board, snapshot
 from logic.answers.gearing import gearing, top_speed
 from logic.answers.hold import holding
 from logic.answers.joining import SECOND, joining, like
@@ -44,7 +45,7 @@ from logic.answers.joints import joint_card, joints_of
 from logic.answers.pair import pair_board, pair_details
 from logic.answers.pairs import best_pairs, pair_table, wish_of
 from logic.answers.push import pushing
-from logic.answers.range import LoggedRide, range_alone, range_answer
+from logic.answers.range import range_alone, range_answer
 from logic.answers.reach import reach_card, reach_fields
 from logic.answers.reading import RIDER, Open, Result
 from logic.answers.spares import spares
@@ -60,6 +61,7 @@ from logic.checks.lists import checklists
 from logic.drive.fit import Sample
 from logic.exchange import demo_boards
 from logic.fields import ARM, joint_fields
+from logic.log.rides import LoggedRide
 from logic.person import Person
 from logic.tables import Row, rows
 from logic.units import quantities
@@ -287,10 +289,10 @@ def _board(case: Case) -> Iterator[object]:
     board = case.board
     yield faults(board)
     yield spares(board, case.person, lambda value, quantity: f"{value} {quantities()[quantity].si}")
-    yield checks.snapshot(board)
+    yield snapshot(board)
     yield checks.figures(checks.FIGURES, board, case.person)
     for of in checklists().values():
-        fitted = checks.for_board(of, board)
+        fitted = for_board(of, board)
         yield fitted
         for item in fitted.items:
             volts = case.number(1.0, 130.0)

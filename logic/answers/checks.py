@@ -1,4 +1,4 @@
-"""A checklist on a board: which items apply, and the numbers that belong to an item."""
+"""The numbers that belong to an item of a checklist."""
 
 from collections.abc import Iterable
 from functools import partial
@@ -8,32 +8,11 @@ from logic.answers.reading import Item as Answer
 from logic.answers.reading import Reading, Result
 from logic.answers.run import Figures, Run, answer
 from logic.answers.tension import PLAN, belt_plan
-from logic.board import Board, board_fields
-from logic.checks.lists import Checklist, Item, Lookup, fitted
+from logic.board import Board
+from logic.checks.lists import Item
 from logic.pack.cells import pack_energy, pack_voltage
 from logic.pack.limits import low_voltage
 from logic.person import Person
-
-
-def lookup(board: Board) -> Lookup:
-    """Return how a list asks a board: the value of a field, None for one not set or not known here."""
-
-    def value_of(key: str) -> float | str | None:
-        value = board.value(key) if key in board_fields() else None
-        return None if value is None else value.si
-
-    return value_of
-
-
-def for_board(of: Checklist, board: Board) -> Checklist:
-    """Return the list with the items that apply to a board: one motor or two, one pack or more."""
-    return fitted(of, lookup(board))
-
-
-def snapshot(board: Board) -> dict[str, float | str]:
-    """Return the values of a board as they are kept with a check: field and SI value or option."""
-    found = {key: board.value(key) for key in board_fields()}
-    return {key: value.si for key, value in found.items() if value is not None}
 
 
 def _energy(parts: Parts) -> float:

@@ -6,11 +6,12 @@ from typing import Literal
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.first_speed import FIRST, WEIGHT
-from logic.answers.range import LoggedRide, RangeParts, range_alone
+from logic.answers.range import RangeParts, range_alone
 from logic.answers.reading import RIDER, Item, Open
 from logic.answers.rough import RoughParts, RoughReading, RoughRun
 from logic.answers.run import Middle, answer
 from logic.board import Board, Value
+from logic.log.rides import LoggedRide
 from logic.pack.range import range_distance
 from logic.tables import pick
 

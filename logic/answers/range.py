@@ -14,6 +14,7 @@ from logic.board import Board, Value, faults
 from logic.drive.road import Road
 from logic.errors import InputError, Missing, NoFigure, positive
 from logic.frozen import frozen
+from logic.log.rides import LoggedRide
 from logic.pack.range import (
     FEWEST,
     Learnt,
@@ -45,20 +46,6 @@ def carried_over(*, learnt: JoulePerMetre, asked: JoulePerMetre, usual: JoulePer
     """
     positive(learnt=learnt, asked=asked, usual=usual)
     return learnt * asked / usual
-
-
-@frozen
-class LoggedRide:
-    """One ride of the log. Energy in J, or rest volts before and after; what is not known is None.
-
-    `speed` is the one usual on it.
-    """
-
-    distance: float | None
-    energy: float | None = None
-    volts_before: float | None = None
-    volts_after: float | None = None
-    speed: float | None = None
 
 
 @frozen

@@ -19,9 +19,6 @@ from logic.belt.running import (
 from logic.belt.scale import misread_tension, pull_force_locked
 from logic.belt.tension import Window, effective_pull
 from logic.belt.verdict import (
-    CANNOT_TELL,
-    MAY_BE_SLACK,
-    MAY_BE_TIGHT,
     BeltVerdict,
     Measured,
     judge,
@@ -32,18 +29,6 @@ from logic.errors import InputError
 from logic.frozen import frozen
 from logic.person import Person
 from logic.workings import Given, given
-
-__all__ = [
-    "CANNOT_TELL",
-    "MAY_BE_SLACK",
-    "MAY_BE_TIGHT",
-    "PLAN",
-    "BeltPlan",
-    "BeltReading",
-    "belt_plan",
-    "belt_reading",
-]
-
 
 Belt = TypeVar("Belt", bound=BeltParts)
 

@@ -1,20 +1,24 @@
 """The log entry of a measured belt tension: made here for every way of measuring, and its word read here."""
 
-from typing import Any, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 from logic.answers.reading import Result
-from logic.answers.tension import BeltPlan, BeltReading
-from logic.belt.verdict import Word
+from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, Word
 from logic.belt.verdict import word_of as judged
 from logic.log import Tension
 from logic.person import Person
+
+if TYPE_CHECKING:
+    from logic.answers.tension import BeltPlan, BeltReading
+
+__all__ = ["CANNOT_TELL", "MAY_BE_SLACK", "MAY_BE_TIGHT", "tension_entry", "word_of"]
 
 
 def tension_entry(
     side: str,
     method: str,
-    plan: BeltPlan,
-    reading: BeltReading | None,
+    plan: "BeltPlan",
+    reading: "BeltReading | None",
     person: Person,
     **own: Any,  # noqa: ANN401  (fields of Tension)
 ) -> Tension:

@@ -1,4 +1,4 @@
-"""Entries about rides."""
+"""Entries about rides, and what the range reads of them."""
 
 from typing import ClassVar
 
@@ -31,3 +31,17 @@ class Ride(Entry):
     def energy_per_distance(self) -> float | None:
         """Return what it took for each metre, in J/m, None without both figures."""
         return self.energy / self.distance if self.energy and self.distance else None
+
+
+@frozen
+class LoggedRide:
+    """A ride as the range reads it. Energy in J, or rest volts before and after; what is not known is None.
+
+    `speed` is the one usual on it.
+    """
+
+    distance: float | None
+    energy: float | None = None
+    volts_before: float | None = None
+    volts_after: float | None = None
+    speed: float | None = None

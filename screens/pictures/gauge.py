@@ -1,17 +1,23 @@
 """The tension gauge: the whole band, its edges drawn, what was read with its error, and what stood there before."""
 
+from typing import TYPE_CHECKING
+
 from logic.answers.reading import Result
-from logic.answers.tension import BeltPlan, BeltReading
 from logic.log import Tension
 from screens.pictures.strokes import Disc, Fill, Label, Path, Picture, Stroke
 from screens.tongue import _
 from screens.words import Style
 
+if TYPE_CHECKING:
+    from logic.answers.tension import BeltPlan, BeltReading
+
 BAND = (0.0, 1.0)
 """Foot and top of the band on the drawing."""
 
 
-def gauge(plan: BeltPlan, reading: BeltReading | None, last: float | None, style: Style) -> Picture | None:
+def gauge(
+    plan: "BeltPlan", reading: "BeltReading | None", last: float | None, style: Style
+) -> Picture | None:
     """Return the window of a plan with a reading and the last tension (N); None where there is no window."""
     window = plan.window
     if window is None:

@@ -3,7 +3,7 @@
 from dataclasses import asdict
 from datetime import timedelta
 
-from logic.answers.checks import snapshot
+from logic.answers.fitted import snapshot
 from logic.checks.run import NOTED, RIGHT
 from logic.checks.session import Session
 from logic.log import BeltFitted, Entry, Note, Ride, Tension, Work

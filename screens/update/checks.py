@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from logic.answers.checks import snapshot
+from logic.answers.fitted import snapshot
 from logic.checks.run import FAILED
 from screens.acts import Back, Swap
 from screens.acts.runs import Answer, BackOne, Finish, Halt, PutInFront, Rerun

@@ -4,7 +4,6 @@ import re
 from collections.abc import Sequence
 
 from logic.answers.asked import questions
-from logic.answers.reach import reach_fields
 from logic.answers.reading import Result
 from logic.board import board_fields, field_of
 from logic.errors import InputError
@@ -101,6 +100,8 @@ def _field(key: str) -> Field | None:
         return field_of(key)
     if key in questions():
         return questions()[key].field
+    from logic.answers.reach import reach_fields  # noqa: PLC0415  (few sentences are about a screw)
+
     described = ({ARM.key: ARM}, board_fields(), joint_fields(), reach_fields())
     return next((fields[key] for fields in described if key in fields), None)
 

@@ -1,14 +1,17 @@
 """A recorded tension in words, for every page that shows one."""
 
 from datetime import datetime
+from typing import TYPE_CHECKING
 
 from logic.answers.reading import Result
-from logic.answers.tension import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, BeltPlan
-from logic.answers.tension_entry import word_of
+from logic.answers.tension_entry import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, word_of
 from logic.store import Record
 from logic.units import GAP, Shown, places
 from screens.tongue import _, texts
 from screens.words import Style, offer, refusal
+
+if TYPE_CHECKING:
+    from logic.answers.tension import BeltPlan
 
 TEXTS = texts("tension")
 
@@ -82,7 +85,7 @@ def tension_text(record: Record, style: Style) -> str:
     return with_error(said.tension, said.error, style) + (f", {SAID[word]}" if word else "")
 
 
-def scale_text(pull: float, plan: BeltPlan, style: Style, scale_unit: str) -> str:
+def scale_text(pull: float, plan: "BeltPlan", style: Style, scale_unit: str) -> str:
     """Return what the scale reads beside what it should, all in its own unit."""
 
     def reads(force: float) -> Shown:
@@ -104,7 +107,7 @@ def method_text(depth: str) -> str:
     )
 
 
-def aim_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:
+def aim_text(plan: "BeltPlan", style: Style, scale_unit: str) -> str:
     """Return the tension to set and what the scale reads then."""
     target, pull = plan.items["target"], plan.items["pull_target"]
     if not isinstance(target, Result) or not isinstance(pull, Result):
@@ -122,7 +125,7 @@ def aim_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:
     return f"Right when the scale reads {reads}: {style.number(target.value, target.quantity)} in the belt."
 
 
-def locked_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:
+def locked_text(plan: "BeltPlan", style: Style, scale_unit: str) -> str:
     """Return why one pulley must be free, with what the scale would read otherwise."""
     locked, misread = plan.items["pull_locked"], plan.items["misread"]
     if not isinstance(locked, Result) or not isinstance(misread, Result):
@@ -134,7 +137,7 @@ def locked_text(plan: BeltPlan, style: Style, scale_unit: str) -> str:
     )
 
 
-def plan_notes(plan: BeltPlan, style: Style) -> str:
+def plan_notes(plan: "BeltPlan", style: Style) -> str:
     """Return what deserves a sentence about a belt's target."""
     notes = []
     if plan.held_down:

@@ -19,13 +19,14 @@ from logic.answers.joint_entry import tightening
 from logic.answers.joint_guide import locker_surfaces
 from logic.answers.joints import joint_card
 from logic.answers.push import pushing
-from logic.answers.range import LoggedRide, range_answer
+from logic.answers.range import range_answer
 from logic.answers.reading import Item, Open, Result
 from logic.answers.stopping import stop_curves
 from logic.answers.wiring import wiring
 from logic.board import Board, Value
 from logic.drive.fit import Sample
 from logic.exchange import demo_boards
+from logic.log.rides import LoggedRide
 from logic.person import Person
 
 TOWPATH = next(board for board in demo_boards() if board.name == "Towpath 36")

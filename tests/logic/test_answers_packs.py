@@ -14,12 +14,13 @@ from logic.answers.controller_card import controller_card
 from logic.answers.descents import descent
 from logic.answers.energy import pack_figures
 from logic.answers.joining import joining
-from logic.answers.range import LoggedRide, range_answer
+from logic.answers.range import range_answer
 from logic.answers.reading import Item, Open, Result
 from logic.answers.wiring import first_power, wiring
 from logic.board import Board, Value
 from logic.errors import InputError
 from logic.exchange import demo_boards
+from logic.log.rides import LoggedRide
 from tests.loose import loose_ends
 from tests.printed import agrees
 from tests.random_boards import CHANGED

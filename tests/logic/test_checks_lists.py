@@ -4,8 +4,9 @@ import re
 
 import pytest
 
-from logic.answers.checks import FIGURES, figures, for_board, nearly_empty, volts_fault
+from logic.answers.checks import FIGURES, figures, nearly_empty, volts_fault
 from logic.answers.controller_card import controller_card
+from logic.answers.fitted import for_board
 from logic.answers.reading import Result
 from logic.answers.tension import PLAN
 from logic.board import board_fields

@@ -11,11 +11,11 @@ import pytest
 
 from logic import answers
 from logic.answers import push
-from logic.answers.range import LoggedRide
 from logic.answers.reading import Open, Result
 from logic.board import Board, Value
 from logic.errors import InputError, Missing
 from logic.exchange import demo_boards
+from logic.log.rides import LoggedRide
 from logic.person import Person
 from logic.units import quantities
 

@@ -22,12 +22,13 @@ from logic.answers.gearing import gearing
 from logic.answers.pair import pair_details
 from logic.answers.pairs import Pair, pair_table
 from logic.answers.push import pushing
-from logic.answers.range import LoggedRide, range_answer
+from logic.answers.range import range_answer
 from logic.answers.reading import Item, Open, Result
 from logic.answers.stopping import stopping
 from logic.answers.wheel import wheel
 from logic.board import Board, Value, board_fields
 from logic.exchange import demo_boards
+from logic.log.rides import LoggedRide
 from tests.second import drive as second
 from tests.second.drive import Gap, Setup
 
