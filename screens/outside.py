@@ -9,7 +9,7 @@ from kivy.logger import Logger
 
 from logic.exchange.files import write_whole
 from screens.acts import Act, Turn
-from screens.acts.boards import OpenFile
+from screens.acts.boards import Copy, OpenFile
 from screens.acts.keeping import Settle
 from screens.acts.outside import (
     AllowNotes,
@@ -19,6 +19,7 @@ from screens.acts.outside import (
     Listen,
     OpenSound,
     PickFile,
+    PrintOut,
     PutFile,
     ReadOut,
     Say,
@@ -31,6 +32,7 @@ from screens.acts.outside import (
 from screens.page import Page
 from screens.phone import incline, light, notices, share, speech
 from screens.phone.documents import Documents
+from screens.phone.java import on_android
 from screens.told.html import as_html
 from screens.told.speech import as_speech
 from screens.told.text import as_text
@@ -122,6 +124,13 @@ class Outside:
             self.documents.open(self._picked)
         elif isinstance(act, PutFile):
             self.documents.save(Path(act.path), self._said)
+        elif isinstance(act, PrintOut):
+            if on_android():
+                from screens.phone import printing  # noqa: PLC0415  (few print)
+
+                printing.hand(act.html, act.title, self._said)
+            else:
+                self._perform(Copy("sheet pdf"))
         elif isinstance(act, SendFile):
             self._said(share.share_file(Path(act.path), act.title))
         elif isinstance(act, AllowNotes):

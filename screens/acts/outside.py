@@ -62,6 +62,14 @@ class SendFile(Act):
 
 
 @frozen
+class PrintOut(Act):
+    """Print a page of HTML by the phone's own page for it; a desktop writes the build sheet as a PDF."""
+
+    title: str
+    html: str
+
+
+@frozen
 class AllowNotes(Act):
     """Ask for leave to show notes, where the phone wants to be asked."""
 

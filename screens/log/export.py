@@ -12,6 +12,7 @@ from screens.ways import leads_to
 from screens.world import World
 
 COPIES = (
+    ("print", _("Print, or save as PDF"), _("The build sheet with pictures"), "file"),
     ("sheet page", _("Build sheet with pictures"), _("One HTML file: print it or send it"), "picture"),
     ("send sheet page", _("Send it with pictures"), _("To another app on this phone"), "send"),
     ("sheet text", _("Build sheet as text"), "", "file"),

@@ -26,6 +26,7 @@ TYPES = {
     ".txt": "text/plain",
     ".csv": "text/csv",
     ".html": "text/html",
+    ".pdf": "application/pdf",
     ".json": "application/json",
     ".png": "image/png",
     ".db": "application/octet-stream",

@@ -38,7 +38,8 @@ class _Pen:
 
 
 @cache
-def _day() -> dict[str, str]:
+def day() -> dict[str, str]:
+    """Return the colour of each tone by day, as #rrggbb."""
     with COLOURS.open("rb") as file:
         return dict(tomllib.load(file)["day"])
 
@@ -54,7 +55,7 @@ def svg(picture: Drawing, title: str, width: float = WIDE) -> str:
 
 
 def _one(stroke: Placed, height: float) -> str:
-    colour = _day()["outline" if stroke.tone == "hair" else stroke.tone]
+    colour = day()["outline" if stroke.tone == "hair" else stroke.tone]
     faint = ' opacity="0.3"' if stroke.tone == "hair" else ""
     points = " ".join(f"{x:.1f},{height - y:.1f}" for x, y in stroke.points)
     if stroke.kind == "fill":

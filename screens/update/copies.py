@@ -10,7 +10,7 @@ from logic.log_table import log_table
 from logic.store.errors import CannotStore
 from logic.store.opening import make_folder
 from screens.acts.boards import Copy
-from screens.acts.outside import PutFile, SendFile, Share
+from screens.acts.outside import PrintOut, PutFile, SendFile, Share
 from screens.tongue import _
 from screens.update import does
 from screens.words.storage import sentence
@@ -19,6 +19,9 @@ from screens.world import World
 FOLDER = "copies"
 SEND = "send "
 """Before the name of what is handed on."""
+
+
+NO_PDF = _("No PDF can be made here. Write the sheet with pictures, and print it from a browser.")
 
 
 # The sheet is loaded when one is made: the first act of the app loads this module, and the start waits for it.
@@ -38,6 +41,13 @@ def _sheet_page(world: World) -> str:
     return as_page(sheet(world), world.saved, world.style, world.person)
 
 
+def _sheet_pdf(world: World) -> bytes:
+    from screens.sheet.content import sheet  # noqa: PLC0415  (see above)
+    from screens.sheet.pdf import as_pdf  # noqa: PLC0415
+
+    return as_pdf(sheet(world), world.saved, world.style, world.person)
+
+
 def _log(world: World) -> str:
     board = world.saved
     return log_table(world.store.page(board.id, limit=-1), {board.id: board.name})
@@ -47,9 +57,10 @@ def _board(world: World) -> str:
     return board_text(world.saved, world.store.page(world.saved.id, limit=-1), at=world.now)
 
 
-WRITES: dict[str, tuple[str, str, Callable[[World], str]]] = {
+WRITES: dict[str, tuple[str, str, Callable[[World], str | bytes]]] = {
     "sheet text": ("build-sheet", "txt", _sheet_text),
     "sheet page": ("build-sheet", "html", _sheet_page),
+    "sheet pdf": ("build-sheet", "pdf", _sheet_pdf),
     "log": ("log", "csv", _log),
     "board": ("board", "json", _board),
 }
@@ -78,8 +89,10 @@ def copy(world: World, act: Copy) -> World:
 
     "send ..." hands the file on; else the person chooses where it goes, where the phone has a page for that.
     """
+    title = _("Build sheet: {board}").format(board=world.saved.name)
+    if act.what == "print":
+        return replace(world, out=(*world.out, PrintOut(title, _sheet_page(world))))
     if act.what == "share":
-        title = _("Build sheet: {board}").format(board=world.saved.name)
         return replace(world, out=(*world.out, Share(title, _sheet_text(world))))
     folder = world.store.path.parent / FOLDER
     try:
@@ -87,6 +100,8 @@ def copy(world: World, act: Copy) -> World:
         path = _everything(world, folder) if what == "all" else _written(world, folder, what)
     except CannotStore as problem:
         return world.turned(_said=sentence(problem))
+    except ImportError:
+        return world.turned(_said=NO_PDF)
     said = _("Saved as {name} in the folder {folder}.").format(name=path.name, folder=FOLDER)
     goes = SendFile(str(path), world.saved.name) if act.what.startswith(SEND) else PutFile(str(path))
     return replace(world.turned(_said=said), out=(*world.out, goes))

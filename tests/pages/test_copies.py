@@ -1,14 +1,17 @@
 """The build sheet as text and with pictures, the log as a table: written whole, or one sentence why not."""
 
+import sys
 from dataclasses import replace
 from pathlib import Path
 
+import pypdfium2
 import pytest
 
 from logic.log import Ride, Tension
 from logic.store.errors import Full, NotSaved
+from screens.acts.boards import Copy
 from screens.acts.keeping import Record
-from screens.acts.outside import Share
+from screens.acts.outside import PrintOut, Share
 from tests.pages.reader import Reader
 
 
@@ -88,3 +91,47 @@ def test_a_file_where_the_folder_should_be_is_told(used: Reader) -> None:
     (used.folder / "copies").write_text("not a folder", encoding="utf-8")
     used.tap("Log as a table")
     assert used["said"].text.startswith("The folder of the data may not be written to.")
+
+
+def test_a_desktop_writes_the_sheet_as_a_pdf_with_its_text_and_drawings(used: Reader) -> None:
+    """Read back and drawn by another library than the one that wrote it."""
+    used.act(Copy("sheet pdf"))
+    assert used["said"].text.startswith("Saved as towpath-36-")
+    with pypdfium2.PdfDocument(written(used)[".pdf"]) as document:
+        assert document.get_metadata_value("Title") == "Build sheet: Towpath 36 (example)"
+        pages = [page.get_textpage().get_text_bounded() for page in document]
+        inks = [page.render(scale=0.5).to_pil().convert("L") for page in document]
+    text = " ".join("".join(pages).split())
+    assert "The drive, to scale" in text
+    # The signs that a plain font of the format lacks.
+    assert "45 mΩ" in text
+    assert "108 N" in text
+    assert "A record, not a promise." in text
+    # A drawing leaves ink where no line of text is: the middle of the first page's upper half holds the drive.
+    wide, tall = inks[0].size
+    box = inks[0].crop((wide // 4, tall // 6, wide * 3 // 4, tall * 2 // 5))
+    assert sum(box.histogram()[:128]) > 200
+    # No page is left nearly empty but the last.
+    for ink in inks[:-1]:
+        assert ink.crop((0, tall * 2 // 3, wide, tall * 9 // 10)).getextrema()[0] < 128
+
+
+def test_the_same_sheet_gives_the_same_pdf(used: Reader) -> None:
+    used.act(Copy("sheet pdf"))
+    first = written(used)[".pdf"].read_bytes()
+    used.act(Copy("sheet pdf"))
+    assert written(used)[".pdf"].read_bytes() == first
+
+
+def test_where_no_pdf_can_be_made_it_is_said(used: Reader, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setitem(sys.modules, "screens.sheet.pdf", None)
+    used.act(Copy("sheet pdf"))
+    assert used["said"].text.startswith("No PDF can be made here.")
+
+
+def test_printing_is_left_to_the_phone_with_the_whole_sheet(used: Reader) -> None:
+    used.tap("Print, or save as PDF")
+    (wanted,) = used.out
+    assert isinstance(wanted, PrintOut)
+    assert wanted.title == "Build sheet: Towpath 36"
+    assert wanted.html.count("<svg") == 3

@@ -414,6 +414,60 @@ class AudioRecord(JavaObject):
         pass
 
 
+class PrintDocumentAdapter(JavaObject):
+    kinds = ("android/print/PrintDocumentAdapter",)
+
+
+class PrintManager(JavaObject):
+    kinds = ("android/print/PrintManager",)
+    jobs: list[tuple[str, PrintDocumentAdapter]] = []  # noqa: RUF012  (begun anew by each phone)
+
+    @java(
+        "(Ljava/lang/String;Landroid/print/PrintDocumentAdapter;Landroid/print/PrintAttributes;)Landroid/print/PrintJob;"
+    )
+    def print(self, name: str, content: PrintDocumentAdapter, _wishes: Any) -> Any:
+        self.jobs.append((name, content))
+        return JavaObject()
+
+
+class WebView(JavaObject):
+    """Has read its page at the third look."""
+
+    kinds = ("android/webkit/WebView", "android/view/View")
+    stuck = False
+
+    @java(
+        "(Landroid/content/Context;)V",
+        "(Landroid/content/Context;Landroid/util/AttributeSet;)V",
+        "(Landroid/content/Context;Landroid/util/AttributeSet;I)V",
+    )
+    def begin(self, *_given: Any) -> None:
+        self.looks = 0
+
+    def __init__(self, *given: Any) -> None:
+        self.begin(*given)
+
+    @java("(Ljava/lang/String;Ljava/lang/String;Ljava/lang/String;Ljava/lang/String;Ljava/lang/String;)V")
+    def loadDataWithBaseURL(  # noqa: N802
+        self, _base: Any, page: str, kind: str, _encoding: str, _history: Any
+    ) -> None:
+        assert kind == "text/html"
+        self.page = page
+
+    @java("()I")
+    def getProgress(self) -> int:  # noqa: N802
+        self.looks += 1
+        return 100 if self.looks > 2 and not self.stuck else 50
+
+    @java(
+        "(Ljava/lang/String;)Landroid/print/PrintDocumentAdapter;", "()Landroid/print/PrintDocumentAdapter;"
+    )
+    def createPrintDocumentAdapter(self, _name: str) -> PrintDocumentAdapter:  # noqa: N802
+        adapter = PrintDocumentAdapter()
+        adapter.page = self.page
+        return adapter
+
+
 class Activity(JavaObject):
     """org.kivy.android.PythonActivity."""
 
@@ -432,7 +486,9 @@ class Activity(JavaObject):
 
     @java("(Ljava/lang/String;)Ljava/lang/Object;")
     def getSystemService(self, name: str) -> Any:  # noqa: N802
-        return {"camera": CameraManager, "notification": NotificationManager}[name]()
+        kinds = {"camera": CameraManager, "notification": NotificationManager, "print": PrintManager}
+        assert Phone.now is not None
+        return None if name in Phone.now.lacks else kinds[name]()
 
     @java("(Landroid/content/Intent;)V", "(Landroid/content/Intent;Landroid/os/Bundle;)V")
     def startActivity(self, intent: Intent) -> None:  # noqa: N802
@@ -478,7 +534,7 @@ def android(folder: Path, level: int = 34) -> Phone:
     phone = Phone(folder, level)
     activity = Activity(phone)
     TextToSpeech.status, TextToSpeech.language, TextToSpeech.made = 0, 1, []
-    CameraManager.lit = {}
+    CameraManager.lit, PrintManager.jobs, WebView.stuck = {}, [], False
     phone.classes = {
         "org.kivy.android.PythonActivity": SimpleNamespace(
             mActivity=activity, getSurface=lambda: activity.surface
@@ -487,7 +543,7 @@ def android(folder: Path, level: int = 34) -> Phone:
         "java.lang.String": String,
         "java.util.Locale": SimpleNamespace(ENGLISH=Locale()),
         "android.content.Context": SimpleNamespace(
-            CAMERA_SERVICE="camera", NOTIFICATION_SERVICE="notification"
+            CAMERA_SERVICE="camera", NOTIFICATION_SERVICE="notification", PRINT_SERVICE="print"
         ),
         "android.speech.tts.TextToSpeech": TextToSpeech,
         "android.content.Intent": Intent,
@@ -496,6 +552,7 @@ def android(folder: Path, level: int = 34) -> Phone:
         "android.app.Notification$Builder": NotificationBuilder,
         "android.app.PendingIntent": PendingIntent,
         "android.media.AudioRecord": AudioRecord,
+        "android.webkit.WebView": WebView,
     }
     if level >= 26:
         phone.classes["android.app.NotificationChannel"] = NotificationChannel

@@ -5,11 +5,22 @@ from kivy.clock import Clock
 from kivy.metrics import Metrics
 
 from screens.environment import phone_metrics
-from screens.phone import bars, documents, haptics, incline, light, notices, permission, share, speech
+from screens.phone import (
+    bars,
+    documents,
+    haptics,
+    incline,
+    light,
+    notices,
+    permission,
+    printing,
+    share,
+    speech,
+)
 from screens.phone.bars import Covered, Sides
 from screens.phone.microphone import NONE_HERE, NOT_ALLOWED, Microphone
 from screens.phone.text_size import text_scale
-from tests.phone.classes import CameraManager, TextToSpeech, Uri, View, WindowInsets
+from tests.phone.classes import CameraManager, PrintManager, TextToSpeech, Uri, View, WebView, WindowInsets
 
 
 def run_down() -> None:
@@ -297,6 +308,56 @@ def test_what_the_sheet_does_not_take_is_copied_or_stays(phone, tmp_path, monkey
     page = tmp_path / "sheet.html"
     page.write_text("x", "utf-8")
     assert share.share_file(page, "Sheet") == f"Saved as sheet.html in the folder {tmp_path.name}."
+
+
+# Printing
+
+
+def printed(until):
+    told = []
+    printing.hand("<h1>Towpath 36</h1>", "Build sheet", told.append)
+    until(lambda: told)
+    run_down()
+    (sentence,) = told
+    return sentence
+
+
+def test_a_page_is_printed_once_the_view_has_read_it(phone, until):
+    assert printed(until) == printing.OPEN
+    ((name, content),) = PrintManager.jobs
+    assert (name, content.page) == ("Build sheet", "<h1>Towpath 36</h1>")
+    # No script, no network: neither is switched on.
+    assert phone.called("WebView.getSettings") == []
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        "WebView.begin",
+        "WebView.loadDataWithBaseURL",
+        "WebView.getProgress",
+        "WebView.createPrintDocumentAdapter",
+        "Activity.getSystemService",
+        "PrintManager.print",
+    ],
+)
+def test_a_phone_that_refuses_to_print_says_so_once(phone, until, call):
+    phone.fails.add(call)
+    assert printed(until) == printing.NOT_HERE
+
+
+def test_a_phone_without_a_printing_service_or_a_view_says_so(phone, until):
+    phone.lacks.add("print")
+    assert printed(until) == printing.NOT_HERE
+    phone.lacks = {"android.webkit.WebView"}
+    assert printed(until) == printing.NOT_HERE
+
+
+def test_a_page_that_is_never_read_is_given_up(phone, until, monkeypatch):
+    monkeypatch.setattr("screens.phone.printing.LONGEST", 0.3)
+    WebView.stuck = True
+    assert printed(until) == printing.NOT_HERE
+    assert PrintManager.jobs == []
 
 
 # Files

@@ -8,10 +8,10 @@ import pytest
 
 from logic.exchange.board_file import board_text
 from screens.acts.keeping import Settle
-from screens.phone import documents, incline, light, notices, share, speech
+from screens.phone import documents, incline, light, notices, printing, share, speech
 from screens.phone.microphone import NONE_HERE, NOT_ALLOWED
 from tests.phone.android import Phone
-from tests.phone.classes import CameraManager, Intent, TextToSpeech, Uri, android
+from tests.phone.classes import CameraManager, Intent, PrintManager, TextToSpeech, Uri, android
 from tests.screens.session import Session
 
 
@@ -93,6 +93,8 @@ def test_the_sheet_with_pictures_goes_to_another_app(app, phone):
         ("request_permissions", "bench.sound", "RECORD", NOT_ALLOWED),
         ("CameraManager.setTorchMode", "ride.run", "Light", light.NO_LIGHT),
         ("TextToSpeech.speak", "ride.run", "Say it", speech.NO_VOICE),
+        ("WebView.begin", "log.export", "Print, or save as PDF", printing.NOT_HERE),
+        ("PrintManager.print", "log.export", "Print, or save as PDF", printing.NOT_HERE),
         ("TextToSpeech.begin", "ride.run", "Say it", speech.NO_VOICE),
         ("", "numbers.hold", "Measure this hill", incline.NOT_HERE),
     ],
@@ -152,6 +154,25 @@ def test_a_page_goes_to_another_app_with_its_drawings(app, phone):
     assert page.suffix == ".html"
     assert "<svg" in text
     assert "39.9" in text
+
+
+def test_the_sheet_goes_to_the_page_for_printing(app, phone):
+    app.front.go("log.export")
+    app.tap("Print, or save as PDF")
+    wait(app, printing.OPEN)
+    ((name, content),) = PrintManager.jobs
+    assert name == "Build sheet: Towpath 36"
+    assert "The drive, to scale" in content.page
+    usable(app)
+
+
+def test_on_a_desktop_the_sheet_becomes_a_pdf(begin, tmp_path):
+    app = begin(demo=True)
+    app.front.go("log.export")
+    app.tap("Print, or save as PDF")
+    assert app.shows("Saved as towpath-36-")
+    (page,) = (tmp_path / "data" / "copies").glob("*.pdf")
+    assert page.read_bytes().startswith(b"%PDF-")
 
 
 def test_a_page_that_cannot_be_drawn_into_a_file_says_so(app, monkeypatch):
