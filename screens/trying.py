@@ -1,6 +1,8 @@
 """What every page that tries values has: the line that says what is tried, and the foot that keeps or drops it."""
 
+import tomllib
 from collections.abc import Sequence
+from functools import cache
 
 from logic.errors import InputError
 from screens.acts import Go
@@ -9,7 +11,7 @@ from screens.acts.keeping import Drop, Keep
 from screens.asking import entry_of
 from screens.blocks import Button, Words
 from screens.page import Foot
-from screens.tongue import _
+from screens.tongue import ASSETS, _
 from screens.words import label_of, refusal
 from screens.world import World
 
@@ -31,6 +33,16 @@ def values_heading(world: World, title: str = "") -> str:
     if world.is_scratch:
         return _("Values: tap one to change it")
     return title or _("From the board: tap one to try another value")
+
+
+def values_of(page: str) -> tuple[str, ...]:
+    """Return the values that a page of figures rests on, in the order in which assets/page_values.toml has them."""
+    return tuple(_page_values()[page])
+
+
+@cache
+def _page_values() -> dict[str, list[str]]:
+    return tomllib.loads((ASSETS / "page_values.toml").read_text(encoding="utf-8"))
 
 
 def faults_said(world: World, faults: Sequence[InputError]) -> tuple[Words, ...]:

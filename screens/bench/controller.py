@@ -9,6 +9,7 @@ from screens.figure_page import Figures, figure_page
 from screens.page import Page
 from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.tongue import _
+from screens.trying import values_of
 from screens.words.packs import AFTER_REACTION, AT_WORST, CARD, PARTS, TEMPERATURES
 from screens.world import World
 
@@ -27,22 +28,7 @@ DETAILS = {
     "low_end": _("At rest, whole pack."),
     "full": _("Above this the brake may cut out at once."),
 }
-VALUES = (
-    "drive.motors",
-    "controller.motor_current",
-    "controller.brake_current",
-    "controller.battery_current",
-    "controller.regen_current",
-    "pack.cell_discharge_current",
-    "pack.cell_charge_current",
-    "pack.cell_brake_current",
-    "pack.bms_discharge_current",
-    "pack.bms_charge_current",
-    "pack.fuse",
-    "pack.connector_current",
-    "pack.series",
-    "pack.chemistry",
-)
+VALUES = values_of("bench.controller")
 
 
 def controller_page(world: World) -> Page:

@@ -12,6 +12,7 @@ from screens.page import Page
 from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.showing import why
 from screens.tongue import _
+from screens.trying import values_of
 from screens.words.packs import WIRING
 from screens.world import World
 
@@ -22,15 +23,7 @@ DETAILS = {
     "spark_current": _("Without a resistor; the wire's inductance rounds the peak off."),
     "precharge_power": _("For a moment only. If it stays hot there is a short: pull the plug."),
 }
-VALUES = (
-    "controller.capacitance",
-    "ask.precharge",
-    "pack.series",
-    "pack.chemistry",
-    "pack.cell_resistance",
-    "pack.parallel",
-    "pack.packs",
-)
+VALUES = values_of("bench.power")
 
 
 def power_page(world: World) -> Page:

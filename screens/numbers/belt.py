@@ -2,7 +2,7 @@
 
 from logic.answers.asked import Asked
 from logic.answers.belt_choice import BeltChoice, BeltRow, belt_choice
-from logic.answers.reading import RIDER, Result
+from logic.answers.reading import Result
 from logic.board import Value
 from screens.acts.entering import Put
 from screens.asking import keeps, stepper
@@ -11,6 +11,7 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.pictures.drive import drive
 from screens.tongue import _
+from screens.trying import values_of
 from screens.ways import leads_to
 from screens.words.belt import BEYOND, CHOICE, LACKS, makers, stock_title
 from screens.world import World
@@ -18,20 +19,7 @@ from screens.world import World
 HEAD = "centre"
 BELT = "drive.belt_teeth"
 FIRST = ("teeth_in_mesh", "lay_on", "take_up", "used_start", "used_top", "smallest")
-VALUES = (
-    "ask.wanted_centre",
-    "drive.profile",
-    "drive.belt_width",
-    "mount.centre_least",
-    "mount.centre_most",
-    "mount.flanged",
-    "drive.wheel_diameter",
-    "motor.kv",
-    "controller.motor_current",
-    "controller.brake_current",
-    "drive.motors",
-    RIDER.key,
-)
+VALUES = values_of("numbers.belt")
 
 
 def belt_page(world: World) -> Page:

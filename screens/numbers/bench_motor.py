@@ -12,25 +12,14 @@ from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _
-from screens.trying import trying
+from screens.trying import trying, values_of
 from screens.words.bench_motor import CONVENTION, LABELS, SAFE
 from screens.world import World
 
 FIRST = ("kv", "resistance", "pole_pairs")
 SHORT = {"kv": _("Kv {value}"), "resistance": _("{value}"), "pole_pairs": _("{value} pole pairs")}
 """How each stands in the verdict."""
-VALUES = (
-    "ask.spin_voltage",
-    "ask.spin_duty",
-    "ask.spin_rotation",
-    "ask.bench_voltage",
-    "ask.bench_current",
-    "ask.magnets",
-    "motor.no_load_current",
-    "motor.resistance",
-    "motor.kv",
-    "controller.current_meaning",
-)
+VALUES = values_of("numbers.bench_motor")
 
 
 def bench_motor_page(world: World) -> Page:

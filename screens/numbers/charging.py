@@ -9,24 +9,13 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import sentences, why, working
 from screens.tongue import _
+from screens.trying import values_of
 from screens.ways import signs_line
 from screens.words.packs import CHARGING, about_hours
 from screens.world import World
 
 CONTROLS = ("ask.cells_at", "ask.charge", "ask.target")
-VALUES = (
-    "pack.charger_voltage",
-    "pack.charger_current",
-    "pack.series",
-    "pack.chemistry",
-    "pack.parallel",
-    "pack.packs",
-    "ask.charged",
-    "pack.cell_capacity",
-    "pack.cell_charge_current",
-    "pack.bms_charge_current",
-    "pack.cell_resistance",
-)
+VALUES = values_of("numbers.charging")
 FIRST = ("time", "most", "cell_amps", "full", "wall")
 FIXES = {
     f"charger {outcome}": "pack.charger_voltage"

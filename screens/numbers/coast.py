@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from logic.answers.drag import best_rolling, coasting
-from logic.answers.reading import RIDER, Item, Open, Result
+from logic.answers.reading import Item, Open, Result
 from logic.board import Value, board_fields
 from logic.errors import InputError
 from screens.acts.entering import Put
@@ -12,22 +12,14 @@ from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
 from screens.showing import sentences, why, working
 from screens.tongue import _
+from screens.trying import values_of
 from screens.words import refusal
 from screens.words.drag import COAST, LABELS
 from screens.world import World
 
 KEY = "load.rolling"
 WAYS = ("by_distance", "by_time")
-VALUES = (
-    "ask.coast_speed",
-    "ask.coast_distance",
-    "ask.coast_time",
-    "ask.coast_end",
-    "ask.coast_belts",
-    "load.drag_area",
-    "load.board_mass",
-    RIDER.key,
-)
+VALUES = values_of("numbers.coast")
 
 
 def coast_page(world: World) -> Page:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from logic.answers.compare import ComparedLine, Comparison, comparison
 from logic.answers.push import REACHED
-from logic.answers.reading import RIDER, Item, Open, Result
+from logic.answers.reading import Item, Open, Result
 from logic.board import Board
 from screens.asking import asked, page_choice, refused_now, value_line
 from screens.blocks import Block, Cell, Choice, Columns, Picture, Section, Verdict, Words
@@ -13,7 +13,7 @@ from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.showing import fold, once, why, working
 from screens.tongue import _
-from screens.trying import trial_foot, trying
+from screens.trying import trial_foot, trying, values_of
 from screens.words import NO_CHANGE, Style
 from screens.words.compare import BETTER, LABELS
 from screens.world import World
@@ -29,7 +29,7 @@ PUT = (
     ("steady", "ask.speed", "speed"),
 )
 """What is put into the labels, by its name there: a question, and its quantity."""
-VALUES = ("ask.speed", "ask.grade", "ask.wind", "ask.climb_grade", "ask.climb_speed", RIDER.key)
+VALUES = values_of("numbers.compare")
 
 
 @dataclass(frozen=True)

@@ -3,14 +3,13 @@
 from logic.answers.braking import FROM_SPEED
 from logic.answers.descents import descent
 from logic.answers.first_descent import first_descent
-from logic.answers.reading import RIDER
 from screens.blocks import Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.numbers.first_figures import DESCENT_ROUNDS, descent_crown, more_exact
 from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.tongue import _
-from screens.trying import trying
+from screens.trying import trying, values_of
 from screens.words.packs import AFTER_REACTION, AT_WORST, DESCENT
 from screens.world import World
 
@@ -23,18 +22,7 @@ DETAILS = {
     "stop_as_set": AFTER_REACTION,
 }
 FIRST = ("volts", "full", "to_full", "comes_back", "stop_as_set")
-VALUES = (
-    "controller.regen_current",
-    "controller.brake_current",
-    "pack.series",
-    "pack.chemistry",
-    "pack.cell_capacity",
-    "pack.cell_resistance",
-    "pack.parallel",
-    "pack.packs",
-    "load.board_mass",
-    RIDER.key,
-)
+VALUES = values_of("numbers.descents")
 
 
 def descents_page(world: World) -> Page:

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from functools import partial
 
 from logic.answers.feel import LARGER, Feel, changes, feel
-from logic.answers.reading import RIDER, Open, Result
+from logic.answers.reading import Open, Result
 from logic.tables import pick
 from screens.acts.entering import Ask
 from screens.asking import asked
@@ -13,6 +13,7 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
+from screens.trying import values_of
 from screens.ways import leads_to
 from screens.words import offer
 from screens.words.feel import BITES, BUSHING, DETAILS, LABELS, PARTS, WOBBLE
@@ -22,18 +23,7 @@ from screens.world import World
 FIRST = ("radius", "gap_lean", "turn_dry", "bushing", "edge_push")
 MEASURES = ("ask.deck_width", "ask.track", "ask.wheel_width")
 """What wheel bite rests on beside the board: while one is assumed it is not sure."""
-VALUES = (
-    *MEASURES,
-    "mount.deck_height",
-    "ask.riser",
-    "ask.wheelbase",
-    "ask.pivot_front",
-    "ask.pivot_rear",
-    "ask.bushing_hardness",
-    "ask.edge",
-    "drive.wheel_diameter",
-    RIDER.key,
-)
+VALUES = values_of("numbers.feel")
 
 
 def feel_page(world: World) -> Page:

@@ -8,26 +8,13 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _
+from screens.trying import values_of
 from screens.words.belt import FIT, TOUCHES
 from screens.world import World
 
 FIRST = ("pulley_ground", "can_ground", "pulley_deck", "can_deck", "can_hanger", "motors_gap")
 """Gaps that stand open; those of a worn wheel are under "All figures"."""
-VALUES = (
-    "ask.wheel_wear",
-    "drive.wheel_diameter",
-    "drive.wheel_teeth",
-    "drive.motor_teeth",
-    "drive.belt_teeth",
-    "mount.angle",
-    "mount.deck_height",
-    "mount.can_diameter",
-    "mount.can_length",
-    "mount.hanger_length",
-    "mount.hanger_width",
-    "mount.inset",
-    "mount.plate",
-)
+VALUES = values_of("numbers.fit")
 
 
 def fit_page(world: World) -> Page:

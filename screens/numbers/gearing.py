@@ -5,7 +5,7 @@ from collections.abc import Iterator, Mapping
 from logic.answers.first_push import first_push
 from logic.answers.first_speed import first_speed
 from logic.answers.gearing import Curves, Gearing, gearing
-from logic.answers.reading import RIDER, Item, Result
+from logic.answers.reading import Item, Result
 from logic.units import quantities
 from screens.asking import asked, refused_now, stepper, value_line
 from screens.blocks import Block, Figure, Picture, Section, Words
@@ -17,7 +17,7 @@ from screens.pictures.chart import Curve, Mark, chart, chart_later
 from screens.pictures.strokes import Picture as Strokes
 from screens.showing import figure, fold, once_each, shared_sureness
 from screens.tongue import _
-from screens.trying import faults_said, trial_foot, trying, values_heading
+from screens.trying import faults_said, trial_foot, trying, values_heading, values_of
 from screens.ways import leads_to
 from screens.words import Style
 from screens.words.gearing import ITEMS
@@ -27,29 +27,7 @@ EXAMPLES: tuple[dict[str, bool], ...] = ({}, {"open_road": True})
 """Parameters the page can be opened with, for tests that look at every page."""
 
 STEPPED = ("drive.motor_teeth", "drive.wheel_teeth")
-VALUES = (
-    "drive.wheel_diameter",
-    "motor.kv",
-    "pack.series",
-    "pack.chemistry",
-    "drive.motors",
-    "controller.motor_current",
-    "controller.battery_current",
-    "controller.current_meaning",
-    "controller.duty",
-    "motor.resistance",
-    "motor.no_load_current",
-    "motor.pole_pairs",
-    "pack.cell_resistance",
-    "pack.parallel",
-    "pack.packs",
-    "load.board_mass",
-    RIDER.key,
-    "load.rolling",
-    "load.drag_area",
-    "load.efficiency",
-    "ask.speed",
-)
+VALUES = values_of("numbers.gearing")
 SPEED = "ask.speed"
 CROWN = "top_loaded"
 FIRST = ("top_nominal", "push_start", "climb_start", "ratio", "push_at")

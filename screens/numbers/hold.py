@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from logic.answers.first_hold import first_hold
 from logic.answers.hold import Holding, holding
-from logic.answers.reading import RIDER, Open
+from logic.answers.reading import Open
 from screens.acts.outside import Tilt
 from screens.asking import asked
 from screens.blocks import Block, Figure, Line, Picture, Section, Words
@@ -24,7 +24,7 @@ from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.showing import sentences
 from screens.tongue import _
-from screens.trying import trying
+from screens.trying import trying, values_of
 from screens.words import Style
 from screens.words.hold import CURVES, LABELS, MODEL
 from screens.world import World
@@ -33,20 +33,7 @@ HOTTEST = 1.6
 """Of the limit: what the chart shows."""
 HEAD = "hold_time"
 FIRST = ("held_grade", "settled", "climb_current", "held")
-VALUES = (
-    "ask.start_temperature",
-    "ask.air_temperature",
-    "ask.limit_temperature",
-    "ask.motor_mass",
-    "ask.thermal_resistance",
-    "motor.resistance",
-    "motor.no_load_current",
-    "controller.motor_current",
-    "drive.motor_teeth",
-    "drive.wheel_teeth",
-    "load.board_mass",
-    RIDER.key,
-)
+VALUES = values_of("numbers.hold")
 
 
 def hold_page(world: World) -> Page:

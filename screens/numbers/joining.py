@@ -12,23 +12,14 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _
+from screens.trying import values_of
 from screens.ways import signs_line
 from screens.words.packs import JOINING
 from screens.world import World
 
 LIMIT = "controller.voltage_limit"
 CONTROLS = ("ask.way", "ask.first_volts", "ask.second_volts")
-VALUES = (
-    *SECOND,
-    "ask.joining_leads",
-    "pack.series",
-    "pack.chemistry",
-    "pack.parallel",
-    "pack.cell_capacity",
-    "pack.cell_resistance",
-    "pack.cell_charge_current",
-    LIMIT,
-)
+VALUES = values_of("numbers.joining")
 FIRST = ("allowed", "full_in_series", "apart", "joining_current", "settles", "charge_limit")
 FIXES = {
     "series differ": "ask.second_series",

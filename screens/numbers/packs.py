@@ -2,36 +2,18 @@
 
 from logic.answers.braking import FROM_SPEED
 from logic.answers.energy import PackFigures, pack_figures
-from logic.answers.reading import RIDER
 from screens.asking import value_of
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.tongue import _
+from screens.trying import values_of
 from screens.ways import leads_to
 from screens.words.packs import AFTER_REACTION, AT_WORST, ENERGY, OUTCOMES, PARTS
 from screens.world import World
 
 WAYS = {"limit_drive": "drive", "limit_brake": "brake", "limit_burst": "burst"}
 CONTROLS = ("pack.series", "pack.parallel", "pack.packs")
-VALUES = (
-    "pack.chemistry",
-    "pack.cell_capacity",
-    "pack.cell_resistance",
-    "pack.cell_mass",
-    "ask.current",
-    "pack.cell_discharge_current",
-    "pack.cell_charge_current",
-    "pack.cell_brake_current",
-    "pack.bms_discharge_current",
-    "pack.bms_charge_current",
-    "pack.fuse",
-    "pack.connector_current",
-    "controller.battery_current",
-    "controller.regen_current",
-    "controller.brake_current",
-    "load.board_mass",
-    RIDER.key,
-)
+VALUES = values_of("numbers.packs")
 FIRST = ("limit_drive", "limit_brake", "sag", "full", "empty", "stop_as_set")
 
 

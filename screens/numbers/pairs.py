@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 
 from logic.answers.pairs import FIRST, Pair, PairTable, WishFit, fit, speed_cap
-from logic.answers.reading import RIDER
 from screens.acts import Turn
 from screens.asking import refused_now, value_line
 from screens.blocks import Block, Choice, FigureRow, Line, Notice, Option, Section, Verdict, Words
@@ -22,7 +21,7 @@ from screens.numbers.nearer import Rounds, following, nearer, taken
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
-from screens.trying import trial_foot, trying, values_heading
+from screens.trying import trial_foot, trying, values_heading, values_of
 from screens.words import Style, offer
 from screens.words.figures import OUTCOMES
 from screens.words.pairs import CAUTION, COLUMNS, teeth
@@ -30,21 +29,7 @@ from screens.words.push import LIMITS
 from screens.world import World
 
 WISHES = ("ask.wish_speed", "ask.wish_grade")
-VALUES = (
-    "drive.profile",
-    "mount.centre_least",
-    "mount.centre_most",
-    "drive.wheel_diameter",
-    "drive.belt_width",
-    "ask.climb_grade",
-    "ask.climb_speed",
-    "motor.kv",
-    "pack.series",
-    "controller.motor_current",
-    "controller.battery_current",
-    "load.board_mass",
-    RIDER.key,
-)
+VALUES = values_of("numbers.pairs")
 ROUNDS: Rounds = {FIRST: _("Give them one by one")}
 QUANTITY = {
     "loaded": "speed",

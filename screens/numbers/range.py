@@ -2,7 +2,7 @@
 
 from logic.answers.first_range import first_range
 from logic.answers.range import RangeAnswer, range_answer
-from logic.answers.reading import RIDER, Open, Result
+from logic.answers.reading import Open, Result
 from logic.answers.riding import FREEZING
 from screens.asking import asked, value_text
 from screens.blocks import Block, Picture, Section, Words
@@ -13,7 +13,7 @@ from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.showing import fold
 from screens.tongue import _
-from screens.trying import trying
+from screens.trying import trying, values_of
 from screens.ways import leads_to
 from screens.words.drag import ASSUMED, ENTERED, RESTS_ON
 from screens.words.packs import OUTCOMES, RANGE
@@ -21,21 +21,7 @@ from screens.world import World
 
 SPEED = "ask.range_speed"
 CONTROLS = ("ask.cells_at", SPEED, "ask.range_grade")
-VALUES = (
-    "ask.usual_speed",
-    "pack.window",
-    "pack.series",
-    "pack.parallel",
-    "pack.packs",
-    "pack.chemistry",
-    "pack.cell_capacity",
-    "drive.wheel_diameter",
-    "load.board_mass",
-    RIDER.key,
-    "load.rolling",
-    "load.drag_area",
-    "load.efficiency",
-)
+VALUES = values_of("numbers.range")
 FIRST = ("per_distance", "usable", "range_modelled", "range_cold", "per_distance_learnt", "steady_battery")
 """Figures that stand open; the rest are under "All figures"."""
 

@@ -1,7 +1,7 @@
 """Stopping: the whole way of a stop, what holds the brake down, and what the pack takes back."""
 
 from logic.answers.first_stop import first_stop
-from logic.answers.reading import RIDER, Open
+from logic.answers.reading import Open
 from logic.answers.stopping import REACTIONS, SURFACES, Stopping, stop_curves, stopping
 from screens.asking import asked, value_of
 from screens.blocks import Block, Notice, Picture, Section, Words
@@ -11,7 +11,7 @@ from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.tongue import _
-from screens.trying import trying
+from screens.trying import trying, values_of
 from screens.words import Style
 from screens.words.stopping import (
     ANY_CHARGE,
@@ -27,20 +27,7 @@ from screens.world import World
 
 HEAD = "stop_dry_design"
 STOPS = tuple(f"stop_{surface}_{reaction}" for surface in SURFACES for reaction in REACTIONS)[1:]
-VALUES = (
-    "ask.stop_speed",
-    "ask.stop_grade",
-    "ask.rest_voltage",
-    "controller.brake_current",
-    "controller.regen_current",
-    "pack.cell_charge_current",
-    "ask.axle",
-    "ask.wheelbase",
-    "ask.mass_behind_front",
-    "ask.mass_height",
-    "load.board_mass",
-    RIDER.key,
-)
+VALUES = values_of("numbers.stopping")
 
 
 def stopping_page(world: World) -> Page:

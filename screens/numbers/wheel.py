@@ -13,6 +13,7 @@ from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
 from screens.showing import sentences
 from screens.tongue import _
+from screens.trying import values_of
 from screens.words import refusal
 from screens.words.wheel import HOW, LABELS, LOW
 from screens.world import World
@@ -20,14 +21,7 @@ from screens.world import World
 KEY = "drive.wheel_diameter"
 HEAD = "today"
 FIRST = ("circumference_today", "change", "push_change", "top", "push_today", "clearance")
-VALUES = (
-    "ask.wheel_measured",
-    "ask.roll_way",
-    "ask.roll_turns",
-    "ask.wheel_other",
-    "drive.wheel_diameter_new",
-    "drive.wheel_teeth",
-)
+VALUES = values_of("numbers.wheel")
 
 
 def wheel_page(world: World) -> Page:

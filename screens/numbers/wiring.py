@@ -16,6 +16,7 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _
+from screens.trying import values_of
 from screens.ways import leads_to
 from screens.words.packs import WIRE, WIRING
 from screens.world import World
@@ -25,21 +26,7 @@ NO_FUSE = _(
     " short only. It must open before the wire suffers."
 )
 AREA = "pack.lead_area"
-VALUES = (
-    AREA,
-    "pack.lead_length",
-    "pack.lead_insulation",
-    "pack.fuse",
-    "controller.battery_current",
-    "ask.peak_share",
-    "ask.cruise",
-    "ask.wire_at",
-    "pack.series",
-    "pack.chemistry",
-    "pack.cell_resistance",
-    "controller.capacitance",
-    "ask.precharge",
-)
+VALUES = values_of("numbers.wiring")
 FIRST = ("riding", "closed_low", "closed_high", "drop", "stands_short", "precharge_time")
 
 

@@ -31,6 +31,7 @@ from screens.page import Foot, Page
 from screens.saved_board import board_ask, board_choice, board_line, trial_note, untried
 from screens.showing import sentences
 from screens.tongue import _
+from screens.trying import values_of
 from screens.ways import signs_line
 from screens.words import refusal
 from screens.words.flight import arithmetic, confirmed, rules_read, verdict_lines, watt_hours, where_lines
@@ -40,7 +41,7 @@ from screens.world import World
 LABELS = {"each": _("One pack"), "all_joined": _("All packs together")}
 FORMS = {"allowed, ask the airline": RIGHT, "operator approval": UNSURE}
 """How a verdict looks; the others are a no."""
-VALUES = ("pack.series", "pack.parallel", "pack.chemistry", "pack.cell_capacity")
+VALUES = values_of("ride.flight")
 MOST = 4
 """Packs that can be said to be there."""
 
