@@ -1,6 +1,7 @@
 """What a belt is asked before it can be read where no board is saved: one value after the other, the best known first."""
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import NamedTuple
 
 from logic.answers.reading import Open
@@ -115,6 +116,8 @@ def _has(world: World, step: Step) -> bool:
 
 def _foot(world: World, key: str, step: Step | None) -> Foot:
     entry = entry_of(world)
+    if entry is not None and step is not None and key == step.keys[0]:
+        entry = replace(entry, label=step.title)
     if entry is None:
         return Foot(main=Button(_("NEXT: {title}").format(title=label_of(key)), Ask(key)))
     on = (Done(), Arrive())

@@ -1,6 +1,7 @@
 """The way to the search, in the header of each of the four places."""
 
-from screens.acts import Go
+from screens.acts import Both, Go
+from screens.acts.entering import Write
 from screens.blocks import Button
 from screens.tongue import _
 
@@ -9,5 +10,5 @@ SEARCH = "search"
 
 
 def search_tools() -> tuple[Button, ...]:
-    """Return the icon that opens it."""
-    return (Button(_("Search"), Go(SEARCH), icon="search"),)
+    """Return the icon that opens it, empty: who comes back to it finds what was typed."""
+    return (Button(_("Search"), Both((Write(SEARCH, ""), Go(SEARCH))), icon="search"),)

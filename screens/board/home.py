@@ -70,7 +70,8 @@ def _parts(world: World) -> Iterator[Block]:
         name = f"open_{group}"
         opened = world.args.get(name, group == OPEN)
         known = sum(written(world).value(field.key) is not None for field in fields)
-        note = _("{done} of {all} set").format(done=known, all=len(fields))
+        wanted = sum(bool(field.need) and written(world).applies(field) for field in fields)
+        note = _("{done} set, {wanted} needed").format(done=known, wanted=wanted)
         yield Fold(key=group, title=heading, note=note, open=opened, act=Turn({name: not opened}))
         if opened:
             yield from (_value(world, field) for field in fields)
@@ -107,6 +108,9 @@ def _whole(world: World) -> Iterator[Block]:
     if world.is_scratch:
         return
     yield Section(key="whole", title=_("The whole board"))
+    yield leads_to(
+        "send", "settings.files", _("Send it to a friend"), _("As a file, or as a code to scan"), icon="send"
+    )
     yield leads_to("rename", "board.name", _("Rename"), icon="edit", purpose="rename")
     yield leads_to("copy", "board.name", _("Copy this board"), icon="plus", purpose="copy")
     # The next board is not shown after it: its own bin would stand under the same thumb.

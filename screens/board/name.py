@@ -57,7 +57,9 @@ def _save(world: World, name: str) -> Act:
     """Return what the name is for, then the way on: a new board's values are asked for at once."""
     written = Write(typed_name(world), "")
     if world.args["purpose"] == "new":
-        return Both((written, AddBoard(name), Swap("board"), GUIDE))
+        # What was typed while there was no board is of this one.
+        made = KeepAs(name) if world.is_scratch and world.trial else AddBoard(name)
+        return Both((written, made, Swap("board"), GUIDE))
     acts = {
         "copy": AddBoard(name, replace(world.saved, example=False)),
         "keep": KeepAs(name),

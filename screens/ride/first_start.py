@@ -4,6 +4,7 @@ from screens.acts import Go
 from screens.acts.boards import Examples
 from screens.blocks import Block, Button, Line
 from screens.page import Foot, Page
+from screens.search_tool import search_tools
 from screens.tongue import _
 from screens.ways import signs_line
 from screens.world import World
@@ -40,6 +41,7 @@ def first_start(world: World, pinned: Block | None) -> Page:
         whole=WANTED[-1][0],
         aside=frozenset(row.key for row in rows[len(rows) // 2 :]),
         blocks=rows if pinned is None else (red, *rows),
+        tools=search_tools(),
         foot=Foot(
             beside=(
                 Button(_("My board"), Go("board.name", {"purpose": "new"})),

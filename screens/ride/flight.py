@@ -71,7 +71,10 @@ def flight_page(world: World) -> Page:
         values_title=_("From the board: tap one to change it"),
     )
     if page.foot.entry is not None:
-        return page
+        if page.foot.entry.key != "pack.marked_energy":
+            return page
+        entry = replace(page.foot.entry, label=_("Wh on one pack"))
+        return replace(page, foot=replace(page.foot, entry=entry))
     card = Button(_("Show at the counter"), Go("ride.flight_card")) if found.cards else None
     return replace(page, foot=Foot(main=card)) if card is not None or world.is_scratch else page
 

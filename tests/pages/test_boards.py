@@ -5,7 +5,7 @@ import pytest
 from logic.board import Value
 from logic.set_ups import set_ups
 from logic.units import quantities
-from screens.acts import Undo
+from screens.acts import Place, Undo
 from screens.acts.boards import AddBoard, NotKnown
 from screens.acts.entering import Write
 from tests.pages.reader import Reader
@@ -260,3 +260,29 @@ def test_half_typed_is_there_again_after_half_an_hour(pages: Reader) -> None:
     pages.type("96")
     pages.restart(minutes=29)
     assert (pages.page.title, pages.typed) == ("Wheel diameter", "96")
+
+
+def test_what_was_typed_without_a_board_is_of_the_first_one(bare: Reader) -> None:
+    bare.open("numbers.gearing")
+    bare.tap("Give them one by one")
+    bare.type("10")
+    bare.act(Place("ride"))
+    bare.tap("My board")
+    bare.tap("Save")
+    assert bare.world.saved.name == "My board"
+    assert bare.world.saved.pack.series.si == 10.0
+    # It is not asked for again.
+    assert bare.page.foot.entry.key == "board/drive.motor_teeth"
+
+
+def test_a_board_is_sent_from_its_own_page(pages: Reader) -> None:
+    pages.open("board")
+    pages.tap("Send it to a friend")
+    assert pages.name == "settings.files"
+    assert pages["board"].detail == "One file, for another phone or a friend"
+
+
+def test_a_part_says_what_is_set_and_what_is_needed(pages: Reader) -> None:
+    pages.open("board")
+    # Towpath 36 is known whole: eight values of its drive, all that its answers need.
+    assert (pages.page.crown.word, pages["drive"].note) == ("26 of 26 filled", "8 set, 8 needed")

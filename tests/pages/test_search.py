@@ -229,3 +229,26 @@ def test_a_word_shows_the_value_of_this_board(pages: Reader) -> None:
     pages.back()
     pages.back()
     assert pages.shows("Motor constant (Kv)")
+
+
+@pytest.mark.parametrize(
+    ("typed", "title"),
+    [
+        ("send", "Files and copies"),
+        ("friend", "Files and copies"),
+        ("fuse", "Wiring and fuse"),
+        ("wet", "Fault guide"),
+    ],
+)
+def test_a_word_one_would_say_finds_its_page(bare: Reader, typed: str, title: str) -> None:
+    bare.open("search")
+    bare.act(Write("search", typed))
+    assert title in [getattr(block, "title", "") for block in bare.blocks()]
+
+
+def test_the_icon_opens_an_empty_search_also_where_no_board_is(bare: Reader) -> None:
+    bare.open("search")
+    bare.act(Write("search", "friend"))
+    bare.act(Place("ride"))
+    bare.tap("Search")
+    assert (bare.name, bare["search"].text) == ("search", "")
