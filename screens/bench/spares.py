@@ -46,8 +46,9 @@ def blocks(world: World, needs: tuple[Need, ...]) -> Iterator[Block]:
 def line(need: Need, shared: str) -> Line:
     """Return one line, its standing where it is not the shared one; what it lacks is added with a tap."""
     gap = next((key for key in need.missing if "." in key), "")
-    detail = f"{need.detail[0].upper()}{need.detail[1:]}."
-    if need.row.standing != shared:
+    known = f"{need.detail[0].upper()}{need.detail[1:]}."
+    detail = _("Not known yet.") if need.missing else known
+    if not need.missing and need.row.standing != shared:
         detail += f" {_standing(need.row.standing)}"
     if gap:
         detail += _(" {value} is missing: tap to add it.").format(value=label_of(gap))
@@ -63,7 +64,8 @@ def line(need: Need, shared: str) -> Line:
 def as_text(world: World, needs: tuple[Need, ...]) -> str:
     """Return the list as a text to send."""
     counts = (f"{need.count} x " if need.count > 1 else "" for need in needs)
-    lines = [f"{count}{need.part}: {need.detail}" for count, need in zip(counts, needs, strict=True)]
+    said = (_("not known yet") if need.missing else need.detail for need in needs)
+    lines = [f"{count}{need.part}: {detail}" for count, need, detail in zip(counts, needs, said, strict=True)]
     return "\n".join([_title(world), "", *lines]) + "\n"
 
 

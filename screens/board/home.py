@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from logic.board import Field, board_fields, groups
+from logic.board import Board, Field, board_fields, groups
 from screens.acts import Both, Go, Swap, Turn
 from screens.acts.boards import Bin
 from screens.asked import not_known
@@ -70,11 +70,18 @@ def _parts(world: World) -> Iterator[Block]:
         name = f"open_{group}"
         opened = world.args.get(name, group == OPEN)
         known = sum(written(world).value(field.key) is not None for field in fields)
-        wanted = sum(bool(field.need) and written(world).applies(field) for field in fields)
-        note = _("{done} set, {wanted} needed").format(done=known, wanted=wanted)
+        lacks = sum(_lacks(written(world), field) for field in fields)
+        note = (_("{done} set, {lacks} still needed") if lacks else _("{done} set")).format(
+            done=known, lacks=lacks
+        )
         yield Fold(key=group, title=heading, note=note, open=opened, act=Turn({name: not opened}))
         if opened:
             yield from (_value(world, field) for field in fields)
+
+
+def _lacks(board: Board, field: Field) -> bool:
+    """Tell whether a board lacks a value that its answers need."""
+    return bool(field.need) and board.applies(field) and board.value(field.key) is None
 
 
 def _value(world: World, field: Field) -> Line:

@@ -103,7 +103,7 @@ def _lacking(missing: Sequence[str]) -> str:
 
 def _unwished(world: World, table: PairTable) -> BestPairs:
     present = next((pair for pair in table.pairs if pair.present), None)
-    asked = _("Say below which speed and hill you want.")
+    asked = _("Enter below the speed and hill you want.")
     if present is None or present.option.loaded is None:
         return BestPairs(_("{count} pairs fit").format(count=len(table.pairs)), asked, PLAIN)
     option, style = present.option, world.style

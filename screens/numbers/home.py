@@ -160,7 +160,7 @@ def _present_pulleys(world: World) -> Line:
     drive = world.board.drive
     teeth = (drive.motor_teeth, drive.wheel_teeth)
     now = "" if None in teeth else ":".join(f"{float(one.si):.0f}" for one in teeth)  # type: ignore[union-attr]
-    return _pulleys_row(now, _("Which teeth for your speed and hill? Say both below."))
+    return _pulleys_row(now, _("Which teeth for your speed and hill? Enter both below."))
 
 
 def _pulleys(world: World, *, known: bool) -> Line:

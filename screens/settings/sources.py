@@ -42,7 +42,8 @@ def source_line(key: str) -> Line:
     """Return the row that opens a source, with how many printed numbers ours were held against."""
     count = sum(check.numbers for check in checked.checks() if check.key == key)
     inside = _("{count} numbers, none an outside check").format(count=count)
-    outside = _("{count} numbers held against it").format(count=count)
+    one, more = _("1 number held against it"), _("{count} numbers held against it")
+    outside = one if count == 1 else more.format(count=count)
     held = any(check.outside for check in checked.checks() if check.key == key)
     detail = (outside if held else inside) if count else _("no number held against it")
     act = Go("settings.sources", {"key": key})

@@ -9,7 +9,7 @@ TEXTS = texts("packs")
 
 ENERGY = TEXTS["energy"]
 AT_WORST = "At 20 km/h, level dry road, motors alone, pack nearly empty. The weakest brake of any charge."
-AFTER_REACTION = "The longest of any charge, once the brake is on: add the way of the reaction."
+AFTER_REACTION = "The longest of any charge, once the brake is on: add the distance while you react."
 """What a brake's figures hold for, wherever they stand."""
 
 PARTS = TEXTS["parts"]

@@ -282,7 +282,11 @@ def test_a_board_is_sent_from_its_own_page(pages: Reader) -> None:
     assert pages["board"].detail == "One file, for another phone or a friend"
 
 
-def test_a_part_says_what_is_set_and_what_is_needed(pages: Reader) -> None:
+def test_a_part_says_what_is_set_and_what_is_still_needed(pages: Reader) -> None:
     pages.open("board")
     # Towpath 36 is known whole: eight values of its drive, all that its answers need.
-    assert (pages.page.crown.word, pages["drive"].note) == ("26 of 26 filled", "8 set, 8 needed")
+    assert (pages.page.crown.word, pages["drive"].note) == ("26 of 26 filled", "8 set")
+
+
+def test_a_part_of_a_new_board_says_what_is_still_needed(bare: Reader) -> None:
+    assert bare.open("board")["drive"].note == "0 set, 8 still needed"

@@ -46,3 +46,11 @@ def test_the_list_is_shared_as_a_text(pages: Reader) -> None:
     assert lines[:2] == [shared.title, ""]
     assert len(lines) == len(rows) + 2
     assert any(line.startswith("2 x ") for line in lines)
+
+
+def test_a_size_that_is_not_known_is_no_sentence_of_gaps(bare: Reader) -> None:
+    bare.open("bench.spares")
+    texts = bare.texts()
+    assert not [one for one in texts if "not set" in one]
+    assert any(one.endswith("Not known yet. Belt profile is missing: tap to add it.") for one in texts)
+    assert "not set" not in bare.page.foot.main.act.text

@@ -91,7 +91,7 @@ def test_pictures_of_every_screen_and_the_main_results(tmp_path: Path) -> None:
     for line in (
         "Board: Towpath 36",
         "Gear ratio: 2.5",
-        "Unloaded, nominal pack: 43.8 km/h",
+        "Without load, nominal pack: 43.8 km/h",
         "Belt tension to set: 108 N",
         "Pull depth: 1.1 mm",
         "Pull for the target: 9.41 N",
