@@ -26,10 +26,11 @@ from screens.page import Page
 from screens.paper import hand
 from screens.paper.edges import Edges
 from screens.paper.fade import Veil
-from screens.paper.ink import forget, lost, width_of
+from screens.paper.ink import width_of
 from screens.paper.keys import Keys
 from screens.paper.paper import Paper
 from screens.paper.scale import LEAD, NUMBERS, SMALL, TEXT, TITLE, grown
+from screens.paper.written import written
 from screens.phone import awake, bars
 from screens.phone.daylight import theme_of
 from screens.phone.java import on_android
@@ -257,8 +258,8 @@ class Front:
 
         `anew` paints all of it: the size of a dp has changed.
         """
-        if lost() or anew:
-            forget()
+        if written.lost() or anew:
+            written.forget()
             self.paper.repaint()
         hand.feels["motor"] = True
         self.edges.read()

@@ -1,8 +1,7 @@
-"""Text: how wide it is, where it breaks, and its texture. Measuring needs no window; textures are kept up to a bound."""
+"""Text: how wide it is and where it breaks. Needs no window."""
 
-from collections import OrderedDict
 from functools import lru_cache
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 from kivy.core.text import Label as Ruler
 from kivy.metrics import dp
@@ -11,8 +10,6 @@ from screens.paper.icons import ICON_FONT
 
 SMALLEST = 9
 """A word that is still too wide at this size in dp is left as it is; a test finds none."""
-MOST_PIXELS = 3_000_000
-"""Pixels of text that are kept as textures."""
 
 
 class Block(NamedTuple):
@@ -88,63 +85,6 @@ def shortened(text: str, size: float, bold: bool, room: float) -> str:  # noqa: 
         if width_of(short, size, bold) <= room:
             return short
     return "…"
-
-
-_textures: OrderedDict[tuple[Any, ...], Any] = OrderedDict()
-_pixels = 0
-
-
-def texture(lines: tuple[str, ...], size: float, bold: bool, align: str, font: str = "") -> Any:  # noqa: ANN401, FBT001  (Kivy's Texture has no types)
-    """Return lines as a white texture, to be coloured where it is drawn."""
-    global _pixels  # noqa: PLW0603  (how much is kept)
-    key = (lines, size, bold, align, font)
-    found = _textures.get(key)
-    if found is not None:
-        _textures.move_to_end(key)
-        return found
-    label = Ruler(
-        text="\n".join(lines),
-        font_size=size,
-        bold=bold,
-        halign=align,
-        **({"font_name": font} if font else {}),
-    )
-    label.refresh()
-    found = label.texture
-    _textures[key] = found
-    _pixels += found.size[0] * found.size[1]
-    while _pixels > MOST_PIXELS and len(_textures) > 1:
-        _, old = _textures.popitem(last=False)
-        _pixels -= old.size[0] * old.size[1]
-    return found
-
-
-def lost() -> bool:
-    """Tell whether the graphics have let go of what was kept, as those of a phone may while another app is in front.
-
-    Then all that Kivy keeps there itself is loaded again; the text must be written anew (`forget`, then paint).
-    """
-    from kivy.graphics.context import get_context  # noqa: PLC0415  (there is none before the window)
-    from kivy.graphics.opengl import glIsTexture  # noqa: PLC0415  (the same)
-
-    # One that was never shown has no number yet.
-    kept = next((one for one in reversed(_textures.values()) if one.id > 0), None)
-    if kept is None or glIsTexture(kept.id):
-        return False
-    get_context().reload()
-    return True
-
-
-def forget() -> None:
-    """Keep no text any more."""
-    global _pixels  # noqa: PLW0603  (as above)
-    _textures.clear()
-    _pixels = 0
-
-
-def kept_pixels() -> int:
-    """Return how many pixels of text are kept."""
-    return _pixels
 
 
 ICONS = ICON_FONT

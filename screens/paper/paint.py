@@ -9,9 +9,10 @@ from kivy.graphics import Color, Ellipse, Line, Mesh, Rectangle
 from kivy.metrics import dp
 
 from screens.paper.colours import colour
-from screens.paper.ink import broken, texture
+from screens.paper.ink import broken
 from screens.paper.picture import lay
 from screens.paper.sheet import Box, Drawing, Ink, Laid
+from screens.paper.written import written
 from screens.pictures.laid import Placed
 from screens.pictures.strokes import Point
 
@@ -43,7 +44,7 @@ def _tint(canvas: Any, tone: str) -> None:  # noqa: ANN401
 
 
 def _ink(canvas: Any, mark: Ink, height: float) -> None:  # noqa: ANN401
-    found = texture(mark.lines, mark.size, mark.bold, mark.align, mark.font)
+    found = written(mark.lines, mark.size, mark.bold, mark.align, mark.font)
     wide, tall = found.size
     x = mark.x + (mark.width - wide) / 2 if mark.align != "left" else mark.x
     _tint(canvas, mark.tone)
@@ -192,7 +193,7 @@ def _stroke(canvas: Any, stroke: Placed, x: float, y: float) -> None:  # noqa: A
         canvas.add(Ellipse(pos=(px - radius, py - radius), size=(2 * radius, 2 * radius), segments=24))
     else:
         text = broken(stroke.text, stroke.width, stroke.bold, 1e6)
-        found = texture(text.lines, text.size, stroke.bold, "left")
+        found = written(text.lines, text.size, stroke.bold, "left")
         canvas.add(Rectangle(texture=found, pos=(round(points[0][0]), round(points[0][1])), size=found.size))
 
 
