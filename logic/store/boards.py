@@ -95,8 +95,11 @@ class Boards(File):
             _require_one(changed, board)
 
     def save_trial(self, board: str, body: Mapping[str, object]) -> None:
-        """Save the trial of a board, in place of the one before. The board itself need not be saved yet."""
-        with self._writing() as connection:
+        """Save the trial of a board, in place of the one before. The board itself need not be saved yet.
+
+        Written at each key: it does not wait for the disk.
+        """
+        with self._writing_soon() as connection:
             connection.execute(
                 "INSERT INTO trial (board, body, at) VALUES (?, ?, ?)"
                 " ON CONFLICT (board) DO UPDATE SET body = excluded.body, at = excluded.at",

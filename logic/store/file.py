@@ -1,4 +1,7 @@
-"""The SQLite file itself: opened once, written in transactions that are on the disk when a call returns."""
+"""The SQLite file itself: opened once, written in transactions that are on the disk when a call returns.
+
+What is being typed and tried is written at each key: it is in the file when the call returns, the disk follows.
+"""
 
 import sqlite3
 from collections.abc import Callable, Iterator, Mapping
@@ -38,7 +41,7 @@ class File:
         try:
             self._connection.execute(f"PRAGMA busy_timeout = {PATIENCE:d}")
             self._connection.execute("PRAGMA journal_mode = WAL")
-            # FULL: a commit is on the disk when it returns, not only safe from a crash of the app.
+            # FULL: a commit is on the disk when it returns, not only safe from a crash of the app. What is typed does not wait.
             self._connection.execute("PRAGMA synchronous = FULL")
             self._connection.execute("PRAGMA foreign_keys = ON")
             if missing:
@@ -67,6 +70,17 @@ class File:
         """Hold what another file holds, in the place of everything: all or nothing. Raises CannotStore."""
         _all_of(other._connection, self._connection)  # noqa: SLF001  (one of its own kind)
         self._connection.execute("PRAGMA journal_mode = WAL")
+
+    @contextmanager
+    def _writing_soon(self) -> Iterator[sqlite3.Connection]:
+        # As `_writing`, but it does not wait for the disk, which on a phone takes longer than a frame. A crash of the app loses
+        # nothing of it; without power the last of it may be lost, and nothing that was saved before.
+        self._connection.execute("PRAGMA synchronous = NORMAL")
+        try:
+            with self._writing() as connection:
+                yield connection
+        finally:
+            self._connection.execute("PRAGMA synchronous = FULL")
 
     @contextmanager
     def _writing(self) -> Iterator[sqlite3.Connection]:

@@ -191,6 +191,21 @@ def test_a_commit_waits_for_the_disk_and_rows_that_act_name_real_ones(store):
     assert store._connection.isolation_level is None  # noqa: SLF001  (same)
 
 
+def test_what_is_typed_does_not_wait_for_the_disk_and_all_else_does(store):
+    ran: list[str] = []
+    store._connection.set_trace_callback(ran.append)  # noqa: SLF001  (as above)
+    store.save_trial("b1", {"typed": {"a": "1"}})
+    assert ran[0] == "PRAGMA synchronous = NORMAL"
+    assert ran[-2:] == ["COMMIT", "PRAGMA synchronous = FULL"]
+    ran.clear()
+    store.put("theme", "Sun")
+    store.drop_trial("b1")
+    assert not any("synchronous" in one for one in ran)
+    with pytest.raises(TypeError):
+        store.save_trial("b1", {"typed": object()})
+    assert store._connection.execute("PRAGMA synchronous").fetchone()[0] == 2  # noqa: SLF001  (FULL, whatever came of it)
+
+
 @pytest.fixture(scope="module")
 def long_log(tmp_path_factory):
     """Give a store with 100,000 entries on two boards, some of them voided or corrected."""
