@@ -1,11 +1,12 @@
 """Paints marks into a canvas: boxes, text, and pictures of strokes."""
 
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import groupby, pairwise
 from math import ceil, cos, hypot, pi, sin
 from typing import Any
 
-from kivy.graphics import Color, Ellipse, Line, Mesh, Rectangle
+from kivy.graphics import Color, Ellipse, InstructionGroup, Line, Mesh, Rectangle
 from kivy.metrics import dp
 
 from screens.paper.colours import colour
@@ -19,24 +20,74 @@ from screens.pictures.strokes import Point
 DASHES = (9.0, 6.0)
 
 
-def paint(canvas: Any, laid: Laid) -> None:  # noqa: ANN401  (Kivy's canvas has no types)
-    """Paint a block, its lower left corner at the origin: grounds, then frames, then what stands in them."""
-    boxes = [mark for mark in laid.marks if isinstance(mark, Box)]
+Piece = tuple[Any, ...]
+"""What paints a piece of a block, and what it paints it by."""
+
+
+class Painted:
+    """A block on a canvas, its lower left corner at the origin: grounds and frames, then what stands in them.
+
+    A piece that is the same as the one that was painted in its place is left as it is.
+    """
+
+    def __init__(self, canvas: Any) -> None:  # noqa: ANN401  (Kivy's canvas has no types)
+        """Begin empty."""
+        self._canvas = canvas
+        self._kept: list[tuple[Piece, Any]] = []
+
+    def show(self, laid: Laid, *, again: bool) -> None:
+        """Paint what changed; all of it `again` where the colours did."""
+        wanted = _pieces(laid)
+        for place, piece in enumerate(wanted):
+            if place == len(self._kept):
+                group = InstructionGroup()
+                self._canvas.add(group)
+                self._kept.append((piece, group))
+            else:
+                before, group = self._kept[place]
+                if before == piece and not again:
+                    continue
+                self._kept[place] = (piece, group)
+                group.clear()
+            paint, *by = piece
+            paint(group, *by)
+        for _piece, group in self._kept[len(wanted) :]:
+            self._canvas.remove(group)
+        del self._kept[len(wanted) :]
+
+
+def _pieces(laid: Laid) -> list[Piece]:
+    boxes = tuple(mark for mark in laid.marks if isinstance(mark, Box))
+    pieces: list[Piece] = [(_boxes, boxes, laid.height)] if boxes else []
+    for mark in laid.marks:
+        if isinstance(mark, Ink):
+            pieces.append((_ink, mark, laid.height))
+        elif isinstance(mark, Drawing):
+            x, y = mark.x, laid.height - mark.y - mark.height
+            placed = lay(mark.picture, mark.width, mark.height, mark.scale)
+            for (fills, _tone), group in groupby(placed, lambda one: (one.kind == "fill", one.tone)):
+                strokes = tuple(group)
+                pieces += [(_fills, strokes, x, y)] if fills else [(_stroke, one, x, y) for one in strokes]
+    return pieces
+
+
+def _boxes(canvas: Any, boxes: tuple[Box, ...], height: float) -> None:  # noqa: ANN401  (as above)
+    for tone, vertices, indices in _shapes(boxes, height):
+        _tint(canvas, tone)
+        canvas.add(Mesh(vertices=vertices, indices=indices, mode="triangles"))
+
+
+@lru_cache(256)
+def _shapes(boxes: tuple[Box, ...], height: float) -> list[tuple[str, list[float], list[int]]]:
+    """Return boxes as triangles by their tones: a block that comes again in other words has the same ones."""
     shapes: dict[tuple[bool, str], Shape] = {}
     for mark in boxes:
         if mark.fill:
-            _fill(shapes.setdefault((True, mark.fill), Shape()), mark, laid.height)
+            _fill(shapes.setdefault((True, mark.fill), Shape()), mark, height)
     for mark in boxes:
         if mark.edge:
-            _edge(shapes.setdefault((False, mark.edge), Shape()), mark, laid.height)
-    for (_, tone), shape in shapes.items():
-        _tint(canvas, tone)
-        canvas.add(shape.mesh())
-    for other in laid.marks:
-        if isinstance(other, Ink):
-            _ink(canvas, other, laid.height)
-        elif isinstance(other, Drawing):
-            _drawing(canvas, other, laid.height)
+            _edge(shapes.setdefault((False, mark.edge), Shape()), mark, height)
+    return [(tone, shape.vertices, shape.indices) for (_, tone), shape in shapes.items()]
 
 
 def _tint(canvas: Any, tone: str) -> None:  # noqa: ANN401
@@ -161,19 +212,13 @@ def dashes(points: Any, pattern: tuple[float, ...]) -> list[tuple[float, float, 
     return found
 
 
-def _drawing(canvas: Any, mark: Drawing, height: float) -> None:  # noqa: ANN401
-    placed = lay(mark.picture, mark.width, mark.height, mark.scale)
-    x, y = mark.x, height - mark.y - mark.height
-    for (fills, tone), strokes in groupby(placed, lambda one: (one.kind == "fill", one.tone)):
-        if fills:
-            shape = Shape()
-            for stroke in strokes:
-                shape.add([(px + x, py + y) for px, py in stroke.points])
-            _tint(canvas, tone)
-            canvas.add(shape.mesh())
-        else:
-            for stroke in strokes:
-                _stroke(canvas, stroke, x, y)
+def _fills(canvas: Any, strokes: tuple[Placed, ...], x: float, y: float) -> None:  # noqa: ANN401
+    """Paint fills of one colour in one go: a code has hundreds."""
+    shape = Shape()
+    for stroke in strokes:
+        shape.add([(px + x, py + y) for px, py in stroke.points])
+    _tint(canvas, strokes[0].tone)
+    canvas.add(shape.mesh())
 
 
 def _stroke(canvas: Any, stroke: Placed, x: float, y: float) -> None:  # noqa: ANN401

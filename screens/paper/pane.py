@@ -56,16 +56,23 @@ class Column(RecycleLayoutManagerBehavior, Widget):
             else:
                 views[place] = view
         for place in wanted.values():
-            views[place] = free.pop() if free else BlockView()
+            views[place] = _taken(free, data[place]["key"])
         self._spare = free[-self.SPARE :]
         for view in free:
             if view.parent is self:
                 self.remove_widget(view)
         for place, view in views.items():
-            view.take(place, shown[place], (self.x, self.top - self._tops[place + 1]))
+            view.take(place, data[place], (self.x, self.top - self._tops[place + 1]))
             if view.parent is None:
                 self.add_widget(view)
         self.views = views
+
+
+def _taken(free: list[BlockView], key: str) -> BlockView:
+    """Take the view that showed the same block, which has most of it painted already; else another one, else a new one."""
+    if not free:
+        return BlockView()
+    return free.pop(next((place for place, view in enumerate(free) if view.key == key), -1))
 
 
 class Pane(RecycleView):
@@ -124,8 +131,8 @@ class Pane(RecycleView):
                 if place < len(laids):
                     view.show(laids[place])
         else:
-            ends = (Laid(self.width, spare),) if spare else ()
-            self.data = [{"laid": laid} for laid in (*laids, *ends)]
+            data = [{"laid": laid, "key": block.key} for block, laid in zip(blocks, laids, strict=True)]
+            self.data = [*data, {"laid": Laid(self.width, spare), "key": ""}] if spare else data
         self.to(offset)
 
     def to(self, offset: float) -> None:
@@ -166,19 +173,21 @@ class Strip(BlockView):
         with self.canvas.before:
             self._colour = Color()
             self._ground = Rectangle()
-            self._hair = Color(0, 0, 0, 0)
-            self._edge = Rectangle()
+            if tone == "panel":
+                # In the Sun theme its ground is the page's: a line says where it ends.
+                self._hair = Color()
+                self._edge = Rectangle()
 
     def show(self, laid: Laid, *, again: bool = False) -> None:
         """Paint the ground as well."""
+        again = again or self.laid is None
         super().show(laid, again=again)
         start, width = self.bleed or (0.0, self.width)
         ground = (colour(self.tone), start, width, self.height)
-        if ground != self._shown:
+        if again or ground != self._shown:
             self._shown = ground
             self._colour.rgba = ground[0]
             self._ground.pos, self._ground.size = (start, 0.0), (width, self.height)
             if self.tone == "panel":
-                # In the Sun theme its ground is the page's: a line says where it ends.
                 self._hair.rgba = colour("hair")
                 self._edge.pos, self._edge.size = (start, 0.0), (width, dp(1))

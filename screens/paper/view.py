@@ -7,7 +7,7 @@ from kivy.metrics import dp
 from kivy.uix.widget import Widget
 
 from screens.paper.colours import colour
-from screens.paper.paint import paint
+from screens.paper.paint import Painted
 from screens.paper.sheet import Laid, Touch
 
 PRESSED = 0.24
@@ -17,19 +17,20 @@ RING = 3
 
 
 class BlockView(Widget):
-    """Shows one laid-out block; `index` is its place in the data."""
+    """Shows one laid-out block; `index` is its place in the data, `key` the block's."""
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
         """Make the canvas; nothing is painted yet."""
         super().__init__(**kwargs)
         self.size_hint = (None, None)
-        self.index = -1
+        self.index, self.key = -1, ""
         self.laid: Laid | None = None
         with self.canvas.before:
             PushMatrix()
             self._move = Translate(0, 0, 0)
-        self._marks = Canvas()
-        self.canvas.add(self._marks)
+        marks = Canvas()
+        self.canvas.add(marks)
+        self._painted = Painted(marks)
         self._press = Canvas()
         self.canvas.add(self._press)
         self._ring: Canvas | None = None
@@ -40,20 +41,19 @@ class BlockView(Widget):
     def _moved(self, *_: object) -> None:
         self._move.x, self._move.y = (round(side) for side in self.pos)
 
-    def take(self, index: int, laid: Laid, pos: tuple[float, float]) -> None:
+    def take(self, index: int, shown: dict[str, Any], pos: tuple[float, float]) -> None:
         """Show what the list has at a place."""
-        self.index = index
-        self.show(laid)
+        self.index, self.key = index, shown["key"]
+        self.show(shown["laid"])
         self.pos = pos
 
     def show(self, laid: Laid, *, again: bool = False) -> None:
         """Paint a block, unless it is the one that is painted already; `again` after a change of colours."""
         if laid is self.laid and not again:
             return
-        self.laid = laid
+        again, self.laid = again or self.laid is None, laid
         self.size = (laid.width, laid.height)
-        self._marks.clear()
-        paint(self._marks, laid)
+        self._painted.show(laid, again=again)
 
     def press(self, touch: Touch | None) -> None:
         """Show that an area is pressed, or that none is."""

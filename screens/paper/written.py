@@ -38,7 +38,6 @@ class Sheet:
         """Begin empty."""
         self.width = WIDE if dp(1) < 2 else 2 * WIDE  # noqa: PLR2004  (pixels of a dp)
         self.texture = Texture.create(size=(self.width, TALL), colorfmt="rgba")
-        self.texture.blit_buffer(bytes(4 * self.width * TALL), colorfmt="rgba")
         self._shelves: list[Shelf] = []
 
     def takes(self, width: int, height: int) -> bool:
@@ -60,6 +59,7 @@ class Sheet:
                 return None
             row = Shelf(top, tall, 0)
             self._shelves.append(row)
+            self.texture.blit_buffer(bytes(4 * self.width * tall), (self.width, tall), "rgba", pos=(0, top))
         self._shelves[self._shelves.index(row)] = row._replace(x=row.x + wide)
         self.texture.blit_data(pixels, pos=(row.x, row.y))
         place = self.texture.get_region(row.x, row.y, pixels.width, pixels.height)
@@ -114,19 +114,24 @@ class Written:
         )
         return self._keep(key, hand.pixels) if hand.write() else hand.texture_1px
 
-    def _keep(self, key: Key, pixels: Any) -> Any:  # noqa: ANN401
+    @property
+    def sheet(self) -> Sheet:
+        """Return the sheet that is being filled."""
         if not self._sheets:
             self._sheets.append(Sheet())
-        if not self._sheets[-1].takes(pixels.width, pixels.height):
+        return self._sheets[-1]
+
+    def _keep(self, key: Key, pixels: Any) -> Any:  # noqa: ANN401
+        if not self.sheet.takes(pixels.width, pixels.height):
             return self._keep_large(key, pixels)
-        place = self._sheets[-1].put(pixels)
+        place = self.sheet.put(pixels)
         if place is None:
             self._sheets.append(Sheet())
-            place = self._sheets[-1].put(pixels)
+            place = self.sheet.put(pixels)
             if len(self._sheets) > MOST_SHEETS:
                 old = self._sheets.pop(0)
                 self._on_sheets = {one: kept for one, kept in self._on_sheets.items() if kept[0] is not old}
-        self._on_sheets[key] = self._sheets[-1], place
+        self._on_sheets[key] = self.sheet, place
         return place
 
     def _keep_large(self, key: Key, pixels: Any) -> Any:  # noqa: ANN401

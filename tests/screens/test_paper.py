@@ -12,8 +12,8 @@ from screens.acts.keeping import Drop
 from screens.blocks import Block, Field, Line, Stepper, Words
 from screens.driver.finger import Finger
 from screens.page import Page
-from screens.paper import view
-from screens.paper.ink import MOST_PIXELS, kept_pixels
+from screens.paper import paint
+from screens.paper.written import MOST_PIXELS, MOST_SHEETS, Written, written
 from screens.register import PAGES, page_function
 from tests.screens.session import Session
 
@@ -254,7 +254,27 @@ def test_textures_are_kept_up_to_a_bound(gears: Session) -> None:
     for scale in (1.0, 1.3, 1.6, 2.0):
         gears.state.set_person(text=scale)
         gears.settle()
-    assert kept_pixels() <= MOST_PIXELS
+    assert 0 < written.sheets <= MOST_SHEETS
+    assert written.large_pixels <= MOST_PIXELS
+
+
+@pytest.mark.usefixtures("app")
+def test_texts_stand_side_by_side_on_few_textures() -> None:
+    kept, places, sheets = Written(), set(), []
+    first = kept(("One",), 16.0, False, "left")  # noqa: FBT003  (as it is painted)
+    assert kept(("One",), 16.0, False, "left") is first  # noqa: FBT003  (the same)
+    for number in range(5000):
+        one = kept((f"Text {number}",), 16.0, False, "left")  # noqa: FBT003  (the same)
+        assert one.height == first.height
+        if kept.sheet not in sheets:
+            sheets.append(kept.sheet)
+        places.add((len(sheets), *one.tex_coords))
+    # None stands where another one stands, and the oldest sheets have gone.
+    assert len(places) == 5000
+    assert len(sheets) > kept.sheets == MOST_SHEETS
+    assert kept(("One",), 16.0, False, "left") is not first  # noqa: FBT003  (the same)
+    tall = kept(tuple(f"Line {number}" for number in range(40)), 16.0, False, "left")  # noqa: FBT003  (the same)
+    assert kept.large_pixels == tall.width * tall.height
 
 
 def test_each_page_is_a_function_of_a_module_that_is_found() -> None:
@@ -287,16 +307,19 @@ def test_a_closed_app_leaves_no_page_behind(app: Session) -> None:
 
 def test_what_did_not_change_is_not_painted_again_though_it_moves(app: Session, monkeypatch: Any) -> None:
     painted: list[str] = []
-    real = view.paint
+    real = paint._ink  # noqa: SLF001  (what is painted is seen nowhere else)
     monkeypatch.setattr(
-        view, "paint", lambda canvas, laid: (painted.append(laid.said), real(canvas, laid))[1]
+        paint,
+        "_ink",
+        lambda canvas, mark, height: (painted.append(mark.text), real(canvas, mark, height))[1],
     )
     show(app, monkeypatch, shifting)
+    assert {"Number", "0", "Line 1"} <= set(painted)
     painted.clear()
     app.tap("Number, one more")
     app.settle()
-    assert "New" in painted
-    assert not [said for said in painted if said.startswith("Line")]
+    # Of a block that changed only the text that did.
+    assert set(painted) == {"1", "New"}
 
 
 def shifting(world: Any) -> Page:
