@@ -13,7 +13,17 @@ from screens.paper.bars import Bars
 from screens.paper.furniture import Header, Places, WayBack
 from screens.paper.pane import Pane
 from screens.paper.parts import Parts
-from screens.paper.room import LOW, SHARE, foot_blocks, foot_look, look_of, whole_look
+from screens.paper.room import (
+    LOW,
+    RAIL,
+    TIGHT,
+    beside_width,
+    foot_blocks,
+    foot_look,
+    foot_room,
+    look_of,
+    whole_look,
+)
 from screens.paper.scale import LINE, TWO_PANES
 from screens.paper.sheet import Laid
 from screens.paper.touches import Press
@@ -21,10 +31,6 @@ from screens.theme import theme
 
 CROWN = 0.6
 """Most of the height between header and foot that the crown may take."""
-RAIL = 80
-"""Width of the places in dp where they stand at the side."""
-FOOT_BESIDE = 0.46
-"""Share of a low and wide window that the foot takes beside the page."""
 
 
 @dataclass
@@ -68,6 +74,7 @@ class Way:
         tall = self.whole.height + self.whole.keyboard
         self.low = tall < dp(LOW)
         self.flat = self.low and self.whole.width > tall
+        self.tight = tall < dp(TIGHT)
         self.look = look_of(tall, theme.scale)
 
 
@@ -89,12 +96,20 @@ class Arranging:
         nav = page.places and page.foot.entry is None and not way.whole.keyboard
         if nav and way.flat:
             left.left += dp(RAIL)
+        keys = left
+        if way.flat and page.foot.entry is not None:
+            keys = replace(left, left=left.right - beside_width(page.foot.entry, left.width))
+            if way.tight:
+                left.right = keys.left
         self._header(page, frame, left, way)
         if nav:
             self._places(frame["place"], left, way)
         else:
             self.parts.hide(self.parts.places)
-        self._foot(page.foot, left, way)
+        if keys is not left:
+            keys.top = way.whole.top if way.tight else left.top
+            left.right = keys.left
+        self._foot(page.foot, keys, way, beside=keys is not left)
         self._way_back(frame["bar"], left, way)
         self._crown(page, left, way)
         self._panes(page, left, way)
@@ -120,8 +135,8 @@ class Arranging:
         left.bottom += self.parts.lay(block, whole.width, look).height
         self.parts.put(self.parts.places, block, whole.width, whole.left, left.bottom, look)
 
-    def _foot(self, foot: Foot, left: Area, way: Way) -> None:
-        """Put the foot at the bottom, in a low and wide window at the right."""
+    def _foot(self, foot: Foot, left: Area, way: Way, *, beside: bool) -> None:
+        """Put the foot at the bottom of the room; `beside` the page it has all of it."""
         blocks = foot_blocks(foot, low=way.low, sentence=way.sentence, choosing=way.choosing)
         shape = _shape(foot, blocks)
         if self._foot_shape is not None and shape != self._foot_shape and blocks:
@@ -130,19 +145,20 @@ class Arranging:
         strips = self.parts.feet(len(blocks))
         if not blocks:
             return
-        beside = way.flat and foot.entry is not None
-        wide = left.width * FOOT_BESIDE if beside else min(left.width, dp(LINE))
-        x = left.right - wide if beside else left.left + (left.width - wide) / 2
+        wide = min(left.width, dp(LINE))
+        x = left.left + (left.width - wide) / 2
         whole = way.whole
-        most = whole.height * SHARE - (whole.top - left.top) - (left.bottom - whole.bottom)
-        look = way.look if way.flat else foot_look(blocks, wide, way.look, most)
+        most = (
+            foot_room(whole.width, whole.height, left.width)
+            - (whole.top - left.top)
+            - (left.bottom - whole.bottom)
+        )
+        look = foot_look(blocks, wide, way.look, left.height if beside else most)
         y = left.bottom
         for block, strip in reversed(list(zip(blocks, strips, strict=True))):
             y += self.parts.lay(block, wide, look).height
             self.parts.put(strip, block, wide, x, y, look)
-        if beside:
-            left.right = x
-        else:
+        if not beside:
             left.bottom = y
 
     def _way_back(self, step: Any, left: Area, way: Way) -> None:  # noqa: ANN401  (what was done, of the World)
@@ -184,10 +200,11 @@ class Arranging:
                 pane.fill((), (), 0.0)
                 continue
             pane.opacity = 1
+            wider = pane.width != width and way.offsets is None
             pane.size = (width, max(0.0, left.height))
             pane.pos = (left.left + place * room + (room - width) / 2, left.bottom)
             laids = tuple(self.parts.lay(one, width, look, f"pane {place}") for one in blocks)
-            offset = offsets[place]
+            offset = _same_place(pane, blocks, laids, offsets[place]) if wider else offsets[place]
             whole = sum(laid.height for laid in laids)
             if way.offsets is not None or page.foot.entry is not None or offset >= whole:
                 # Nothing on it is touched, or nothing of it is left: what lies below its end is not shown.
@@ -207,6 +224,21 @@ def _shape(foot: Foot, blocks: tuple[Block, ...]) -> object:
     areas = tuple((type(block), tuple(block.acts())) for block in blocks if not isinstance(block, Bars))
     bars = [bar for block in blocks if isinstance(block, Bars) for bar in block.bars]
     return areas + tuple("" if foot.entry else bar.text for bar in bars)
+
+
+def _same_place(pane: Pane, blocks: tuple[Block, ...], laids: tuple[Laid, ...], offset: float) -> float:
+    """Return the offset with which a pane of another width begins at the same place of the same block."""
+    top = 0.0
+    for block, laid in zip(pane.blocks, pane.laids, strict=True):
+        if offset < top + laid.height:
+            share, key, top = (offset - top) / laid.height, block.key, 0.0
+            for now, form in zip(blocks, laids, strict=True):
+                if now.key == key:
+                    return top + share * form.height
+                top += form.height
+            return offset
+        top += laid.height
+    return offset
 
 
 def _anchored(

@@ -13,8 +13,8 @@ from screens.paper.sheet import Sheet
 
 GREAT = (112, 88)
 """Height of a great main bar in dp: in a high window and in a low one."""
-FLAT = 600
-"""Width in dp from which it stands beside the others in a low window."""
+FLAT, FULL = 430, 600
+"""Widths in dp of a low window from which all stand beside each other, and from which the words of a great one are large."""
 
 
 @frozen(kw_only=True)
@@ -47,7 +47,7 @@ def bars(block: Bars, sheet: Sheet) -> None:
     if not shown:
         return
     # Where the window is low and wide, height is what is scarce.
-    flat = block.great and sheet.look.low and sheet.width >= dp(FLAT) and _fit_beside(sheet, shown, room)
+    flat = sheet.look.low and sheet.width >= dp(FLAT) and _fit_beside(sheet, shown, room)
     beside = flat or (not block.great and len(shown) <= 2 and _fit_beside(sheet, shown, room))  # noqa: PLR2004
     lines = [shown] if beside else [shown[:-1], shown[-1:]]
     if len(lines[0]) == 2 and len(lines) == 2 and not _fit_beside(sheet, lines[0], room):  # noqa: PLR2004
@@ -58,7 +58,8 @@ def bars(block: Bars, sheet: Sheet) -> None:
             continue
         wide = (room - gap * (len(line) - 1)) / len(line)
         least = tall if block.main in line or block.tall else dp(48)
-        role = LEAD if block.great and block.main in line else TEXT
+        large = block.great and block.main in line and not (flat and sheet.width < dp(FULL))
+        role = LEAD if large else TEXT
         if block.great:
             least = dp(GREAT[sheet.look.low] if block.main in line else ROW)
         high = max(

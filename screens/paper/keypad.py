@@ -196,18 +196,19 @@ def _cells(sheet: Sheet, block: Keys, rows: list[list[tuple[str, str]]]) -> None
                 text = block.unit if part == UNIT else _("Clear") if part == CLEAR else letter
                 name = _("Unit {unit}").format(unit=text) if part == UNIT else text
                 fitted = sheet.fits(text, role, each - dp(12), bold=True)
-                mark = dp(16) if part == UNIT and len(block.units) > 1 else 0
+                mark = dp(17) if part == UNIT and len(block.units) > 1 else 0
+                pad = dp(3 if mark else 6)
                 sheet.write(
                     text,
                     role,
-                    x + dp(6),
+                    x + pad,
                     y + (tall - fitted.height) / 2,
-                    each - dp(12) - mark,
+                    each - 2 * pad - mark,
                     bold=True,
                     align="center",
                 )
                 if mark:
-                    sheet.icon("open", x + each - dp(24), y + (tall - dp(18)) / 2, dp(18))
+                    sheet.icon("open", x + each - dp(20), y + (tall - dp(18)) / 2, dp(18))
             if part != UNIT or len(block.units) > 1:
                 sheet.touch(f"key {part}", x, y, each, tall, name)
     sheet.y = len(rows) * tall + dp(2)

@@ -5,18 +5,25 @@ from dataclasses import replace
 
 from kivy.metrics import dp
 
-from screens.blocks import Block
+from screens.blocks import Block, Entry
 from screens.page import Foot, Page
 from screens.paper.bars import Bars
 from screens.paper.furniture import Header, Places
 from screens.paper.keypad import entry_blocks
 from screens.paper.measure import measure
-from screens.paper.scale import LINE, NUMBERS, Look
+from screens.paper.scale import EDGE, LINE, NUMBERS, TOUCH, Look
 
 SHARE = 0.55
 """Most of the height that header, foot and places may take."""
 LOW = 700
 """Height of a window in dp below which it is low."""
+
+RAIL = 80
+"""Width of the places in dp where they stand at the side."""
+FOOT_BESIDE = 0.46
+"""Share of a low and wide window that an entry takes beside the page."""
+TIGHT = 350
+"""Height of a window in dp below which what is entered beside the page stands beside its header, too."""
 
 SHRINKS = 0.25
 """Share by which text may shrink so that what belongs together is in sight at once."""
@@ -59,6 +66,17 @@ def foot_look(blocks: tuple[Block, ...], width: float, look: Look, most: float) 
     return replace(look, scale=1.0)
 
 
+def foot_room(width: float, height: float, wide: float) -> float:
+    """Return the height that header and foot may take in a window, where a rail leaves them so much of its width."""
+    return height * (1.0 - (1.0 - SHARE) * width / wide)
+
+
+def beside_width(entry: Entry, width: float) -> float:
+    """Return how wide an entry stands beside the page: more where the signs beside the digits need it to be touched."""
+    signs = entry.field.signs.split() or entry.field.signs
+    return max(width * FOOT_BESIDE, dp(TOUCH) * (2 + len(signs)) + dp(EDGE))
+
+
 def whole_look(blocks: Sequence[Block], whole: str, width: float, look: Look, room: float) -> Look:
     """Return the look in which the blocks up to the one named stand in the room; their text shrinks by a quarter at most."""
     keys = [block.key for block in blocks]
@@ -73,8 +91,10 @@ def whole_look(blocks: Sequence[Block], whole: str, width: float, look: Look, ro
 
 
 def matter(page: Page, width: float, height: float, scale: float) -> float:
-    """Return the share of an upright window that is left for the crown and the blocks of a page."""
+    """Return the share of a window that is left for the crown and the blocks of a page."""
     look = look_of(height, scale)
+    if look.low and width > height:
+        return _lying(page, width, height, look)
     taken = measure(Header(key="header", title=page.title, tools=page.tools), width, look.framed()).height
     if page.places and page.foot.entry is None:
         taken += measure(Places(key="places", here="ride"), width, look.framed()).height
@@ -83,3 +103,20 @@ def matter(page: Page, width: float, height: float, scale: float) -> float:
     chosen = foot_look(blocks, wide, look, height * SHARE - taken)
     taken += sum(measure(block, wide, chosen).height for block in blocks)
     return 1.0 - taken / height
+
+
+def _lying(page: Page, width: float, height: float, look: Look) -> float:
+    """Return the share where an entry stands beside the page, and the places in a rail: of the area, for both take width."""
+    nav = page.places and page.foot.entry is None
+    left = width - dp(RAIL) if nav else width
+    if page.foot.entry is not None and height < dp(TIGHT):
+        left -= beside_width(page.foot.entry, width)
+    taken = measure(Header(key="header", title=page.title, tools=page.tools), left, look.framed()).height
+    blocks = foot_blocks(page.foot, low=True)
+    if page.foot.entry is not None:
+        left = width - beside_width(page.foot.entry, width)
+    else:
+        wide = min(left, dp(LINE))
+        chosen = foot_look(blocks, wide, look, foot_room(width, height, left) - taken)
+        taken += sum(measure(block, wide, chosen).height for block in blocks)
+    return (1.0 - taken / height) * left / width

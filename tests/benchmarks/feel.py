@@ -116,17 +116,16 @@ def ours() -> None:
 
 
 def matter_table(folder: Path) -> Iterator[str]:
-    """Yield the least share of the height that any page leaves for its matter, by size and text scale."""
+    """Yield the least share of the window that any page leaves for its matter, by size and text scale."""
     from screens.paper.room import matter  # noqa: PLC0415  (after Kivy's environment is set)
     from tests.pages.states import states  # noqa: PLC0415
-    from tests.pages.test_layout import SCALES, SIZES  # noqa: PLC0415
+    from tests.pages.test_layout import LIES, SCALES, SIZES  # noqa: PLC0415
 
     pages = [page for name in plain_pages() for _, page in states(name, folder / name)]
     yield "least share of the matter (bar 45 %)" + "".join(f"{f'text {scale}':>10}" for scale in SCALES)
-    for width, height in SIZES:
-        if width < height:
-            shares = (min(matter(page, width, height, scale) for page in pages) for scale in SCALES)
-            yield f"{f'{width}x{height}':>36}" + "".join(f"{share:>10.0%}" for share in shares)
+    for width, height in (*SIZES, *LIES):
+        shares = (min(matter(page, width, height, scale) for page in pages) for scale in SCALES)
+        yield f"{f'{width}x{height}':>36}" + "".join(f"{share:>10.0%}" for share in shares)
 
 
 def _alive(driver: Any, name: str) -> int:

@@ -14,7 +14,16 @@ from screens.paper.furniture import Header, Places
 from screens.paper.ink import width_of
 from screens.paper.measure import measure
 from screens.paper.picture import lay
-from screens.paper.room import SHARE, foot_blocks, foot_look, look_of, matter
+from screens.paper.room import (
+    FOOT_BESIDE,
+    SHARE,
+    TIGHT,
+    beside_width,
+    foot_blocks,
+    foot_look,
+    look_of,
+    matter,
+)
 from screens.paper.scale import LINE, SMALL, TWO_PANES, Look
 from screens.paper.sheet import Drawing, Ink, Laid, Sheet, Touch
 from tests.pages.sentences import faults_of
@@ -29,6 +38,8 @@ BESIDE = (
     (915 - LYING[0] - LYING[2], 412 - LYING[1] - LYING[3]),
 )
 """What they leave of a usual phone, of the smallest one, and of one on its side: the paper lays a page out for that."""
+LIES = ((740, 360), (568, 320))
+"""Smaller phones on their side."""
 SCALES = (1.0, 1.3, 1.6, 2.0)
 SLACK = 1.5
 LEAST = 48
@@ -48,9 +59,13 @@ def laids(page: Page, width: float, height: float, scale: float) -> Iterator[tup
     blocks = foot_blocks(
         page.foot, low=look.low, sentence=page.foot.entry.sentence if page.foot.entry else ""
     )
-    chosen = foot_look(blocks, min(width, LINE), look, height * SHARE)
+    beside = page.foot.entry is not None and look.low and width > height
+    wide, most = (
+        (beside_width(page.foot.entry, width), height) if beside else (min(width, LINE), height * SHARE)
+    )
+    chosen = foot_look(blocks, wide, look, most)
     for block in blocks:
-        yield f"foot {block.key}", measure(block, min(width, LINE), chosen)
+        yield f"foot {block.key}", measure(block, wide, chosen)
 
 
 def faults(laid: Laid) -> Iterator[str]:
@@ -137,18 +152,49 @@ def test_beside_the_bars_of_the_system_nothing_is_cut_and_every_sentence_is_plai
     assert found == []
 
 
+def more_signs(page: Page, width: float) -> bool:
+    """Tell whether what is entered has more signs than the usual room of the keys beside a page holds."""
+    return page.foot.entry is not None and beside_width(page.foot.entry, width) > width * FOOT_BESIDE
+
+
 @pytest.mark.parametrize("name", names())
-def test_the_matter_has_at_least_45_percent_of_the_height(name: str, tmp_path: Path) -> None:
+def test_the_matter_has_at_least_45_percent_of_the_window(name: str, tmp_path: Path) -> None:
     low = []
     for what, page in states(name, tmp_path):
-        for width, height in SIZES:
-            if width > height:
-                continue
+        for width, height in (*SIZES, *LIES):
             for scale in SCALES:
                 share = matter(page, width, height, scale)
+                if (width, height) in LIES and more_signs(page, width):
+                    continue
                 if share < 1.0 - SHARE:
                     low.append(f"{what} {width}x{height} {scale}: {share:.0%}")
     assert low == []
+
+
+@pytest.mark.parametrize("name", names())
+def test_on_its_side_what_is_entered_and_its_keys_stand_whole_beside_the_page(
+    name: str, tmp_path: Path
+) -> None:
+    """With three buttons of the system at the right, and at the largest text."""
+    found = []
+    for what, page in states(name, tmp_path):
+        entry = page.foot.entry
+        if entry is None:
+            continue
+        for width, height in (BESIDE[2], *((whole - LYING[2], high) for whole, high in LIES)):
+            look = look_of(height, SCALES[-1])
+            header = measure(Header(key="header", title=page.title, tools=page.tools), width, look.framed())
+            room = height if height < TIGHT else height - header.height
+            blocks = foot_blocks(page.foot, low=True, sentence=entry.sentence)
+            wide = beside_width(entry, width)
+            chosen = foot_look(blocks, wide, look, room)
+            forms = [measure(block, wide, chosen) for block in blocks]
+            if sum(laid.height for laid in forms) > room:
+                found.append(
+                    f"{what} {width}x{height}: {sum(laid.height for laid in forms):.0f} of {room:.0f}"
+                )
+            found += [f"{what} {width}x{height}: {fault}" for laid in forms for fault in faults(laid)]
+    assert found == []
 
 
 def test_a_text_that_has_no_room_is_found() -> None:

@@ -1,0 +1,133 @@
+"""Wide windows on the app itself: phones on their side beside bars and a cut-out, and windows dragged from size to size."""
+
+from collections.abc import Iterator
+
+import pytest
+
+from screens.acts.entering import Ask
+from screens.paper.room import SHARE, matter
+from screens.phone import bars
+from screens.phone.bars import Covered, Sides
+from tests.screens.session import Session
+from tests.screens.test_edges import PAGES, under
+
+BUTTONS, NOTCH, BOTH = Sides(0, 0, 48, 0), Sides(36, 0, 0, 24), Sides(36, 24, 48, 0)
+"""What is covered on its side, in dp: three buttons; a cut-out at the left and the bar of gestures; a cut-out and buttons."""
+LYING = ((915, 412), (740, 360), (568, 320))
+DRAGGED = ((1200, 900), (1280, 800), (915, 412), (568, 320), (800, 1280), (360, 640))
+
+
+@pytest.fixture
+def covered(monkeypatch: pytest.MonkeyPatch) -> Iterator[dict[str, Covered]]:
+    """Give what the phone says is covered, to be changed."""
+    now = {"is": Covered()}
+    monkeypatch.setattr(bars, "covered", lambda: now["is"])
+    yield now
+    now["is"] = Covered()
+
+
+@pytest.mark.parametrize("text", [1.0, 2.0])
+@pytest.mark.parametrize("sides", [BUTTONS, NOTCH, BOTH], ids=["buttons", "cut-out", "both"])
+def test_on_its_side_nothing_stands_under_bars_or_cut_out(
+    app: Session, covered: dict[str, Covered], sides: Sides, text: float
+) -> None:
+    app.state.set_person(text=text)
+    for size in LYING:
+        covered["is"] = Covered(sides)
+        app.resize(*size)
+        app.frame(2, seconds=0.4)
+        for page in PAGES:
+            app.front.go(page)
+            app.frame(3, seconds=0.2)
+            assert under(app, sides) == [], (size, page)
+        app.front.go("numbers.gearing")
+        app.front.perform(Ask("drive.wheel_diameter"))
+        app.frame(3, seconds=0.2)
+        assert under(app, sides) == [], (size, "keypad")
+        app.key(27)
+
+
+@pytest.mark.parametrize("text", [1.0, 2.0])
+def test_what_is_reckoned_of_the_matter_is_what_stands_there(app: Session, text: float) -> None:
+    app.state.set_person(text=text)
+    for size in LYING:
+        app.resize(*size)
+        for page, asked in (
+            ("ride.tension", ""),
+            ("numbers.gearing", ""),
+            ("numbers.gearing", "drive.wheel_diameter"),
+        ):
+            app.front.go(page)
+            if asked:
+                app.front.perform(Ask(asked))
+            app.settle()
+            paper = app.page
+            crown = paper.parts.crown
+            panes = [pane for pane in paper.parts.panes if pane.opacity]
+            tall = panes[0].height + (crown.height if crown.opacity else 0.0)
+            # The rail, and what stands beside the page, take of the width.
+            taken = paper.parts.foot[0].width if paper.entry is not None else 0.0
+            rail = paper.parts.places.width if paper.parts.places.opacity else 0.0
+            share = tall * (size[0] - taken - rail) / (size[0] * size[1])
+            assert share == pytest.approx(matter(paper.page, *size, text), abs=0.005)
+            assert share >= 1.0 - SHARE
+            assert not crown.opacity or crown.y >= panes[0].top - 1
+            app.key(27)
+            app.settle()
+
+
+def test_a_dragged_window_keeps_page_typed_text_focus_and_place(app: Session) -> None:
+    app.resize(1200, 900)
+    app.front.go("numbers.gearing")
+    app.settle()
+    app.key(9)
+    app.key(9)
+    app.settle()
+    for size in DRAGGED:
+        app.resize(*size)
+        stop = app.page.focused.area()
+        assert stop is not None
+        assert (app.page.title, stop[1].name) == ("Gearing and speed", "Wheel pulley"), size
+        spot = next(one for one in app.page.spots() if one.touch is stop[1])
+        assert spot.part.y - 1 <= spot.y <= spot.part.top, size
+    app.type("97")
+    for size in DRAGGED:
+        app.resize(*size)
+        assert app.page.entry.text == "97", size
+        assert app.page.entry.label == "Wheel pulley"
+
+
+def top_block(app: Session) -> str:
+    """Return the key of the block at the upper edge of the first pane."""
+    pane = app.page.parts.panes[0]
+    top = 0.0
+    for block, laid in zip(pane.blocks, pane.laids, strict=True):
+        top += laid.height
+        if top > pane.offset + 1:
+            return str(block.key)
+    return ""
+
+
+def test_a_dragged_window_keeps_the_place_that_was_scrolled_to(app: Session) -> None:
+    app.resize(412, 915)
+    app.front.go("settings.sources")
+    app.settle()
+    pane = app.page.parts.panes[0]
+    pane.to(pane.total / 2)
+    app.settle()
+    before = top_block(app)
+    for size in ((420, 700), (640, 500), (915, 412), (700, 900), (412, 915)):
+        app.resize(*size)
+        assert top_block(app) == before, size
+
+
+def test_a_dragged_window_keeps_what_is_written(app: Session) -> None:
+    app.resize(1200, 900)
+    app.key(ord("f"), "ctrl")
+    app.page.writing.text = "belt"
+    for size in DRAGGED:
+        app.resize(*size)
+        assert app.page.writing is not None
+        assert app.page.writing.text == "belt"
+        spot = next(one for one in app.page.spots() if one.touch is not None and one.touch.part == "field")
+        assert app.page.writing.pos == [spot.x, spot.y]
