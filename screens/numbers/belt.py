@@ -2,12 +2,14 @@
 
 from logic.answers.asked import Asked
 from logic.answers.belt_choice import BeltChoice, BeltRow, belt_choice
-from logic.answers.reading import Result
+from logic.answers.first_figure import lacking
+from logic.answers.reading import Open, Result
 from logic.board import Value
 from screens.acts.entering import Put
 from screens.asking import keeps, stepper
-from screens.blocks import Block, Line, Picture, Section, Words
+from screens.blocks import Block, Figure, Line, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
+from screens.numbers.nearer import following, lacks_values, not_yet
 from screens.page import Page
 from screens.pictures.drive import drive
 from screens.tongue import _
@@ -18,6 +20,8 @@ from screens.world import World
 
 HEAD = "centre"
 BELT = "drive.belt_teeth"
+ROUND = ("drive.belt_teeth", "drive.motor_teeth", "drive.wheel_teeth", "drive.profile")
+"""Values that give the centre distance; the print of a belt gives its profile, too, so that comes last."""
 FIRST = ("teeth_in_mesh", "lay_on", "take_up", "used_start", "used_top", "smallest")
 VALUES = values_of("numbers.belt")
 
@@ -38,7 +42,7 @@ def belt_page(world: World) -> Page:
     return figure_page(
         world,
         title=_("Belt"),
-        crown=figures.crown(HEAD),
+        crown=_crown(world, figures),
         controls=("drive.motor_teeth", "drive.wheel_teeth", stepper(world, BELT, _("Belt"))),
         picture=(*_notes(answer), *_stock(world, answer), *_drawing(world, answer)),
         figures=lambda: figures.rows(FIRST, _("The drive"), HEAD),
@@ -54,7 +58,16 @@ def belt_page(world: World) -> Page:
         ),
         values=VALUES,
         values_title=_("Tap one to try another value"),
+        then=following(world, (ROUND,)),
     )
+
+
+def _crown(world: World, figures: Figures) -> Figure:
+    """Return the centre distance; before there is one, which values give it."""
+    lacks = lacking(world.board, world.person.rider, ROUND)
+    if lacks and lacks_values(figures.items[HEAD]):
+        return not_yet(Open(HEAD, missing=lacks), figures.labels[HEAD], grey=False)
+    return figures.crown(HEAD)
 
 
 def _on_board(world: World, row: BeltRow) -> bool:

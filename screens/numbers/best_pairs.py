@@ -72,7 +72,7 @@ def best_told(world: World) -> BestPairs:
     """Return which pulleys do what is wished for, and what stands in the way of an answer."""
     table, wish = table_of(world), wished(world)
     if table.missing:
-        return BestPairs(_("Not known yet"), _lacking(table.missing), PLAIN, Ask(table.missing[0]))
+        return BestPairs(_("Tap to fill in"), _lacking(table.missing), PLAIN, Ask(table.missing[0]))
     if table.problem is not None:
         return BestPairs(_("Not known yet"), refusal(table.problem, world.style), UNSURE)
     if not table.pairs:

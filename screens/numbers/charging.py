@@ -71,7 +71,7 @@ def _verdict(world: World, answer: Charging) -> Verdict:
     elif answer.amps in OVER:
         word, text, form = _("Too many amps: up to {amps}").format(amps=limit), AMPS[answer.amps], WRONG
     elif isinstance(time, Open):
-        word, text, form = upto or _("Not known yet"), why(time, style), PLAIN
+        word, text, form = upto or _("Tap to fill in"), why(time, style), PLAIN
     else:
         given = "" if amps is None else style.number(float(amps.si), "current")
         word = _("with {amps} {time}").format(amps=given, time=about_hours(time.value))

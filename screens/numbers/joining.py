@@ -60,7 +60,7 @@ def _verdict(world: World, answer: Joining) -> Verdict:
     style, head, apart = world.style, answer.items[answer.head], answer.items["apart"]
     act = working(head, JOINING[answer.head])
     if isinstance(head, Open):
-        return Verdict(key="verdict", word=_("Not known yet"), text=why(head, style), act=act, lines=2)
+        return Verdict(key="verdict", word=_("Tap to fill in"), text=why(head, style), act=act, lines=2)
     shown = style.number(head.value, head.quantity)
     parallel, over = answer.way == "parallel", any(one.key == OVER for one in answer.hazards)
     if over:

@@ -64,7 +64,7 @@ def _verdict(world: World, answer: Wiring) -> Verdict:
     )
     text, form = f"{wire} {enough}".strip(), PLAIN
     if fuse is None:
-        word = _("Not known yet")
+        word = _("Tap to fill in")
         if isinstance(riding, Result):
             word = _("Rides at {amps}").format(amps=style.number(riding.value, "current"))
         text = f"{why(item, style) if not isinstance(item, Result) else ''} {enough}".strip()

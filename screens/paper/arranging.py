@@ -211,6 +211,12 @@ class Arranging:
                 offset = min(offset, max(0.0, whole - pane.height))
             if way.offsets is None:
                 offset = _anchored(pane, blocks, laids, way.press, offset)
+                if (
+                    page.foot.entry is not None
+                    and way.press is not None
+                    and way.press.block.key == page.foot.entry.key
+                ):
+                    offset = _in_sight(pane, blocks, laids, page.foot.entry.key, offset)
             pane.fill(blocks, laids, offset)
         self.parts.keep(page.blocks)
 
@@ -238,6 +244,18 @@ def _same_place(pane: Pane, blocks: tuple[Block, ...], laids: tuple[Laid, ...], 
                 top += form.height
             return offset
         top += laid.height
+    return offset
+
+
+def _in_sight(
+    pane: Pane, blocks: tuple[Block, ...], laids: tuple[Laid, ...], key: str, offset: float
+) -> float:
+    """Return the offset with which the block of a key is whole over what has risen under it."""
+    end = 0.0
+    for block, laid in zip(blocks, laids, strict=True):
+        end += laid.height
+        if block.key == key:
+            return min(max(offset, end - pane.height), max(0.0, end - laid.height))
     return offset
 
 

@@ -74,3 +74,13 @@ def test_one_missing_value_leads_to_the_next(bare: Reader, page: str) -> None:
     then = bare.page.foot.main.act
     assert isinstance(then, Ask)
     assert then.key != first
+
+
+def test_a_centre_distance_says_what_it_needs_and_asks_for_it(bare: Reader) -> None:
+    bare.open("numbers.belt")
+    assert (bare.page.crown.number, bare.page.crown.unit) == ("4", "values to give")
+    bare.act(bare.page.crown.act)
+    # The print on the belt's back gives its profile, too.
+    fill(bare, ("280-5M-15", "16", "40"))
+    # Ours: the centres of Towpath 36, worked for its page of the belt.
+    assert (bare.page.crown.number, bare.page.crown.unit) == ("67.3", "mm")

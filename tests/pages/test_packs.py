@@ -133,7 +133,7 @@ def test_a_stepper_ends_at_its_limit(charger: Reader) -> None:
 
 def test_a_charger_that_lacks_a_value_asks_for_it(bare: Reader) -> None:
     bare.open("numbers.charging")
-    assert (bare.page.crown.word, bare.page.crown.form) == ("Not known yet", PLAIN)
+    assert (bare.page.crown.word, bare.page.crown.form) == ("Tap to fill in", PLAIN)
     bare.act(bare.page.crown.act)
     assert bare.world.asking.key == "pack.charger_current"
 

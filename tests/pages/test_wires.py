@@ -62,7 +62,7 @@ def test_a_step_of_the_gauge_is_the_next_printed_wire(wires: Reader) -> None:
 
 def test_without_a_lead_the_ride_is_told_and_the_lead_asked_for(bare: Reader) -> None:
     bare.open("numbers.wiring")
-    assert (bare.page.crown.word, bare.page.crown.form) == ("Not known yet", PLAIN)
+    assert (bare.page.crown.word, bare.page.crown.form) == ("Tap to fill in", PLAIN)
     put(bare, amps=30.0)
     # Ours: 25 % at 30 A and 8 A for the rest: sqrt(0.25 * 900 + 0.75 * 64) = 16.5 A.
     assert bare.page.crown.word == f"Rides at 16.5{GAP}A"

@@ -338,3 +338,17 @@ def test_the_crown_begins_where_what_is_under_it_begins(gears: Session) -> None:
         gears.resize(*size)
         paper = gears.page
         assert paper.parts.crown.x == pytest.approx(paper.parts.panes[0].x, abs=1), size
+
+
+@pytest.mark.parametrize("size", [(320, 568), (360, 640)], ids=str)
+def test_a_row_that_is_entered_stays_in_sight_over_the_keypad(gears: Session, size: tuple[int, int]) -> None:
+    gears.resize(*size)
+    spot = gears.find("Wheel diameter")
+    pane = spot.part
+    # The row lies at the foot of the page, where the keypad will rise.
+    pane.to(spot.down + spot.height - pane.height)
+    gears.settle()
+    gears.tap("Wheel diameter")
+    gears.settle()
+    row = gears.find("Wheel diameter")
+    assert row.y >= gears.page.parts.foot[0].top
