@@ -1,15 +1,16 @@
 """What upkeep reads of the log: rides, checks, tensions, belts and joints of one board, kept up to date."""
 
-from collections.abc import Iterable, Iterator
+from contextlib import suppress
 from dataclasses import replace
-from datetime import UTC, datetime, timedelta
-from itertools import takewhile
+from datetime import datetime
 
-from logic.checks.open_faults import Finding, OpenFault, finding, still_open
-from logic.frozen import frozen
+from logic.checks.open_faults import finding
+from logic.errors import UNREADABLE
+from logic.history import SAME_RIDE, Event, History
 from logic.log import Check, Ride
 from logic.log.checks import ALL_RIGHT, WITH_NOTES
 from logic.store import Record, Store
+from logic.store.errors import CannotStore
 
 KINDS = ("ride", "check", "tension", "tightening", "belt_fitted", "snooze")
 """Kinds of entries that decide what is due."""
@@ -17,121 +18,27 @@ KINDS = ("ride", "check", "tension", "tightening", "belt_fitted", "snooze")
 RIDDEN = (ALL_RIGHT, WITH_NOTES)
 """Verdicts of a check before a ride after which one rides."""
 
-SAME_RIDE = timedelta(hours=24)
-"""A ride entered this near to a check before or after a ride is the ride of that check."""
+SUMMARY = "ledger/"
+"""Setting of a board's summary."""
 
-CLOCK_SLACK = timedelta(days=1)
-"""A date further ahead of now than this was written while the clock was wrong."""
+VERSION = 1
+"""Of the form of a summary; one of another form is made anew."""
 
-NEVER = datetime.max.replace(tzinfo=UTC) - timedelta(days=2)
-"""Later than any date of an entry."""
+LONG = 400
+"""Entries that were read at once, from which a summary is worth its place."""
 
-NOTHING_FOUND = Finding()
+LOOK_BACK = 2000
+"""Entries of each kind that are read of a long log: no rule counts further than that."""
 
-
-@frozen
-class Event:
-    """One entry, cut down to what counts: its row, its time, its kind, and what it is about.
-
-    `about` is the base of a checklist, a belt's side, a joint or an upkeep rule. `distance` in m is that of a
-    ride.
-    """
-
-    row: int
-    at: datetime
-    kind: str
-    about: str = ""
-    distance: float = 0.0
-    crash: bool = False
-    wet: bool = False
-    finished: bool = True
-    found: Finding = NOTHING_FOUND
-
-
-class History:
-    """The events of one board, oldest first, with what lets a rule look back over years at once."""
-
-    def __init__(self, events: Iterable[Event] = ()) -> None:
-        """Take events in their order."""
-        self.events: list[Event] = []
-        self.faults: tuple[OpenFault, ...] = ()
-        self._rides: list[int] = [0]
-        self._way: list[float] = [0.0]
-        self._places: dict[tuple[str, str], list[int]] = {}
-        self._open: tuple[str, datetime] | None = None
-        self._later: list[datetime] = []
-        for event in events:
-            self.add(event)
-
-    def add(self, event: Event) -> None:
-        """Put the next event at the end.
-
-        An entered ride and a finished check after a ride are a ride; within a day of each other they are one.
-        A check before a ride is none: one may stay at home after it.
-        """
-        rides = 0
-        if event.kind == "ride" or (event.kind == "check" and event.about == "after_ride" and event.finished):
-            other = self._open
-            pair = other is not None and other[0] != event.kind and abs(event.at - other[1]) <= SAME_RIDE
-            rides, self._open = (0, None) if pair else (1, (event.kind, event.at))
-        if event.kind == "check":
-            self.faults = still_open(self.faults, event.about, event.found)
-        for name in _names(event):
-            self._places.setdefault(name, []).append(len(self.events))
-        self.events.append(event)
-        self._later = []
-        self._rides.append(self._rides[-1] + rides)
-        self._way.append(self._way[-1] + event.distance)
-
-    def first(self, kind: str, about: str = "") -> int | None:
-        """Return the place of the first event of a kind, about something if that is given."""
-        places = self._places.get((kind, about))
-        return places[0] if places else None
-
-    def last(self, kind: str, about: str = "") -> int | None:
-        """Return the place of the last one."""
-        places = self._places.get((kind, about))
-        return places[-1] if places else None
-
-    def ridden(self, after: int, until: int | None = None) -> tuple[int, float]:
-        """Return rides and metres after the event at a place, up to and with the one at another."""
-        end = len(self.events) - 1 if until is None else until
-        return self._rides[end + 1] - self._rides[after + 1], self._way[end + 1] - self._way[after + 1]
-
-    def when(self, place: int, now: datetime) -> datetime | None:
-        """Return the date of the event at a place, None when no plausible one is known.
-
-        The order of the entries is certain, their dates are not: one written while the clock was ahead stands after now, or
-        after an entry that came later. It counts from the latest plausible date before it, so that nothing falls due later
-        for it, also once now has come to that date.
-        """
-        latest = min(now, self._earliest_from(place)) + CLOCK_SLACK
-        if self.events[place].at <= latest:
-            return self.events[place].at
-        return max((event.at for event in self.events[:place] if event.at <= latest), default=None)
-
-    def _earliest_from(self, place: int) -> datetime:
-        """Return the earliest date from an event on. Dates before the first event are of a clock that lost its time."""
-        if not self._later:
-            first, found = self.events[0].at, NEVER
-            for event in reversed(self.events):
-                found = min(found, event.at) if event.at >= first - CLOCK_SLACK else found
-                self._later.append(found)
-            self._later.reverse()
-        return self._later[place]
-
-
-def _names(event: Event) -> Iterator[tuple[str, str]]:
-    yield event.kind, ""
-    if event.about and event.finished:
-        yield event.kind, event.about
-    for name in ("crash", "wet"):
-        if getattr(event, name):
-            yield event.kind, name
+ABOUT = {"check": "base", "tension": "belt", "belt_fitted": "belt", "tightening": "joint", "snooze": "rule"}
+"""The field of each kind of entry that says what it is about."""
 
 
 class Ledger:
-    """Reads the events of one board. `read` brings them up to the log at the cost of what is new."""
+    """Reads the events of one board. `read` brings them up to the log at the cost of what is new.
+
+    Of a long log a summary is kept in the file, so that the first look after a start is as short as on a young board.
+    """
 
     def __init__(self, store: Store, board: str) -> None:
         """Read from a store at the first call of `read`."""
@@ -139,44 +46,59 @@ class Ledger:
         self._history = History()
         self._seen = (-1, -1)
 
-    def read(self) -> History:
-        """Return the events, read again only as far as the log has changed."""
+    def read(self, now: datetime | None = None) -> History:
+        """Return the events, read again only as far as the log has changed.
+
+        With dates out of their order, or after `now`, a summary would not do: then the whole log is read.
+        """
         newest = self.store.newest()
         if newest != self._seen:
             known = self._seen[0] if newest[1] == self._seen[1] else -1
             if known < 0:
-                self._history = History()
-            fresh = [
-                _event(record) for kind in KINDS for record in self._since(kind, known) if record.readable
-            ]
-            for event in sorted(fresh, key=lambda event: event.row):
-                self._history.add(event)
+                known, self._history = summary(self.store, self.board, newest)
+            read = self._add(known)
             self._seen = newest
+            if read > LONG and self._history.orderly(now):
+                keep(self.store, self.board, newest, self._history)
+        if self._history.short and not self._history.orderly(now):
+            self._history = History()
+            self._add(-1)
         return self._history
+
+    def _add(self, known: int) -> int:
+        """Add the events after a row; return how many."""
+        fresh = [_event(record) for kind in KINDS for record in self._since(kind, known) if record.readable]
+        for event in sorted(fresh, key=lambda event: event.row):
+            self._history.add(event)
+        return len(fresh)
 
     def _since(self, kind: str, known: int) -> list[Record]:
         if known < 0:
             return self.store.page(self.board, kind, limit=LOOK_BACK)
-        found: list[Record] = []
-        before: int | None = None
-        while True:
-            page = self.store.page(self.board, kind, before, limit=FEW)
-            fresh = list(takewhile(lambda record: record.id > known, page))
-            found += fresh
-            if len(fresh) < FEW:
-                return found
-            before = page[-1].id
+        return self.store.page(self.board, kind, after=known, limit=-1)
 
 
-LOOK_BACK = 2000
-"""Entries of each kind that are read of a long log: no rule counts further than that."""
+def summary(store: Store, board: str, newest: tuple[int, int]) -> tuple[int, History]:
+    """Return the row up to which a summary is kept and what it says; -1 and nothing where none holds any more."""
+    said = store.get(SUMMARY + board, {})
+    try:
+        row, acted = said["seen"]
+        if said["of"] == _of(store) and acted == newest[1] and row <= newest[0]:
+            return row, History.from_dict(said)
+    except UNREADABLE:
+        pass
+    return -1, History()
 
-FEW = 50
-"""Entries read at a time when only new ones are wanted."""
+
+def keep(store: Store, board: str, newest: tuple[int, int], history: History) -> None:
+    """Keep a summary of a history as it stands at the newest rows. Where there is no room for it, it is done without."""
+    with suppress(CannotStore):
+        store.put(SUMMARY + board, {"of": _of(store), "seen": newest, **history.to_dict()})
 
 
-ABOUT = {"check": "base", "tension": "belt", "belt_fitted": "belt", "tightening": "joint", "snooze": "rule"}
-"""The field of each kind of entry that says what it is about."""
+def _of(store: Store) -> list[object]:
+    """Return what makes a summary void when it changes: its form, and a file of which not all could be read."""
+    return [VERSION, store.get("salvaged")]
 
 
 def _event(record: Record) -> Event:

@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 from functools import cache
 
 from logic.frozen import frozen
-from logic.ledger import History
+from logic.history import History
 from logic.tables import Row, rows
 
 SNOOZED_FOR = timedelta(days=7)

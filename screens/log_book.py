@@ -1,9 +1,11 @@
 """The log as pages read it: each entry looked up once."""
 
+from datetime import datetime
 from functools import cached_property
 from typing import Any
 
-from logic.ledger import History, Ledger
+from logic.history import History
+from logic.ledger import Ledger
 from logic.store import Record as Entered
 from logic.store import Store
 
@@ -15,12 +17,14 @@ class LogBook:
         """Read nothing yet."""
         self.store, self.board = store, board
         self.ledger = ledger if ledger is not None and ledger.board == board else None
+        self._history: History | None = None
 
-    @cached_property
-    def history(self) -> History:
+    def history(self, now: datetime) -> History:
         """Return what the log holds of rides, checks, tensions and joints."""
-        self.ledger = self.ledger or Ledger(self.store, self.board)
-        return self.ledger.read()
+        if self._history is None:
+            self.ledger = self.ledger or Ledger(self.store, self.board)
+            self._history = self.ledger.read(now)
+        return self._history
 
     @cached_property
     def _latest(self) -> dict[Any, Entered | None]:

@@ -15,7 +15,7 @@ from logic.answers.fitted import for_board
 from logic.board import Board, Value
 from logic.checks.lists import Checklist, checklist, checklists
 from logic.frozen import frozen
-from logic.ledger import History
+from logic.history import History
 from logic.log.rides import LoggedRide
 from logic.person import Person
 from logic.store import Clock, Store
@@ -151,7 +151,7 @@ class World:
 
     def history(self) -> History:
         """Return what the log of the board in use holds."""
-        return self.log.history
+        return self.log.history(self.now)
 
     @cached_property
     def upcoming(self) -> tuple[Due, ...]:

@@ -73,7 +73,7 @@ def table(sizes: tuple[int, ...]) -> Iterator[str]:
             fill(path, entries)
             with Store(path, lambda: now) as store:
                 for name, act in _acts(store, entries).items():
-                    times.setdefault(name, []).append(timed(act, 3 if "upkeep" in name else 15))
+                    times.setdefault(name, []).append(timed(act, 15))
     yield f"{'log, entries':28}" + "".join(f"{size:>12,}" for size in sizes) + "   last over first"
     for name, took in times.items():
         yield f"{name:28}" + "".join(f"{ms:>9.2f} ms" for ms in took) + f"{took[-1] / took[0]:>8.2f}"

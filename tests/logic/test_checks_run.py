@@ -37,7 +37,7 @@ from logic.checks.verdict import (
     verdict,
 )
 from logic.errors import InputError
-from logic.ledger import Event, History
+from logic.history import Event, History
 
 NOW = datetime(2026, 11, 25, 10, 0, tzinfo=UTC)
 OF = checklist("before_ride")

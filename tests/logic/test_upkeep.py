@@ -5,7 +5,7 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from logic.ledger import Event, History
+from logic.history import Event, History
 from logic.upkeep import Due, upkeep
 
 START = datetime(2026, 11, 1, 9, 0, tzinfo=UTC)

@@ -1,5 +1,6 @@
 """What is due, and what a check ends in, against a second calculation, over logs and runs drawn at random."""
 
+import json
 import os
 from collections import Counter
 from datetime import UTC, datetime, timedelta
@@ -7,13 +8,14 @@ from random import Random
 
 import pytest
 
+from logic import history
 from logic.answers.checks import nearly_empty, volts_fault
 from logic.board import Value
 from logic.checks.lists import checklists
 from logic.checks.run import Answer, ChecklistRun
 from logic.checks.verdict import fitness, verdict
 from logic.exchange import demo_boards
-from logic.ledger import Event, History
+from logic.history import Event, History
 from logic.upkeep import rules, upkeep
 from tests.second import upkeep as second
 from tests.second.pack import Pack, row
@@ -88,6 +90,26 @@ def test_what_is_due_of_random_logs() -> None:
             counted[ours.key, ours.due] += 1
     assert {key for key, _ in counted} == {rule.text("key") for rule in rules()}
     assert len(counted) >= 2 * len(rules()) - 3, counted
+
+
+def test_a_summary_of_a_log_says_what_the_log_says(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The same logs, cut anywhere: summed up there, read back from JSON and followed further. Out of order it is not used."""
+    monkeypatch.setattr(history, "NEWEST", 2)
+    used = 0
+    for number in range(LOGS):
+        luck = Random(number)
+        events, now = drawn_log(luck)
+        cut = luck.randint(len(events) // 2, len(events))
+        short = History.from_dict(json.loads(json.dumps(History(events[:cut]).to_dict())))
+        for event in events[cut:]:
+            short.add(event)
+        if not History(events).orderly(now):
+            continue
+        used += len(short.events) < len(events)
+        whole = History(events)
+        assert upkeep(short, ("left", "right"), now) == upkeep(whole, ("left", "right"), now), number
+        assert (short.ridden(-1), short.faults) == (whole.ridden(-1), whole.faults), number
+    assert used > LOGS / 5
 
 
 def test_a_board_ridden_with_checks_only_has_stood_too() -> None:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
-from logic.ledger import Event
+from logic.history import Event
 from tests.second.pack import table
 
 DAY = timedelta(days=1)
