@@ -20,6 +20,10 @@ MINUS = "\N{MINUS SIGN}"
 
 KEYS = ("789", "456", "123", ".0")
 DELETE, CLEAR, UNIT = "delete", "clear", "unit"
+SHORT_ROW, DIGIT = 5, 0.178
+"""Keys in a row of a short window, and the share of its width that a digit has."""
+MOST_BELOW = 4
+"""Keys beside the digits 1 to 3 and below: where there are more of them the keypad keeps its four rows."""
 
 
 @frozen(kw_only=True)
@@ -135,7 +139,7 @@ def _beside_typed(block: Typed, sheet: Sheet, room: float) -> float:
 
 
 def keys(block: Keys, sheet: Sheet) -> None:
-    """Draw four columns of four keys: digits left, at the right delete, unit, minus or clear."""
+    """Draw four rows of four keys, in a short window three of five: digits left, at the right delete, unit, minus or clear."""
     sheet.look = sheet.look.framed()
     if block.choosing:
         _cells(
@@ -154,6 +158,16 @@ def keys(block: Keys, sheet: Sheet) -> None:
     signs = block.signs.split() if " " in block.signs else block.signs
     last += [(sign, sign) for sign in signs]
     rows = []
+    if sheet.look.short and len(last) <= MOST_BELOW:
+        mark, nought, *others = last
+        others += [("", "")] * (2 - len(others))
+        ends = ([(DELETE, DELETE), (side[1], side[1])], [mark, (side[2], side[2])], [nought, *others])
+        _cells(
+            sheet,
+            block,
+            [[*zip(digits, digits, strict=True), *end] for digits, end in zip(KEYS, ends, strict=False)],
+        )
+        return
     for digits, word in zip(KEYS[:3], side, strict=False):
         rows.append([*((digit, digit) for digit in digits), (word, word)])
     while len(last) < 4:  # noqa: PLR2004  (four columns)
@@ -167,14 +181,25 @@ def _cells(sheet: Sheet, block: Keys, rows: list[list[tuple[str, str]]]) -> None
     # Four columns of digits, whatever signs share the last row.
     columns = max(len(row) for row in rows[:-1] or rows)
     room = sheet.width - 2 * edge
-    wide, tall = room / columns, dp(block.tall)
     for line, row in enumerate(rows):
         live = [cell for cell in row if cell[0]]
         # The last row shares its width: the nought is wide.
         shared = line == len(rows) - 1 and (len(live) < len(row) or len(row) > columns)
-        each = room / len(live) if shared else wide
+        each = room / len(live) if shared else room / columns
+        if columns == SHORT_ROW and len(live) <= columns:
+            # Units want the room of their words; where there is none the nought or the mark is wide.
+            each = room * DIGIT
+        x, y = edge, line * dp(block.tall)
         for place, (part, letter) in enumerate(live):
-            x, y = edge + place * each, line * tall
+            if place:
+                x += each
+            if columns == SHORT_ROW and place == len(live) - 1:
+                each = edge + room - x
+            # What clears stands over the empty place below it.
+            below = rows[line + 1] if line + 2 < len(rows) else ()
+            tall = dp(block.tall) * (
+                2 if part == CLEAR and below and not below[-1][0] and columns != SHORT_ROW else 1
+            )
             sheet.box(
                 x + gap / 2,
                 y + gap / 2,
@@ -211,19 +236,20 @@ def _cells(sheet: Sheet, block: Keys, rows: list[list[tuple[str, str]]]) -> None
                     sheet.icon("open", x + each - dp(20), y + (tall - dp(18)) / 2, dp(18))
             if part != UNIT or len(block.units) > 1:
                 sheet.touch(f"key {part}", x, y, each, tall, name)
-    sheet.y = len(rows) * tall + dp(2)
+    sheet.y = len(rows) * dp(block.tall) + dp(2)
 
 
 def options(block: Options, sheet: Sheet) -> None:
     """Draw the options of a choice."""
     x, room = inner(sheet)
-    y = dp(6)
+    gap = dp(4 if sheet.look.short else 6)
+    y = gap
     count = len(block.field.options)
     columns = 2 if count > 3 or sheet.look.low else 1  # noqa: PLR2004
     longest = max(sheet.longest(one.label, TEXT, bold=True) for one in block.field.options)
-    if longest + dp(44) > room / 2 - dp(6):
+    if longest + dp(44) > room / 2 - gap:
         columns = 1
-    wide = (room - dp(6) * (columns - 1)) / columns
+    wide = (room - gap * (columns - 1)) / columns
     for start in range(0, count, columns):
         row = block.field.options[start : start + columns]
         texts = [sheet.fits(one.label, TEXT, wide - dp(36), bold=True) for one in row]
@@ -231,8 +257,8 @@ def options(block: Options, sheet: Sheet) -> None:
         for place, one in enumerate(row):
             option = Option(one.label, Act(), one.key == block.chosen)
             part = f"option {start + place}"
-            option_key(sheet, option, part, x + place * (wide + dp(6)), y, wide, tall)
-        y += tall + dp(6)
+            option_key(sheet, option, part, x + place * (wide + gap), y, wide, tall)
+        y += tall + gap
     sheet.y = y
 
 

@@ -17,6 +17,8 @@ SHARE = 0.55
 """Most of the height that header, foot and places may take."""
 LOW = 700
 """Height of a window in dp below which it is low."""
+SHORT = (440, 560)
+"""Heights in dp between which keys stand in three rows: of a small phone beside the system's bars, not of one on its side."""
 
 RAIL = 80
 """Width of the places in dp where they stand at the side."""
@@ -35,7 +37,7 @@ LARGE = 600
 def look_of(height: float, scale: float) -> Look:
     """Return how large things are drawn in a window of a height, at a text scale."""
     number = NUMBERS[0] if height >= dp(LOW) else NUMBERS[1] if height >= dp(LARGE) else NUMBERS[2]
-    return Look(scale, number, height < dp(LOW))
+    return Look(scale, number, height < dp(LOW), dp(SHORT[0]) <= height < dp(SHORT[1]))
 
 
 def foot_blocks(foot: Foot, *, low: bool, sentence: str = "", choosing: bool = False) -> tuple[Block, ...]:

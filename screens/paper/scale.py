@@ -49,6 +49,8 @@ class Look:
     number: int = 57
     low: bool = False
     """The window is low: what can stand beside each other does."""
+    short: bool = False
+    """The window is upright and so low that four rows of keys would leave the matter too little."""
 
     def size(self, role: float) -> float:
         """Return a text size in pixels."""
