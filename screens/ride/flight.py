@@ -44,6 +44,8 @@ FORMS = {"allowed, ask the airline": RIGHT, "operator approval": UNSURE}
 VALUES = values_of("ride.flight")
 MOST = 4
 """Packs that can be said to be there."""
+LINES = 3
+"""Lines that the tile has room for: while answers come it hardly grows over what is answered."""
 
 
 def may_fly(board: Board, asking: Asking, damaged: bool) -> Flight:  # noqa: FBT001  (as world.kept gives it)
@@ -115,13 +117,13 @@ def _verdict(world: World, found: Flight) -> Verdict:
     if found.best is None:
         asks = _("How many Wh does the pack say?")
         why = refusal(found.problem, world.style) if found.problem else _("It is printed on its case.")
-        return Verdict(key="verdict", word=asks, text=why, form=PLAIN)
+        return Verdict(key="verdict", word=asks, text=why, form=PLAIN, lines=LINES)
     outcome = found.best.outcome
     word, form = FLIGHT[outcome], FORMS.get(outcome, WRONG)
     if found.best.card and found.hopes:
-        return Verdict(key="verdict", word=word, text=text, form=UNSURE)
+        return Verdict(key="verdict", word=word, text=text, form=UNSURE, lines=LINES)
     said = " ".join((*verdict_lines(found), *where_lines(found)))
-    return Verdict(key="verdict", word=word, text=said, form=form)
+    return Verdict(key="verdict", word=word, text=said, form=form, lines=LINES)
 
 
 def _energies(figures: Figures) -> Iterator[Block]:
