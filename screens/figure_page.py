@@ -18,7 +18,7 @@ from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Notice, Sect
 from screens.page import Foot, Page
 from screens.showing import figure, fold, once_each, shared_sureness, told_in
 from screens.tongue import _
-from screens.trying import faults_said, trial_foot, trying, values_heading
+from screens.trying import faults_said, trial_foot, values_heading
 from screens.ways import signs_line
 from screens.words import sureness
 from screens.words.packs import hazard_text
@@ -129,7 +129,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     hazards: Sequence[Hazard] = (),
     stop: str = "",
     fixes: Mapping[str, str] | None = None,
-    note: Sequence[Block] | None = None,
+    note: Sequence[Block] = (),
     controls: Sequence[str | Block] = (),
     picture: Sequence[Block] = (),
     figures: Callable[[], Iterator[Block]],
@@ -164,7 +164,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
         crown=crown,
         blocks=(
             *_signals(world, hazards, "" if out is None else out["sign"]),
-            *(() if stopped else trying(world) if note is None else note),
+            *(() if stopped else note),
             *faults_said(world, faults),
             *(_control(world, one) for one in controls),
             *more,

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 class Foot:
     """What stays at the thumb: one main act, at most two beside it, and what is being entered.
 
-    `tall` gives the two of a choice the height of a gloved thumb, `great` the main one alone.
+    `tall` gives the two of a choice the height of a gloved thumb, `great` the main one alone; `note` is said over them.
     """
 
     main: Button | None = None
@@ -30,6 +30,7 @@ class Foot:
     entry: Entry | None = None
     tall: bool = False
     great: bool = False
+    note: str = ""
 
     def __post_init__(self) -> None:
         """Hold to two beside the main one. Raises ValueError for more."""

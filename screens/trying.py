@@ -1,4 +1,4 @@
-"""What every page that tries values has: the line that says what is tried, and the foot that keeps or drops it."""
+"""What every page that tries values has: the foot that says what is tried, and keeps or drops it."""
 
 import tomllib
 from collections.abc import Sequence
@@ -19,13 +19,11 @@ KEEP_THIS_BOARD = Go("board.name", {"purpose": "keep"})
 """Gives what was typed without any board a name."""
 
 
-def trying(world: World) -> tuple[Words, ...]:
-    """Return the line that says which values are on trial; its room is kept, so that nothing moves when it comes."""
-    if world.is_scratch:
-        return ()
-    changed = ", ".join(label_of(key) for key in world.trial)
-    text = _("Trying: {values}").format(values=changed) if changed else ""
-    return (Words(key="trying", text=text, tone="trial", bold=True, reserve=1),)
+def trying(world: World) -> str:
+    """Return which values are on trial: it stands over the bars that keep or drop it, where nothing moves when it comes."""
+    if world.is_scratch or not world.trial:
+        return ""
+    return _("Trying: {values}").format(values=", ".join(label_of(key) for key in world.trial))
 
 
 def values_heading(world: World, title: str = "") -> str:
@@ -73,5 +71,5 @@ def trial_foot(world: World, *, fits: bool = True, offer: Button | None = None, 
         drop, kept = Button(_("Drop the trial"), Drop()), Button(_("Keep on board"), Keep())
     # What does not fit together can be kept, but it is not what is offered first.
     if offer is not None or not fits:
-        return Foot(main=offer, beside=(drop, kept))
-    return Foot(main=kept, beside=(drop,))
+        return Foot(main=offer, beside=(drop, kept), note=trying(world))
+    return Foot(main=kept, beside=(drop,), note=trying(world))

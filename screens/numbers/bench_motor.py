@@ -12,7 +12,7 @@ from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _
-from screens.trying import trying, values_of
+from screens.trying import values_of
 from screens.words.bench_motor import CONVENTION, LABELS, SAFE
 from screens.world import World
 
@@ -32,7 +32,7 @@ def bench_motor_page(world: World) -> Page:
         world,
         title=_("Motor from the bench"),
         crown=_verdict(world, items),
-        note=(Notice(key="safe", word="warning", text=SAFE), *trying(world)),
+        note=(Notice(key="safe", word="warning", text=SAFE),),
         figures=lambda: figures.rows(FIRST),
         advice=tuple(
             Words(

@@ -13,7 +13,7 @@ from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.showing import fold, once, why, working
 from screens.tongue import _
-from screens.trying import trial_foot, trying, values_of
+from screens.trying import trial_foot, values_of
 from screens.words import NO_CHANGE, Style
 from screens.words.compare import BETTER, LABELS
 from screens.world import World
@@ -60,7 +60,6 @@ def compare_page(world: World) -> Page:
         title=_("Two set-ups"),
         crown=_verdict(world, answer, first, second),
         blocks=(
-            *trying(world),
             _against(seconds, key),
             *blocks,
             *drawn,
@@ -80,7 +79,6 @@ def _nothing(world: World) -> Page:
             word=_("Nothing to compare with"),
             text=_("Try another value on a page of Numbers, or save a second board."),
         ),
-        blocks=trying(world),
         foot=trial_foot(world),
     )
 

@@ -17,7 +17,7 @@ from screens.pictures.chart import Curve, Mark, chart, chart_later
 from screens.pictures.strokes import Picture as Strokes
 from screens.showing import figure, fold, once_each, shared_sureness
 from screens.tongue import _
-from screens.trying import faults_said, trial_foot, trying, values_heading, values_of
+from screens.trying import faults_said, trial_foot, values_heading, values_of
 from screens.ways import leads_to
 from screens.words import Style
 from screens.words.gearing import ITEMS
@@ -95,7 +95,6 @@ def gearing_page(world: World) -> Page:
         *_values(world, all_open=first is None),
     )
     blocks: tuple[Block, ...] = (
-        *trying(world),
         *(() if first is None else (*nearer_speed(world, first), far)),
         *faults_said(world, answer.faults),
         *(stepper(world, key) for key in STEPPED),

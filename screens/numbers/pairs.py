@@ -21,7 +21,7 @@ from screens.numbers.nearer import Rounds, following, nearer, taken
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
-from screens.trying import trial_foot, trying, values_heading, values_of
+from screens.trying import trial_foot, values_heading, values_of
 from screens.words import Style, offer
 from screens.words.figures import OUTCOMES
 from screens.words.pairs import CAUTION, COLUMNS, teeth
@@ -68,7 +68,6 @@ def pairs_page(world: World) -> Page:
             act=best.act,
         ),
         blocks=(
-            *trying(world),
             *(value_line(world, key) for key in WISHES),
             *(nearer(world, ROUNDS) if table_of(world).missing else ()),
             *rows,

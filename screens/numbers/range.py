@@ -13,7 +13,7 @@ from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.showing import fold
 from screens.tongue import _
-from screens.trying import trying, values_of
+from screens.trying import values_of
 from screens.ways import leads_to
 from screens.words.drag import ASSUMED, ENTERED, RESTS_ON
 from screens.words.packs import OUTCOMES, RANGE
@@ -49,7 +49,7 @@ def range_page(world: World) -> Page:
         world,
         title=_("Range"),
         crown=figures.crown("range") if first is None else range_crown(world, first, grey=False),
-        note=None if first is None else (*trying(world), *nearer_range(world, first)),
+        note=() if first is None else tuple(nearer_range(world, first)),
         faults=answer.faults,
         controls=CONTROLS,
         picture=tuple(_picture(world, answer)),

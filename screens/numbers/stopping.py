@@ -11,7 +11,7 @@ from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.tongue import _
-from screens.trying import trying, values_of
+from screens.trying import values_of
 from screens.words import Style
 from screens.words.stopping import (
     ANY_CHARGE,
@@ -57,7 +57,6 @@ def stopping_page(world: World) -> Page:
         faults=answer.faults,
         note=(
             *_warning(answer, FULL_PACK if any_charge else THIS_PACK),
-            *trying(world),
             *(() if first is None else more_exact(world, STOP_ROUNDS, first)),
         ),
         controls=("ask.stop_speed", "ask.stop_grade"),

@@ -25,6 +25,7 @@ class Bars(Block):
     beside: tuple[Button, ...] = ()
     tall: bool = False
     great: bool = False
+    note: str = ""
     first: int = field(default=0)
 
     def acts(self) -> Mapping[str, Act | None]:
@@ -35,6 +36,10 @@ class Bars(Block):
     def bars(self) -> tuple[Button, ...]:
         """Return the bars in reading order, the main one last."""
         return (*self.beside, *((self.main,) if self.main else ()))
+
+    def said(self) -> str:
+        """Return what is said over them."""
+        return self.note
 
 
 def bars(block: Bars, sheet: Sheet) -> None:
@@ -53,6 +58,8 @@ def bars(block: Bars, sheet: Sheet) -> None:
     if len(lines[0]) == 2 and len(lines) == 2 and not _fit_beside(sheet, lines[0], room):  # noqa: PLR2004
         lines = [shown[:1], shown[1:2], shown[2:]]
     y, first = dp(6), 0
+    if block.note:
+        y += sheet.write(block.note, SMALL, edge, y, room, tone="trial", bold=True).height + dp(4)
     for line in lines:
         if not line:
             continue

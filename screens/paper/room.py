@@ -49,6 +49,7 @@ def foot_blocks(foot: Foot, *, low: bool, sentence: str = "", choosing: bool = F
         beside=foot.beside,
         tall=foot.tall and entry is None,
         great=foot.great and entry is None,
+        note=foot.note,
     )
     if entry is None:
         return (bars,) if bars.bars else ()

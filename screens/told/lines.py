@@ -1,4 +1,4 @@
-"""What a page says, line by line, whatever it is told in: ways on and bars are left out, a shut fold too."""
+"""What a page says, line by line, whatever it is told in: no ways on, no shut fold; what is said over its bars comes last."""
 
 from collections.abc import Iterator
 from dataclasses import field
@@ -35,6 +35,8 @@ def told(page: Page) -> Iterator[Told]:
         one = _one(block)
         if one is not None and (one.text or one.label):
             yield one
+    if page.foot.note:
+        yield Told(page.foot.note, strong=True)
 
 
 def _one(block: b.Block) -> Told | None:  # noqa: C901, PLR0911  (one branch for each kind)

@@ -106,11 +106,11 @@ def test_a_value_is_tried_against_the_saved_board(pages: Reader, name: str) -> N
     if name == "numbers.fit":
         pages.type("60")
         pages.tap("Done")
-    assert pages["trying"].text.startswith("Trying: ")
+    assert pages.page.foot.note.startswith("Trying: ")
     changed = [block.change for block in pages.blocks() if getattr(block, "change", "")]
     assert changed
     pages.tap("Drop the trial")
-    assert not pages["trying"].text
+    assert not pages.page.foot.note
 
 
 # The drawing

@@ -43,7 +43,7 @@ def test_steps_are_a_trial_against_the_saved_board(gears: Reader) -> None:
     gears.tap("Motor pulley, one more")
     assert gears["drive.motor_teeth"].value == "18 teeth"
     assert gears["drive.motor_teeth"].trial
-    assert gears["trying"].text == "Trying: Motor pulley"
+    assert gears.page.foot.note == "Trying: Motor pulley"
     # Ours: 18 teeth for 16 are an eighth more speed, 43.837 x 18 / 16 = 49.316 km/h.
     row = gears["top_nominal"]
     assert (row.number, row.change) == ("49.3", "+5.5\u00a0km/h")
@@ -57,7 +57,7 @@ def test_keep_makes_it_the_boards_and_undo_takes_it_back(gears: Reader) -> None:
     gears.tap("Keep on board")
     assert gears.world.saved.drive.motor_teeth.si == 17.0
     assert gears.world.saved.drive.motor_teeth.known == "chosen"
-    assert gears["trying"].text == ""
+    assert gears.page.foot.note == ""
     assert gears.records("board_changed")[0].body.changes["drive.motor_teeth"].now.si == 17.0
     gears.act(Undo())
     assert gears.world.saved.drive.motor_teeth.si == 16.0

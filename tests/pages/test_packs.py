@@ -233,7 +233,7 @@ def test_another_row_of_cells_is_a_trial(pages: Reader) -> None:
     assert (pages.page.crown.number, pages.page.crown.unit) == ("288", "Wh")
     pages.tap("Cells in parallel, per pack, one more")
     assert (pages.page.crown.number, pages.page.crown.change) == ("432", f"+144{GAP}Wh")
-    assert pages["trying"].text == "Trying: Cells in parallel, per pack"
+    assert pages.page.foot.note == "Trying: Cells in parallel, per pack"
     pages.tap("Drop the trial")
     assert (pages.page.crown.number, pages.page.crown.change) == ("288", "")
 

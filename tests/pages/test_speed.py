@@ -202,7 +202,7 @@ def test_a_trial_is_told_against_the_saved_board_until_it_is_dropped(
     assert changes() == []
     pages.act(Put(key, Value(si)))
     assert changes()
-    assert pages["trying"].text.startswith("Trying: ")
+    assert pages.page.foot.note.startswith("Trying: ")
     pages.tap("Drop the trial")
     assert changes() == []
 
