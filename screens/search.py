@@ -10,8 +10,8 @@ from screens.ways import leads_to
 from screens.world import World
 
 BEGIN = (
-    ("ride.pack_signs", _("Pack hot or swollen?"), "warning"),
-    ("bench.faults", _("Something is wrong"), "search"),
+    ("ride.pack_signs", _("Pack hot or swollen?"), "fire"),
+    ("bench.faults", _("Something is wrong"), "fault"),
     ("glossary", _("What does a word mean?"), "question"),
 )
 """Ways on while nothing is typed."""

@@ -17,7 +17,7 @@ def signs_line(title: str = "") -> Line:
     return Line(
         key="signs",
         title=title or _("Pack hot or swollen?"),
-        icon="battery",
+        icon="fire",
         bad=True,
         act=Go("ride.pack_signs"),
     )

@@ -86,7 +86,7 @@ def _rows(way: Measure) -> Iterator[Block]:
     if both:
         yield Words(key="both", text=both, bold=True)
     yield leads_to("history", "log.tension", _("History of this belt"), icon="history", side=side)
-    yield leads_to("wear", "bench.wear", _("What its wear tells"), icon="search")
+    yield leads_to("wear", "bench.wear", _("What its wear tells"), icon="fault")
     if not way.world.is_scratch:
         yield Line(
             key="new",

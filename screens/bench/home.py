@@ -11,7 +11,7 @@ from screens.world import World
 TASKS = (
     ("bench.belt", "gauge", _("Set a belt"), _("By scale, weight, motor or sound; history and wear.")),
     ("bench.joints", "driver", _("Screws"), _("Torque, threadlocker, tool and reach of each.")),
-    ("bench.faults", "search", _("Fault guide"), _("From what you see or feel to the cause.")),
+    ("bench.faults", "fault", _("Fault guide"), _("From what you see or feel to the cause.")),
     ("bench.spares", "bench", _("Tools and spares"), _("What this board needs, to pack or share.")),
 )
 """Page, icon, title and detail of each task."""

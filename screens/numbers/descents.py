@@ -9,7 +9,7 @@ from screens.numbers.first_figures import DESCENT_ROUNDS, descent_crown, more_ex
 from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.tongue import _
-from screens.trying import trying, values_of
+from screens.trying import values_of
 from screens.words.packs import AFTER_REACTION, AT_WORST, DESCENT
 from screens.world import World
 
@@ -42,7 +42,7 @@ def descents_page(world: World) -> Page:
         world,
         title=_("Long descents"),
         crown=figures.crown(HEAD) if first is None else descent_crown(world, first, figures.labels[HEAD]),
-        note=None if first is None else (*trying(world), *more_exact(world, DESCENT_ROUNDS, first)),
+        note=() if first is None else tuple(more_exact(world, DESCENT_ROUNDS, first)),
         hazards=answer.hazards,
         controls=("ask.start_charge", "ask.drop"),
         figures=lambda: figures.rows(FIRST, head=HEAD),

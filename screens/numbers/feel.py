@@ -93,8 +93,8 @@ def _warning(world: World, answer: Feel) -> tuple[Block, ...]:
 def _advice(world: World) -> Iterator[Block]:
     for part, title in PARTS.items():
         yield from fold(world, part, title, partial(_changes, part), note=_("Common practice, no source."))
-    yield leads_to("fit", "numbers.fit", _("Does it fit: motors and pulleys"), icon="swap")
-    yield leads_to("wheel", "numbers.wheel", _("Wheel wear and size"), icon="ruler")
+    yield leads_to("fit", "numbers.fit", _("Does it fit: motors and pulleys"), icon="fit")
+    yield leads_to("wheel", "numbers.wheel", _("Wheel wear and size"), icon="wheel")
 
 
 def _changes(part: str) -> Iterator[Block]:

@@ -24,7 +24,7 @@ from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.showing import sentences
 from screens.tongue import _
-from screens.trying import trying, values_of
+from screens.trying import values_of
 from screens.words import Style
 from screens.words.hold import CURVES, LABELS, MODEL
 from screens.world import World
@@ -54,7 +54,7 @@ def hold_page(world: World) -> Page:
             else hold_crown(world, first, figures.labels[HEAD])
         ),
         faults=answer.faults,
-        note=None if first is None else (*trying(world), *more_exact(world, HOLD_ROUNDS, first)),
+        note=() if first is None else tuple(more_exact(world, HOLD_ROUNDS, first)),
         controls=("ask.hold_grade", _tilt(world), "ask.hold_speed"),
         picture=(Section(key="chart head", title=_("Temperature over time")), *_chart(world, answer)),
         figures=lambda: figures.rows(FIRST, head=HEAD),

@@ -40,30 +40,30 @@ SPEED, PACKS, BELTS, BENCH = (
 )
 ROWS: dict[str, tuple[Row, ...]] = {
     SPEED: (
-        Row("numbers.gearing", "drive", _("Gearing and speed"), _("Top speed, loaded; hills and wind.")),
-        Row("numbers.compare", "numbers", _("Two set-ups side by side"), _("The board against its trial or another board.")),
-        Row("numbers.stopping", "road", _("Stopping"), _("Stopping distance, dry, 2.5 s to react.")),
-        Row("numbers.hold", "gauge", _("Motor heat on a climb"), _("How long until it is too hot.")),
+        Row("numbers.gearing", "speed", _("Gearing and speed"), _("Top speed, loaded; hills and wind.")),
+        Row("numbers.compare", "compare", _("Two set-ups side by side"), _("The board against its trial or another board.")),
+        Row("numbers.stopping", "stop", _("Stopping"), _("Stopping distance, dry, 2.5 s to react.")),
+        Row("numbers.hold", "heat", _("Motor heat on a climb"), _("How long until it is too hot.")),
     ),
     PACKS: (
         Row("numbers.packs", "battery", _("Pack energy and limits"), _("Energy, sag, heat, the weakest limit.")),
         Row("numbers.range", "road", _("Range"), _("And Wh/km: by speed, climb and cold, or from the log.")),
-        Row("numbers.charging", "battery", _("Charging"), _("Time on the charger, amps, temperature.")),
-        Row("numbers.joining", "swap", _("Joining packs"), _("Difference these packs allow.")),
+        Row("numbers.charging", "charging", _("Charging"), _("Time on the charger, amps, temperature.")),
+        Row("numbers.joining", "join", _("Joining packs"), _("Difference these packs allow.")),
         Row("numbers.wiring", "wires", _("Wiring and fuse"), _("Riding current against the wire.")),
-        Row("bench.controller", "settings", _("Set the controller"), _("Amps, volts and temperatures for this board.")),
-        Row("numbers.descents", "road", _("Long descents"), _("Longest descent the packs can take.")),
-        Row("numbers.care", "battery", _("Storage and care"), _("Charge for storage, stop signs, fire.")),
+        Row("bench.controller", "controller", _("Set the controller"), _("Amps, volts and temperatures for this board.")),
+        Row("numbers.descents", "descent", _("Long descents"), _("Longest descent the packs can take.")),
+        Row("numbers.care", "store", _("Storage and care"), _("Charge for storage, stop signs, fire.")),
     ),
     BELTS: (
         Row("numbers.belt", "ruler", _("Belt length and load"), _("Centre distance of its belt.")),
-        Row("numbers.fit", "swap", _("Does it fit"), _("Narrowest gap.")),
+        Row("numbers.fit", "fit", _("Does it fit"), _("Narrowest gap.")),
         Row("numbers.feel", "ride", _("Wheels, bushings and trucks"), _("Radius of a turn, wheel bite, what a change does.")),
-        Row("numbers.wheel", "ruler", _("Wheel wear and size"), _("Measured across or rolled out.")),
+        Row("numbers.wheel", "wheel", _("Wheel wear and size"), _("Measured across or rolled out.")),
     ),
     BENCH: (
-        Row("numbers.bench_motor", "bench", _("Motor from the bench"), _("Kv, resistance and pole pairs, measured.")),
-        Row("numbers.units", "swap", _("Units"), _("Typed in one, read in the others.")),
+        Row("numbers.bench_motor", "motor", _("Motor from the bench"), _("Kv, resistance and pole pairs, measured.")),
+        Row("numbers.units", "units", _("Units"), _("Typed in one, read in the others.")),
     ),
 }  # fmt: skip
 """Heading and rows."""
@@ -178,7 +178,7 @@ def _pulleys_row(value: str, detail: str) -> Line:
         title=_("Pairs of pulleys"),
         value=value,
         detail=detail,
-        icon="swap",
+        icon="drive",
         act=Go("numbers.pairs"),
     )
 

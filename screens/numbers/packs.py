@@ -38,7 +38,7 @@ def packs_page(world: World) -> Page:
         controls=CONTROLS,
         figures=lambda: figures.rows(FIRST, head="energy"),
         advice=(
-            leads_to("controller", "bench.controller", _("What to set in the controller"), icon="settings"),
+            leads_to("controller", "bench.controller", _("What to set in the controller"), icon="controller"),
         ),
         values=VALUES,
     )

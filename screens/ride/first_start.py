@@ -15,12 +15,12 @@ WANTED = (
     ("before", "checklist", _("Before a ride"), "", Go("ride.run", {"list": "before_ride"})),
     (
         "speed",
-        "numbers",
+        "speed",
         _("Speed and range"),
         _("From Kv, cells, teeth, wheel"),
         Go("numbers.gearing"),
     ),
-    ("wrong", "search", _("Something is wrong"), _("Hot motor, noise, weak brake"), Go("bench.faults")),
+    ("wrong", "fault", _("Something is wrong"), _("Hot motor, noise, weak brake"), Go("bench.faults")),
     ("fly", "flight", _("May it fly?"), _("From the Wh on the pack"), Go("ride.flight")),
 )
 """Key, picture, title, detail and way of each row."""

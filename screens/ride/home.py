@@ -169,7 +169,7 @@ def _more(world: World) -> Iterator[Block]:
     yield leads_to(
         "lists", "ride.lists", _("All checks"), _("After a crash, after water, storage"), icon="checklist"
     )
-    yield leads_to("wrong", "bench.faults", _("Something is wrong"), icon="search")
+    yield leads_to("wrong", "bench.faults", _("Something is wrong"), icon="fault")
     yield leads_to("fly", "ride.flight", _("Pack for a flight"), icon="flight")
 
 

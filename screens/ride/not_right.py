@@ -60,11 +60,11 @@ def _links(item: Item) -> Iterator[Line]:
     if item.belt:
         yield leads_to("tension", "ride.tension", _("Tension check"), icon="gauge")
     if item.opens == "ride.pack_signs":
-        yield Line(key="signs", title=_("Pack: stop signs"), icon="battery", bad=True, act=Go(item.opens))
+        yield Line(key="signs", title=_("Pack: stop signs"), icon="fire", bad=True, act=Go(item.opens))
     if item.joint:
         act = Go("bench.joint", {"joint": item.joint})
         yield Line(key="joint", title=_("Torque and locker of this screw"), icon="driver", act=act)
-    yield leads_to("guide", "bench.faults", _("Fault guide"), icon="search")
+    yield leads_to("guide", "bench.faults", _("Fault guide"), icon="fault")
 
 
 def _foot(of: Checklist, item: Item, sign: str, note: str) -> Foot:

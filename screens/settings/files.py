@@ -69,9 +69,7 @@ def _ways(world: World) -> Iterator[Block]:
     yield Line(key="pick", title=_("Choose a file"), act=PickFile(), icon="take_in")
     path, pasted = world.typed.get(PATH, "").strip(), world.typed.get(PASTED, "")
     yield Field(key=PATH, label=_("Where the file is"), text=path, hint=_("Or drop the file on this window"))
-    yield Line(
-        key="open", title=_("Look into this file"), act=OpenFile(path) if path else None, icon="search"
-    )
+    yield Line(key="open", title=_("Look into this file"), act=OpenFile(path) if path else None, icon="view")
     yield from fold(
         world, "paste", _("Paste the text of a board or of its code"), lambda: tuple(_paste(pasted))
     )
@@ -85,7 +83,7 @@ def _paste(pasted: str) -> Iterator[Block]:
         key="look",
         title=_("Look into this text"),
         act=OpenText(pasted) if pasted.strip() else None,
-        icon="search",
+        icon="view",
     )
 
 

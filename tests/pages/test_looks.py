@@ -9,7 +9,7 @@ import pytest
 from kivy.metrics import dp
 
 from logic.log import Tension
-from screens.acts import Back
+from screens.acts import Back, Place
 from screens.belt_verdict import form_of
 from screens.blocks import (
     PLAIN,
@@ -41,6 +41,7 @@ from screens.pictures.gauge import small_gauge
 from screens.pictures.strokes import Label
 from screens.words.tension import SIGNS
 from tests.contrast import THEMES, contrast, shade
+from tests.pages.reader import Reader
 from tests.pages.states import names, states
 from tests.pages.test_layout import SCALES, SIZES, laids
 
@@ -175,6 +176,19 @@ def test_short_options_stand_in_as_few_rows_as_there_is_room_for() -> None:
         options = tuple(Option(f"M{place}", Back()) for place in range(count))
         laid = measure(Choice(key="thread", label="Thread", options=options), dp(360), Look())
         assert len({touch.y for touch in laid.touches}) == rows, count
+
+
+@pytest.mark.parametrize("name", ["bench", "numbers", "ride"])
+@pytest.mark.parametrize("demo", [True, False])
+def test_rows_of_a_home_have_an_icon_each(name: str, tmp_path: Path, *, demo: bool) -> None:
+    """Belts are alike, and so are checks; else one icon stands for one thing."""
+    reader = Reader(tmp_path, demo=demo)
+    reader.act(Place(name))
+    icons = [block.icon for block in reader.blocks() if isinstance(block, Line) and block.icon]
+    reader.close()
+    twice = {icon for icon in icons if icons.count(icon) > 1}
+    assert twice <= {"gauge", "checklist"}
+    assert len(set(icons)) >= 4
 
 
 def seen(verdict: Verdict) -> tuple[object, ...]:
