@@ -4,6 +4,7 @@ from datetime import timedelta
 
 from screens.acts.keeping import Remember
 from screens.phone.notices import notice
+from screens.tongue import _
 from screens.update import update
 from screens.words.checks import due_name
 from screens.world import World
@@ -23,7 +24,7 @@ def remind(world: World) -> bool:
     last = world.last("ride") or world.last("check", base="before_ride")
     if last is None or abs(world.clock() - last.at) > RIDDEN_WITHIN:
         return False
-    if not notice(f"Due on {world.saved.name}", due_name(due[0], world.saved.sides)):
+    if not notice(_("Due on {name}").format(name=world.saved.name), due_name(due[0], world.saved.sides)):
         return False
     update(world, Remember("reminded", today))
     return True

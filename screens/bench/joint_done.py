@@ -21,7 +21,7 @@ from screens.words.joints import TOOLS, answer_text, torque_text
 from screens.words.typed import not_used
 from screens.world import World
 
-TORQUE = Field("torque", "Set to", "number", 0, "", quantity="torque", low=0.05, high=100.0)
+TORQUE = Field("torque", _("Set to"), "number", 0, "", quantity="torque", low=0.05, high=100.0)
 DONE = (("tightened", _("Tightened")), ("looked", _("Looked at, line whole")))
 LOCKERS = (("none", _("None")), ("low", _("Low")), ("medium", _("Medium")), ("high", _("High")))
 TOOL = "joint_tool"

@@ -16,7 +16,7 @@ from screens.words.tension import belt_name
 from screens.words.tension_verdict import Told, told
 from screens.world import World
 
-PULL = Field("pull", "Scale reads", "number", 0, "", quantity="force", low=0.05, high=500.0)
+PULL = Field("pull", _("Scale reads"), "number", 0, "", quantity="force", low=0.05, high=500.0)
 
 
 class Check:

@@ -29,7 +29,7 @@ from screens.ways import leads_to
 from screens.words.checks import NEARLY_EMPTY, NEARLY_EMPTY_TOLD, REFUSALS, broke_off, items_text, size_text
 from screens.world import World
 
-VOLTS = Field("check.volts", "Pack volts", "number", 0, "", quantity="voltage", low=1.0, high=150.0)
+VOLTS = Field("check.volts", _("Pack volts"), "number", 0, "", quantity="voltage", low=1.0, high=150.0)
 
 TASK = ("progress", "problem", "care", "action", "before", "how", "wanted", "choice")
 """Keys of what must be in sight at once."""

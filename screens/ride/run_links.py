@@ -6,21 +6,22 @@ from typing import Any
 
 from logic.board import Field, board_fields
 from logic.checks.lists import Item
+from screens.tongue import _
 from screens.words import KNOWN, Style
 from screens.words.tension import tension_text
 from screens.world import World
 
 OPENS = {
-    "bench.faults": "Fault guide",
-    "bench.spares": "Tools and spares",
-    "bench.reach": "Screw reach",
-    "bench.belt": "Set a belt",
-    "bench.power": "First power: resistor and polarity",
-    "bench.controller": "What to set in the controller",
-    "numbers.feel": "Wheels, bushings and trucks",
-    "ride.flight": "Pack for a flight: Wh and rules",
-    "ride.pack_signs": "Pack: stop signs",
-    "board": "The board's values",
+    "bench.faults": _("Fault guide"),
+    "bench.spares": _("Tools and spares"),
+    "bench.reach": _("Screw reach"),
+    "bench.belt": _("Set a belt"),
+    "bench.power": _("First power: resistor and polarity"),
+    "bench.controller": _("What to set in the controller"),
+    "numbers.feel": _("Wheels, bushings and trucks"),
+    "ride.flight": _("Pack for a flight: Wh and rules"),
+    "ride.pack_signs": _("Pack: stop signs"),
+    "board": _("The board's values"),
 }
 """What a page that an item leads to is called here."""
 
@@ -45,14 +46,14 @@ def links(item: Item, state: World, style: Style) -> Iterator[Link]:
     from screens.register import PAGES  # noqa: PLC0415  (the register imports the pages' packages)
 
     if item.belt:
-        yield Link("ride.tension", "Tension check", _belts(state, style), icon="gauge")
+        yield Link("ride.tension", _("Tension check"), _belts(state, style), icon="gauge")
     if item.joint and "bench.joint" in PAGES:
         args = {"joint": item.joint}
-        yield Link("bench.joint", "Joint: torque and locker", "For this board", icon="bench", args=args)
+        yield Link("bench.joint", _("Joint: torque and locker"), _("For this board"), icon="bench", args=args)
     if item.opens.startswith("list:"):
         key = item.opens.removeprefix("list:")
         record = state.last("check", list=key)
-        last = "Not run yet" if record is None else f"Last: {record.at:%Y-%m-%d %H:%M}"
+        last = _("Not run yet") if record is None else f"Last: {record.at:%Y-%m-%d %H:%M}"
         yield Link("ride.run", state.lists()[key].title, last, icon="checklist", args={"list": key})
     elif item.opens in PAGES:
         yield Link(item.opens, OPENS.get(item.opens, "Open"))

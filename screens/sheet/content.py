@@ -8,6 +8,7 @@ from logic.answers.reading import Item, Result
 from logic.board import board_fields, groups
 from logic.checks.lists import build_stages
 from logic.store import Record
+from screens.tongue import _
 from screens.words import KNOWN, Style, sureness
 from screens.words.checks import FIGURES, check_text
 from screens.words.gearing import ITEMS as GEARING
@@ -40,7 +41,7 @@ class Sheet:
     readings: dict[str, tuple[Record, ...]]
 
 
-CLOSING = "A record, not a promise. The maker's sheet, local law and licensed practice come first."
+CLOSING = _("A record, not a promise. The maker's sheet, local law and licensed practice come first.")
 
 
 def sheet(world: World) -> Sheet:
@@ -83,7 +84,7 @@ def _worked_out(world: World, style: Style) -> Part:
             unit = person.scale_unit if name.startswith("pull") else ""
             label = {**FIGURES, **GEARING}[name]
             lines.append((label, str(style.shown(item.value, item.quantity, unit=unit)), sureness(item)))
-    return Part("Worked out", tuple(lines))
+    return Part(_("Worked out"), tuple(lines))
 
 
 def _build(world: World) -> Part:
@@ -105,12 +106,12 @@ def _readings(world: World, side: str) -> tuple[Record, ...]:
 
 def _tension(side: str, readings: tuple[Record, ...], style: Style) -> Part:
     lines = tuple((f"{one.at:%Y-%m-%d %H:%M}", tension_text(one, style), "") for one in readings)
-    return Part(f"Tension, {side} belt", lines)
+    return Part(_("Tension, {side} belt").format(side=side), lines)
 
 
 def _recent(world: World, style: Style) -> Part:
     lines = []
     for record in world.store.page(world.saved.id, limit=RECENT):
-        title, detail, _ = entry_words(record, style)
+        title, detail, _icon = entry_words(record, style)
         lines.append((title, detail, ""))
-    return Part("Last entries of the log", tuple(lines))
+    return Part(_("Last entries of the log"), tuple(lines))

@@ -41,7 +41,7 @@ def as_pdf(sheet: Sheet, board: Board, style: Style, person: Person) -> bytes:
     for name, file in ((PLAIN, "Roboto-Regular.ttf"), (BOLD, "Roboto-Bold.ttf")):
         registerFont(TTFont(name, str(fonts / file)))
     out = BytesIO()
-    title = f"Build sheet: {sheet.name}"
+    title = _("Build sheet: {name}").format(name=sheet.name)
     document = SimpleDocTemplate(
         out,
         pagesize=A4,

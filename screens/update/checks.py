@@ -7,6 +7,7 @@ from logic.checks.run import FAILED
 from screens.acts import Back, Swap
 from screens.acts.runs import Answer, BackOne, Finish, Halt, PutInFront, Rerun
 from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
+from screens.tongue import _
 from screens.update import does, update
 from screens.update.entering import noted
 from screens.update.keeping import logged
@@ -43,7 +44,9 @@ def arrive(world: World) -> World:
         session.begin(world.history().faults)
         world = logged(world).turned(
             _seen=True,
-            _problem=f"{problem} That run lapsed and is in the log as not finished. This is a new one.",
+            _problem=_(
+                "{problem} That run lapsed and is in the log as not finished. This is a new one."
+            ).format(problem=problem),
         )
     else:
         world = world.turned(_seen=True, _broken=True)

@@ -29,7 +29,7 @@ def keep(world: World, _act: Keep) -> World:
         saved=kept,
         trial={},
         typed={},
-        undo=TakeBack("Kept on the board", Save(before), before.id),
+        undo=TakeBack(_("Kept on the board"), Save(before), before.id),
     )
 
 
@@ -38,7 +38,7 @@ def drop(world: World, _act: Drop) -> World:
     """Put the saved values back."""
     trial = dict(world.trial)
     world = stored(replace(world, trial={}, typed={}, asking=None))
-    return replace(world, undo=TakeBack("Trial dropped", Retry(trial), world.saved.id))
+    return replace(world, undo=TakeBack(_("Trial dropped"), Retry(trial), world.saved.id))
 
 
 @does(Retry)

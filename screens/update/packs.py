@@ -4,6 +4,7 @@ from logic.log import Note
 from screens.acts.entering import Ask
 from screens.acts.keeping import PutBack, Record, TakeOut
 from screens.asked import out_key
+from screens.tongue import _
 from screens.update import does, update
 from screens.update.moving import ARRIVALS
 from screens.world import World
@@ -12,13 +13,17 @@ from screens.world import World
 @does(TakeOut)
 def take_out(world: World, act: TakeOut) -> World:
     """Take the pack out of use; the log says why."""
-    return _say(world, {"sign": act.sign, "at": world.now.isoformat()}, f"Pack taken out of use: {act.sign}.")
+    return _say(
+        world,
+        {"sign": act.sign, "at": world.now.isoformat()},
+        _("Pack taken out of use: {sign}.").format(sign=act.sign),
+    )
 
 
 @does(PutBack)
 def put_back(world: World, act: PutBack) -> World:
     """Put the pack into use again; the log says why."""
-    return _say(world, None, f"Pack in use again: {act.why}.")
+    return _say(world, None, _("Pack in use again: {why}.").format(why=act.why))
 
 
 def _say(world: World, out: dict[str, str] | None, note: str) -> World:

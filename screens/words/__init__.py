@@ -10,6 +10,7 @@ from logic.errors import InputError
 from logic.fields import ARM, Field, joint_fields
 from logic.frozen import frozen
 from logic.units import MINUS, Shown, number_text, places, quantities, show, show_in, significant
+from screens.tongue import _
 from screens.words.refusals import SENTENCES
 
 KNOWN = {
@@ -19,7 +20,7 @@ KNOWN = {
     "assumed": "assumed",
     "chosen": "chosen",
 }
-HOW_KNOWN = (("measured", "Measured"), ("label", "On a label"), ("guess", "A guess"))
+HOW_KNOWN = (("measured", "Measured"), ("label", _("On a label")), ("guess", "A guess"))
 """How a person can say that a value is known."""
 STANDING = {
     "published": "published",
@@ -30,7 +31,7 @@ STANDING = {
 
 NO_CHANGE = "no change"
 
-ENTERED = {"measured": "As entered, measured", "label": "As entered, from a label"}
+ENTERED = {"measured": _("As entered, measured"), "label": _("As entered, from a label")}
 """What is said of a result that is no more than a value of the board."""
 
 
@@ -126,12 +127,16 @@ def refusal(problem: InputError, style: Style) -> str:
     if problem.reason == "unknown unit":
         known = quantities()[problem.quantity].units if problem.quantity else ()
         shown = ", ".join(unit.shown for unit in known if unit.shown)
-        return f"That unit is not known here. Known: {shown}." if shown else "This number has no unit."
+        return (
+            _("That unit is not known here. Known: {shown}.").format(shown=shown)
+            if shown
+            else _("This number has no unit.")
+        )
     bounded = problem.low is not None or problem.high is not None
     sentence = SENTENCES.get(problem.reason) or (
-        "{name} cannot be used here: {limits}."
+        _("{name} cannot be used here: {limits}.")
         if bounded
-        else "{name} cannot be used here. Check what is entered."
+        else _("{name} cannot be used here. Check what is entered.")
     )
     return sentence.format(name=label_of(problem.field), limits=limits(problem, style), reason=problem.reason)
 
@@ -141,8 +146,8 @@ def offer(fields: Sequence[str]) -> str:
     names = [label_of(key) for key in fields]
     listed = names[0] if len(names) == 1 else ", ".join(names[:-1]) + " and " + names[-1]
     if len(names) == 1 and not _many(names[0]):
-        return f"{listed} is missing. Add it."
-    return f"{listed} are missing. Add them."
+        return _("{names} is missing. Add it.").format(names=listed)
+    return _("{names} are missing. Add them.").format(names=listed)
 
 
 def _many(label: str) -> bool:
@@ -158,18 +163,22 @@ def _many(label: str) -> bool:
 def sureness(result: Result) -> str:
     """Return the line that says how sure a result is: its standing, or what makes it rough."""
     for known, one, more in (
-        ("guess", "is a guess", "are guesses"),
-        ("assumed", "is assumed", "are assumed"),
+        ("guess", _("Rough: {name} is a guess"), _("are guesses")),
+        ("assumed", _("Rough: {name} is assumed"), _("are assumed")),
     ):
         names = [entry.name.lower() for entry in result.inputs if entry.known == known]
         if len(names) == 1:
-            return f"Rough: {names[0]} {one}"
+            return one.format(name=names[0])
         if names:
-            return f"Rough: {names[0]} and {len(names) - 1} more {more}"
+            return _("Rough: {name} and {count} more {more}").format(
+                name=names[0], count=len(names) - 1, more=more
+            )
     if result.standing == "estimate":
-        return "Rough: an estimate is in it"
+        return _("Rough: an estimate is in it")
     if result.calls:
-        return {"practice": "Worked out, common practice in it"}.get(result.standing, "Worked out")
+        return {"practice": _("Worked out, common practice in it")}.get(result.standing, _("Worked out"))
     if result.inputs and not result.inputs[0].source:
-        return ENTERED.get(result.inputs[0].known, "As entered")
-    return {"published": "Published", "derived": "Worked out", "practice": "Common practice"}[result.standing]
+        return ENTERED.get(result.inputs[0].known, _("As entered"))
+    return {"published": "Published", "derived": _("Worked out"), "practice": _("Common practice")}[
+        result.standing
+    ]

@@ -24,7 +24,7 @@ TOUCHES = TEXTS["touches"]
 LACKS = TEXTS["lacks"]
 """What the mount lacks for a belt in stock."""
 
-BEYOND = (
+BEYOND = _(
     "Boards normally run beyond these ratings. They mean a life of some 3000 hours on a machine, not breaking."
     " Shock, braking and short belts are outside the catalogues."
 )
@@ -50,9 +50,9 @@ def stock_title(belt: "Stock", style: Style) -> str:
 def makers(belt: "Stock") -> str:
     """Return how many makers list a belt."""
     if not belt.sure:
-        return "From memory, ask the seller."
+        return _("From memory, ask the seller.")
     count = len(belt.lists)
-    return "In one maker's list." if count == 1 else f"In {count} makers' lists."
+    return _("In one maker's list.") if count == 1 else _("In {count} makers' lists.").format(count=count)
 
 
 def percent(item: Item, style: Style) -> str:

@@ -9,17 +9,17 @@ from logic.log import Check
 from logic.log.checks import ALL_RIGHT, CARE, FIT, NOT, STOPPED, UNFINISHED, WITH_NOTES
 from logic.units import GAP
 from logic.upkeep import Due
-from screens.tongue import texts
+from screens.tongue import _, texts
 from screens.words import Style
 from screens.words.tension import ITEMS as BELT_ITEMS
 
 FIGURES = {
     **BELT_ITEMS,
-    "full_voltage": "Pack when full",
-    "nominal_voltage": "Pack, nominal",
-    "empty_voltage": "Pack when empty",
-    "pack_energy": "Energy of one pack",
-    "low_start": "Controller holds back below",
+    "full_voltage": _("Pack when full"),
+    "nominal_voltage": _("Pack, nominal"),
+    "empty_voltage": _("Pack when empty"),
+    "pack_energy": _("Energy of one pack"),
+    "low_start": _("Controller holds back below"),
 }
 """Label of each figure that an item can show."""
 
@@ -28,11 +28,11 @@ REFUSALS = texts("checks")["refusals"]
 NEARLY_EMPTY = "nearly empty, short ride only"
 """What is noted of volts below those at which the controller begins to hold back."""
 
-NEARLY_EMPTY_TOLD = (
+NEARLY_EMPTY_TOLD = _(
     "Nearly empty, short ride only: here the controller already holds back. Better charge first."
 )
 
-FITNESS = {FIT: "Fit to ride", CARE: "With care", NOT: "Do not ride"}
+FITNESS = {FIT: _("Fit to ride"), CARE: _("With care"), NOT: _("Do not ride")}
 """What a check before a ride ends in."""
 
 KINDS = {"read-do": "read, then do", "do-confirm": "do, then confirm"}
@@ -96,7 +96,7 @@ def held_text(held: str) -> str:
     >>> held_text("pack swollen")
     'Do not ride: pack swollen.'
     """
-    return f"Do not ride: {held}."
+    return _("Do not ride: {held}.").format(held=held)
 
 
 def not_yet_text(names: list[str]) -> str:
@@ -106,7 +106,11 @@ def not_yet_text(names: list[str]) -> str:
     ('Not yet: check after water is due.', 'Not yet: check after water is due, and 1 more.')
     """
     first, more = names[0][0].lower() + names[0][1:], len(names) - 1
-    return f"Not yet: {first} is due, and {more} more." if more else f"Not yet: {first} is due."
+    return (
+        _("Not yet: {first} is due, and {more} more.").format(first=first, more=more)
+        if more
+        else _("Not yet: {first} is due.").format(first=first)
+    )
 
 
 def check_text(check: Check) -> str:
@@ -157,8 +161,8 @@ def broke_off(place: int, total: int, minutes: int) -> str:
     if minutes < -1:
         when = "and the clock has been set back since"
     if place >= total:
-        return f"You stopped before signing off, {when}."
-    return f"You stopped at {place + 1} of {total}, {when}."
+        return _("You stopped before signing off, {when}.").format(when=when)
+    return _("You stopped at {item} of {total}, {when}.").format(item=place + 1, total=total, when=when)
 
 
 def due_name(due: Due, sides: tuple[str, ...]) -> str:

@@ -6,8 +6,8 @@ from screens.tongue import _
 from screens.words import Style
 from screens.words.packs import FLIGHT, HOPES, INSTALLED, REASONS, SPARE
 
-CONTACTS = "Every connector covered, each pack in its own pouch."
-OFF = "The board is off and cannot start by accident."
+CONTACTS = _("Every connector covered, each pack in its own pouch.")
+OFF = _("The board is off and cannot start by accident.")
 
 
 def watt_hours(energy: float, style: Style) -> str:
@@ -36,8 +36,10 @@ def confirmed(card: PackCard, style: Style) -> str:
 def rules_read(flight: Flight, today: str) -> str:
     """Return which rules were read, until when they hold, and on a later day that they are over."""
     held = flight.edition
-    over = "" if today <= held.until else " They are over: ask the airline for those of today."
-    return f"Rules read: {held.name}, in force {held.in_force} to {held.until}.{over}"
+    over = "" if today <= held.until else _(" They are over: ask the airline for those of today.")
+    return _("Rules read: {name}, in force {in_force} to {until}.{over}").format(
+        name=held.name, in_force=held.in_force, until=held.until, over=over
+    )
 
 
 def place(flight: Flight) -> str:
@@ -46,8 +48,12 @@ def place(flight: Flight) -> str:
         return ""
     loose, count = min(flight.loose, len(flight.cards)), len(flight.cards)
     if loose == count:
-        return f"Loose, in the cabin. {CONTACTS}"
-    return f"In the board. {OFF}" if not loose else f"{loose} loose, in the cabin. {CONTACTS} {OFF}"
+        return _("Loose, in the cabin. {contacts}").format(contacts=CONTACTS)
+    return (
+        _("In the board. {off}").format(off=OFF)
+        if not loose
+        else f"{loose} loose, in the cabin. {CONTACTS} {OFF}"
+    )
 
 
 def counted(flight: Flight) -> str:
@@ -55,7 +61,7 @@ def counted(flight: Flight) -> str:
     count = len(flight.cards)
     if flight.joined:
         return f"{count} packs joined, counted as one"
-    return "One pack" if count == 1 else f"{count} packs, each"
+    return _("One pack") if count == 1 else f"{count} packs, each"
 
 
 def large_energy(flight: Flight) -> float:
@@ -67,9 +73,9 @@ def lines(flight: Flight, chemistry: str, style: Style, today: str) -> list[str]
     """Return what stands under the large figure on the counter card: what was entered, and nothing more."""
     sums = confirmed(flight.cards[0], style)
     return [
-        f"Lithium-ion, {chemistry}" if chemistry else "Lithium-ion",
-        f"One pack: {sums}" if sums else "",
-        "Marked on the case. Tested to UN 38.3.",
+        _("Lithium-ion, {chemistry}").format(chemistry=chemistry) if chemistry else _("Lithium-ion"),
+        _("One pack: {sums}").format(sums=sums) if sums else "",
+        _("Marked on the case. Tested to UN 38.3."),
         place(flight),
         rules_read(flight, today),
     ]
@@ -84,7 +90,7 @@ def verdict_lines(flight: Flight) -> list[str]:
     if verdict.card and flight.hopes:
         found.append(_("Only if {hopes}.").format(hopes="; ".join(HOPES[key] for key in flight.hopes)))
     if flight.joined:
-        found.append("Joined by a lead they count as one: our reading of the rules. Take them apart.")
+        found.append(_("Joined by a lead they count as one: our reading of the rules. Take them apart."))
     return found
 
 
@@ -105,13 +111,15 @@ def as_text(flight: Flight, board: str, chemistry: str, style: Style, today: str
     return "\n".join(
         part
         for part in (
-            f"Packs of an electric board ({board})",
+            _("Packs of an electric board ({board})").format(board=board),
             f"{counted(flight)}: {watt_hours(large_energy(flight), style)}{GAP}Wh",
             *lines(flight, chemistry, style, today),
             *verdict_lines(flight),
             *where_lines(flight),
             f"{head}.",
-            "Question to the airline: will you carry this board and these packs? An answer in writing is wanted.",
+            _(
+                "Question to the airline: will you carry this board and these packs? An answer in writing is wanted."
+            ),
         )
         if part
     )

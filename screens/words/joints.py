@@ -10,7 +10,7 @@ from logic.board import BoardJoint, Value
 from logic.fields import joint_fields
 from logic.store import Record
 from logic.units import show_in
-from screens.tongue import texts
+from screens.tongue import _, texts
 from screens.words import Style
 from screens.words.tension import ago
 
@@ -25,7 +25,11 @@ HOW = TEXTS["how"]
 NOTICES = TEXTS["notices"]
 NOTES = TEXTS["notes"]
 CAUTIONS = TEXTS["cautions"]
-TOOLS = {"torque wrench": "Torque wrench", "hex key and scale": "Hex key and scale", "by feel": "By feel"}
+TOOLS = {
+    "torque wrench": _("Torque wrench"),
+    "hex key and scale": _("Hex key and scale"),
+    "by feel": _("By feel"),
+}
 
 
 def torque_text(torque: float, style: Style, *, inch: bool) -> str:
@@ -50,7 +54,9 @@ def wrench_texts(card: JointCard, style: Style, *, inch: bool) -> list[str]:
 def set_text(card: JointCard, style: Style, *, inch: bool) -> str:
     """Return the sentence of a joint with a torque in one unit."""
     setting, ceiling = wrench_texts(card, style, inch=inch)
-    return f"Set {setting}, never over {ceiling}{ABOVE_DRAG if card.drag_missing else ''}."
+    return _("Set {setting}, never over {ceiling}{drag}.").format(
+        setting=setting, ceiling=ceiling, drag=ABOVE_DRAG if card.drag_missing else ""
+    )
 
 
 WRENCH = ("wrench", "wrench_ceiling")
@@ -67,7 +73,7 @@ def drag_text(card: JointCard, style: Style) -> str:
         known = ""
         if isinstance(most, Result):
             known = f": a new one drags up to {torque_text(most.value, style, inch=inch)}"
-        return f"The nut's drag comes on top{known}. Measure it on the loose nut."
+        return _("The nut's drag comes on top{known}. Measure it on the loose nut.").format(known=known)
     if running is None or not isinstance(setting, Result):
         return ""
     drag = torque_text(float(running.si), style, inch=inch)
@@ -79,9 +85,9 @@ def reuse_text(card: JointCard) -> str:
     if card.reused is None:
         return ""
     if card.reused.verdict != "pass":
-        return " This one does not."
+        return _(" This one does not.")
     measured = card.joint.running is not None and card.joint.running.known == "measured"
-    return " This one passes." if measured else " Measure this one's drag first."
+    return _(" This one passes.") if measured else _(" Measure this one's drag first.")
 
 
 def turned_by(card: JointCard) -> str:
@@ -123,7 +129,7 @@ def assumed_text(card: JointCard, said_already: tuple[str, ...] = ()) -> str:
 def summary(joint: BoardJoint, style: Style) -> str:
     """Return a joint in one line: "8 × M4, class 8.8, 6 mm in aluminium 6061-T6"."""
     if joint.thread is None:
-        return "Size not set"
+        return _("Size not set")
     fields = joint_fields()
     count = "" if joint.count is None else f"{style.plain(float(joint.count.si))} × "
     parts = [f"{count}{joint.thread.si}"]
@@ -143,7 +149,7 @@ def locker_text(card: JointCard) -> str:
     """Return grade and label of the threadlocker, or none and why."""
     locker = card.locker
     if locker is None:
-        return "Not known until the thread is."
+        return _("Not known until the thread is.")
     if locker.grade == "none":
         return locker.reason if locker.reason.startswith("None") else f"None: {locker.reason}"
     return f"{locker.grade.capitalize()} strength: {locker.label}."
@@ -166,12 +172,12 @@ def tool_text(card: JointCard) -> str:
 def tightened_text(record: Record | None, now: datetime, style: Style) -> str:
     """Return what the log says of a joint."""
     if record is None:
-        return "Not recorded yet."
+        return _("Not recorded yet.")
     said = record.body
     when = ago(record.at, now)
     by = f" by {said.by}" if said.by else ""
     if said.looked:
-        return f"Looked at {when}{by}: the paint line was whole."
+        return _("Looked at {when}{by}: the paint line was whole.").format(when=when, by=by)
     torque = said.torque
     how = torque_text(torque, style, inch=style.system == "inch") if torque else "by feel"
     tool = TOOLS.get(said.tool, "").lower()
@@ -186,7 +192,7 @@ def again_text(card: JointCard, record: Record | None, now: datetime, rides: int
     if record is not None and not record.body.looked:
         due = look_again(since=now - record.at, rides=rides)
         if due:
-            return f"Look at it again now. {card.kind.text('again')}"
+            return _("Look at it again now. {text}").format(text=card.kind.text("again"))
     return card.kind.text("again")
 
 

@@ -21,7 +21,7 @@ from logic.log import (
 )
 from logic.store import Record
 from logic.units import GAP
-from screens.tongue import texts
+from screens.tongue import _, texts
 from screens.words import Style, label_of
 from screens.words.checks import check_text, check_tone, seconds_text
 from screens.words.tension import SAID, tension_text, with_error
@@ -52,7 +52,7 @@ def entry_words(record: Record, style: Style) -> tuple[str, str, str]:
     if isinstance(said, Snooze) and said.reason:
         extra.append(said.reason)
     if isinstance(said, Unread):
-        extra.append("Kept as it is")
+        extra.append(_("Kept as it is"))
     if not isinstance(said, Work | Note) and said.note:
         extra.append(said.note)
     if record.corrected_by is not None:
@@ -62,22 +62,26 @@ def entry_words(record: Record, style: Style) -> tuple[str, str, str]:
 
 TITLES: dict[type[Entry], Callable[[Record, Style], str]] = {
     Ride: lambda record, style: f"Ride: {ride_text(record.body, style)}",
-    Check: lambda record, _: f"{record.body.title}: {check_text(record.body)}",
-    Tension: lambda record, style: f"Tension, {record.body.belt} belt: {tension_text(record, style)}",
-    Tightening: lambda record, _: f"Joint: {joint_name(record.body.joint)}",
-    Work: lambda record, _: f"Work: {record.body.note}",
-    BeltFitted: lambda record, _: f"New {record.body.belt} belt",
-    Note: lambda record, _: record.body.note,
-    BoardChanged: lambda record, _: f"Board changed: {', '.join(map(label_of, record.body.changes))}",
-    Snooze: lambda record, _: f"Put off: {record.body.name or record.body.rule}",
-    Unread: lambda record, _: f"{KINDS.get(record.kind, 'Entry')}: {unread_text(record.body)}",
+    Check: lambda record, _style: f"{record.body.title}: {check_text(record.body)}",
+    Tension: lambda record, style: _("Tension, {belt} belt: {tension_text}").format(
+        belt=record.body.belt, tension_text=tension_text(record, style)
+    ),
+    Tightening: lambda record, _style: f"Joint: {joint_name(record.body.joint)}",
+    Work: lambda record, _style: f"Work: {record.body.note}",
+    BeltFitted: lambda record, _style: _("New {belt} belt").format(belt=record.body.belt),
+    Note: lambda record, _style: record.body.note,
+    BoardChanged: lambda record, _style: _("Board changed: {list}").format(
+        list=", ".join(map(label_of, record.body.changes))
+    ),
+    Snooze: lambda record, _style: _("Put off: {what}").format(what=record.body.name or record.body.rule),
+    Unread: lambda record, _style: f"{KINDS.get(record.kind, 'Entry')}: {unread_text(record.body)}",
 }
 """The title of each kind of entry."""
 
 
 def unread_text(said: Unread) -> str:
     """Return why an entry is not shown."""
-    return "Written by a later version" if said.later else "Could not be read"
+    return _("Written by a later version") if said.later else _("Could not be read")
 
 
 def ride_text(ride: Ride, style: Style) -> str:
@@ -112,8 +116,8 @@ def entry_lines(record: Record, style: Style) -> Iterator[tuple[str, str]]:
         for key, change in said.changes.items():
             yield label_of(key), f"{_value(key, change.was, style)} to {_value(key, change.now, style)}"
     elif isinstance(said, Unread):
-        yield unread_text(said), "It is kept as it is, and counts for nothing until it can be read."
-        yield "As it is kept", record.text
+        yield unread_text(said), _("It is kept as it is, and counts for nothing until it can be read.")
+        yield _("As it is kept"), record.text
     else:
         yield from _plain_lines(said, style)
     if said.note:
@@ -136,10 +140,10 @@ def _plain(value: str | float, style: Style) -> str:
 def _ride_lines(ride: Ride, style: Style) -> Iterator[tuple[str, str]]:
     for value, label, quantity in (
         (ride.distance, "Distance", "distance"),
-        (ride.energy, "Energy used", "energy"),
-        (ride.volts_before, "Volts before", "voltage"),
-        (ride.volts_after, "Volts after", "voltage"),
-        (ride.energy_per_distance, "Energy for each distance", "energy_per_distance"),
+        (ride.energy, _("Energy used"), "energy"),
+        (ride.volts_before, _("Volts before"), "voltage"),
+        (ride.volts_after, _("Volts after"), "voltage"),
+        (ride.energy_per_distance, _("Energy for each distance"), "energy_per_distance"),
     ):
         if value is not None:
             yield label, style.number(value, quantity)
@@ -157,7 +161,7 @@ def _check_lines(check: Check) -> Iterator[tuple[str, str]]:
     for key, value in check.values.items():
         yield key.replace("_", " ").capitalize(), value if isinstance(value, str) else f"{value:g}{GAP}V"
     values = len(check.board)
-    yield "Saved with it", f"{values} {'value' if values == 1 else 'values'} of the board"
+    yield _("Saved with it"), f"{values} {'value' if values == 1 else 'values'} of the board"
 
 
 def _tension_lines(said: Tension, style: Style) -> Iterator[tuple[str, str]]:
@@ -166,9 +170,9 @@ def _tension_lines(said: Tension, style: Style) -> Iterator[tuple[str, str]]:
     if said.depth is not None:
         yield "Depth", style.number(said.depth, "length")
     if said.tension is not None:
-        yield "Belt tension", with_error(said.tension, said.error, style)
+        yield _("Belt tension"), with_error(said.tension, said.error, style)
     if said.floor is not None and said.ceiling is not None:
-        yield "Right from", f"{style.number(said.floor, 'force')} to {style.number(said.ceiling, 'force')}"
+        yield _("Right from"), f"{style.number(said.floor, 'force')} to {style.number(said.ceiling, 'force')}"
     if word_of(said):
         yield "Verdict", SAID[word_of(said)]
 

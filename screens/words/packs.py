@@ -2,14 +2,14 @@
 
 from logic.answers.hazards import Hazard
 from logic.units import GAP
-from screens.tongue import texts
+from screens.tongue import _, texts
 from screens.words import Style
 
 TEXTS = texts("packs")
 
 ENERGY = TEXTS["energy"]
-AT_WORST = "At 20 km/h, level dry road, motors alone, pack nearly empty. The weakest brake of any charge."
-AFTER_REACTION = "The longest of any charge, once the brake is on: add the distance while you react."
+AT_WORST = _("At 20 km/h, level dry road, motors alone, pack nearly empty. The weakest brake of any charge.")
+AFTER_REACTION = _("The longest of any charge, once the brake is on: add the distance while you react.")
 """What a brake's figures hold for, wherever they stand."""
 
 PARTS = TEXTS["parts"]

@@ -1,8 +1,13 @@
 """Where something comes from, in words."""
 
 from logic.tables import sources
+from screens.tongue import _
 
-OURS = {"derived": "", "practice": "Common practice, no source: ", "memory": "From memory, not confirmed: "}
+OURS = {
+    "derived": "",
+    "practice": _("Common practice, no source: "),
+    "memory": _("From memory, not confirmed: "),
+}
 """What stands in place of a title where nothing printed is cited."""
 
 

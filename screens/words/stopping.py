@@ -1,6 +1,6 @@
 """Words of stopping and descents."""
 
-from screens.tongue import texts
+from screens.tongue import _, texts
 
 TEXTS = texts("stopping")
 
@@ -19,7 +19,11 @@ LABELS = {
 RULERS = TEXTS["rulers"]
 """What holds the brake down."""
 
-RUNS_ON = "This slope is stronger than the brake: the board does not stop on it. Do not ride down it; walk."
-CUTS_OUT = "Braking lifts {pack} above full charge: the brake may cut out at once. Ride some charge off before you need it."
+RUNS_ON = _(
+    "This slope is stronger than the brake: the board does not stop on it. Do not ride down it; walk."
+)
+CUTS_OUT = _(
+    "Braking lifts {pack} above full charge: the brake may cut out at once. Ride some charge off before you need it."
+)
 THIS_PACK, FULL_PACK = "this pack", "a full pack"
-ANY_CHARGE = "Pack nearly empty: the longest way of any charge."
+ANY_CHARGE = _("Pack nearly empty: the longest way of any charge.")

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from logic.workings import BARE, Call, Entry, Traced
+from screens.tongue import _
 
 
 @dataclass(frozen=True)
@@ -22,8 +23,8 @@ SHAPES = {
     "a * b": Shape("Product", "{} × {}", 2, 2, 2),
     "a / b": Shape("Quotient", "{} / {}", 2, 2, 3),
     "a**b": Shape("Power", "{} ^ {}", 3, 4, 4),
-    "-a": Shape("Sign turned", "−{}", 1, 2),
-    "abs(a)": Shape("Size without sign", "|{}|", 4, 0),
+    "-a": Shape(_("Sign turned"), "−{}", 1, 2),
+    "abs(a)": Shape(_("Size without sign"), "|{}|", 4, 0),
     "round(a, b)": Shape("Rounded", "round({})", 4, 0),
 }
 """By the text of the step."""

@@ -20,11 +20,11 @@ ITEMS = TEXTS["items"]
 
 REASONS: dict[str, str] = {
     "in window": "",
-    MAY_BE_SLACK: "The floor lies within what this reading may be off. Nearer to the aim is safe.",
-    MAY_BE_TIGHT: "The ceiling lies within what this reading may be off. Nearer to the aim is safe.",
+    MAY_BE_SLACK: _("The floor lies within what this reading may be off. Nearer to the aim is safe."),
+    MAY_BE_TIGHT: _("The ceiling lies within what this reading may be off. Nearer to the aim is safe."),
     "slack": "",
     "tight": "",
-    CANNOT_TELL: "The error reaches past both edges of the window.",
+    CANNOT_TELL: _("The error reaches past both edges of the window."),
 }
 """Why a word is not a plain one."""
 
@@ -101,10 +101,10 @@ def scale_text(pull: float, plan: "BeltPlan", style: Style, scale_unit: str) -> 
 
 def method_text(depth: str) -> str:
     """Return what to do with the hands, to a depth."""
-    return (
-        "Power off, pack unplugged. Turn the wheel a few turns to seat the belt. Pull the middle of the free"
-        f" span {depth} aside. Read the scale."
-    )
+    return _(
+        "Power off, pack unplugged. Turn the wheel a few turns to seat the belt. Pull the middle of"
+        " the free span {depth} aside. Read the scale."
+    ).format(depth=depth)
 
 
 def aim_text(plan: "BeltPlan", style: Style, scale_unit: str) -> str:
@@ -118,36 +118,37 @@ def aim_text(plan: "BeltPlan", style: Style, scale_unit: str) -> str:
                 return _("Over {force}, the least for its width. More is known with the motor.").format(
                     force=style.number(least.value, least.quantity)
                 )
-            return "No window for this belt yet: a tension is saved for comparing."
+            return _("No window for this belt yet: a tension is saved for comparing.")
         stopped = refusal(depth.problem, style) if depth.problem else offer(depth.missing)
-        return f"Without the belt a pull says nothing, and is not saved. {stopped}"
+        return _("Without the belt a pull says nothing, and is not saved. {stopped}").format(stopped=stopped)
     reads = style.shown(pull.value, "force", unit=scale_unit)
-    return f"Right when the scale reads {reads}: {style.number(target.value, target.quantity)} in the belt."
+    return _("Right when the scale reads {reads}: {number} in the belt.").format(
+        reads=reads, number=style.number(target.value, target.quantity)
+    )
 
 
 def locked_text(plan: "BeltPlan", style: Style, scale_unit: str) -> str:
     """Return why one pulley must be free, with what the scale would read otherwise."""
     locked, misread = plan.items["pull_locked"], plan.items["misread"]
     if not isinstance(locked, Result) or not isinstance(misread, Result):
-        return "One pulley must be free to turn."
+        return _("One pulley must be free to turn.")
     reads = style.shown(locked.value, "force", unit=scale_unit)
-    return (
-        f"One pulley must be free to turn. With both held the scale would read {reads} on a right belt: as if it"
-        f" had {style.number(misread.value, 'force')}."
-    )
+    return _(
+        "One pulley must be free to turn. With both held the scale would read {reads} on a right belt: as if it had {number}."
+    ).format(reads=reads, number=style.number(misread.value, "force"))
 
 
 def plan_notes(plan: "BeltPlan", style: Style) -> str:
     """Return what deserves a sentence about a belt's target."""
     notes = []
     if plan.held_down:
-        notes.append("The target is held down to the belt's working tension.")
+        notes.append(_("The target is held down to the belt's working tension."))
     if plan.held_by_bearing:
-        notes.append("The target is held down to what the motor's bearing may carry.")
+        notes.append(_("The target is held down to what the motor's bearing may carry."))
     if plan.over_working:
-        notes.append("Even so the tight span passes the belt's working tension at full current.")
+        notes.append(_("Even so the tight span passes the belt's working tension at full current."))
     if plan.few_teeth:
-        notes.append("Fewer than 6 teeth in mesh: the belt's rating falls.")
+        notes.append(_("Fewer than 6 teeth in mesh: the belt's rating falls."))
     if plan.fault is not None:
         notes.append(refusal(plan.fault, style))
     return " ".join(notes)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan, BeltReading
 from logic.board import Value
+from screens.tongue import _
 from screens.words import Style, offer, refusal
 from screens.words.tension import MOVES, REASONS, TONES, scale_text, tile, with_error
 
@@ -42,7 +43,7 @@ def told(  # noqa: PLR0913  (a reading, what it was made of, and how it is writt
         lacks = refusal(tension.problem, style) if tension.problem else offer(tension.missing)
         return Told(reads=reads, certainty=lacks)
     error = reading.error.value if isinstance(reading.error, Result) else None
-    text = f"Belt tension {with_error(tension.value, error, style)}"
+    text = _("Belt tension {with_error}").format(with_error=with_error(tension.value, error, style))
     change = "" if last is None else f"{style.change(tension.value, last, 'force')} since last time."
     change = change[:1].upper() + change[1:]
     if reading.verdict is None:

@@ -2,16 +2,17 @@
 
 from logic.entries import Entered
 from logic.fields import Field, Value, field_of
+from screens.tongue import _
 from screens.words import Style
 
 COUNTED = {
-    "pack.series": "{value} cells in series",
-    "pack.parallel": "{value} in parallel",
-    "pack.cell_capacity": "{value} a cell",
+    "pack.series": _("{value} cells in series"),
+    "pack.parallel": _("{value} in parallel"),
+    "pack.cell_capacity": _("{value} a cell"),
 }
 """What a number of a print counts, where its unit does not tell."""
 
-NO_PARALLEL = "The Ah wait for the P number: type 10S2P 4\u00a0Ah."
+NO_PARALLEL = _("The Ah wait for the P number: type 10S2P 4\u00a0Ah.")
 
 
 def value_words(field: Field, value: Value, style: Style) -> str:
@@ -30,7 +31,7 @@ def read_back(field: Field, found: Entered, style: Style) -> str:
     for key, value in read.items():
         words = value_words(field if key == field.key else field_of(key), value, style)
         parts.append(COUNTED.get(key, "{value}").format(value=words))
-    said = f"Read as {', '.join(parts)}."
+    said = _("Read as {list}.").format(list=", ".join(parts))
     return f"{said} {NO_PARALLEL}" if found.told == "no parallel" else said
 
 

@@ -1,0 +1,127 @@
+"""A translation is a file: every sentence of the pages passes through `_`, and pages hold in a language two fifths longer."""
+
+import ast
+import re
+import subprocess
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).parents[2]
+SAID = re.compile(r"^\s*(?:[A-Z{]|\d).*[a-z]{2}", re.DOTALL)
+"""How what is said begins: with a capital, a number or what is put in; names of things in data begin small."""
+ELSEWHERE = (
+    "scenes",
+    "phone",
+    "paper",
+    "driver",
+    "environment",
+    "app",
+    "ends",
+    "faults",
+    "plain",
+    "svg",
+    "html",
+    "workings",
+)
+"""Modules whose words are no page's: walks, the terminal, the record of a fault, forbidden words, markup, formulas.
+
+What the paper and the phone say is named by `_` as well, but beside key names and Java that look the same.
+"""
+NAMES = {"Scratch board", "Tooth missing or torn"}
+"""What is written to the file of the data, or names an answer of a list."""
+SILENT = {"_", "texts", "getLogger", "warning", "info", "error", "exception", "compile"}
+"""Calls whose texts are said already, or are for nobody."""
+
+
+def called(node: ast.Call) -> str:
+    """Return the name of what is called."""
+    return node.func.id if isinstance(node.func, ast.Name) else getattr(node.func, "attr", "")
+
+
+def passed_over(node: ast.AST) -> bool:
+    """Tell whether nothing under a node is shown: annotations are left out by `shown`."""
+    if isinstance(node, ast.Assign):
+        return getattr(node.targets[0], "id", "") == "EXAMPLES"
+    if isinstance(node, ast.Expr):
+        return isinstance(node.value, ast.Constant)
+    if isinstance(node, ast.Call):
+        return called(node) in SILENT
+    return isinstance(node, (ast.Raise, ast.Assert, ast.Compare, ast.arg))
+
+
+def shown(node: ast.AST) -> Iterator[ast.AST]:
+    """Yield the parts of a node that can hold what is shown: no keys, no annotations."""
+    if isinstance(node, ast.Dict):
+        yield from node.values
+    elif isinstance(node, ast.Subscript):
+        yield node.value
+    elif isinstance(node, ast.AnnAssign):
+        yield from [node.value] if node.value is not None else []
+    else:
+        yield from ast.iter_child_nodes(node)
+
+
+def unsaid(node: ast.AST) -> Iterator[str]:
+    """Yield each sentence under a node that does not pass through `_`."""
+    if passed_over(node):
+        return
+    if isinstance(node, (ast.JoinedStr, ast.Constant)):
+        parts = node.values if isinstance(node, ast.JoinedStr) else [node]
+        text = "".join(
+            part.value if isinstance(part, ast.Constant) and isinstance(part.value, str) else " "
+            for part in parts
+        )
+        words = [word for word in text.split() if re.search("[A-Za-z]{2}", word)]
+        if SAID.match(text) and len(words) > 1 and "<" not in text:
+            yield text.strip()
+        return
+    for part in shown(node):
+        yield from unsaid(part)
+
+
+def modules() -> list[Path]:
+    """Return the modules that say something on a page."""
+    return [
+        path
+        for path in sorted((ROOT / "screens").rglob("*.py"))
+        if not {*path.relative_to(ROOT).parts, path.stem} & {*ELSEWHERE}
+    ]
+
+
+def test_every_sentence_passes_through_the_language() -> None:
+    found = [
+        f"{path.relative_to(ROOT)}: {text}"
+        for path in modules()
+        for text in unsaid(ast.parse(path.read_text(encoding="utf-8")))
+        if text not in NAMES
+    ]
+    assert found == []
+
+
+@pytest.mark.parametrize(
+    ("code", "found"),
+    [
+        ('title = "Gear ratio"', ["Gear ratio"]),
+        ('title = _("Gear ratio")', []),
+        ('text = f"Rough: {name} and {count} more"', ["Rough:   and   more"]),
+        ('text = _("Rough: {name}").format(name="a guess")', []),
+        ('rows = {"Gear ratio": 1}', []),
+    ],
+)
+def test_a_sentence_that_does_not_is_found(code: str, found: list[str]) -> None:
+    assert list(unsaid(ast.parse(code))) == found
+
+
+def test_pages_hold_in_a_language_two_fifths_longer() -> None:
+    """Kivy's messages go elsewhere: what is printed are faults and, last, how many texts were said in it."""
+    run = subprocess.run(  # noqa: S603  (our own interpreter and module)
+        [sys.executable, "-m", "tests.pages.made_up"], cwd=ROOT, capture_output=True, text=True, check=False
+    )
+    *faults, last = run.stdout.splitlines() or [run.stderr]
+    assert faults == []
+    said, _of, texts = last.split()
+    # Half of all texts are numbers, names and what assets say of the trade: the rest is in that language.
+    assert int(said) / int(texts) > 0.45
