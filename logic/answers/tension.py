@@ -108,6 +108,7 @@ PLAN: Figures[BeltParts] = {
     "run_in": ("force", lambda parts: parts.window.run_in),
     "depth": ("length", lambda parts: parts.depth),
     "pull_target": ("force", lambda parts: parts.pull(parts.target.tension)),
+    "pull_least": ("force", lambda parts: parts.pull(parts.belt.least_tension)),
     "pull_floor": ("force", lambda parts: parts.pull(parts.window.floor)),
     "pull_ceiling": ("force", lambda parts: parts.pull(parts.window.ceiling)),
     "pull_locked": ("force", _locked),

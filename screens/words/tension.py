@@ -115,15 +115,22 @@ def aim_text(plan: "BeltPlan", style: Style, scale_unit: str) -> str:
         if isinstance(depth, Result):
             least = plan.items["least"]
             if isinstance(least, Result):
-                return _("Over {force}, the least for its width. More is known with the motor.").format(
-                    force=style.number(least.value, least.quantity)
-                )
+                return _aim_at_least(plan, least, style, scale_unit)
             return _("No window for this belt yet: a tension is saved for comparing.")
         stopped = refusal(depth.problem, style) if depth.problem else offer(depth.missing)
         return _("Without the belt a pull says nothing, and is not saved. {stopped}").format(stopped=stopped)
     reads = style.shown(pull.value, "force", unit=scale_unit)
     return _("Right when the scale reads {reads}: {number} in the belt.").format(
         reads=reads, number=style.number(target.value, target.quantity)
+    )
+
+
+def _aim_at_least(plan: "BeltPlan", least: Result, style: Style, scale_unit: str) -> str:
+    """Return what the scale must read over while only the belt is known."""
+    pull = plan.items["pull_least"]
+    reads = style.shown(pull.value, "force", unit=scale_unit) if isinstance(pull, Result) else ""
+    return _("The scale reads over {reads}: {force}, the least for its width.").format(
+        reads=reads, force=style.number(least.value, least.quantity)
     )
 
 

@@ -9,6 +9,10 @@ from screens.tongue import _
 from screens.words import Style, offer, refusal
 from screens.words.tension import MOVES, REASONS, TONES, scale_text, tile, with_error
 
+NOT_LOOSE = _("Not loose.")
+MOTOR_TELLS = _("Whether it is too tight, the motor tells: add its Kv and amps.")
+"""Said of a belt over the least of its width, while nothing is known of the motor."""
+
 
 @dataclass(frozen=True)
 class Told:
@@ -47,6 +51,12 @@ def told(  # noqa: PLR0913  (a reading, what it was made of, and how it is writt
     change = "" if last is None else f"{style.change(tension.value, last, 'force')} since last time."
     change = change[:1].upper() + change[1:]
     if reading.verdict is None:
-        return Told(reads=reads, tension=text, change=change)
+        least = plan.items["least"]
+        over = isinstance(least, Result) and float(tension.value) - float(error or 0.0) > float(least.value)
+        return Told(
+            reads=NOT_LOOSE if over else reads,
+            tension=f"{text}. {MOTOR_TELLS}" if over else text,
+            change=change,
+        )
     word = reading.verdict.word
     return Told(tile(word), TONES.get(word, "text"), reads, text, REASONS[word], change, MOVES.get(word, ""))

@@ -183,7 +183,7 @@ def test_each_result_opens_its_working(check: Reader) -> None:
         block for block in check.page.blocks if block.key in check["figures"].key or hasattr(block, "number")
     ]
     opened = {block.label for block in rows if hasattr(block, "number") and isinstance(block.act, Go)}
-    assert len(opened) == 19
+    assert len(opened) == 20
 
 
 def test_the_last_eight_readings_stand_side_by_side(check: Reader) -> None:

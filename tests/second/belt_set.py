@@ -60,6 +60,7 @@ def plan(belt: Belt, depth: float | None) -> Numbers:
             "run_in": lambda: max(belt.least, 0.8 * belt.target),
             "depth": at,
             "pull_target": lambda: belt.pull(belt.target, at()),
+            "pull_least": lambda: belt.pull(belt.least, at()),
             "pull_floor": lambda: belt.pull(belt.edges[0], at()),
             "pull_ceiling": lambda: belt.pull(belt.edges[1], at()),
             "pull_locked": locked,
