@@ -33,9 +33,11 @@ class Block:
 
     def looks_like(self, other: "Block") -> bool:
         """Tell whether another block would be drawn the same."""
-        return self == other and [act is None for act in self.acts().values()] == [
-            act is None for act in other.acts().values()
-        ]
+        return self == other and self.live() == other.live()
+
+    def live(self) -> object:
+        """Return which of its parts do something now."""
+        return [act is not None for act in self.acts().values()]
 
 
 def _joined(*parts: str) -> str:
@@ -51,6 +53,10 @@ class Tappable(Block):
     def acts(self) -> Mapping[str, Act | None]:
         """Return the one act."""
         return {"act": self.act}
+
+    def live(self) -> object:
+        """Return whether it does something now."""
+        return self.act is not None
 
 
 @frozen(kw_only=True)

@@ -108,7 +108,7 @@ class World:
         """Return the time of this snapshot."""
         return self.clock()
 
-    @property
+    @cached_property
     def style(self) -> Style:
         """Return how numbers are written for the person."""
         return self.kept(Style, self.person.system, self.person.mark)
@@ -120,7 +120,7 @@ class World:
         """Tell whether no saved board is in use."""
         return self.saved.id == SCRATCH
 
-    @property
+    @cached_property
     def board(self) -> Board:
         """Return the board with the trial's values over it."""
         return self.kept(_overlaid, self.saved, self.trial)

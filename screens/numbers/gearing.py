@@ -43,7 +43,8 @@ def gearing_page(world: World) -> Page:
         world.kept(gearing, world.saved, rider, speed).items if world.trial and not world.is_scratch else {}
     )
     grey = bool(answer.faults) or refused_now(world)
-    labels = {name: label.format(speed=world.style.number(speed, "speed")) for name, label in ITEMS.items()}
+    at = world.style.number(speed, "speed")
+    labels = {name: label.format(speed=at) for name, label in ITEMS.items()}
 
     # What is folded is not read: what is not read is not worked out.
     items = {name: answer.items[name] for name in (CROWN, *FIRST)}

@@ -72,13 +72,17 @@ def _pieces(laid: Laid) -> list[Piece]:
 
 
 def _boxes(canvas: Any, boxes: tuple[Box, ...], height: float) -> None:  # noqa: ANN401  (as above)
-    for tone, vertices, indices in _shapes(boxes, height):
+    for tone, vertices, indices in _shapes(boxes, height, dp(1)):
         _tint(canvas, tone)
         canvas.add(Mesh(vertices=vertices, indices=indices, mode="triangles"))
 
 
 @lru_cache(256)
-def _shapes(boxes: tuple[Box, ...], height: float) -> list[tuple[str, list[float], list[int]]]:
+def _shapes(
+    boxes: tuple[Box, ...],
+    height: float,
+    _dp: float,  # dashes are as long as it says
+) -> list[tuple[str, list[float], list[int]]]:
     """Return boxes as triangles by their tones: a block that comes again in other words has the same ones."""
     shapes: dict[tuple[bool, str], Shape] = {}
     for mark in boxes:

@@ -4,6 +4,7 @@ From one text to the next the graphics then need no other texture: that is most 
 """
 
 from collections import OrderedDict
+from functools import lru_cache
 from typing import Any, NamedTuple
 
 from kivy.core.text import Label as Ruler
@@ -72,19 +73,24 @@ class _Hand(Ruler):
 
     pixels: Any = None
 
-    def write(self) -> bool:
-        """Write the text into `pixels`; return False where there is nothing to see."""
-        self.resolve_font_name()
+    def write(self, lines: tuple[str, ...]) -> Any:  # noqa: ANN401  (Kivy's image)
+        """Return the pixels of a text; None where there is nothing to see."""
+        self.text, self.texture, self.pixels = "\n".join(lines), self, None
         self._size = self.render()
-        if min(self._size) <= 1:
-            return False
-        self.texture = self
-        self.render(real=True)
-        return self.pixels is not None
+        if min(self._size) > 1:
+            self.render(real=True)
+        return self.pixels
 
     def blit_data(self, pixels: Any) -> None:  # noqa: ANN401  (Kivy's image)
         """Take the pixels, as a texture would."""
         self.pixels = pixels
+
+
+@lru_cache(64)
+def _hand(size: float, bold: bool, align: str, font: str) -> _Hand:  # noqa: FBT001  (the cache wants plain arguments)
+    hand = _Hand(font_size=size, bold=bold, halign=align, **({"font_name": font} if font else {}))
+    hand.resolve_font_name()
+    return hand
 
 
 class Written:
@@ -105,14 +111,8 @@ class Written:
         if key in self._large:
             self._large.move_to_end(key)
             return self._large[key]
-        hand = _Hand(
-            text="\n".join(lines),
-            font_size=size,
-            bold=bold,
-            halign=align,
-            **({"font_name": font} if font else {}),
-        )
-        return self._keep(key, hand.pixels) if hand.write() else hand.texture_1px
+        pixels = _hand(size, bold, align, font).write(lines)
+        return Ruler(text="").texture_1px if pixels is None else self._keep(key, pixels)
 
     @property
     def sheet(self) -> Sheet:
