@@ -7,6 +7,7 @@ from screens.acts import Go
 from screens.blocks import Block, Line, Notice, Section, Words
 from screens.page import Page
 from screens.register import PAGES as BUILT
+from screens.told.tools import words_line
 from screens.tongue import _
 from screens.ways import leads_to
 from screens.words import STANDING
@@ -48,6 +49,7 @@ def blocks(world: World, found: GuideFault) -> Iterator[Block]:
     first = found.causes[0]
     source = f"{STANDING[first.standing].capitalize()}: {first.where}."
     yield Words(key="source", text=source, role="small", tone="second")
+    yield words_line()
 
 
 def _cause(world: World, key: str, cause: Cause) -> Iterator[Block]:

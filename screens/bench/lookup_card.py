@@ -31,8 +31,8 @@ SHORT = {
     "insert nut": _("insert nut"),
 }
 """What stands on a button, where the full name is too long for one."""
-SHAFTS = {"flat": _("a flat"), "key": _("a key"), "clamp": _("clamped hub"), "bare": _("round shaft")}
-"""What the motor's shaft has under the pulley, as short as a button is."""
+SHAFTS = {"flat": _("flat"), "key": _("key"), "clamp": _("clamp"), "bare": _("round")}
+"""What holds the pulley on the motor's shaft, as short as a button is: four stand in one row."""
 PICKED = ("thread", "into", "engagement")
 """What is asked first, each with its usual values."""
 MORE = {
@@ -78,26 +78,33 @@ def looked_up(board: Board, kind: str, values: str, person: Person) -> JointCard
 
 def _picks(world: World, card: JointCard) -> Iterator[Choice]:
     """Yield what is asked first: size, what it goes into, how deep."""
-    kind, joint, style = card.kind, card.joint, world.style
+    kind, joint = card.kind, card.joint
     own = "" if joint.thread is None else str(joint.thread.si)
     sizes = list(kind.cells["sizes"]) or ["M3", "M4", "M5", "M6", "M8"]
     yield _choice(world, "thread", _("Thread"), {name: name for name in (*sizes, own) if name}, own)
     if kind.text("way") == "feel":
         return
-    if kind.text("way") == "set screw":
-        shaft = "" if joint.carries is None else str(joint.carries.si)
-        yield _choice(world, "carries", _("The motor's shaft has"), SHAFTS, shaft)
     into, field = "" if joint.into is None else str(joint.into.si), joint_fields()["into"]
     metals = {name: SHORT.get(name, _short(option_label(field, name))) for name in (*INTO, into) if name}
-    yield _choice(world, "into", _("Goes into"), metals, into)
-    if not holds_a_thread(into):
+    goes_into = _choice(world, "into", _("Goes into"), metals, into)
+    deep = (_depth(world, card),) if holds_a_thread(into) else ()
+    if kind.text("way") != "set screw":
+        yield from (goes_into, *deep)
         return
-    deep = joint.engagement
-    lengths = {f"{size / 1000:.4f}": f"{size} mm" for size in usual(kind.text("kind")).cells["lengths"]}
+    # The warning of a round shaft takes room: what the headline asks for comes first.
+    shaft = "" if joint.carries is None else str(joint.carries.si)
+    yield from (*deep, _choice(world, "carries", _("Shaft under the pulley"), SHAFTS, shaft), goes_into)
+
+
+def _depth(world: World, card: JointCard) -> Choice:
+    """Return how deep the thread holds: the usual lengths, and the one that was typed."""
+    deep = card.joint.engagement
+    usual_lengths = usual(card.kind.text("kind")).cells["lengths"]
+    lengths = {f"{size / 1000:.4f}": f"{size} mm" for size in usual_lengths}
     length = "" if deep is None else f"{float(deep.si):.4f}"
     if deep is not None and length not in lengths:
-        lengths[length] = style.typed(float(deep.si), "length", deep.typed_unit)
-    yield _choice(world, "engagement", _("Thread in the hole"), lengths, length)
+        lengths[length] = world.style.typed(float(deep.si), "length", deep.typed_unit)
+    return _choice(world, "engagement", _("Thread in the hole"), lengths, length)
 
 
 def _choice(world: World, name: str, label: str, options: Mapping[str, str], chosen: str) -> Choice:

@@ -26,7 +26,6 @@ def with_tools(page: Page, *, hears: bool, shines: bool = False) -> Page:
         tools.append(Button(_("Share"), HandOn(), icon="send"))
     if hears and not page.say:
         tools.append(Button(_("Say this page"), ReadOut(), icon="say"))
-    words = Line(key="words of the page", title=_("Words on this page"), icon="question", act=Explain())
     files = (
         Line(
             key="page as a file",
@@ -39,7 +38,12 @@ def with_tools(page: Page, *, hears: bool, shines: bool = False) -> Page:
             key="page as a picture", title=_("Share as a picture"), icon="picture", act=HandOnFile("picture")
         ),
     )
-    return replace(page, tools=tuple(tools), blocks=(*page.blocks, *files, words))
+    return replace(page, tools=tuple(tools), blocks=(*page.blocks, *files, words_line()))
+
+
+def words_line() -> Line:
+    """Return the row that opens the words of the trade that stand on a page."""
+    return Line(key="words of the page", title=_("Words on this page"), icon="question", act=Explain())
 
 
 def _acts(page: Page) -> Iterator[Act | None]:

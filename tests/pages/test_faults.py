@@ -25,6 +25,13 @@ def test_the_search_puts_the_best_match_first(pages: Reader) -> None:
     assert pages.name == "bench.wear"
 
 
+def test_the_words_of_a_fault_are_explained(pages: Reader) -> None:
+    pages.open("bench.fault", fault="hot_motor")
+    pages.tap("Words on this page")
+    assert pages.name == "glossary"
+    assert "Bearing" in [getattr(block, "title", "") for block in pages.blocks()]
+
+
 def test_a_fault_shows_its_causes_the_easiest_first(pages: Reader) -> None:
     pages.open("bench.faults")
     pages.tap("Brake weak or none")
@@ -44,7 +51,7 @@ def test_a_fault_shows_its_causes_the_easiest_first(pages: Reader) -> None:
 def test_each_cause_leads_where_it_says(pages: Reader, key: str) -> None:
     pages.open("bench.fault", fault=key)
     wanted = [cause.opens for one in faults() if one.key == key for cause in one.causes if cause.opens]
-    links = [block for block in pages.blocks() if isinstance(block, Line)]
+    links = [one for one in pages.blocks() if isinstance(one, Line) and one.key.endswith(" link")]
     assert len(links) == len(wanted)
     for link, opens in zip(links, wanted, strict=True):
         assert link.title

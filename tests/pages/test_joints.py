@@ -12,6 +12,7 @@ from screens.bench.joint_card import rides_since
 from screens.blocks import PLAIN, WRONG, FigureRow, Fold, Line, Notice
 from screens.words.joints import ITEMS, NOTICES
 from tests.pages.reader import Reader
+from tests.pages.sight import in_sight
 
 
 def use(pages: Reader, name: str) -> None:
@@ -207,7 +208,8 @@ def test_what_a_motor_shaft_has_is_chosen_in_sight(bare: Reader) -> None:
     # Nothing is wrong before the depth is known: it is asked for.
     assert (bare.page.crown.word, bare.page.crown.form) == ("How deep is the thread?", PLAIN)
     assert bare["hazard"].word == "warning"
-    bare.tap("a flat")
+    assert {"carries", "engagement"} <= in_sight(bare.page, 360.0, 640.0)
+    bare.tap("flat")
     bare.tap("5 mm")
     assert "hazard" not in bare
     assert bare.page.crown.form == PLAIN
