@@ -19,6 +19,8 @@ from screens.acts import Act, Arrive, Back, Both, Dismiss, Go, Place, Turn
 from screens.acts.entering import Done
 from screens.acts.keeping import Remember
 from screens.acts.outside import Share
+from screens.beside import beside
+from screens.blocks import Block
 from screens.coming_back import PLACE, outlasting, way_here, way_left
 from screens.lighting import lit
 from screens.log_book import LogBook
@@ -29,6 +31,7 @@ from screens.paper.fade import Veil
 from screens.paper.ink import width_of
 from screens.paper.keys import Keys
 from screens.paper.paper import Paper
+from screens.paper.room import list_width
 from screens.paper.scale import LEAD, NUMBERS, SMALL, TEXT, TITLE, grown
 from screens.paper.written import written
 from screens.phone import awake, bars
@@ -66,6 +69,7 @@ class Front:
         self.world = world
         self._met: Exception | None = None
         self.paper = Paper(self.perform)
+        self._list: tuple[tuple[object, ...], tuple[Block, ...]] = ((None,) * 4, ())
         self.veil = Veil(self.paper)
         self.keys = Keys(Window)
         self.keys.front = self.paper
@@ -75,6 +79,7 @@ class Front:
         self.dress()
         self.edges = Edges(self.paper)
         self._resume()
+        self.paper.bind(size=self._resized)
         self._tell_fault()
 
     @cached_property
@@ -225,7 +230,23 @@ class Front:
             "board": board,
             "note": ", ".join(notes),
             "bar": world.undo,
+            "list": self._rows(),
         }
+
+    def _rows(self) -> tuple[Block, ...]:
+        """Return the list of the place, read anew when the way, the board or the log has changed: not at each key."""
+        world, paper = self.world, self.paper
+        if paper.lost or not list_width(paper.width, paper.height, theme.scale):
+            return ()
+        of = (world.trail, world.saved, world.log, world.person)
+        if any(one is not two for one, two in zip(of, self._list[0], strict=True)):
+            self._list = (of, beside(world))
+        return self._list[1]
+
+    def _resized(self, *_: object) -> None:
+        """Read the list where a window has become wide enough for it."""
+        if self._rows() != self.paper.frame["list"]:
+            self.show()
 
     def picture(self, path: Path) -> None:
         """Write what is on the screen as a PNG. Raises OSError where no file came of it."""

@@ -47,6 +47,11 @@ class Place(Act):
 
 
 @frozen
+class Home(Act):
+    """Go back to where the way began, as it stands there."""
+
+
+@frozen
 class Explain(Act):
     """Open the words of the trade that stand on the page in front."""
 

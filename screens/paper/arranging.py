@@ -21,6 +21,7 @@ from screens.paper.room import (
     foot_blocks,
     foot_look,
     foot_room,
+    list_width,
     look_of,
     whole_look,
 )
@@ -71,11 +72,11 @@ class Way:
 
     def __post_init__(self) -> None:
         """Tell from the window how large things are; text keeps its size while the keyboard stands."""
-        tall = self.whole.height + self.whole.keyboard
-        self.low = tall < dp(LOW)
-        self.flat = self.low and self.whole.width > tall
-        self.tight = tall < dp(TIGHT)
-        self.look = look_of(tall, theme.scale)
+        self.tall = self.whole.height + self.whole.keyboard
+        self.low = self.tall < dp(LOW)
+        self.flat = self.low and self.whole.width > self.tall
+        self.tight = self.tall < dp(TIGHT)
+        self.look = look_of(self.tall, theme.scale)
 
 
 class Arranging:
@@ -101,6 +102,9 @@ class Arranging:
             keys = replace(left, left=left.right - beside_width(page.foot.entry, left.width))
             if way.tight:
                 left.right = keys.left
+        rows = frame["list"]
+        wide = list_width(way.whole.width, way.tall, theme.scale) if rows else 0.0
+        left.left += wide
         self._header(page, frame, left, way)
         if nav:
             self._places(frame["place"], left, way)
@@ -109,10 +113,12 @@ class Arranging:
         if keys is not left:
             keys.top = way.whole.top if way.tight else left.top
             left.right = keys.left
+        self._list(rows, replace(way.whole, right=way.whole.left + wide, bottom=left.bottom), way)
         self._foot(page.foot, keys, way, beside=keys is not left)
         self._way_back(frame["bar"], left, way)
         self._crown(page, left, way)
         self._panes(page, left, way)
+        self.parts.keep((*page.blocks, *rows))
 
     def _header(self, page: Page, frame: Mapping[str, Any], left: Area, way: Way) -> None:
         block = Header(
@@ -194,7 +200,7 @@ class Arranging:
         width = min(room, dp(LINE))
         offsets = way.offsets or tuple(pane.offset for pane in self.parts.panes)
         look = whole_look(first, page.whole, width, way.look, left.height)
-        for place, (pane, blocks) in enumerate(zip(self.parts.panes, (first, second), strict=True)):
+        for place, (pane, blocks) in enumerate(zip(self.parts.panes, (first, second), strict=False)):
             if place and not two:
                 pane.size, pane.opacity = (0, 0), 0
                 pane.fill((), (), 0.0)
@@ -218,7 +224,15 @@ class Arranging:
                 ):
                     offset = _in_sight(pane, blocks, laids, page.foot.entry.key, offset)
             pane.fill(blocks, laids, offset)
-        self.parts.keep(page.blocks)
+
+    def _list(self, rows: tuple[Block, ...], room: Area, way: Way) -> None:
+        """Put the list of the place at the left, scrolled as it was."""
+        pane = self.parts.panes[2]
+        pane.opacity = 1 if room.width else 0
+        pane.size, pane.pos = (room.width, room.height if room.width else 0.0), (room.left, room.bottom)
+        shown = rows if room.width else ()
+        laids = tuple(self.parts.lay(one, room.width, way.look, "pane 2") for one in shown)
+        pane.fill(shown, laids, min(pane.offset, max(0.0, sum(laid.height for laid in laids) - pane.height)))
 
 
 def _in_two(page: Page, left: Area) -> bool:

@@ -38,7 +38,8 @@ LEAST = 100
 class Paper(Widget):
     """Shows a Page. `perform` is given each act; `show` is called with the page that came of it.
 
-    `frame` tells what stands around the page: whether there is a way back, the place one is in, the board.
+    `frame` tells what stands around the page: whether there is a way back, the place one is in, the board, and the list of
+    the place for a window that has room for it.
     """
 
     title = StringProperty()
@@ -49,10 +50,18 @@ class Paper(Widget):
         super().__init__(**kwargs)
         self.perform = perform
         self.page = Page(title="")
-        self.frame: dict[str, Any] = {"back": True, "place": "ride", "board": "", "note": "", "bar": None}
+        self.frame: dict[str, Any] = {
+            "back": True,
+            "place": "ride",
+            "board": "",
+            "note": "",
+            "bar": None,
+            "list": (),
+        }
         with self.canvas.before:
             self._colour = Color()
             self._ground = Rectangle()
+            self._edge_colour, self._edge = Color(), Rectangle()
         self.free, self.keyboard = NONE, 0.0
         self.where: object = None
         self._offsets: dict[object, tuple[float, ...]] = {}
@@ -129,6 +138,12 @@ class Paper(Widget):
         entering = self.entering
         way = Way(whole, entering.sentence, entering.choosing, self.touches.press, offsets)
         self._arranging.arrange(self.page, self.frame, way)
+        self._edge_colour.rgba = colour("hair")
+        rows = self.parts.panes[2]
+        self._edge.pos, self._edge.size = (
+            (rows.right - dp(1), rows.y),
+            (dp(1) if rows.opacity else 0.0, rows.height),
+        )
         self.touches.show()
         self.focused.show()
         if self.writing is not None:

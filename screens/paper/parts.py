@@ -18,7 +18,7 @@ DEAF = 0.35
 
 
 class Parts:
-    """Header, crown, two columns that scroll, foot, places and the way back.
+    """Header, crown, three columns that scroll (two of the page, one for the list of the place), foot, places and the way back.
 
     A block that would look the same keeps the form it was laid out in.
     """
@@ -27,7 +27,7 @@ class Parts:
         """Make them; each is given to `add`."""
         self._add = add
         self.header, self.crown = Strip(), Strip("panel")
-        self.panes = (Pane(), Pane())
+        self.panes = (Pane(), Pane(), Pane())
         self.foot: list[Strip] = []
         self.places, self.bar = Strip(), Strip()
         for part in (*self.panes, self.crown, self.header, self.places, self.bar):

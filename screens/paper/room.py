@@ -11,7 +11,7 @@ from screens.paper.bars import Bars
 from screens.paper.furniture import Header, Places
 from screens.paper.keypad import entry_blocks
 from screens.paper.measure import measure
-from screens.paper.scale import EDGE, LINE, NUMBERS, TOUCH, Look
+from screens.paper.scale import EDGE, FRAME, LINE, NUMBERS, TOUCH, Look
 
 SHARE = 0.55
 """Most of the height that header, foot and places may take."""
@@ -26,6 +26,10 @@ FOOT_BESIDE = 0.46
 """Share of a low and wide window that an entry takes beside the page."""
 TIGHT = 350
 """Height of a window in dp below which what is entered beside the page stands beside its header, too."""
+LIST, LARGE_LIST = 280, 380
+"""Width in dp of a place's list beside its page, and from which text scale on the larger one."""
+BESIDE_LIST = 480
+"""Least width of a page in dp beside a list."""
 
 SHRINKS = 0.25
 """Share by which text may shrink so that what belongs together is in sight at once."""
@@ -67,6 +71,12 @@ def foot_look(blocks: tuple[Block, ...], width: float, look: Look, most: float) 
             return chosen
         scale = max(1.0, scale - 0.1)
     return replace(look, scale=1.0)
+
+
+def list_width(width: float, height: float, scale: float) -> float:
+    """Return how wide a place's list stands beside its page in a window; 0 where there is no room for both."""
+    wide = dp(LIST if scale <= FRAME else LARGE_LIST)
+    return wide if height >= dp(LOW) and width - wide >= dp(BESIDE_LIST) else 0.0
 
 
 def foot_room(width: float, height: float, wide: float) -> float:

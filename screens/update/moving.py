@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import replace
 
-from screens.acts import Act, Arrive, Back, Go, Place, Swap, Turn
+from screens.acts import Act, Arrive, Back, Go, Home, Place, Swap, Turn
 from screens.acts.outside import (
     AllowNotes,
     HandOn,
@@ -44,6 +44,12 @@ def swap(world: World, act: Swap) -> World:
 def place(world: World, act: Place) -> World:
     """Begin the way anew at a place."""
     return replace(left(world), trail=(Step(act.page, {}),))
+
+
+@does(Home)
+def home(world: World, _act: Home) -> World:
+    """Leave every page but the first."""
+    return replace(left(world), trail=world.trail[:1])
 
 
 @does(Back)

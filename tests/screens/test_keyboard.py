@@ -46,7 +46,9 @@ def test_tab_comes_to_everything_once_and_through_one_pane_before_the_other(gear
     }
     assert set(names) == wanted
     assert names[:2] == ["Motor pulley", "Wheel pulley"]
-    first, second = ([touch.name for laid in pane.laids for touch in laid.touches] for pane in parts.panes)
+    first, second = (
+        [touch.name for laid in pane.laids for touch in laid.touches] for pane in parts.panes[:2]
+    )
     places = [0 if name in first else 1 for name in names if name in first or name in second]
     assert places == sorted(places)
     assert through(gears, TAB, "shift") == names[::-1]

@@ -1,6 +1,7 @@
 """Wide windows on the app itself: phones on their side beside bars and a cut-out, and windows dragged from size to size."""
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 import pytest
 
@@ -131,3 +132,69 @@ def test_a_dragged_window_keeps_what_is_written(app: Session) -> None:
         assert app.page.writing.text == "belt"
         spot = next(one for one in app.page.spots() if one.touch is not None and one.touch.part == "field")
         assert app.page.writing.pos == [spot.x, spot.y]
+
+
+def listed(app: Session) -> list[str]:
+    """Return the keys of the rows beside the page."""
+    pane = app.page.parts.panes[2]
+    return [block.key for block in pane.blocks] if pane.opacity else []
+
+
+def test_on_a_tablet_the_list_of_a_place_stands_beside_its_page(app: Session) -> None:
+    app.resize(800, 1280)
+    app.front.place("bench")
+    app.settle()
+    assert listed(app) == []
+    app.tap("Screws")
+    assert "list bench.joints" in listed(app)
+    chosen = [block.key for block in app.page.parts.panes[2].blocks if getattr(block, "chosen", False)]
+    assert chosen == ["list bench.joints"]
+    pane, page = app.page.parts.panes[2], app.page.parts.panes[0]
+    assert pane.right <= page.x + 1
+    assert app.page.parts.header.x >= pane.right - 1
+    app.front.go("bench.joint", joint="motor_face")
+    app.settle()
+    app.tap("Fault guide")
+    assert [step.page for step in app.front.world.trail] == ["bench", "bench.faults"]
+    app.key(27)
+    assert [step.page for step in app.front.world.trail] == ["bench"]
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (1200, 900), (1024, 768)], ids=str)
+def test_on_a_wide_window_the_list_and_both_panes_of_a_page_stand_beside_each_other(
+    app: Session, size: tuple[int, int]
+) -> None:
+    app.resize(*size)
+    app.front.place("numbers")
+    app.front.go("numbers.gearing")
+    app.settle()
+    panes = [app.page.parts.panes[place] for place in (2, 0, 1)]
+    assert all(pane.opacity for pane in panes)
+    assert [pane.x for pane in panes] == sorted(pane.x for pane in panes)
+    assert all(one.right <= two.x + 1 for one, two in pairwise(panes))
+
+
+def test_the_list_comes_and_goes_with_the_size_of_the_window(app: Session) -> None:
+    app.front.place("bench")
+    app.front.go("bench.joints")
+    app.settle()
+    for size, shown in (((412, 915), False), ((800, 1280), True), ((915, 412), False), ((1200, 900), True)):
+        app.resize(*size)
+        assert bool(listed(app)) == shown, size
+    app.front.place("ride")
+    app.front.go("ride.tension")
+    app.settle()
+    assert listed(app) == []
+
+
+def test_a_key_does_not_read_the_list_again(app: Session) -> None:
+    app.resize(800, 1280)
+    app.front.place("numbers")
+    app.front.go("numbers.gearing")
+    app.front.perform(Ask("drive.wheel_diameter"))
+    app.settle()
+    before = app.page.frame["list"]
+    app.type("97")
+    assert app.page.entry.text == "97"
+    assert app.page.frame["list"] is before
+    assert before
