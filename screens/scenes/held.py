@@ -1,21 +1,15 @@
 """What the walks do without touching: through acts where a person could, past the pages where only time could."""
 
-from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
-from logic.board import Board, Value
-from logic.checks.lists import Checklist
+from logic.board import Board
 from logic.log import Entry
-from logic.person import Person
 from logic.store import Record as Entered
 from logic.store import Store
-from logic.upkeep import Due
 from screens.acts import Act
 from screens.acts.boards import Choose, Unbin
-from screens.acts.entering import Put, Write
-from screens.acts.keeping import Correct, Drop, Record, Remember, Set, Settle, Void
-from screens.acts.runs import CopyList
+from screens.acts.keeping import Drop, Record, Remember, Settle
 from screens.driver import Driver
 from screens.world import World
 
@@ -39,51 +33,9 @@ class Held:
         return self.world.saved
 
     @property
-    def board(self) -> Board:
-        """Return the board with what is tried."""
-        return self.world.board
-
-    @property
-    def trial(self) -> Mapping[str, Value]:
-        """Return what is tried."""
-        return self.world.trial
-
-    @property
-    def typed(self) -> Mapping[str, str]:
-        """Return what is typed."""
-        return self.world.typed
-
-    @property
-    def person(self) -> Person:
-        """Return the person's settings."""
-        return self.world.person
-
-    @property
     def store(self) -> Store:
         """Return the file."""
         return self.world.store
-
-    @property
-    def due(self) -> tuple[Due, ...]:
-        """Return what is due now."""
-        self.changed()
-        return self.world.due
-
-    def clock(self) -> datetime:
-        """Return the time of the app."""
-        return self.world.clock()
-
-    def boards(self) -> list[Board]:
-        """Return the saved boards."""
-        return self.world.boards()
-
-    def own_lists(self) -> dict[str, Checklist]:
-        """Return the lists of one's own."""
-        return self.world.own_lists()
-
-    def checklist(self, key: str) -> Checklist:
-        """Return a list as it stands for the board in use."""
-        return self.world.checklist(key)
 
     def last(self, kind: str, **match: object) -> Entered | None:
         """Return the newest entry of the log that matches."""
@@ -117,41 +69,17 @@ class Held:
         self.changed()
         return number
 
-    def correct(self, number: int, entry: Entry) -> None:
-        """Give an entry another body."""
-        self.do(Correct(number, entry))
-
-    def take_back(self, number: int) -> None:
-        """Hide an entry."""
-        self.do(Void(number))
-
     def choose(self, board: str) -> None:
         """Put a board in use, by its id."""
         self.do(Choose(board))
 
     def choose_named(self, name: str) -> None:
         """Put a board in use, by its name."""
-        self.choose(next(board.id for board in self.boards() if board.name == name))
+        self.choose(next(board.id for board in self.world.boards() if board.name == name))
 
     def set_person(self, **changes: object) -> None:
         """Change settings."""
         self.do(Settle(changes))
-
-    def set_value(self, key: str, value: Value | None) -> None:
-        """Write a value of the saved board."""
-        self.do(Set({key: value}))
-
-    def try_value(self, key: str, value: Value) -> None:
-        """Try a value."""
-        self.do(Put(key, value))
-
-    def answer(self, key: str, value: Value) -> None:
-        """Answer a question."""
-        self.do(Put(key, value, "question"))
-
-    def note_typed(self, key: str, text: str) -> None:
-        """Write free text."""
-        self.do(Write(key, text))
 
     def remember(self, key: str, value: object) -> None:
         """Keep a setting."""
@@ -160,10 +88,6 @@ class Held:
     def forget_answers(self) -> None:
         """Take every answer for the board in use back."""
         self.remember(f"answers/{self.saved.id}", {})
-
-    def copy_list(self, key: str) -> None:
-        """Make a list of one's own from another one."""
-        self.do(CopyList(key))
 
     def begin_anew(self) -> None:
         """Empty the bin, put the first example board in use and drop what is tried."""

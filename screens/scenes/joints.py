@@ -6,7 +6,7 @@ from logic.answers.joints import joints_of
 from logic.answers.reach import NAMES, asked_key
 from logic.board import Value
 from logic.log import Tightening
-from screens.acts.entering import Put
+from screens.acts.entering import Put, Write
 from screens.driver import Driver
 from screens.scenes.held import Held
 from screens.scenes.steps import Step, board, go, moment, no_board, place, scene, scrolled, settled
@@ -51,7 +51,7 @@ def tightened(driver: Driver) -> None:
 
 def looked_for(text: str) -> Step:
     """Write what one looks for."""
-    return lambda driver: Held(driver).note_typed("lookup", text)
+    return lambda driver: Held(driver).do(Write("lookup", text))
 
 
 FACE = card("motor_face")

@@ -5,6 +5,7 @@ from datetime import timedelta
 
 from logic.log import BeltFitted, Ride, Tension
 from screens.acts.entering import Write
+from screens.acts.keeping import Correct, Void
 from screens.driver import Driver
 from screens.scenes import FIXED
 from screens.scenes.held import Held
@@ -29,7 +30,7 @@ def corrected(driver: Driver) -> None:
     held = Held(driver)
     record = held.newest("ride")
     if record.corrected_by is None:
-        held.correct(record.id, replace(record.body, distance=9900.0, note="Read from the map"))
+        held.do(Correct(record.id, replace(record.body, distance=9900.0, note="Read from the map")))
     driver.app.front.go("log.entry", number=record.id)
 
 
@@ -42,7 +43,7 @@ def taken_out(driver: Driver) -> None:
     """Take an entry out."""
     held = Held(driver)
     if not held.store.voided(held.saved.id):
-        held.take_back(held.newest("note").id)
+        held.do(Void(held.newest("note").id))
 
 
 def measured(driver: Driver) -> None:

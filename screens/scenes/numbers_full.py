@@ -8,6 +8,7 @@ from logic.answers.reading import Result
 from logic.answers.stopping import stop_alone
 from logic.board import Value
 from logic.log import Ride
+from screens.acts.entering import Put
 from screens.driver import Driver
 from screens.scenes.held import Held
 from screens.scenes.steps import Step, asked, board, go, no_board, place, scene, settled, sight
@@ -22,7 +23,7 @@ def page(name: str) -> tuple[Step, ...]:
 
 def more_teeth(driver: Driver) -> None:
     """Try two more teeth on the motor."""
-    Held(driver).try_value("drive.motor_teeth", Value(18.0))
+    Held(driver).do(Put("drive.motor_teeth", Value(18.0)))
 
 
 RIDES = ((12.0, 7.4), (16.0, 8.9), (21.0, 10.4), (25.0, 13.0), (29.0, 15.8), (33.0, 18.3))

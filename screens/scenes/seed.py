@@ -73,7 +73,7 @@ def session(driver: Driver, key: str) -> Session:
     """Return a new run of a list on the board in use, whatever was left of it before."""
     held = Held(driver)
     held.store.drop_run(held.saved.id, key)
-    made = Session(held.store, held.saved.id, held.checklist(key), held.clock)
+    made = Session(held.store, held.saved.id, held.world.checklist(key), held.world.clock)
     made.begin()
     return made
 
@@ -104,7 +104,7 @@ def finished(driver: Driver, key: str, *, noted: str = "") -> None:
     made = run_to(driver, key, noted=noted)
     aged(driver, made, made.of.seconds)
     held = Held(driver)
-    Session(held.store, made.board, made.of, held.clock).finish(snapshot(held.saved))
+    Session(held.store, made.board, made.of, held.world.clock).finish(snapshot(held.saved))
     held.changed()
 
 

@@ -1,6 +1,7 @@
 """Walks through the settings."""
 
 from screens.acts import Dismiss
+from screens.acts.runs import CopyList
 from screens.driver import Driver
 from screens.scenes import CANNOT_SHOW
 from screens.scenes.held import Held
@@ -10,8 +11,8 @@ from screens.scenes.steps import go, moment, scene, settled
 def lists(driver: Driver) -> None:
     """Open one's own lists."""
     held = Held(driver)
-    if not held.own_lists():
-        held.copy_list("before_ride")
+    if not held.world.own_lists():
+        held.do(CopyList("before_ride"))
         held.do(Dismiss())
     driver.app.front.go("settings.lists")
 
@@ -19,7 +20,7 @@ def lists(driver: Driver) -> None:
 def own_list(driver: Driver) -> None:
     """Open an own list."""
     lists(driver)
-    driver.app.front.go("settings.list", key=next(iter(Held(driver).own_lists())))
+    driver.app.front.go("settings.list", key=next(iter(Held(driver).world.own_lists())))
 
 
 def failed(driver: Driver) -> None:

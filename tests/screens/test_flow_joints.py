@@ -16,7 +16,7 @@ def test_an_arm_that_cannot_be_is_not_used(app: Session) -> None:
     app.type("9000")
     app.key(27)
     assert app.row("Arm of your hex key").detail == "9000 not used"
-    assert app.state.person.key_arm is None
+    assert app.state.world.person.key_arm is None
 
 
 def test_a_motor_face_screw_is_looked_up_in_four_taps(begin: Callable[..., Session]) -> None:

@@ -6,6 +6,7 @@ from collections.abc import Callable
 import pytest
 
 from logic.board import Value
+from screens.acts.keeping import Set
 from screens.blocks import WRONG
 from screens.phone.share import COPIED, NEITHER, SHARED, share_text
 from screens.words.packs import HAZARDS
@@ -70,7 +71,7 @@ def test_a_wrong_charger_shows_while_it_is_typed(face: Session) -> None:
 
 
 def test_a_wrong_charger_of_the_saved_board_is_told_on_numbers(app: Session) -> None:
-    app.state.set_value("pack.charger_voltage", Value(50.4, "label"))
+    app.state.do(Set({"pack.charger_voltage": Value(50.4, "label")}))
     numbers(app, "Charging")
     assert_danger(app)
 

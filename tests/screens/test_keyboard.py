@@ -73,7 +73,7 @@ def test_arrows_step_a_number_and_go_on_elsewhere(gears: Session) -> None:
     gears.key(TAB)
     for key, teeth in ((RIGHT, 17), (UP, 18), (LEFT, 17), (DOWN, 16), (DOWN, 15)):
         gears.key(key)
-        assert gears.state.board.drive.motor_teeth.si == teeth
+        assert gears.state.world.board.drive.motor_teeth.si == teeth
         assert on(gears) == "Motor pulley"
     gears.key(TAB)
     assert on(gears) == "Wheel pulley"
@@ -96,7 +96,7 @@ def test_a_value_is_entered_by_typing_where_one_is_and_tab_goes_on_to_the_next(g
     assert gears.page.entry.label == "Motor pulley"
     gears.key(ENTER)
     assert gears.page.entry is None
-    assert gears.state.trial["drive.motor_teeth"].si == 18.0
+    assert gears.state.world.trial["drive.motor_teeth"].si == 18.0
 
 
 def test_enter_opens_what_it_is_on_and_escape_goes_back_a_step_at_a_time(gears: Session) -> None:

@@ -96,12 +96,12 @@ def hold(app: Session, at: tuple[float, float], tremble: float) -> None:
 def test_a_trembling_hold_steps_as_often_as_a_still_one(gears: Session) -> None:
     at = place(gears, "Wheel pulley, one more")
     hold(gears, at, 0.0)
-    still = gears.state.trial["drive.wheel_teeth"].si
+    still = gears.state.world.trial["drive.wheel_teeth"].si
     gears.state.do(Drop())
     gears.settle()
     at = place(gears, "Wheel pulley, one more")
     hold(gears, at, 16.0)
-    assert gears.state.trial["drive.wheel_teeth"].si == still > 50
+    assert gears.state.world.trial["drive.wheel_teeth"].si == still > 50
 
 
 def test_a_press_is_shown_in_the_next_frame_and_long_enough(gears: Session) -> None:
@@ -186,7 +186,7 @@ def test_a_finger_that_moves_away_presses_nothing(gears: Session) -> None:
     finger.move(at[0], at[1] + 60)
     finger.up()
     gears.settle()
-    assert gears.state.trial == {}
+    assert gears.state.world.trial == {}
 
 
 def test_a_page_is_come_back_to_where_it_was_left(gears: Session) -> None:
@@ -224,7 +224,7 @@ def test_free_text_is_written_in_a_real_field(app: Session, monkeypatch: Any) ->
     app.frame()
     app.page.close_writing()
     assert app.shows("Belt frayed")
-    assert app.state.typed["note"] == "Belt frayed"
+    assert app.state.world.typed["note"] == "Belt frayed"
 
 
 def test_a_page_goes_on_by_itself_but_not_under_a_finger(app: Session, monkeypatch: Any) -> None:
