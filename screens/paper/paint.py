@@ -6,7 +6,7 @@ from itertools import groupby, pairwise
 from math import ceil, cos, hypot, pi, sin
 from typing import Any
 
-from kivy.graphics import Color, Ellipse, InstructionGroup, Line, Mesh, Rectangle
+from kivy.graphics import Color, InstructionGroup, Line, Mesh, Rectangle
 from kivy.metrics import dp
 
 from screens.paper.colours import colour
@@ -65,9 +65,9 @@ def _pieces(laid: Laid) -> list[Piece]:
         elif isinstance(mark, Drawing):
             x, y = mark.x, laid.height - mark.y - mark.height
             placed = lay(mark.picture, mark.width, mark.height, mark.scale)
-            for (fills, _tone), group in groupby(placed, lambda one: (one.kind == "fill", one.tone)):
+            for (flat, _tone), group in groupby(placed, lambda one: (_is_flat(one), one.tone)):
                 strokes = tuple(group)
-                pieces += [(_fills, strokes, x, y)] if fills else [(_stroke, one, x, y) for one in strokes]
+                pieces += [(_flat, strokes, x, y)] if flat else [(_stroke, one, x, y) for one in strokes]
     return pieces
 
 
@@ -216,30 +216,44 @@ def dashes(points: Any, pattern: tuple[float, ...]) -> list[tuple[float, float, 
     return found
 
 
-def _fills(canvas: Any, strokes: tuple[Placed, ...], x: float, y: float) -> None:  # noqa: ANN401
-    """Paint fills of one colour in one go: a code has hundreds."""
+THIN = 4.0
+"""Width in dp up to which nobody sees how a line ends."""
+ROUND = 24
+"""Corners that a disc is drawn with."""
+
+
+def _is_flat(stroke: Placed) -> bool:
+    """Tell whether a stroke is of plain pieces, which are drawn in one go with those beside it."""
+    straight = len(stroke.points) == 2 and stroke.width <= THIN  # noqa: PLR2004  (two ends)
+    return stroke.kind in ("fill", "disc") or (stroke.kind == "line" and (bool(stroke.dashes) or straight))
+
+
+def _flat(canvas: Any, strokes: tuple[Placed, ...], x: float, y: float) -> None:  # noqa: ANN401
+    """Paint fills, discs, dashes and straight lines of one colour in one go: a code has hundreds, a gauge a dozen."""
     shape = Shape()
     for stroke in strokes:
-        shape.add([(px + x, py + y) for px, py in stroke.points])
+        points = [(px + x, py + y) for px, py in stroke.points]
+        if stroke.kind == "fill":
+            shape.add(points)
+        elif stroke.kind == "disc":
+            turns = (2 * pi * corner / ROUND for corner in range(ROUND))
+            (px, py), radius = points[0], stroke.width
+            shape.add([(px + radius * cos(turn), py + radius * sin(turn)) for turn in turns])
+        else:
+            half = max(0.5, dp(stroke.width) / 2)
+            lines = dashes(points, stroke.dashes) if stroke.dashes else [(*points[0], *points[1])]
+            for line in lines:
+                shape.dash(*line, half)
     _tint(canvas, strokes[0].tone)
     canvas.add(shape.mesh())
 
 
 def _stroke(canvas: Any, stroke: Placed, x: float, y: float) -> None:  # noqa: ANN401
     points = [(px + x, py + y) for px, py in stroke.points]
-    flat = [part for point in points for part in point]
     _tint(canvas, stroke.tone)
     if stroke.kind == "line":
-        if stroke.dashes:
-            shape = Shape()
-            for piece in dashes(points, stroke.dashes):
-                shape.dash(*piece, max(0.5, dp(stroke.width) / 2))
-            canvas.add(shape.mesh())
-        else:
-            canvas.add(Line(points=flat, width=max(1.0, dp(stroke.width) / 2), joint="round"))
-    elif stroke.kind == "disc":
-        (px, py), radius = points[0], stroke.width
-        canvas.add(Ellipse(pos=(px - radius, py - radius), size=(2 * radius, 2 * radius), segments=24))
+        flat = [part for point in points for part in point]
+        canvas.add(Line(points=flat, width=max(1.0, dp(stroke.width) / 2), joint="round"))
     else:
         text = broken(stroke.text, stroke.width, stroke.bold, 1e6)
         found = written(text.lines, text.size, stroke.bold, "left")
