@@ -42,7 +42,7 @@ def belt_page(world: World) -> Page:
     page = way.page()
     return replace(
         page,
-        blocks=(*page.blocks, *belt_lines(world, way.plan), *_other_ways(way), *_around(way)),
+        blocks=(*_with_ways(page.blocks, way), *belt_lines(world, way.plan), *_around(way)),
         foot=_foot(way, page.foot),
         tools=_tools(way),
         back=page.back or (Turn({"way": None, "_at": None}) if world.args.get("way") else None),
@@ -65,8 +65,17 @@ def _tools(way: Measure) -> tuple[Button, ...]:
     return (Button(text, Turn({"side": other, "_at": None}), icon="swap"),)
 
 
-def _other_ways(way: Measure) -> Iterator[Block]:
-    yield from fold(way.world, "ways", _("Other ways"), lambda: _ways(way))
+def _with_ways(blocks: tuple[Block, ...], way: Measure) -> tuple[Block, ...]:
+    """Return the blocks with the other ways right under what to do: who has no scale finds them without a swipe."""
+    others = fold(
+        way.world,
+        "ways",
+        _("Other ways"),
+        lambda: _ways(way),
+        _("No scale? By a weight, the motor or sound."),
+    )
+    after = next((place + 1 for place, block in enumerate(blocks) if block.key == "do"), len(blocks))
+    return (*blocks[:after], *others, *blocks[after:])
 
 
 def _ways(way: Measure) -> tuple[Block, ...]:

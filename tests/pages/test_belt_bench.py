@@ -17,6 +17,7 @@ from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
 from screens.phone.microphone import NONE_HERE
 from screens.scenes.bench import pluck
 from tests.pages.reader import Reader
+from tests.pages.sight import in_sight
 from tests.pages.test_layout import SCALES, SIZES, faults, laids
 
 GAP = "\u00a0"
@@ -384,3 +385,10 @@ def test_what_was_saved_is_cut_nowhere(bench: Reader, pull: str) -> None:
             for scale in SCALES:
                 for part, laid in laids(page, width, height, scale):
                     assert [*faults(laid)] == [], (part, width, scale)
+
+
+def test_who_has_no_scale_finds_the_other_ways_without_a_swipe(bench: Reader) -> None:
+    assert bench["ways"].note == "No scale? By a weight, the motor or sound."
+    assert "ways" in in_sight(bench.page, 412.0, 915.0)
+    keys = [block.key for block in bench.blocks()]
+    assert keys.index("ways") == keys.index("do") + 1
