@@ -270,8 +270,12 @@ def rows_apart(number: int) -> Iterator[str]:
     whole = Setup(board, RIDER, asked)
     if any(board.value(key) for key in table.missing):
         yield f"{number}: {table.missing} are said to be missing"
-    if table.problem is not None and second.option(whole)["stop"] != Gap(refused=table.problem.reason):
-        yield f"{number}: {table.problem}, second {second.option(whole)['stop']}"
+    stop = second.option(whole)["stop"]
+    # Where a value is missing as well, what was asked wrongly is told first.
+    if table.problem is not None and not (
+        isinstance(stop, Gap) and (stop.missing or stop.refused == table.problem.reason)
+    ):
+        yield f"{number}: {table.problem}, second {stop}"
     if table.usual:
         # What is usual stands in for what is not known: the rows are rough, and held against the first speed and push.
         if not any(isinstance(found, Gap) for found in second.option(whole).values()):
