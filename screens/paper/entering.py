@@ -44,7 +44,9 @@ class Entering:
         return None if self.entry is None or self.entry.field.kind == "choice" else self.entry
 
     def take(self, entry: Entry | None) -> None:
-        """Take what the page in front asks for."""
+        """Take what the page in front asks for. The units that were looked at were those of the value before."""
+        if entry is None or self.entry is None or entry.key != self.entry.key:
+            self.choosing = False
         self.entry = entry
         if entry is None or not entry.sentence:
             self._tell.cancel()

@@ -8,6 +8,7 @@ from weakref import ref
 import pytest
 
 from screens.acts import Turn
+from screens.acts.entering import Ask
 from screens.acts.keeping import Drop
 from screens.blocks import Block, Field, Line, Stepper, Words
 from screens.driver.finger import Finger
@@ -353,3 +354,16 @@ def test_a_row_that_is_entered_stays_in_sight_over_the_keypad(gears: Session, si
     row = gears.find("Wheel diameter")
     # Where a pane is scrolled to is a share of its height: the last digit of a pixel is rounding.
     assert round(row.y, 6) >= gears.page.parts.foot[0].top
+
+
+def test_the_units_of_one_value_do_not_stand_under_the_next(app: Session) -> None:
+    app.front.go("numbers.range")
+    app.settle()
+    app.tap("Temperature of the cells")
+    app.tap("Unit")
+    assert app.page.entering.choosing
+    app.front.perform(Ask("load.drag_area"))
+    app.settle()
+    assert not app.page.entering.choosing
+    app.tap("7")
+    assert app.page.entry.text == "7"
