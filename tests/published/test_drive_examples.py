@@ -8,6 +8,7 @@ from math import atan, ceil, degrees, inf, pi, radians, sin, tan
 
 import pytest
 
+from logic.drive.gearing import electrical_angular_speed, ratio
 from logic.drive.grip import grip_of_lightened_axle, grip_of_loaded_axle
 from logic.drive.heating import (
     heat_capacity,
@@ -396,3 +397,17 @@ def test_heat_that_a_motor_holds() -> None:
     held = heat_capacity(mass=2.1, specific_heat=stuff)
     assert at_most(held / spread.number("high"), 1060.0 / 1.3, "J/K")
     assert held / spread.number("low") > 1060.0 / 1.3
+
+
+@source("questions electrical speed of a machine of five pole pairs", "second-hand")
+def test_electrical_speed() -> None:
+    """5000 rpm, five pole pairs: 2618 rad/s, 416.67 Hz."""
+    turning = electrical_angular_speed(angular_speed=5000.0 * 2.0 * pi / 60.0, pole_pairs=5.0)
+    assert agrees(turning, "2618", "rad/s")
+    assert agrees(turning / (2.0 * pi), "416.67", "Hz")
+
+
+@source("questions a gear of 20 teeth turns one of 40", "second-hand")
+def test_ratio_of_teeth() -> None:
+    """20 teeth at 100 rpm turn 40 teeth at 50 rpm."""
+    assert agrees(100.0 / ratio(wheel_teeth=40.0, motor_teeth=20.0), "50", "rpm")

@@ -5,10 +5,11 @@ from statistics import mean, stdev
 
 import pytest
 
+from logic.joints.bearing import bearing_force
 from logic.joints.insert_nut import wrench_torque
 from logic.joints.lookup import book
 from logic.joints.rules import rule, setting_below
-from logic.joints.set_screw import holding_torque, seating
+from logic.joints.set_screw import holding_torque, key_bearing_torque, key_shear_torque, seating
 from logic.joints.strength import assembly_preload, preload_at_share, proof_load, stress_diameter
 from logic.joints.threads import minor_diameter, stress_area, thread, thread_pitch_diameter
 from logic.joints.torque import mean_bearing_diameter, preload_from_torque, torque_long, torque_short
@@ -264,3 +265,22 @@ def test_inch_set_screws_lie_in_a_makers_list(name: str, middle: float, spread: 
     told = seating(name)
     assert near(told.setting / LBF_IN, middle, "lbf in", abs=spread)
     assert told.ceiling / LBF_IN <= middle + spread + 1e-9
+
+
+@source("questions question 7.23, a rectangular key", "second-hand")
+def test_length_of_a_key() -> None:
+    """A textbook's question 7.23: shaft of 65 mm, 3612.807 N m, key 18 x 11; 50.25 MPa in shear, 125.625 MPa in pressing."""
+    torque, shaft = 3612.807, 0.065
+    sheared = key_shear_torque(shear_strength=50.25e6, key_width=0.018, key_length=1.0, shaft_diameter=shaft)
+    pressed = key_bearing_torque(pressure=125.625e6, key_height=0.011, key_length=1.0, shaft_diameter=shaft)
+    assert agrees(torque / sheared * 1000.0, "122.9", "mm")
+    # Printed cut off, not rounded: 160.886.
+    assert near(torque / pressed * 1000.0, 160.88, rel=5e-5)
+
+
+@source("questions practice problem 4-3, bearing stress of a bolt in a plate", "second-hand")
+def test_force_a_face_bears() -> None:
+    """800 lb on two bolts of 0.5 in through 0.375 in: 2133 psi under each, which carries 400 lb."""
+    area, pound_per_square_inch = 0.375 * 0.5 * 0.0254**2, 4.4482216152605 / 0.0254**2
+    force = bearing_force(bearing_area=area, pressure=2133.0 * pound_per_square_inch)
+    assert agrees(force / 4.4482216152605, "400", "lbf")

@@ -289,3 +289,9 @@ def test_bad_numbers_are_refused(bad: float) -> None:
         pack_energy(cell_voltage=3.6, cell_capacity=bad, series=10, parallel=1, packs=1)
     with pytest.raises(InputError):
         pack_resistance(cell_resistance=0.02, series=10, parallel=bad, packs=1)
+
+
+@source("questions 27 cells grouped for the most current", "second-hand")
+def test_resistance_of_cells_in_rows() -> None:
+    """27 cells of 0.4 ohm give the most current into 1.2 ohm as three rows of nine: they have 1.2 ohm themselves then."""
+    assert agrees(pack_resistance(cell_resistance=0.4, series=9.0, parallel=3.0, packs=1.0), "1.2", "ohm")
