@@ -88,9 +88,10 @@ def _motor() -> Picture:
         Arrow((0.0, -0.14), (1.74, -0.14), "main", 1.5, both=True),
         Label(_("74 mm long"), (0.87, -0.14), ("b",), must=True),
         Arrow((-0.14, 0.0), (-0.14, 1.5), "main", 1.5, both=True),
-        Label(_("63 mm"), (-0.14, 0.75), ("l",), must=True),
+        # Over its arrow: beside it the words would leave large text no room for what is printed on the can.
+        Label(_("63 mm"), (-0.14, 1.5), ("t",), must=True),
     )
-    return Picture(strokes, (-0.2, -0.2, 2.2, 1.5), height=132.0, margins=(70.0, 24.0, 40.0, 8.0))
+    return Picture(strokes, (-0.2, -0.2, 2.2, 1.5), height=132.0, margins=(30.0, 24.0, 12.0, 24.0))
 
 
 def _pack() -> Picture:

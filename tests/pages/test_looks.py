@@ -30,12 +30,13 @@ from screens.blocks import (
     Verdict,
 )
 from screens.paper.furniture import Header, Places
-from screens.paper.ink import ICONS
+from screens.paper.ink import ICONS, width_of
 from screens.paper.keypad import Typed
 from screens.paper.measure import measure
-from screens.paper.picture import lay
+from screens.paper.picture import height_of, lay
 from screens.paper.scale import Look
 from screens.paper.sheet import Box, Drawing, Ink, Laid
+from screens.pictures.asked import picture_of
 from screens.pictures.chart import Curve, chart
 from screens.pictures.gauge import small_gauge
 from screens.pictures.strokes import Label
@@ -259,6 +260,22 @@ def test_warning_and_caution_differ_in_grey_too() -> None:
     for one, other in combinations(("danger", "warning", "caution", "notice"), 2):
         laid = [measure(Notice(key="a", word=word, text="Mind."), dp(360), Look()) for word in (one, other)]
         assert [mark.text for mark in inks(laid[0])] != [mark.text for mark in inks(laid[1])]
+
+
+@pytest.mark.parametrize("scale", SCALES)
+def test_what_is_printed_on_a_motor_stands_on_its_can(scale: float) -> None:
+    """At 320 dp and the largest text the can was smaller than its print."""
+    drawn = picture_of("motor.kv")
+    assert drawn is not None
+    tall = height_of(drawn, dp(288), height=drawn.height, text=scale)
+    placed = lay(drawn, dp(288), tall, scale)
+    can = next(one for one in placed if one.kind == "fill")
+    across, up = zip(*can.points, strict=True)
+    for one in placed:
+        if one.kind == "text" and one.text in ("6374", "170KV"):
+            (x, y), wide = one.points[0], width_of(one.text, one.width, one.bold)
+            assert min(across) <= x <= max(across) - wide, one.text
+            assert min(up) <= y <= max(up) - one.height, one.text
 
 
 def test_lines_of_a_chart_that_lie_on_each_other_are_one_with_both_names() -> None:
