@@ -49,6 +49,8 @@ def drive(
         Path((hub, shaft), "second", 1.0, (7.0, 4.0, 1.0, 4.0)),
     ]
     low = -max(wheel, tyre, motor) - 0.004
+    # Behind the belt, not on it.
+    back = apart + motor + 2 * THICK
     strokes += [
         Path(((0.0, -wheel * 0.2), (0.0, low)), "outline", 0.8),
         Path(((apart, -motor * 0.2), (apart, low)), "outline", 0.8),
@@ -60,7 +62,7 @@ def drive(
             must=True,
         ),
         Label(style.plain(float(teeth[1].si)), hub, ("lt", "t"), bold=True, must=True),  # type: ignore[union-attr]
-        Label(style.plain(float(teeth[0].si)), (apart + motor, 0.0), ("r", "rb"), bold=True, must=True),  # type: ignore[union-attr]
+        Label(style.plain(float(teeth[0].si)), (back, 0.0), ("r",), bold=True, must=True),  # type: ignore[union-attr]
         Label(
             _("free span {length}").format(length=style.number(span.value, "length")),
             ((lower[0][0] + lower[1][0]) / 2, (lower[0][1] + lower[1][1]) / 2),
@@ -83,7 +85,7 @@ def drive(
                 must=True,
             ),
         ]
-    box = [-max(wheel, tyre), low, max(apart + motor, tyre), max(tip[1], tyre, wheel)]
+    box = [-max(wheel, tyre), low, max(back, tyre), max(tip[1], tyre, wheel)]
     if mirrored:
         strokes = [_mirrored(stroke) for stroke in strokes]
         box[0], box[2] = -box[2], -box[0]

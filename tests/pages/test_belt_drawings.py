@@ -1,6 +1,7 @@
 """Drawings that explain a belt: its print, where span and depth are measured, the weight, the pull on the motor."""
 
 import pytest
+from kivy.metrics import dp
 
 from logic.answers.tension import belt_plan
 from logic.board import Board
@@ -8,9 +9,11 @@ from logic.exchange import demo_boards
 from logic.person import Person
 from screens.blocks import Picture
 from screens.paper.measure import measure
+from screens.paper.picture import height_of, lay
 from screens.paper.room import look_of
 from screens.pictures import strokes as s
 from screens.pictures.belts import belt_print, motor_pulled
+from screens.pictures.drive import drive
 from screens.pictures.span import LEFT, MIDDLE, RIGHT, span_picture, weight_picture
 from screens.words import Style
 from tests.pages.reader import Reader
@@ -81,3 +84,15 @@ def test_the_build_shows_it_at_its_step(pages: Reader, item: str, drawing: str) 
     while pages.world.session("build.belt").under_way.at != item:
         pages.enter()
     assert drawing in pages
+
+
+@pytest.mark.parametrize("scale", SCALES)
+def test_the_teeth_of_the_motor_pulley_stand_clear_of_the_belt(scale: float) -> None:
+    """They were written over the belt where text was larger than normal."""
+    drawn = drive(demo_boards()[0], PLAN, STYLE)
+    assert drawn is not None
+    for width in (288.0, 328.0, 380.0):
+        placed = lay(drawn, dp(width), height_of(drawn, dp(width), height=drawn.height, text=scale), scale)
+        belt = next(one for one in placed if one.kind == "line" and one.width == 4.0 and len(one.points) > 9)
+        teeth = next(one for one in placed if one.kind == "text" and one.text == "16")
+        assert teeth.points[0][0] >= max(x for x, _y in belt.points) + dp(2)
