@@ -52,12 +52,12 @@ def log_table(records: Iterable[Record], boards: Mapping[str, str]) -> str:
                 record.id,
                 _cell(boards.get(record.board, record.board)),
                 record.at.isoformat(timespec="seconds"),
-                record.kind,
+                _cell(record.kind),
                 *numbers,
                 *words,
                 *flags,
                 "yes" if record.corrected_by is not None else "",
-                record.text,
+                _cell(record.text),
             ]
         )
     return out.getvalue()

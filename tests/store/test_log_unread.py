@@ -73,3 +73,19 @@ def test_a_correction_that_cannot_be_read_can_be_taken_back(strange, raw):
     assert [record.readable for record in strange.versions(1)] == [True, False]
     strange.void(seen.corrected_by)
     assert strange.entry(1).body == Ride(distance=4000.0)
+
+
+def test_no_cell_of_the_table_begins_like_a_formula_and_a_return_stays_in_its_cell(store, raw):
+    for kind, body in (("=1+1", "=2+2"), ("@sum", "-3"), ("ride", '{"note":"first\\rsecond"}')):
+        raw(
+            "INSERT INTO log (board, kind, at, offset, version, body)"
+            " VALUES ('+b', ?, '2026-11-25T09:30:00.000000+00:00', 0, 1, ?)",
+            kind,
+            body,
+        )
+    text = log_table(store.page("+b"), {})
+    table = list(csv.DictReader(io.StringIO(text, newline="")))
+    assert [(line["kind"], line["body"]) for line in table[1:]] == [("'@sum", "'-3"), ("'=1+1", "'=2+2")]
+    assert table[0]["note"] == "first\rsecond"
+    assert [line["board"] for line in table] == ["'+b"] * 3
+    assert not any(cell[:1] in "=+-@" for line in table for cell in line.values() if cell)
