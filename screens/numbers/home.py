@@ -67,6 +67,8 @@ ROWS: dict[str, tuple[Row, ...]] = {
     ),
 }  # fmt: skip
 """Heading and rows."""
+ASIDE = (PACKS, BENCH)
+"""Headings that stand in the second pane of a wide window."""
 
 
 Answers = dict[str, Value]
@@ -121,6 +123,7 @@ def numbers_page(world: World) -> Page:
             *_rows(world, {page: answer[0] for page, answer in found.items() if answer}),
             signs_line(),
         ),
+        aside=frozenset({*ASIDE, *(row.page for heading in ASIDE for row in ROWS[heading])}),
         foot=Foot() if entry is None else trial_foot(world, then=following(world, (WISHES,))),
         chip=True,
         tools=search_tools(),

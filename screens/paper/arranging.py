@@ -14,6 +14,7 @@ from screens.paper.furniture import Header, Places, WayBack
 from screens.paper.pane import Pane
 from screens.paper.parts import Parts
 from screens.paper.room import (
+    KEYS_BESIDE,
     LOW,
     RAIL,
     TIGHT,
@@ -30,8 +31,8 @@ from screens.paper.sheet import Laid
 from screens.paper.touches import Press
 from screens.theme import theme
 
-CROWN = 0.6
-"""Most of the height between header and foot that the crown may take."""
+CROWN, CROWN_FLAT = 0.6, 0.45
+"""Most of the height between header and foot that the crown may take: upright, and where it stands over two panes."""
 
 
 @dataclass
@@ -97,14 +98,14 @@ class Arranging:
         nav = page.places and page.foot.entry is None and not way.whole.keyboard
         if nav and way.flat:
             left.left += dp(RAIL)
-        keys = left
-        if way.flat and page.foot.entry is not None:
-            keys = replace(left, left=left.right - beside_width(page.foot.entry, left.width))
-            if way.tight:
-                left.right = keys.left
         rows = frame["list"]
         wide = list_width(way.whole.width, way.tall, theme.scale) if rows else 0.0
         left.left += wide
+        keys = left
+        if page.foot.entry is not None and (way.flat or left.width >= max(dp(KEYS_BESIDE), way.tall)):
+            keys = replace(left, left=left.right - beside_width(page.foot.entry, left.width))
+            if way.tight:
+                left.right = keys.left
         self._header(page, frame, left, way)
         if nav:
             self._places(frame["place"], left, way)
@@ -189,7 +190,7 @@ class Arranging:
         start = 0.0 if _in_two(page, left) else (left.width - wide) / 2
         crown.bleed = (-start, left.width)
         # The crown leaves room for what is under it: its text shrinks to normal at the least.
-        look = foot_look((page.crown,), wide, way.look, left.height * CROWN)
+        look = foot_look((page.crown,), wide, way.look, left.height * (CROWN_FLAT if way.flat else CROWN))
         left.top -= self.parts.put(crown, page.crown, wide, left.left + start, left.top, look)
 
     def _panes(self, page: Page, left: Area, way: Way) -> None:

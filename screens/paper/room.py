@@ -22,8 +22,10 @@ SHORT = (440, 560)
 
 RAIL = 80
 """Width of the places in dp where they stand at the side."""
-FOOT_BESIDE = 0.46
-"""Share of a low and wide window that an entry takes beside the page."""
+FOOT_BESIDE, MOST_BESIDE = 0.46, 480
+"""Share of a wide window that an entry takes beside the page, and its most in dp."""
+KEYS_BESIDE = 1100
+"""Width in dp from which an entry stands beside the page in a high window, too."""
 TIGHT = 350
 """Height of a window in dp below which what is entered beside the page stands beside its header, too."""
 LIST, LARGE_LIST = 280, 380
@@ -87,7 +89,7 @@ def foot_room(width: float, height: float, wide: float) -> float:
 def beside_width(entry: Entry, width: float) -> float:
     """Return how wide an entry stands beside the page: more where the signs beside the digits need it to be touched."""
     signs = entry.field.signs.split() or entry.field.signs
-    return max(width * FOOT_BESIDE, dp(TOUCH) * (2 + len(signs)) + dp(EDGE))
+    return max(min(width * FOOT_BESIDE, dp(MOST_BESIDE)), dp(TOUCH) * (2 + len(signs)) + dp(EDGE))
 
 
 def whole_look(blocks: Sequence[Block], whole: str, width: float, look: Look, room: float) -> Look:

@@ -198,3 +198,46 @@ def test_a_key_does_not_read_the_list_again(app: Session) -> None:
     assert app.page.entry.text == "97"
     assert app.page.frame["list"] is before
     assert before
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (1200, 900)], ids=str)
+def test_on_a_wide_window_the_keys_cover_nothing_of_the_two_panes(
+    app: Session, size: tuple[int, int]
+) -> None:
+    app.resize(*size)
+    app.tap("TENSION CHECK")
+    app.settle()
+    parts = app.page.parts
+    keys = parts.foot[-1]
+    for pane in parts.panes[:2]:
+        assert pane.opacity
+        assert pane.right <= keys.x + 1
+        assert pane.y <= 1
+    assert keys.right <= size[0] + 1
+    app.type("0.92")
+    app.resize(412, 915)
+    assert app.page.entry.text == "0.92"
+
+
+@pytest.mark.parametrize("text", [1.6, 2.0])
+def test_on_its_side_the_crown_leaves_the_panes_more_than_it_takes(app: Session, text: float) -> None:
+    app.state.set_person(text=text)
+    app.resize(915, 412)
+    app.front.go("numbers.gearing")
+    app.settle()
+    app.tap("Motor pulley, one more")
+    for page in ("numbers.compare", "numbers.gearing", "ride.flight"):
+        app.front.go(page)
+        app.settle()
+        crown, pane = app.page.parts.crown, app.page.parts.panes[0]
+        assert crown.height < pane.height, page
+
+
+def test_on_a_wide_window_the_numbers_stand_in_two_lists(app: Session) -> None:
+    app.resize(1280, 800)
+    app.front.place("numbers")
+    app.settle()
+    first, second = app.page.parts.panes[:2]
+    assert second.opacity
+    # Side by side nearly all of it is in sight.
+    assert max(first.total, second.total) < 1.25 * first.height
