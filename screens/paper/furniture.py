@@ -77,6 +77,9 @@ def header(block: Header, sheet: Sheet) -> None:
     # A long title is smaller, then on two lines, before its middle is left out.
     roles = (role for role in (LEAD, TEXT, SMALL) if sheet.wide(block.title, role, bold=True) <= room)
     role, two = next(roles, 0), sheet.fits(block.title, SMALL, room, bold=True)
+    while not role and len(two.lines) > 2 and sheet.look.scale > 1.0:  # noqa: PLR2004
+        sheet.look = sheet.look.capped(max(1.0, sheet.look.scale - 0.1))
+        two = sheet.fits(block.title, SMALL, room, bold=True)
     if not role and len(two.lines) == 2 and two.height <= tall:  # noqa: PLR2004
         sheet.write(block.title, SMALL, x, (tall - two.height) / 2, room, bold=True)
     else:

@@ -134,6 +134,10 @@ def test_a_title_is_left_out_in_its_middle_only_where_its_smallest_size_has_no_r
     for title in ("Motor face screws", "Wheel pulley bolts", "Gearing and speed", "Motor heat on a climb"):
         laid = measure(Header(key="header", title=title, tools=tools), dp(320), Look(2.0).framed())
         assert [mark.cut for mark in inks(laid, title)] == [False], title
+    header = Header(key="header", title="A known weight, LEFT", tools=(*tools, tools[0]))
+    laid = measure(header, dp(320), Look(2.0).framed())
+    assert [mark.cut for mark in inks(laid, header.title)] == [False]
+    assert inks(laid, header.title)[0].size >= dp(14)
 
 
 @pytest.mark.parametrize("scale", SCALES)
