@@ -1,11 +1,13 @@
 """Deckhand: options and environment, then the app."""
 
-import argparse
 import os
 import sys
 import tempfile
+from collections.abc import Callable
 from datetime import datetime
+from getopt import GetoptError, getopt
 from pathlib import Path
+from typing import Any, NamedTuple, NoReturn
 
 from screens import ends, environment
 
@@ -15,27 +17,63 @@ LARGEST = (915, 1280)
 """The window that every size of the contact sheets fits into."""
 TEXT = (1.0, 2.0)
 """The smallest and the largest text scale of a picture."""
+THEMES = ("day", "night", "sun")
+
+TAKES: dict[str, Callable[[str], Any]] = {
+    "data": Path,
+    "pictures": Path,
+    "size": str,
+    "text": str,
+    "theme": str,
+}
+"""The options that say something, and how it is read."""
+SWITCHES = ("demo", "sheets")
+HELP = """Deckhand, for small belt-driven electric boards.
+
+--data DIR        keep the data in this folder
+--demo            start with the example boards
+--pictures DIR    write a picture of every screen and leave
+--sheets          with --pictures: contact sheets of all sizes and themes
+--size WxH        size of the pictures in dp (412x915)
+--text SCALE      text scale of the pictures (1.0)
+--theme NAME      theme of the pictures: day, night or sun (day)
+--help            say this and leave"""
+"""Written out: what would write it by itself takes as long to load as a seventh of our own code."""
 
 
-def options(arguments: list[str]) -> argparse.Namespace:
-    """Return what was asked for on the command line."""
-    parser = argparse.ArgumentParser(
-        prog="main.py", description="Deckhand, for small belt-driven electric boards."
-    )
-    parser.add_argument("--data", type=Path, metavar="DIR", help="keep the data in this folder")
-    parser.add_argument("--demo", action="store_true", help="start with the example boards")
-    parser.add_argument(
-        "--pictures", type=Path, metavar="DIR", help="write a picture of every screen and leave"
-    )
-    parser.add_argument(
-        "--sheets", action="store_true", help="with --pictures: contact sheets of all sizes and themes"
-    )
-    parser.add_argument("--size", default="412x915", metavar="WxH", help="size of the pictures in dp")
-    parser.add_argument("--text", default="1.0", metavar="SCALE", help="text scale of the pictures")
-    parser.add_argument(
-        "--theme", choices=("day", "night", "sun"), default="day", help="theme of the pictures"
-    )
-    return parser.parse_args(arguments)
+class Wanted(NamedTuple):
+    """What was asked for on the command line."""
+
+    data: Path | None = None
+    demo: bool = False
+    pictures: Path | None = None
+    sheets: bool = False
+    size: str = "412x915"
+    text: str = "1.0"
+    theme: str = "day"
+
+
+def options(arguments: list[str]) -> Wanted:
+    """Return what was asked for. Leaves with a sentence for what cannot be asked for."""
+    try:
+        found, rest = getopt(arguments, "h", ["help", *(f"{name}=" for name in TAKES), *SWITCHES])
+    except GetoptError as problem:
+        _refuse(str(problem))
+    if rest:
+        _refuse(f"{rest[0]} is no option")
+    said = {name.lstrip("-"): text for name, text in found}
+    if said.keys() & {"h", "help"}:
+        print(HELP)
+        sys.exit(0)
+    if said.get("theme", "day") not in THEMES:
+        _refuse(f"--theme {said['theme']}: choose one of {', '.join(THEMES)}")
+    read: dict[str, Any] = {name: TAKES[name](text) if name in TAKES else True for name, text in said.items()}
+    return Wanted(**read)
+
+
+def _refuse(why: str) -> NoReturn:
+    print(f"{why}\n\n{HELP}", file=sys.stderr)
+    sys.exit(2)
 
 
 def size_of(text: str) -> tuple[int, int]:
@@ -80,7 +118,7 @@ def main(arguments: list[str]) -> int:
     return ends.guarded(wanted.pictures, lambda: run(wanted, size, text))
 
 
-def run(wanted: argparse.Namespace, size: tuple[int, int], text: float) -> int:
+def run(wanted: Wanted, size: tuple[int, int], text: float) -> int:
     """Open the window and do what is wanted. Returns the exit status."""
     if wanted.pictures is not None:
         wanted.pictures.mkdir(parents=True, exist_ok=True)
@@ -96,7 +134,7 @@ def run(wanted: argparse.Namespace, size: tuple[int, int], text: float) -> int:
     if pictures is None and not environment.has_screen(window):
         pictures = Path(tempfile.mkdtemp(prefix="deckhand-pictures-"))
         print(f"No screen here: writing pictures of every screen to {pictures}")
-    if sheets:
+    if sheets and pictures is not None:
         from screens.scenes.sheets import write_sheets  # noqa: PLC0415  (after Kivy's environment is set)
 
         return ends.guarded(pictures, lambda: write_sheets(pictures))

@@ -16,7 +16,7 @@ from logic.prints import (
     teeth_of,
     with_capacity,
 )
-from logic.units import LONGEST, MINUS, read
+from logic.units import read
 
 BELT = ("drive.belt_teeth", "drive.belt_width")
 """Fields in which a belt's whole print may be typed."""
@@ -28,8 +28,6 @@ CAPACITY = "pack.cell_capacity"
 
 KV, CAN = "motor.kv", ("mount.can_diameter", "mount.can_length")
 """Fields in which a motor's print may be typed."""
-
-MARKS, MINUSES = ".,", f"{MINUS}-"
 
 UNKNOWN_CHEMISTRY = "NMC"
 """Taken for a pack's volts while no chemistry is entered; its cells and those of NCA have the same volts."""
@@ -82,27 +80,6 @@ def entered(field: Field, text: str, unit: str | None = None, board: Board | Non
             field.key, text, problem.reason, problem.low, problem.high, problem.quantity
         ) from problem
     return _with_offer(field, found, text, board)
-
-
-def key_refused(text: str, character: str, *, signed: bool) -> str:
-    """Return why a key of our own pad is not taken after `text`: the reason's key, empty when it is taken.
-
-    Only a tap is judged letter by letter. What comes from a keyboard or is pasted is taken whole, then read or refused.
-    """
-    if character in MARKS and any(mark in text for mark in MARKS):
-        return "two marks"
-    if character in MINUSES and (text or not signed):
-        return "minus first" if signed else "no minus"
-    return "too long" if len(text) >= LONGEST else ""
-
-
-def pasted(text: str) -> str:
-    r"""Return pasted text on one line: a break becomes a gap, so that two numbers never join.
-
-    >>> pasted(" 1.5\r\n2 ")
-    '1.5 2'
-    """
-    return " ".join(text.split())
 
 
 def _number(field: Field, text: str, unit: str | None) -> Entered:

@@ -68,7 +68,7 @@ class Front:
         """Open where the person left off a short while ago, else at the first place."""
         self.world = world
         self._met: Exception | None = None
-        self.paper = Paper(self.perform)
+        self.paper = Paper(self.perform, size=Window.size)
         self._list: tuple[tuple[object, ...], tuple[Block, ...]] = ((None,) * 4, ())
         self.veil = Veil(self.paper)
         self.keys = Keys(Window)

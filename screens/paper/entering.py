@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from kivy.clock import Clock
 
-from logic.entries import LONGEST
+from logic.units import LONGEST
 from screens.acts import Act
 from screens.acts.entering import Type
 from screens.blocks import Entry

@@ -1,6 +1,7 @@
 """What the hand feels and what it may type: a tick under the finger, keys that tremble, letters that are not taken."""
 
-from logic.entries import LONGEST, key_refused
+from logic.keys import key_refused
+from logic.units import LONGEST
 from screens.phone import haptics
 from screens.tongue import _
 

@@ -4,7 +4,7 @@ from typing import Any, Protocol
 
 from kivy.clock import Clock
 
-from logic.entries import pasted
+from logic.keys import pasted
 
 NAMED = {
     8: "backspace",

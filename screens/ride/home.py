@@ -18,7 +18,6 @@ from screens.search_tool import search_tools
 from screens.tongue import _
 from screens.ways import leads_to, signs_line
 from screens.words.checks import FITNESS, due_name, due_when, fault_text, items_text, size_text
-from screens.words.packs import hazard_text
 from screens.words.tension import SAID, ago, tension_text
 from screens.world import World
 
@@ -53,6 +52,8 @@ def pinned(world: World) -> Notice | Verdict | None:
     """Return what forbids riding: a pack out of use, else what a check found and none found right since."""
     out = out_of_use(world)
     if out is not None:
+        from screens.words.packs import hazard_text  # noqa: PLC0415  (few starts tell of a hazard)
+
         text = hazard_text(Hazard("DANGER", "pack out"), world.style, sign=out["sign"])
         return Notice(key="out", word="danger", text=text)
     last = _stop(world)

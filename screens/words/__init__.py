@@ -11,7 +11,6 @@ from logic.fields import ARM, Field, joint_fields
 from logic.frozen import frozen
 from logic.units import MINUS, Shown, number_text, places, quantities, show, show_in, significant
 from screens.tongue import _
-from screens.words.refusals import SENTENCES
 
 KNOWN = {
     "measured": "measured",
@@ -133,6 +132,8 @@ def refusal(problem: InputError, style: Style) -> str:
             else _("This number has no unit.")
         )
     bounded = problem.low is not None or problem.high is not None
+    from screens.words.refusals import SENTENCES  # noqa: PLC0415  (nothing is refused at the start)
+
     sentence = SENTENCES.get(problem.reason) or (
         _("{name} cannot be used here: {limits}.")
         if bounded

@@ -5,9 +5,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from logic.board import Board, Value, board_fields
-from logic.entries import entered, key_refused, pasted
+from logic.entries import entered
 from logic.errors import InputError
 from logic.fields import field_of
+from logic.keys import key_refused, pasted
 from logic.prints import belt_print
 from logic.units import quantities, read
 

@@ -40,16 +40,18 @@ ARROWS = {
     "board_joints": "errors fields",
     "board": "errors tables units fields board_joints",
     "prints": "errors si tables",
+    "keys": "units",
     "entries": "errors units fields board prints",
     "person": "errors board tables",
     "exchange": f"{GROUND} board fields log person store",
     "read_back": "errors board checks person store",
     "log": "errors fields",
     "store": "errors log",
-    "ledger": "errors board person log store tables units checks",
+    "history": "checks",
+    "ledger": "errors board person log store tables units checks history",
     "log_table": "errors board person store tables units ledger",
     "checks": f"{GROUND} board person log store",
-    "upkeep": f"{GROUND} board person store checks ledger",
+    "upkeep": f"{GROUND} board person store checks history",
     "set_ups": "board exchange tables",
     "checked": "tables",
     "licences": "tables",
@@ -57,8 +59,8 @@ ARROWS = {
     "search": "",
     "answers": f"{GROUND} {SUBJECTS} fields board_joints board person log store checks upkeep ledger exchange",
     "screens": (
-        "errors units step_units workings tables fields board_joints board person exchange log store ledger log_table"
-        " checks upkeep answers entries read_back glossary search set_ups checked licences"
+        "errors units step_units workings tables fields board_joints board person exchange log store history ledger log_table"
+        " checks upkeep answers entries keys read_back glossary search set_ups checked licences"
     ),
     "main": "screens",
 }

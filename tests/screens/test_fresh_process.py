@@ -13,6 +13,7 @@ from pathlib import Path
 
 import pytest
 
+from main import options
 from screens import ends
 from screens.scenes import scenes
 
@@ -33,6 +34,29 @@ import runpy, signal, sys
 signal.signal(signal.SIGINT, signal.default_int_handler)
 sys.argv = ["main.py", *sys.argv[1:]]
 runpy.run_path("main.py", run_name="__main__")
+"""
+
+FIRST_FRAME = """
+import os, sys
+from screens import environment
+environment.has_screen = lambda _window: True
+open_window = environment.open_window
+def opened():
+    window = open_window()
+    from screens.paper.arranging import Arranging
+    arrange, sizes = Arranging.arrange, []
+    def counted(self, page, frame, way):
+        sizes.append((round(way.whole.width), round(way.whole.height)))
+        arrange(self, page, frame, way)
+    Arranging.arrange = counted
+    def said(*_):
+        print(sizes, [name for name in %r if name in sys.modules], flush=True)
+        os._exit(0)
+    window.bind(on_flip=said)
+    return window
+environment.open_window = opened
+import main
+main.main(sys.argv[1:])
 """
 
 
@@ -68,6 +92,46 @@ def picture(path: Path) -> tuple[tuple[int, int], int]:
     raw = zlib.decompress(body)
     assert len(raw) == row * height
     return (width, height), len({raw[start : start + row] for start in range(0, len(raw), row)})
+
+
+NOT_AT_THE_START = (
+    *("argparse", "pint", "segno", "reportlab", "kivy.uix.textinput", "logic.entries", "logic.prints"),
+    *("logic.drive", "logic.pack", "logic.joints", "screens.words.packs", "screens.words.refusals"),
+)
+
+
+@NEEDS_GRAPHICS
+def test_the_first_frame_is_laid_out_once_and_loads_only_what_it_shows(tmp_path: Path) -> None:
+    for _turn in ("with the example boards to write", "with them written"):
+        done = subprocess.run(  # noqa: S603  (our own interpreter and program)
+            [sys.executable, "-c", FIRST_FRAME % (NOT_AT_THE_START,), "--data", str(tmp_path), "--demo"],
+            cwd=ROOT,
+            env={**os.environ, "TMPDIR": str(tmp_path), "SDL_VIDEODRIVER": "offscreen"},
+            capture_output=True,
+            text=True,
+            check=False,
+            timeout=120,
+        )
+    assert (done.returncode, done.stdout) == (0, "[(412, 915)] []\n"), done.stderr
+
+
+@pytest.mark.parametrize(
+    ("arguments", "status", "said"),
+    [
+        (("--help",), 0, "--theme NAME"),
+        (("--sounds",), 2, "option --sounds not recognized"),
+        (("--theme", "dusk"), 2, "--theme dusk: choose one of day, night, sun"),
+        (("here",), 2, "here is no option"),
+        (("--data",), 2, "option --data requires argument"),
+    ],
+)
+def test_what_cannot_be_asked_for_ends_in_a_sentence(
+    capsys: pytest.CaptureFixture[str], arguments: tuple[str, ...], status: int, said: str
+) -> None:
+    with pytest.raises(SystemExit) as ended:
+        options(list(arguments))
+    out, err = capsys.readouterr()
+    assert (ended.value.code, said in (err if status else out)) == (status, True)
 
 
 @NEEDS_GRAPHICS
