@@ -35,7 +35,7 @@ from logic.answers.first_hold import first_hold
 from logic.answers.first_push import first_push
 from logic.answers.first_range import first_range, range_so_far
 from logic.answers.first_speed import first_speed, road_speed
-from logic.answers.first_stop import first_stop
+from logic.answers.first_stop import first_stop, stop_so_far
 from logic.answers.fitted import for_board, snapshot
 from logic.answers.gearing import gearing, top_speed
 from logic.answers.hold import holding
@@ -266,6 +266,7 @@ def _energy(case: Case) -> Iterator[object]:
     yield range_alone(board, rider, asking, rides)
     yield first_range(board, rider, asking)
     yield first_stop(board, rider, asking)
+    yield stop_so_far(board, rider, asking)
     yield first_hold(board, rider, asking)
     yield first_descent(board, rider, asking)
     yield range_so_far(board, rider, asking, rides)

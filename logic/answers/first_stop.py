@@ -4,10 +4,10 @@ from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.first_figure import SEEN, FirstFigure, lacking
-from logic.answers.reading import assumed
+from logic.answers.reading import Item, Open, assumed
 from logic.answers.rough import SUFFIX, RoughParts, RoughReading, RoughRun, taken_as_usual
 from logic.answers.run import answer
-from logic.answers.stopping import STOPS, StopParts
+from logic.answers.stopping import STOPS, StopParts, stop_alone
 from logic.board import Board, Value
 from logic.drive.even_braking import even_braking_distance, slowed_on_slope
 from logic.drive.road import slope_angle, standard
@@ -61,3 +61,12 @@ def first_stop(board: Board, rider: Value | None, asking: Asking) -> FirstFigure
         return FirstFigure("by usual", usual.banded(HEAD, "way", lambda parts: parts.usual_stop))
     run = RoughRun(board, rider, make, (*taken_as_usual(board), *lacking(board, rider, BRAKES)))
     return FirstFigure("modelled", run.banded(HEAD, *STOPS[HEAD]), run.taken)
+
+
+@answer()
+def stop_so_far(board: Board, rider: Value | None, asking: Asking) -> Item:
+    """Return the dry stop alone: the full answer, else the best that the values so far allow."""
+    full = stop_alone(board, rider, asking)
+    if isinstance(full, Open) and full.missing:
+        return first_stop(board, rider, asking).item
+    return full

@@ -92,7 +92,7 @@ def _ridden(world: World, answers: Answers) -> tuple[Any, ...]:
 
 LEADS: dict[str, Lead] = {
     "numbers.gearing": Lead("first_speed.road_speed", lambda w, _a: (w.board, w.person.rider)),
-    "numbers.stopping": Lead("stopping.stop_alone", _ridden),
+    "numbers.stopping": Lead("first_stop.stop_so_far", _ridden),
     "numbers.packs": Lead("energy.pack_energy", lambda w, _a: (w.board,)),
     "numbers.range": Lead("first_range.range_so_far", lambda w, a: (*_ridden(w, a), w.rides)),
     "numbers.charging": Lead("charging.charging", _asked, lambda found: found.items.get("time")),

@@ -7,7 +7,7 @@ from logic.answers.first_descent import first_descent
 from logic.answers.first_figure import SEEN
 from logic.answers.first_hold import NEEDED, first_hold
 from logic.answers.first_range import PACK
-from logic.answers.first_stop import first_stop
+from logic.answers.first_stop import first_stop, stop_so_far
 from logic.answers.hold import holding
 from logic.answers.reading import Open, Result
 from logic.answers.stopping import stop_alone
@@ -77,3 +77,8 @@ def test_the_full_drop_lies_in_the_band_of_the_usual_load(board: Board) -> None:
 
 def test_a_drop_needs_what_the_pack_holds() -> None:
     assert first_descent(EMPTY, None, {}).item.missing == PACK
+
+
+def test_the_list_of_numbers_shows_the_best_stop_so_far() -> None:
+    assert stop_so_far(EMPTY, None, {}) == first_stop(EMPTY, None, {}).item
+    assert stop_so_far(DEMOS[0], RIDER, {}) == stop_alone(DEMOS[0], RIDER, {})
