@@ -12,7 +12,6 @@ from logic.answers.reading import RIDER, Result
 from logic.board import Value, board_fields
 from logic.fields import Field
 from logic.glossary import word_of
-from logic.units import quantities
 from screens.acts import Act, Back, Both, Turn
 from screens.acts.boards import NotKnown
 from screens.acts.entering import Write
@@ -205,10 +204,8 @@ class _Asked:
     def number(self) -> Foot:
         """Return the keypad, and the bar that takes up what is typed and what else it says."""
         world, value = untried(self.world), self.value
-        unit = "" if value is None else value.typed_unit
-        unit = world.units.get(
-            self.typed, unit or quantities()[self.field.quantity].home(world.style.system).shown
-        )
+        typed = "" if value is None else value.typed_unit
+        unit = world.units.get(self.typed, world.style.unit(self.field.quantity, typed))
         found = read_entry(world, world.typed.get(self.typed, ""), self.field, unit).found
         act = None
         if found is not None:

@@ -47,9 +47,10 @@ class Style:
             return show_in(si, quantity, unit, mark=self.mark, digits=digits)
         return show(si, quantity, self.system, mark=self.mark, digits=digits)
 
-    def unit(self, quantity: str) -> str:
-        """Return the unit of a quantity that this person reads first."""
-        return quantities()[quantity].home(self.system).shown
+    def unit(self, quantity: str, typed: str = "") -> str:
+        """Return the unit that was typed; the one this person reads first for none, and for one that we do not know."""
+        kind = quantities()[quantity]
+        return typed if any(typed == one.shown for one in kind.units) else kind.home(self.system).shown
 
     def change(self, now: float, before: float, quantity: str, unit: str = "") -> str:
         """Return how far a value moved, with its sign: the difference of the two numbers as they are shown.
@@ -72,8 +73,7 @@ class Style:
 
     def typed(self, si: float, quantity: str, unit: str = "") -> str:
         """Return an entered value in the unit it was typed in, with all its digits."""
-        chosen = unit or quantities()[quantity].home(self.system).shown
-        return str(show_in(si, quantity, chosen, mark=self.mark, digits=9))
+        return str(show_in(si, quantity, self.unit(quantity, unit), mark=self.mark, digits=9))
 
     def scale(self, si: float, quantity: str, unit: str = "") -> float:
         """Return a value as a bare number in a unit given or the one this person reads first, for an axis."""

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from logic.answers.reading import Result
 from logic.step_units import unit_of
-from logic.units import GAP, quantities, show_in
+from logic.units import GAP, quantities
 from logic.workings import BARE, Call, Entry, Given, Traced, origins
 from screens.words import KNOWN, STANDING, Style
 from screens.words.sources import source_text
@@ -117,11 +117,7 @@ def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit
     if not kind or (unit == "1" and kind in ("ratio", "count", "teeth")):
         word = "teeth" if kind == "teeth" else si_shown(unit)
         return f"{style.plain(value, 6)} {word}".removesuffix(" 1")
-    shown = (
-        str(show_in(value, kind, typed_unit, mark=style.mark, digits=9))
-        if typed_unit
-        else style.number(value, kind, 4)
-    )
+    shown = style.typed(value, kind, typed_unit) if typed_unit else style.number(value, kind, 4)
     si = f"{style.plain(value, 4)} {si_shown(unit)}".removesuffix(" 1")
     return shown if shown.replace(GAP, " ") == si else f"{shown} ({si})"
 

@@ -245,3 +245,24 @@ def test_a_number_no_json_has_costs_its_field_and_the_board_can_be_saved(kept, r
     kept.save_board(board.id, board.name, to_dict(board))
     assert to_dict(read_back.board(kept, weir.id)) == to_dict(board)
     assert "motor_teeth" in to_dict(board)["drive"]
+
+
+def test_a_value_of_a_unit_we_do_not_know_is_shown_in_one_that_we_do(kept, clock):
+    weir = kept.board(kept.get("board"))
+    body = json.loads(json.dumps(weir.body))
+    for name in ("motor_teeth", "belt_width", "wheel_diameter"):
+        body["drive"][name]["typed_unit"] = "furlong"
+    kept.save_board(weir.id, weir.name, body)
+    world = open_world(kept, clock)
+    for page, args in (
+        ("board", {}),
+        ("numbers.gearing", {}),
+        ("board.value", {"key": "drive.belt_width"}),
+        ("ride.tension", {}),
+        ("board.sheet", {}),
+    ):
+        if page in names():
+            shown = page_function(page)(replace(world, trail=(Step(page, args),)))
+            assert shown.title
+            assert "furlong" not in " ".join(block.said() for block in shown.blocks)
+    assert to_dict(world.saved)["drive"]["belt_width"]["typed_unit"] == "furlong"
