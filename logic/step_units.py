@@ -1,10 +1,14 @@
-"""The SI unit of what arithmetic makes: worked out with Pint, and only when a working is shown."""
+"""The SI unit of what arithmetic makes: worked out with Pint beforehand, for the steps that the app's own answers take.
 
+Pint itself, a tenth of what the app holds in memory, is loaded for a step that no answer took before.
+"""
+
+import tomllib
 from functools import cache
 from typing import Any
 
 from logic import si
-from logic.units import registry
+from logic.units import ASSETS, registry
 from logic.workings import Call, Entry
 
 MEANT = {"N*m": "J/rad", "N*m/A": "J/(rad*A)"}
@@ -39,15 +43,37 @@ def step_unit(text: str, first: str, second: str = "1", power: float = 1.0) -> s
     >>> step_unit("a * b", "V", "A"), step_unit("a / b", "N*m", "m"), step_unit("a * b", "kg", "m/s")
     ('W', 'N', 'kg*m/s')
     """
+    key = step_key(text, first, second, power)
+    if not key:
+        return first
+    known = _made_before().get(key)
+    return known if known is not None else made_by_pint(text, first, second, power)
+
+
+def step_key(text: str, first: str, second: str, power: float) -> str:
+    """Return what names a step and its units in the table; empty for one that keeps the unit of its first number."""
+    if text in ("a * b", "a / b"):
+        return f"{text}: {first}, {second}"
+    if text == "a**b":
+        return f"{text}: {first}, {power:g}"
+    return f"{text}: {first}, {second}" if text in ("a + b", "a - b") and first != second else ""
+
+
+@cache
+def _made_before() -> dict[str, str]:
+    with (ASSETS / "step_units.toml").open("rb") as file:
+        return dict(tomllib.load(file)["steps"])
+
+
+def made_by_pint(text: str, first: str, second: str, power: float) -> str:
+    """Return the unit of a step as Pint works it out; empty for the sum of unlike numbers."""
     if text == "a * b":
         return _named(_unit(first) * _unit(second))
     if text == "a / b":
         return _named(_unit(first) / _unit(second))
     if text == "a**b":
         return _named(_unit(first) ** power)
-    if text in ("a + b", "a - b") and _unit(first).dimensionality != _unit(second).dimensionality:
-        return ""
-    return first
+    return first if _unit(first).dimensionality == _unit(second).dimensionality else ""
 
 
 @cache

@@ -13,7 +13,6 @@ from kivy.logger import Logger
 
 from logic.store.errors import CannotStore, Damaged
 from logic.store.opening import look_next_time
-from logic.units import registry
 from screens import faults
 from screens.acts import Act, Arrive, Back, Both, Dismiss, Go, Place, Turn
 from screens.acts.entering import Done
@@ -295,7 +294,6 @@ class Front:
             for bold in (False, True):
                 width_of("0", grown(size, theme.scale), bold)
         update(self.world, Both(()))
-        registry()
         self._tell_unread()
         # From now on a file that is dropped on the window is opened.
         assert self.outside  # noqa: S101  (made when it is first asked for)

@@ -4,10 +4,12 @@ from itertools import product
 
 import pytest
 
+from logic import step_units
 from logic.board import Board
 from logic.step_units import si_units, step_unit, unit_of
 from logic.units import quantities, registry
 from logic.workings import Traced, recording, trace
+from tests import factors
 from tests.logic.test_answer_register import BOARDS, results
 from tests.loose import put_in
 
@@ -104,6 +106,16 @@ def test_every_number_of_every_working_has_a_unit(board: Board) -> None:
         for call in item.calls
         if not unit_of(call)
     ] == []
+
+
+def test_the_units_of_steps_are_those_that_pint_makes_and_no_working_waits_for_it(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    assert factors.STEPS.read_text(encoding="utf-8") == factors.steps()
+    monkeypatch.setattr(step_units, "made_by_pint", None)
+    for board in BOARDS.values():
+        for item in results(board).values():
+            assert all(unit_of(call) for call in item.calls)
 
 
 @pytest.mark.parametrize("board", BOARDS.values(), ids=BOARDS)
