@@ -6,16 +6,22 @@ logs, a fixed piece of plain Python for sums. `--quick` leaves out the log of 1,
 
 import json
 import random
+import sqlite3
 import sys
+import tempfile
 import time
 from collections.abc import Callable
+from contextlib import closing
+from datetime import UTC, datetime
+from pathlib import Path
 from statistics import median
 
 from logic.answers.pairs import pair_table
 from logic.belt.pitch import pitch
 from logic.belt.recording import Recording
-from logic.board import Value
+from logic.board import Value, to_dict
 from logic.exchange import demo_boards
+from logic.store import Store
 from tests.benchmarks.feel import ROOT, run
 from tests.benchmarks.log_pages import table as log_table
 from tests.benchmarks.start import compare
@@ -37,6 +43,26 @@ def cost(act: Callable[[], object], times: int = 9) -> float:
 def yard() -> float:
     """Return the CPU of a fixed piece of plain Python in ms: what sums are held beside."""
     return cost(lambda: json.loads(json.dumps([{"a": place / 7, "b": str(place)} for place in range(5000)])))
+
+
+def plain_commit(path: Path, text: str) -> float:
+    """Return the CPU of one committed row of a text in a file of SQLite's own, kept as ours is: what saving is held beside."""
+    with closing(sqlite3.connect(path, isolation_level=None)) as connection:
+        connection.execute("PRAGMA journal_mode = WAL")
+        connection.execute("PRAGMA synchronous = FULL")
+        connection.execute("CREATE TABLE kept (id TEXT PRIMARY KEY, body TEXT)")
+        return cost(lambda: connection.execute("INSERT OR REPLACE INTO kept VALUES ('b', ?)", (text,)), 51)
+
+
+def saving() -> None:
+    """Print what it costs to save a board, on the disk when it returns, beside a plain committed row."""
+    board = demo_boards()[0]
+    body = to_dict(board)
+    with tempfile.TemporaryDirectory() as folder:
+        with Store(Path(folder) / "ours.db", lambda: datetime.now(UTC)) as store:
+            kept = cost(lambda: store.save_board(board.id, board.name, to_dict(board)), 51)
+        plain = plain_commit(Path(folder) / "plain.db", json.dumps(body))
+    print(f"saving a board: {kept:.2f} ms; a plain committed row {plain:.2f} ms: {kept / plain:.1f}")
 
 
 def sums() -> None:
@@ -67,6 +93,7 @@ def main(*, quick: bool) -> None:
         f"start: {mine:.0f} ms; a bare KivyMD app {kivymd:.0f} ms: {mine / kivymd:.2f} (bar 0.85)", end="; "
     )
     print(f"a bare Kivy app {kivy:.0f} ms: {mine / kivy:.2f} (bar 1.3)")
+    saving()
     sums()
     print("\n".join(log_table((1_000, 100_000) if quick else (1_000, 100_000, 1_000_000))))
     lines = sum(len(path.read_text("utf-8").splitlines()) for path in (ROOT / "screens").rglob("*.py"))
