@@ -409,10 +409,12 @@ def fields() -> Cases:
         "setting own_lists",
     ):
         table, _, key = thing.partition(" ")
+        # An example's identity is another one in each process, the name of a case is not.
+        said = key if table == "setting" else ""
         for place in branches(json.loads(stored[thing])):
             for strange in STRANGE:
                 yield (
-                    f"{thing.partition(' ')[0]} {key[:12]} {'/'.join(place) or 'whole'} = {strange[:16]}",
+                    f"{table} {said} {'/'.join(place) or 'whole'} = {strange[:16]}",
                     _filled(
                         partial(_strange, table=table, key=key, text=_with(stored[thing], place, strange))
                     ),
