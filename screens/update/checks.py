@@ -104,7 +104,9 @@ def rerun(world: World, act: Rerun) -> World:
 
 @does(PutInFront)
 def put_in_front(world: World, act: PutInFront) -> World:
-    """Put an item in front."""
+    """Put an item in front; nothing where no list is: the same line touched twice goes back twice."""
+    if "list" not in world.args:
+        return world
     world.session(world.args["list"]).go_to(act.item)
     return _on(world.turned(_problem=None, open_why=None))
 

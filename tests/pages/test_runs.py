@@ -9,7 +9,7 @@ import pytest
 
 from logic.checks.lists import checklist
 from logic.log import Check, Fault, Ride, Tension
-from screens.acts import Back, Place
+from screens.acts import Back, Both, Place
 from screens.acts.entering import Write
 from screens.acts.outside import Say
 from screens.acts.runs import Finish, PutInFront
@@ -577,3 +577,10 @@ def test_a_run_that_ended_elsewhere_says_so(pages: Reader) -> None:
     pages.store.drop_run(pages.world.saved.id, "before_ride")
     pages.world = replace(open_world(pages.store, lambda: pages.time), trail=pages.world.trail)
     assert pages.shows("This run has ended.")
+
+
+def test_a_line_of_the_whole_list_touched_twice_fails_nowhere(pages: Reader) -> None:
+    twice = Both((Back(), PutInFront("wheels")))
+    pages.act(Place("ride"))
+    pages.act(twice)
+    assert pages.page.title
