@@ -30,7 +30,7 @@ from screens.acts.outside import (
     Tilted,
 )
 from screens.page import Page
-from screens.phone import incline, light, notices, share, speech
+from screens.phone import dialogs, incline, light, notices, share, speech
 from screens.phone.documents import Documents
 from screens.phone.java import on_android
 from screens.told.html import as_html
@@ -48,6 +48,8 @@ if TYPE_CHECKING:
 
 UNTIL_LIFTED = 0.25
 """Seconds until a picture is taken of what was touched."""
+TAKES = ("settings.files", "bench.sound")
+"""Pages that take a file which is dropped on the window; from any other one the first of them opens."""
 NO_FILE = _("No file could be made here. Share hands the page on as text.")
 
 
@@ -185,11 +187,14 @@ class Outside:
         self._perform(Heard(recording, sentence))
 
     def _dropped(self, _window: object, path: bytes, *_: object) -> None:
+        if self.front.world.trail[-1].page not in TAKES:
+            self.front.go("settings.files")
         self._arrived(path.decode("utf-8", "replace"))
 
     def release(self) -> None:
         """Let go of the window; what is still being recorded is heard by nobody."""
         self._open = False
         speech.close()
+        dialogs.close()
         light.switch(on=False)
         Window.unbind(on_drop_file=self._dropped)

@@ -1,7 +1,8 @@
 """Files that a person chooses: opened from anywhere and written to anywhere, by the system's own page where there is one.
 
-On Android these are ACTION_OPEN_DOCUMENT and ACTION_CREATE_DOCUMENT, which need no leave to the storage. On a desktop a path is
-typed or a file dropped on the window, and what is written lies in a folder that is named.
+On Android these are ACTION_OPEN_DOCUMENT and ACTION_CREATE_DOCUMENT, which need no leave to the storage. On a desktop it is the
+system's dialog. Where there is none a path is typed or a file dropped on the window, and what is written lies in a folder that
+is named.
 """
 
 import os
@@ -13,13 +14,14 @@ from typing import Any
 
 from kivy.logger import Logger
 
+from screens.phone import dialogs
 from screens.phone.java import activity, in_app, java, on_android
 from screens.phone.share import TYPES
 from screens.tongue import _
 
 BY_PATH = _("Type where the file is, or drop it on this window.")
 NOT_OPENED = _("The phone could not open this file. Save it on the phone first, then try again.")
-NOT_WRITTEN = _("The phone could not write there. Choose another place.")
+NOT_WRITTEN = _("Nothing could be written there. Choose another place.")
 TOO_LARGE = _("This file is over 64 MB. Deckhand writes none as large. Nothing was changed.")
 WRITTEN = _("Written where you chose.")
 LARGEST = 64 * 1024 * 1024
@@ -48,7 +50,12 @@ class Documents:
     def open(self, opened: Opened) -> None:
         """Let the person choose a file to be read."""
         if not on_android():
-            opened(None, BY_PATH)
+
+            def chosen(path: Path | None, failed: bool) -> None:  # noqa: FBT001  (yes or no)
+                opened(path, BY_PATH if failed else "")
+
+            if not dialogs.ask("", chosen):
+                opened(None, BY_PATH)
             return
         try:
             intent = self._asking(java("android.content.Intent").ACTION_OPEN_DOCUMENT, "*/*")
@@ -61,7 +68,12 @@ class Documents:
         """Let the person choose where a file goes; `done` hears where it went, or why not, "" when none was chosen."""
         here = _("Saved as {name} in the folder {folder}.").format(name=path.name, folder=path.parent.name)
         if not on_android():
-            done(here)
+
+            def chosen(place: Path | None, _failed: bool) -> None:  # noqa: FBT001  (yes or no)
+                done(here if place is None else _copied_to(path, place))
+
+            if not dialogs.ask(path.name, chosen):
+                done(here)
             return
         try:
             kind = TYPES.get(path.suffix, "application/octet-stream")
@@ -149,6 +161,17 @@ class Documents:
         if given is None:
             raise OSError("nothing was opened")
         return int(given.detachFd())
+
+
+def _copied_to(path: Path, place: Path) -> str:
+    """Copy a file where the person chose; return what came of it."""
+    try:
+        if not (place.exists() and place.samefile(path)):
+            shutil.copyfile(path, place)
+    except OSError as problem:
+        Logger.warning("Deckhand: not written: %s", problem)
+        return NOT_WRITTEN
+    return _("Written as {name} in the folder {folder}.").format(name=place.name, folder=place.parent.name)
 
 
 def _name(uri: Any) -> str:  # noqa: ANN401  (a Uri)

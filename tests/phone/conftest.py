@@ -7,7 +7,7 @@ from time import monotonic, sleep
 import pytest
 from kivy.clock import Clock
 
-from screens.phone import light, speech
+from screens.phone import dialogs, light, speech
 from tests.phone.android import Phone
 from tests.phone.classes import android
 
@@ -18,6 +18,12 @@ def clock(monkeypatch: pytest.MonkeyPatch) -> None:
     real, ahead = Clock.time, max(0.0, Clock.get_time() - Clock.time())
     monkeypatch.setattr(Clock, "time", lambda: real() + ahead)
     monkeypatch.setattr(Clock, "_max_fps", 0)
+
+
+@pytest.fixture(autouse=True)
+def no_dialog(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let no test wait for a person at the dialog of a desktop."""
+    monkeypatch.setattr(dialogs, "WAYS", {})
 
 
 @pytest.fixture

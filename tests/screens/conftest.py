@@ -22,7 +22,11 @@ prepare(Path(HOME.name) / "kivy", mock=True)
 if sys.modules.get("numpy", sys) is None:
     del sys.modules["numpy"]
 
+from screens.phone import dialogs  # noqa: E402  (Kivy is set up above)
 from tests.screens.session import Session  # noqa: E402  (Kivy is set up above)
+
+# No test waits for a person: where they run on a desktop, its dialog stays shut.
+dialogs.WAYS.clear()
 
 # What is loaded stays: the collector need not look at it again for each of hundreds of apps.
 gc.collect()

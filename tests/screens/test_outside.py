@@ -175,6 +175,36 @@ def test_on_a_desktop_the_sheet_becomes_a_pdf(begin, tmp_path):
     assert page.read_bytes().startswith(b"%PDF-")
 
 
+@pytest.mark.parametrize("page", ["settings.files", "ride", "numbers.gearing"])
+def test_a_board_dropped_on_the_window_of_a_desktop_is_looked_into(begin, tmp_path, page):
+    app = begin(demo=True)
+    far = tmp_path / "far é.json"
+    far.write_text(board_text(app.front.world.saved, at=app.time), "utf-8")
+    app.front.go(page)
+    app.frame(2)
+    app.window.dispatch("on_drop_file", str(far).encode(), 0, 0)
+    app.frame(2)
+    assert app.shows("What it would change")
+    usable(app)
+
+
+def test_a_file_that_is_chosen_on_a_desktop_is_looked_into(begin, tmp_path, monkeypatch):
+    app = begin(demo=True)
+    far = tmp_path / "far.json"
+    far.write_text(board_text(app.front.world.saved, at=app.time), "utf-8")
+    monkeypatch.setattr("screens.phone.dialogs.ask", lambda _, answered: answered(far, False) or True)  # noqa: FBT003
+    app.front.go("settings.files")
+    app.tap("Choose a file")
+    assert app.shows("What it would change")
+
+
+def test_where_a_desktop_has_no_dialog_the_ways_by_path_and_by_dropping_are_said(begin):
+    app = begin(demo=True)
+    app.front.go("settings.files")
+    app.tap("Choose a file")
+    assert app.shows(documents.BY_PATH)
+
+
 def test_a_page_that_cannot_be_drawn_into_a_file_says_so(app, monkeypatch):
     monkeypatch.setattr(type(app.front.paper), "export_to_png", lambda *_: None)
     app.front.go("numbers.gearing")
