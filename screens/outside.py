@@ -8,7 +8,7 @@ from kivy.core.window import Window
 from kivy.logger import Logger
 
 from logic.exchange.files import write_whole
-from screens.acts import Act, Turn
+from screens.acts import Act, Go, Turn
 from screens.acts.boards import Copy, OpenFile
 from screens.acts.keeping import Settle
 from screens.acts.outside import (
@@ -188,7 +188,7 @@ class Outside:
 
     def _dropped(self, _window: object, path: bytes, *_: object) -> None:
         if self.front.world.trail[-1].page not in TAKES:
-            self.front.go("settings.files")
+            self._perform(Go("settings.files"))
         self._arrived(path.decode("utf-8", "replace"))
 
     def release(self) -> None:
