@@ -11,7 +11,7 @@ PHONES = ("android", "ios")
 NO_WINDOW = 3
 """Exit status where no window and no OpenGL can be had."""
 
-COLLECT = (50_000, 5, 3)
+COLLECT = (15_000, 5, 3)
 """When Python looks for dead cycles. At its own settings it does so many times while one page of widgets is built and
 finds none; much rarer than this, pages that were left pile up."""
 

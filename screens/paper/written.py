@@ -11,8 +11,8 @@ from kivy.core.text import Label as Ruler
 from kivy.graphics.texture import Texture
 from kivy.metrics import dp
 
-WIDE, TALL = 1024, 512
-"""Size of a sheet in pixels, twice as wide where a dp is two pixels or more."""
+WIDE, TALL = 1024, 256
+"""Size of a sheet in pixels, twice as large where a dp is two pixels or more."""
 MOST_SHEETS = 4
 """Sheets that are kept; the oldest makes room for the next."""
 MOST_PIXELS = 1_000_000
@@ -37,13 +37,14 @@ class Sheet:
 
     def __init__(self) -> None:
         """Begin empty."""
-        self.width = WIDE if dp(1) < 2 else 2 * WIDE  # noqa: PLR2004  (pixels of a dp)
-        self.texture = Texture.create(size=(self.width, TALL), colorfmt="rgba")
+        times = 1 if dp(1) < 2 else 2  # noqa: PLR2004  (pixels of a dp)
+        self.width, self.height = times * WIDE, times * TALL
+        self.texture = Texture.create(size=(self.width, self.height), colorfmt="rgba")
         self._shelves: list[Shelf] = []
 
     def takes(self, width: int, height: int) -> bool:
         """Tell whether a text is small enough to share a sheet."""
-        return width + GAP <= self.width and height <= TALL / 4
+        return width + GAP <= self.width and height <= self.height / 4
 
     def put(self, pixels: Any) -> Any:  # noqa: ANN401  (Kivy's image and texture have no types)
         """Return the place of a text on the sheet; None where it has no room left."""
@@ -56,7 +57,7 @@ class Sheet:
         )
         if row is None:
             top = sum(one.height for one in self._shelves)
-            if top + tall > TALL:
+            if top + tall > self.height:
                 return None
             row = Shelf(top, tall, 0)
             self._shelves.append(row)

@@ -22,7 +22,7 @@ GRAPHICS = ctypes.util.find_library("GL") and ctypes.util.find_library("EGL")
 
 def seen(picture: Image.Image) -> str:
     """Return the text of the one code in a picture."""
-    (found,) = zxingcpp.read_barcodes(picture)
+    (found,) = zxingcpp.read_barcodes(picture, formats=zxingcpp.BarcodeFormat.QRCode)
     assert found.format == zxingcpp.BarcodeFormat.QRCode
     return found.text
 

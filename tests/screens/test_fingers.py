@@ -21,7 +21,7 @@ def test_one_touch_of_a_phone_is_one_act(tmp_path: Path) -> None:
         name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_", "DISPLAY"))
     }
     done = subprocess.run(  # noqa: S603  (our own interpreter and program)
-        [sys.executable, "-m", "tests.screens.driver.finger", str(tmp_path)],
+        [sys.executable, "-m", "tests.screens.finger", str(tmp_path)],
         cwd=ROOT,
         env={**clean, "HOME": str(tmp_path), "ANDROID_APP_PATH": str(tmp_path), "KIVY_BUILD": "android"},
         capture_output=True,
