@@ -155,7 +155,8 @@ def pieces(points: tuple[Point, ...], pen: Pen) -> list[Room]:
     """Return small rooms that cover a line."""
     rooms = []
     for (x0, y0), (x1, y1) in pairwise(points):
-        count = max(1, int(hypot(x1 - x0, y1 - y0) / pen.dp(8)))
+        # A level or upright line is a room by itself.
+        count = 1 if x0 == x1 or y0 == y1 else max(1, int(hypot(x1 - x0, y1 - y0) / pen.dp(8)))
         for step in range(count):
             ax, ay = x0 + (x1 - x0) * step / count, y0 + (y1 - y0) * step / count
             bx, by = x0 + (x1 - x0) * (step + 1) / count, y0 + (y1 - y0) * (step + 1) / count
@@ -201,6 +202,7 @@ def _free(  # noqa: PLR0913  (the room and what is in it)
     """Return the first of the points beside which a text of a size is free, with its room; None where it is nowhere."""
     width, height = room_for
     wide, tall = pen.wide(label.text, size, label.bold), pen.line(size, label.bold)
+    apart = pen.dp(2)
     for at, anchor in product(points, label.anchors):
         x = at[0] - wide / 2 + (wide / 2 + gap) * (("r" in anchor) - ("l" in anchor))
         if anchor in ("t", "b"):
@@ -209,6 +211,6 @@ def _free(  # noqa: PLR0913  (the room and what is in it)
         y = at[1] - tall / 2 + (tall / 2 + gap * 0.6) * (("t" in anchor) - ("b" in anchor))
         room = Room(x, y, x + wide, y + tall)
         inside = room.x >= 0 and room.y >= 0 and room.right <= width and room.top <= height
-        if inside and not any(room.meets(other, pen.dp(2)) for other in taken):
+        if inside and not any(room.meets(other, apart) for other in taken):
             return at, room
     return None
