@@ -135,6 +135,11 @@ class World:
         """Return the newest rides of the board in use, as the range reads them."""
         return self.kept.same("rides", logged_rides(self))
 
+    def side_of(self, board: Board) -> str:
+        """Return the belt the page in front is about; the first one where the board has none on that side any more."""
+        side = str(self.args.get("side", ""))
+        return side if side in board.sides else board.sides[0]
+
     def boards(self) -> list[Board]:
         """Return the saved boards by name."""
         return read_back.boards(self.store)

@@ -32,8 +32,7 @@ class Measuring:
         self.world, self.style = world, world.style
         self.board: Board = world.board if world.is_scratch else world.saved
         self.sides = self.board.sides
-        wanted = world.args.get("side", self.sides[0])
-        self.side: str = wanted if wanted in self.sides else self.sides[0]
+        self.side = world.side_of(self.board)
         self.plan: BeltPlan = world.kept(belt_plan, self.board, world.person)
         self.prepare()
         self.fields = self.asks()

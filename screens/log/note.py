@@ -54,18 +54,12 @@ def _kind(world: World) -> str:
     return str(world.args.get("kind", "note"))
 
 
-def _side(world: World) -> str:
-    sides = world.saved.sides
-    side = str(world.args.get("side", sides[0]))
-    return side if side in sides else sides[0]
-
-
 def _blocks(world: World, *, fresh: bool) -> Iterator[Block]:
     kind = _kind(world)
     if fresh:
         yield page_choice("kind", _("What it is"), KINDS, kind)
         if kind == "belt_fitted" and len(world.saved.sides) > 1:
-            yield page_choice("side", _("Belt"), BELTS, _side(world))
+            yield page_choice("side", _("Belt"), BELTS, world.side_of(world.saved))
     prompt = PROMPTS[kind] if fresh else _("The words of this entry.")
     yield Words(key="prompt", text=prompt, tone="second")
     key = note_key(world)
@@ -77,7 +71,7 @@ def _save(world: World, words: str) -> Act | None:
     number, kind = world.args.get("number"), _kind(world)
     then = (Write(note_key(world), ""), Back())
     if number is None and kind == "belt_fitted":
-        return Record(BeltFitted(belt=_side(world), note=words), then, undo=_("Recorded"))
+        return Record(BeltFitted(belt=world.side_of(world.saved), note=words), then, undo=_("Recorded"))
     if not words:
         return None
     if number is not None:

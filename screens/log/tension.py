@@ -31,9 +31,7 @@ class Past:
     def __init__(self, world: World) -> None:
         """Read the belt of the `side` in front."""
         self.world = world
-        sides = world.saved.sides
-        wanted = world.args.get("side", sides[0])
-        self.side = wanted if wanted in sides else sides[0]
+        self.side = world.side_of(world.saved)
         self.fitted = world.last("belt_fitted", belt=self.side)
         self.records = readings(world, self.side)
         begin = self._begin()

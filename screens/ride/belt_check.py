@@ -27,7 +27,7 @@ class Check:
         self.world = world
         self.board = world.board if world.is_scratch else world.saved
         self.sides = self.board.sides
-        self.side: str = world.args.get("side", self.sides[0])
+        self.side = world.side_of(self.board)
         self.key = f"pull/{self.side}"
         self.plan: BeltPlan = world.kept(belt_plan, self.board, world.person, world.args.get("depth"))
         self.entry = number_entry(world, self.key, PULL, world.person.scale_unit)

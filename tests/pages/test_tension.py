@@ -10,7 +10,9 @@ import pytest
 from logic.belt.verdict import Word
 from logic.board import to_dict
 from logic.log import BeltFitted, Tension
+from logic.set_ups import set_ups
 from screens.acts import Go
+from screens.acts.boards import AddBoard
 from screens.acts.outside import Say
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
 from screens.words.tension import SAID
@@ -42,6 +44,19 @@ def test_both_belts_take_two_taps_besides_the_digits(check: Reader) -> None:
     # A kilogram on a scale is 9.80665 N; the depth offered is the one with the smallest error.
     assert left.body.pull == pytest.approx(0.92 * 9.80665)
     assert left.body.depth == pytest.approx(0.0011)
+
+
+@pytest.mark.parametrize("page", ["ride.tension", "bench.belt", "log.tension", "log.note"])
+def test_a_page_of_a_belt_that_the_board_has_no_more_is_that_of_the_one_it_has(
+    pages: Reader, page: str
+) -> None:
+    pages.open(page, side="left", kind="belt_fitted")
+    right = next(one.board for one in set_ups() if one.board.sides == ("right",))
+    pages.act(AddBoard(right.name, like=right))
+    assert pages.world.saved.sides == ("right",)
+    assert pages.name == page
+    assert pages.page.title
+    assert pages.world.side_of(pages.world.saved) == "right"
 
 
 @pytest.mark.parametrize(
