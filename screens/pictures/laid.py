@@ -10,6 +10,8 @@ from typing import NamedTuple, Protocol
 
 from screens.pictures.strokes import Arc, Arrow, Disc, Drawing, Fill, Label, Path, Point
 
+ROUND = 2
+"""Anchors from which on a text may stand anywhere round its point."""
 FARTHER = (22.0, 40.0, 64.0, 90.0)
 """Gaps in dp that the name of a line may have to it, with a thin line between them."""
 HEAD = 9.0
@@ -171,8 +173,10 @@ def _place(  # noqa: PLR0913  (the room and what is in it)
     size = pen.size(label.size, text)
     while pen.wide(label.text, size, label.bold) > width and size > pen.dp(SMALLEST):
         size -= 1
-    # The name of a line stands beside it, else farther off at the end of a thin line, else it is smaller.
-    gaps = (label.gap, *FARTHER) if label.others else (label.gap,)
+    # The name of a line stands beside it, else farther off at the end of a thin line, else it is smaller. So does what must
+    # stand somewhere round its point.
+    round_it = label.must and len(label.anchors) > ROUND
+    gaps = (label.gap, *FARTHER) if label.others or round_it else (label.gap,)
     least = min(size, pen.size(label.size, 1.0)) if label.others else size
     tries = [(size - less, gap) for less in range(int(size - least) + 1) for gap in gaps]
     for size, gap in tries:

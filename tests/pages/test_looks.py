@@ -37,7 +37,7 @@ from screens.paper.picture import height_of, lay
 from screens.paper.scale import Look
 from screens.paper.sheet import Box, Drawing, Ink, Laid
 from screens.pictures.asked import picture_of
-from screens.pictures.chart import Curve, chart
+from screens.pictures.chart import Curve, Mark, chart
 from screens.pictures.gauge import small_gauge
 from screens.pictures.strokes import Label
 from screens.words.tension import SIGNS
@@ -355,3 +355,19 @@ def test_a_field_does_not_say_its_label_twice(name: str, tmp_path: Path) -> None
         block for _what, page in states(name, tmp_path) for block in page.blocks if isinstance(block, Field)
     ]
     assert [block.label for block in said if block.hint == block.label] == []
+
+
+def test_the_number_of_a_mark_stands_off_where_curves_cross_at_it() -> None:
+    across = tuple((x / 10, x / 10) for x in range(101))
+    back = tuple((x / 10, 10.0 - x / 10) for x in range(101))
+    level = ((0.0, 5.0), (10.0, 5.0))
+    curves = (Curve("", across), Curve("", back), Curve("", level))
+    drawn = chart(curves, (Mark(5.0, 5.0, "39.9"),), x_title="Speed", y_title="Push")
+    placed = lay(drawn, dp(328), dp(200))
+    (number,) = (one for one in placed if one.text == "39.9")
+    (x, y), wide = number.points[0], width_of(number.text, number.width, number.bold)
+    thick = [one for one in placed if one.kind == "line" and one.width > 2.0]
+    assert len(thick) == 3
+    assert not any(
+        x <= px <= x + wide and y <= py <= y + number.height for one in thick for px, py in one.points
+    )
