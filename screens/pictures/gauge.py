@@ -127,8 +127,9 @@ def steps(readings: list[float], floor: float, ceiling: float, style: Style) -> 
     if ceiling:
         strokes += [
             Fill(_bar(0.0, box[2], low_edge, high_edge), "key"),
-            Path(((0.0, low_edge), (box[2], low_edge)), "outline", 1.0),
-            Path(((0.0, high_edge), (box[2], high_edge)), "outline", 1.0),
+            # No hairlines: a number does not stand on an edge.
+            Path(((0.0, low_edge), (box[2], low_edge)), "outline", 1.2),
+            Path(((0.0, high_edge), (box[2], high_edge)), "outline", 1.2),
         ]
     for place, value in enumerate(values):
         newest = place == len(values) - 1

@@ -11,7 +11,7 @@ from logic.person import Person
 from screens.belt_verdict import form_of
 from screens.paper.ink import width_of
 from screens.paper.picture import lay
-from screens.pictures.gauge import gauge
+from screens.pictures.gauge import gauge, steps
 from screens.pictures.strokes import Disc, Fill, Picture
 from screens.words import Style
 
@@ -79,3 +79,14 @@ def test_what_a_pull_tells_is_told_apart_without_words_or_colour() -> None:
         side = "" if needle is None else "left" if needle < low else "right" if needle > high else "in"
         seen.add((form_of(word), side))
     assert len(seen) == 5
+
+
+@pytest.mark.parametrize("width", WIDTHS)
+def test_no_number_of_the_last_readings_stands_on_an_edge_of_the_window(width: float) -> None:
+    drawn = steps([112.0, 98.0, 77.0, 99.0], 75.3, 118.0, Style())
+    laid = lay(drawn, width, drawn.height)
+    edges = [one.points[0][1] for one in laid if one.kind == "line" and one.tone == "outline"]
+    texts = [one for one in laid if one.kind == "text"]
+    assert len(edges) == 2
+    assert {one.text for one in texts} == {"112", "98", "77", "99"}
+    assert not any(one.points[0][1] < edge < one.points[0][1] + one.height for one in texts for edge in edges)
