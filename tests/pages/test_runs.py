@@ -447,6 +447,20 @@ def test_a_due_check_that_stops_a_ride_comes_before_the_sign_off(wet: Reader) ->
     assert last_check(wet).put_off == ()
 
 
+def test_a_list_says_in_one_sentence_what_it_found_and_when(pages: Reader) -> None:
+    found = Check(
+        list="before_ride",
+        base="before_ride",
+        verdict="stopped",
+        fit="do not ride",
+        fit_why=("Wheels: wobble",),
+    )
+    pages.store.append(pages.world.saved.id, found)
+    pages.restart()
+    pages.open("ride.lists")
+    assert pages.shows("Do not ride: wheels: wobble, just now.")
+
+
 def test_what_another_list_left_open_forbids_riding_until_that_list_finds_it_right(pages: Reader) -> None:
     recheck = Check(
         list="first_recheck",
