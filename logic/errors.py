@@ -78,3 +78,17 @@ def positive(**numbers: float) -> None:
     for name, value in numbers.items():
         if not 0.0 < value < float("inf"):
             raise InputError(name, value, "not positive", low=0.0)
+
+
+def not_negative(**numbers: float) -> None:
+    """Raise InputError for the first number that is not finite or is below zero.
+
+    >>> not_negative(friction=0.0)
+    >>> not_negative(friction=-0.1)
+    Traceback (most recent call last):
+    ...
+    logic.errors.InputError: friction: -0.1 refused (below zero); allowed from 0 (SI)
+    """
+    for name, value in numbers.items():
+        if not 0.0 <= value < float("inf"):
+            raise InputError(name, value, "below zero", low=0.0)

@@ -6,7 +6,7 @@ is too high until it has been set against a pull on this very belt.
 
 from math import sqrt
 
-from logic.errors import InputError, positive
+from logic.errors import not_negative, positive
 from logic.si import Hertz, KilogramPerMetre, Metre, Newton, One
 from logic.workings import cited
 
@@ -74,10 +74,7 @@ def pluck_error(  # noqa: PLR0913  (three measured numbers with their errors)
     12.2
     """
     positive(tension=tension, frequency=frequency, span=span)
-    errors = {"mass_share": mass_share, "frequency_error": frequency_error, "span_error": span_error}
-    for name, value in errors.items():
-        if not 0.0 <= value < float("inf"):
-            raise InputError(name, value, "below zero", low=0.0)
+    not_negative(mass_share=mass_share, frequency_error=frequency_error, span_error=span_error)
     return tension * sqrt(
         mass_share**2 + (2 * frequency_error / frequency) ** 2 + (2 * span_error / span) ** 2
     )
@@ -118,9 +115,7 @@ def calibrated_error(  # noqa: PLR0913  (three parts of an error)
     12.1
     """
     positive(tension=tension, frequency=frequency, pulled=pulled, factor=factor)
-    for name, value in (("pull_share", pull_share), ("frequency_error", frequency_error)):
-        if not 0.0 <= value < float("inf"):
-            raise InputError(name, value, "below zero", low=0.0)
+    not_negative(pull_share=pull_share, frequency_error=frequency_error)
     return sqrt(
         (tension * pull_share) ** 2
         + (2 * tension * frequency_error / frequency) ** 2

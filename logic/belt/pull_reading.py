@@ -4,15 +4,9 @@ from math import sqrt
 
 from logic.belt.scale import check_depth, check_free, tension_from_pull
 from logic.belt.verdict import Measured
-from logic.errors import InputError, positive
+from logic.errors import not_negative, positive
 from logic.si import Metre, Newton, NewtonPerMetre, One
 from logic.workings import cited
-
-
-def _check_error(**limits: float) -> None:
-    for name, value in limits.items():
-        if not 0.0 <= value < float("inf"):
-            raise InputError(name, value, "below zero", low=0.0)
 
 
 @cited(
@@ -95,7 +89,7 @@ def tension_error(  # noqa: PLR0913  (three slopes and the three errors they car
     ...     per_stiffness=0.0, stiffness_error=0.0)
     5.0
     """
-    _check_error(force_error=force_error, deflection_error=deflection_error, stiffness_error=stiffness_error)
+    not_negative(force_error=force_error, deflection_error=deflection_error, stiffness_error=stiffness_error)
     return sqrt(
         (per_force * force_error) ** 2
         + (per_depth * deflection_error) ** 2

@@ -2,7 +2,7 @@
 
 from math import cos, sqrt
 
-from logic.errors import InputError, positive
+from logic.errors import not_negative, positive
 from logic.si import Newton, One, Radian
 from logic.workings import cited
 
@@ -24,7 +24,5 @@ def shaft_tension_error(
     15.1
     """
     positive(tension=tension, pull=pull)
-    for name, value in (("scale_error", scale_error), ("friction", friction), ("angle", angle)):
-        if not 0.0 <= value < float("inf"):
-            raise InputError(name, value, "below zero", low=0.0)
+    not_negative(scale_error=scale_error, friction=friction, angle=angle)
     return tension * sqrt((scale_error / pull) ** 2 + friction**2 + (1 - cos(angle)) ** 2)

@@ -5,7 +5,7 @@ motor's.
 """
 
 from logic.belt.catalogue import Belt
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.frozen import frozen
 from logic.si import KilogramPerMetre, Metre, MetrePerSecond, Newton, NewtonMetre, One
 from logic.workings import cited
@@ -62,8 +62,7 @@ def installation_tension(
     110.6
     """
     positive(torque=torque, pitch_diameter=pitch_diameter, mass_factor=mass_factor)
-    if not 0.0 <= belt_speed < float("inf"):
-        raise InputError("belt_speed", belt_speed, "below zero", low=0.0)
+    not_negative(belt_speed=belt_speed)
     if not LEAST_SERVICE_FACTOR <= service_factor < float("inf"):
         raise InputError("service_factor", service_factor, "formula changes below", low=LEAST_SERVICE_FACTOR)
     return 0.812 * service_factor * torque / pitch_diameter + mass_factor * belt_speed**2

@@ -2,7 +2,7 @@
 
 from math import asin, cos
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.si import Metre, Newton
 from logic.tables import Row, pick, rows
 from logic.workings import cited
@@ -18,8 +18,7 @@ def laying_on_travel(*, without_flanges: Metre, for_flanges: Metre) -> Metre:
     0.0145
     """
     positive(without_flanges=without_flanges)
-    if not 0.0 <= for_flanges < float("inf"):
-        raise InputError("for_flanges", for_flanges, "below zero", low=0.0)
+    not_negative(for_flanges=for_flanges)
     return without_flanges + for_flanges
 
 

@@ -3,7 +3,7 @@
 from math import isfinite
 from typing import Literal, get_args
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.frozen import frozen
 from logic.si import Newton
 
@@ -71,8 +71,7 @@ def judge(*, reading: Measured, floor: Newton, ceiling: Newton) -> BeltVerdict:
         raise InputError("floor", floor, "above the ceiling", high=ceiling)
     if not isfinite(reading.tension):
         raise InputError("tension", reading.tension, "not a number")
-    if not 0.0 <= reading.error < float("inf"):
-        raise InputError("error", reading.error, "below zero", low=0.0)
+    not_negative(error=reading.error)
     return BeltVerdict(_word(reading.tension, reading.error, floor, ceiling))
 
 

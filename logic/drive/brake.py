@@ -8,7 +8,7 @@ from typing import Literal
 from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.motor import back_emf, torque_constant
 from logic.drive.push import Drivetrain
-from logic.errors import InputError, positive
+from logic.errors import not_negative, positive
 from logic.si import (
     Ampere,
     Metre,
@@ -40,9 +40,7 @@ def power_taken_back(*, current_limit: Ampere, open_circuit_voltage: Volt, pack_
     328.0
     """
     positive(open_circuit_voltage=open_circuit_voltage)
-    for name, value in (("current_limit", current_limit), ("pack_resistance", pack_resistance)):
-        if not 0.0 <= value < float("inf"):
-            raise InputError(name, value, "negative", low=0.0)
+    not_negative(current_limit=current_limit, pack_resistance=pack_resistance)
     return current_limit * (open_circuit_voltage + current_limit * pack_resistance)
 
 
@@ -66,8 +64,7 @@ def brake_current_within(
     10.0
     """
     positive(brake_current=brake_current, winding_resistance=winding_resistance, motors=motors)
-    if not 0.0 <= power < float("inf"):
-        raise InputError("power", power, "negative", low=0.0)
+    not_negative(power=power)
     if brake_current * (back_emf - brake_current * winding_resistance) > power / motors:
         root = sqrt(back_emf**2 - 4.0 * winding_resistance * power / motors)
         return (back_emf - root) / (2.0 * winding_resistance)
@@ -112,8 +109,7 @@ def current_taken_back(*, power: Watt, open_circuit_voltage: Volt, pack_resistan
     8.0
     """
     positive(open_circuit_voltage=open_circuit_voltage, pack_resistance=pack_resistance)
-    if not 0.0 <= power < float("inf"):
-        raise InputError("power", power, "negative", low=0.0)
+    not_negative(power=power)
     root = sqrt(open_circuit_voltage**2 + 4.0 * pack_resistance * power)
     return (root - open_circuit_voltage) / (2.0 * pack_resistance)
 

@@ -7,7 +7,7 @@ gives less. Battery limits are for the whole board, motor currents for one motor
 from math import sqrt
 from typing import Literal
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.si import Ampere, JoulePerMetre, MetrePerSecond, Ohm, One, Volt, Watt
 from logic.workings import cited
 
@@ -19,8 +19,7 @@ ROUNDING = 1e-9
 
 def _check_pack(open_circuit_voltage: float, pack_resistance: float) -> None:
     positive(open_circuit_voltage=open_circuit_voltage)
-    if not 0.0 <= pack_resistance < float("inf"):
-        raise InputError("pack_resistance", pack_resistance, "negative", low=0.0)
+    not_negative(pack_resistance=pack_resistance)
 
 
 def _check_duty(duty: float) -> None:

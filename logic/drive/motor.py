@@ -5,7 +5,7 @@ torque constant is 1 / Kv in SI, the heat is I**2 R, and the energy balance clos
 meant. A stated current is converted once, by `dc_equivalent_current`.
 """
 
-from logic.errors import InputError, positive
+from logic.errors import not_negative, positive
 from logic.si import (
     Ampere,
     NewtonMetre,
@@ -112,8 +112,7 @@ def motor_torque(
     1.0
     """
     positive(torque_constant=torque_constant)
-    if no_load_current < 0.0:
-        raise InputError("no_load_current", no_load_current, "negative", low=0.0)
+    not_negative(no_load_current=no_load_current)
     return torque_constant * (current - no_load_current)
 
 

@@ -7,7 +7,7 @@ from typing import Annotated, Literal, TypeVar
 from logic.drive.push import Drivetrain, push_curve, top_unloaded_speed
 from logic.drive.quick import quick_load, quick_push
 from logic.drive.road import Road, air_drag_at, load_curve
-from logic.errors import InputError, NoFigure, positive
+from logic.errors import NoFigure, not_negative, positive
 from logic.roots import bracketed
 from logic.si import ForceCurve, Kilogram, MetrePerSecond, MetrePerSecondSquared, Newton, One
 from logic.workings import Root, cited, is_recording, solved, unrecorded
@@ -60,8 +60,7 @@ def steepest_grade(
     0.1005
     """
     positive(mass=mass, gravity=gravity)
-    if not 0.0 <= rolling_coefficient < float("inf"):
-        raise InputError("rolling_coefficient", rolling_coefficient, "negative", low=0.0)
+    not_negative(rolling_coefficient=rolling_coefficient)
     weight = mass * gravity
     most = weight * sqrt(1.0 + rolling_coefficient**2)
     left = tractive_force - air_drag

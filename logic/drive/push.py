@@ -16,7 +16,7 @@ from logic.drive.limits import (
     useful_duty,
 )
 from logic.drive.motor import back_emf, motor_torque, torque_constant
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.frozen import frozen
 from logic.si import (
     Ampere,
@@ -57,10 +57,7 @@ class Drivetrain:
     def __post_init__(self) -> None:
         """Refuse what no drive has."""
         numbers = dict(vars(self))
-        for name in ("no_load_current", "pack_resistance"):
-            value = numbers.pop(name)
-            if not 0.0 <= value < float("inf"):
-                raise InputError(name, value, "negative", low=0.0)
+        not_negative(**{name: numbers.pop(name) for name in ("no_load_current", "pack_resistance")})
         positive(**numbers)
         for name in ("duty", "efficiency"):
             if numbers[name] > 1.0:

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from math import atan, cos, isfinite, sin
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.frozen import frozen
 from logic.si import (
     Kilogram,
@@ -17,12 +17,6 @@ from logic.si import (
 )
 from logic.tables import rows
 from logic.workings import cited
-
-
-def _refuse_negative(**numbers: float) -> None:
-    for name, value in numbers.items():
-        if not 0.0 <= value < float("inf"):
-            raise InputError(name, value, "negative", low=0.0)
 
 
 @frozen(kw_only=True)
@@ -40,7 +34,7 @@ class Road:
     def __post_init__(self) -> None:
         """Refuse what no road has."""
         positive(mass=self.mass, air_density=self.air_density, gravity=self.gravity)
-        _refuse_negative(rolling_coefficient=self.rolling_coefficient, drag_area=self.drag_area)
+        not_negative(rolling_coefficient=self.rolling_coefficient, drag_area=self.drag_area)
         for name in ("grade", "wind"):
             if not isfinite(vars(self)[name]):
                 raise InputError(name, vars(self)[name], "not a number")
@@ -91,7 +85,7 @@ def air_drag(
     36.75
     """
     positive(air_density=air_density)
-    _refuse_negative(drag_area=drag_area)
+    not_negative(drag_area=drag_area)
     through_air = speed + wind
     return 0.5 * air_density * drag_area * through_air * abs(through_air)
 
@@ -109,7 +103,7 @@ def rolling_resistance(
     15.0
     """
     positive(mass=mass, gravity=gravity)
-    _refuse_negative(rolling_coefficient=rolling_coefficient)
+    not_negative(rolling_coefficient=rolling_coefficient)
     return rolling_coefficient * mass * gravity * cos(slope)
 
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.si import NewtonMetre
 from logic.tables import matching
 from logic.workings import cited
@@ -65,7 +65,6 @@ def reuse(designation: str, *, drag: NewtonMetre, nut_class: str = "8") -> Reuse
     >>> reuse("M8", drag=0.5).verdict
     'discard'
     """
-    if not 0.0 <= drag < float("inf"):
-        raise InputError("drag", drag, "negative", low=0.0)
+    not_negative(drag=drag)
     least = least_drag(designation, nut_class=nut_class)
     return Reuse(drag, least, "pass" if drag >= least else "discard")

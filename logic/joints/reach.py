@@ -1,6 +1,6 @@
 """Does the screw reach: how far it goes into a hole, whether that is enough, and whether it goes too far."""
 
-from logic.errors import DoesNotReach, InputError, positive
+from logic.errors import DoesNotReach, InputError, not_negative, positive
 from logic.frozen import frozen
 from logic.joints.rules import rule
 from logic.joints.threads import thread
@@ -42,8 +42,7 @@ def into_hole(*, screw_length: Metre, plate: Metre, washers: Metre) -> Metre:
     5.2
     """
     positive(screw_length=screw_length, plate=plate)
-    if washers < 0.0:
-        raise InputError("washers", washers, "negative", low=0.0)
+    not_negative(washers=washers)
     if screw_length <= plate + washers:
         raise DoesNotReach("screw_length", screw_length, "does not reach", low=plate + washers)
     return screw_length - plate - washers

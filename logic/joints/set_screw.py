@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from math import pi
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.joints.limits import WET
 from logic.joints.materials import family, hole_strips_at, shear_of
 from logic.joints.rules import rule, setting_for, shown_ceiling
@@ -144,8 +144,7 @@ def headless_torque(
     1.48
     """
     positive(preload=preload, pitch=pitch, pitch_diameter=pitch_diameter, cup_diameter=cup_diameter)
-    if friction < 0.0:
-        raise InputError("friction", friction, "negative", low=0.0)
+    not_negative(friction=friction)
     thread_part = pitch / (2.0 * pi) + 0.577 * pitch_diameter * friction
     return preload * (thread_part + cup_diameter / 2.0 * friction)
 

@@ -2,7 +2,7 @@
 
 from math import pi, sqrt
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.si import Metre, Newton, NewtonMetre, One, Pascal, SquareMetre
 from logic.tables import Row, matching, rows
 from logic.workings import cited
@@ -103,8 +103,7 @@ def assembly_preload(  # noqa: PLR0913  (one number each in the formula)
     """
     positive(yield_share=yield_share, yield_stress=yield_stress, stress_area=stress_area, pitch=pitch)
     positive(pitch_diameter=pitch_diameter, stress_diameter=stress_diameter)
-    if not 0.0 <= thread_friction < float("inf"):
-        raise InputError("thread_friction", thread_friction, "negative", low=0.0)
+    not_negative(thread_friction=thread_friction)
     if yield_share > 1.0:
         raise InputError("yield_share", yield_share, "above yield", low=0.0, high=1.0)
     twist = 1.5 * pitch_diameter / stress_diameter * (pitch / (pi * pitch_diameter) + 1.155 * thread_friction)

@@ -2,7 +2,7 @@
 
 from math import pi
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.si import Metre, Newton, One, Pascal, SquareMetre
 from logic.workings import cited
 
@@ -104,8 +104,7 @@ def allowed_preload(*, strip_force: Newton, safety: One, scatter: One) -> Newton
     3415
     """
     positive(strip_force=strip_force, safety=safety)
-    if scatter < 0.0:
-        raise InputError("scatter", scatter, "negative", low=0.0)
+    not_negative(scatter=scatter)
     return strip_force / (safety * (1.0 + scatter))
 
 

@@ -2,7 +2,7 @@
 
 from math import pi
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.si import Metre, Newton, NewtonMetre, One
 from logic.workings import cited
 
@@ -67,8 +67,7 @@ def torque_long(  # noqa: PLR0913  (one number each in the formula)
     """
     positive(preload=preload, pitch=pitch, pitch_diameter=pitch_diameter)
     positive(mean_bearing_diameter=mean_bearing_diameter)
-    if min(thread_friction, head_friction) < 0.0:
-        raise InputError("thread_friction", thread_friction, "negative", low=0.0)
+    not_negative(thread_friction=thread_friction, head_friction=head_friction)
     thread_part = pitch / (2.0 * pi) + 0.577 * pitch_diameter * thread_friction
     return preload * (thread_part + mean_bearing_diameter / 2.0 * head_friction)
 

@@ -1,6 +1,6 @@
 """Braking down a long hill into the pack: voltage first, then how much height the charge can take back."""
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.pack.limits import may_cut_out
 from logic.si import Ampere, Joule, Kilogram, Metre, MetrePerSecondSquared, Ohm, One, Volt
 from logic.tables import pick
@@ -53,8 +53,7 @@ def drop_taken_back(
     159
     """
     positive(mass=mass, gravity=gravity, recovery=recovery)
-    if not 0.0 <= free_energy < float("inf"):
-        raise InputError("free_energy", free_energy, "range", low=0.0)
+    not_negative(free_energy=free_energy)
     return free_energy / (mass * gravity * recovery)
 
 

@@ -6,7 +6,7 @@ Each pack is taken as a large capacitor behind its resistance. Real cells settle
 from dataclasses import dataclass
 from math import log
 
-from logic.errors import InputError, positive
+from logic.errors import InputError, not_negative, positive
 from logic.si import Ampere, Coulomb, Farad, Joule, Ohm, One, Second, Volt, Watt
 from logic.tables import Row, matching, pick
 from logic.workings import cited
@@ -35,8 +35,7 @@ def loop_resistance(*, resistance_first: Ohm, resistance_second: Ohm, resistance
     0.05
     """
     positive(resistance_first=resistance_first, resistance_second=resistance_second)
-    if not 0.0 <= resistance_leads < float("inf"):
-        raise InputError("resistance_leads", resistance_leads, "range", low=0.0)
+    not_negative(resistance_leads=resistance_leads)
     return resistance_first + resistance_second + resistance_leads
 
 
@@ -47,7 +46,7 @@ def joining_current(*, voltage_difference: Volt, resistance: Ohm) -> Ampere:
     >>> joining_current(voltage_difference=1.0, resistance=0.05)
     20.0
     """
-    _not_negative(voltage_difference)
+    not_negative(voltage_difference=voltage_difference)
     positive(resistance=resistance)
     return voltage_difference / resistance
 
@@ -59,7 +58,7 @@ def joining_heat(*, voltage_difference: Volt, resistance: Ohm) -> Watt:
     >>> joining_heat(voltage_difference=1.0, resistance=0.05)
     20.0
     """
-    _not_negative(voltage_difference)
+    not_negative(voltage_difference=voltage_difference)
     positive(resistance=resistance)
     return voltage_difference**2 / resistance
 
@@ -88,7 +87,7 @@ def charge_moved(*, voltage_difference: Volt, storage_first: Farad, storage_seco
     >>> charge_moved(voltage_difference=1.0, storage_first=2000.0, storage_second=2000.0)
     1000.0
     """
-    _not_negative(voltage_difference)
+    not_negative(voltage_difference=voltage_difference)
     positive(storage_first=storage_first, storage_second=storage_second)
     return voltage_difference * storage_first * storage_second / (storage_first + storage_second)
 
@@ -100,7 +99,7 @@ def heat_in_all(*, charge: Coulomb, voltage_difference: Volt) -> Joule:
     >>> heat_in_all(charge=1000.0, voltage_difference=1.0)
     500.0
     """
-    _not_negative(voltage_difference)
+    not_negative(voltage_difference=voltage_difference)
     return charge * voltage_difference / 2
 
 
@@ -169,7 +168,7 @@ def joining_outcome(  # noqa: PLR0913  (each pack's count, chemistry and voltage
     Outcome(key='series differ', danger=True)
     """
     positive(series_first=series_first, series_second=series_second, allowed=allowed)
-    _not_negative(voltage_difference)
+    not_negative(voltage_difference=voltage_difference)
     if series_first != series_second:
         return Outcome("series differ", danger=True)
     if chemistry_first != chemistry_second:
@@ -197,8 +196,3 @@ def joining_rules(how: str) -> tuple[Row, ...]:
     if how not in WAYS:
         raise InputError("how", how, "unknown way")
     return tuple(matching("joining_rules", how=how))
-
-
-def _not_negative(voltage_difference: Volt) -> None:
-    if not 0.0 <= voltage_difference < float("inf"):
-        raise InputError("voltage_difference", voltage_difference, "range", low=0.0)

@@ -366,8 +366,8 @@ def test_belt_runs_as_fast_on_both_pulleys(motor_teeth: int, wheel_teeth: int, s
         ({"duty": 1.1}, "range"),
         ({"efficiency": 0.0}, "not positive"),
         ({"motors": -1.0}, "not positive"),
-        ({"no_load_current": -0.1}, "negative"),
-        ({"pack_resistance": float("nan")}, "negative"),
+        ({"no_load_current": -0.1}, "below zero"),
+        ({"pack_resistance": float("nan")}, "below zero"),
     ],
 )
 def test_a_drive_that_cannot_be_is_refused(changed: dict[str, Any], reason: str) -> None:
@@ -383,7 +383,7 @@ def test_a_drive_that_cannot_be_is_refused(changed: dict[str, Any], reason: str)
         ({"mass": 0.0}, "not positive"),
         ({"grade": float("inf")}, "not a number"),
         ({"wind": float("nan")}, "not a number"),
-        ({"rolling_coefficient": -0.01}, "negative"),
+        ({"rolling_coefficient": -0.01}, "below zero"),
     ],
 )
 def test_a_road_that_cannot_be_is_refused(changed: dict[str, Any], reason: str) -> None:

@@ -17,10 +17,7 @@ from logic.joints.set_screw import holding
 from logic.joints.strength import strength, strengths
 from logic.joints.threadlocker import cure
 from logic.joints.threads import candidates, thread, threads
-from logic.joints.torque import (
-    preload_from_torque,
-    torque_short,
-)
+from logic.joints.torque import preload_from_torque, torque_long, torque_short
 from logic.tables import matching, rows
 
 laws = settings(max_examples=150, derandomize=True, deadline=None)
@@ -139,6 +136,15 @@ def test_any_text_is_found_or_refused(text: str) -> None:
     else:
         with pytest.raises(InputError):
             thread(text)
+
+
+@pytest.mark.parametrize("friction", [-0.01, float("nan"), float("inf")])
+@pytest.mark.parametrize("name", ["thread_friction", "head_friction"])
+def test_a_friction_that_cannot_be_is_refused_by_its_own_name(name: str, friction: float) -> None:
+    screw = {"preload": 4300.0, "pitch": 0.0007, "pitch_diameter": 0.003545, "mean_bearing_diameter": 0.00519}
+    with pytest.raises(InputError) as told:
+        torque_long(**{**screw, "thread_friction": 0.14, "head_friction": 0.14, name: friction})
+    assert (told.value.field, told.value.reason) == (name, "below zero")
 
 
 @given(
