@@ -104,15 +104,16 @@ def looks(driver: Driver, run: Run, astray: list[str]) -> Iterator[Sheet]:
 
 
 def write_sheets(folder: Path) -> int:
-    """Write the sheets of every run. Returns the exit status."""
+    """Write the sheets of every run, each on boards of its own. Returns the exit status."""
     astray: list[str] = []
     folder.mkdir(parents=True, exist_ok=True)
-    with tempfile.TemporaryDirectory() as data:
-        driver = start(Path(data))
-        for run in RUNS:
+    for run in RUNS:
+        # What an earlier run wrote into the log would be met by the walks of the next.
+        with tempfile.TemporaryDirectory() as data:
+            driver = start(Path(data))
             for number, sheet in enumerate(looks(driver, run, astray), start=1):
                 sheet.write(folder / f"{run.name}-{number}.png")
-            print(f"{run.name}: {number} sheets", flush=True)
-        reset(driver)
-        driver.stop()
+            reset(driver)
+            driver.stop()
+        print(f"{run.name}: {number} sheets", flush=True)
     return tell(sorted(set(astray)))
