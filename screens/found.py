@@ -19,10 +19,9 @@ from screens.glossary import line as word_line
 from screens.glossary import things as all_words
 from screens.log.home import REACH, find
 from screens.log.home import SEARCH as LOG
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.ways import leads_to
 from screens.words.log import entry_words
-from screens.words.pages import FOUND
 from screens.world import World
 
 SHOWN = 4
@@ -54,7 +53,11 @@ def _group(title: str, lines: list[Line], more: Act | None) -> Iterator[Block]:
 
 
 def _pages(wanted: str) -> list[Line]:
-    things = (Thing("page", page, title, tuple(also.split())) for page, title, also in FOUND)
+    also = texts("pages")["also"]
+    things = (
+        Thing("page", page, title, tuple(also[page].split()))
+        for page, title in texts("pages")["titles"].items()
+    )
     return [leads_to(f"page {one.key}", one.key, one.title) for one in search(wanted, things)]
 
 

@@ -11,14 +11,15 @@ from screens.blocks import PLAIN, RIGHT, UNSURE, Button, Notice, Verdict, Words
 from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
 from screens.showing import why, working
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
-from screens.words.bench_motor import CONVENTION, LABELS, SAFE
 from screens.world import World
 
 FIRST = ("kv", "resistance", "pole_pairs")
 SHORT = {"kv": _("Kv {value}"), "resistance": _("{value}"), "pole_pairs": _("{value} pole pairs")}
 """How each stands in the verdict."""
+WORDS = texts("bench_motor")
+LABELS = WORDS["labels"]
 VALUES = values_of("numbers.bench_motor")
 
 
@@ -32,7 +33,7 @@ def bench_motor_page(world: World) -> Page:
         world,
         title=_("Motor from the bench"),
         crown=_verdict(world, items),
-        note=(Notice(key="safe", word="warning", text=SAFE),),
+        note=(Notice(key="safe", word="warning", text=WORDS["said"]["safe"]),),
         figures=lambda: figures.rows(FIRST),
         advice=tuple(
             Words(
@@ -40,7 +41,7 @@ def bench_motor_page(world: World) -> Page:
                 text=text.format(taken=worst.taken, meant=worst.meant, error=error),
                 tone="second",
             )
-            for place, text in enumerate(CONVENTION)
+            for place, text in enumerate(WORDS["convention"].values())
         ),
         values=VALUES,
         values_title=_("What you measured"),

@@ -4,13 +4,22 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from math import inf
 
-from logic.answers.pairs import HAIR, Pair, PairTable, Wish, WishFit, best_pairs, pair_table, wish_of
+from logic.answers.pairs import (
+    HAIR,
+    Pair,
+    PairOption,
+    PairTable,
+    Wish,
+    WishFit,
+    best_pairs,
+    pair_table,
+    wish_of,
+)
 from screens.acts import Act, Go
 from screens.acts.entering import Ask
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words import offer, refusal
-from screens.words.pairs import NONE_FITS, teeth
 from screens.world import World
 
 ALSO = 2
@@ -27,6 +36,11 @@ class BestPairs:
     text: str
     form: str
     act: Act | None = None
+
+
+def teeth(option: PairOption) -> str:
+    """Return a pair as one says it: motor, then wheel."""
+    return f"{option.motor_teeth}:{option.wheel_teeth}"
 
 
 def table_of(world: World) -> PairTable:
@@ -76,7 +90,7 @@ def best_told(world: World) -> BestPairs:
     if table.problem is not None:
         return BestPairs(_("Not known yet"), refusal(table.problem, world.style), UNSURE)
     if not table.pairs:
-        return BestPairs(_("None fits"), NONE_FITS, WRONG)
+        return BestPairs(_("None fits"), texts("pairs")["said"]["none fits"], WRONG)
     if wish.speed is None and wish.grade is None:
         return _unwished(world, table)
     order = ranked(world)

@@ -11,14 +11,14 @@ from screens.blocks import PLAIN, RIGHT, Block, Button, Verdict, Words
 from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
 from screens.showing import sentences, why, working
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.words import refusal
-from screens.words.drag import COAST, LABELS
 from screens.world import World
 
 KEY = "load.rolling"
 WAYS = ("by_distance", "by_time")
+LABELS = texts("drag")["labels"]
 VALUES = values_of("numbers.coast")
 
 
@@ -35,7 +35,7 @@ def coast_page(world: World) -> Page:
         crown=_verdict(world, items),
         picture=refused,
         figures=lambda: figures.rows(WAYS),
-        advice=tuple(sentences("how", COAST, tone="second")),
+        advice=tuple(sentences("how", texts("drag")["coast"].values(), tone="second")),
         values=VALUES,
         values_title=_("What you measured"),
         offer=offer,

@@ -12,11 +12,15 @@ from screens.blocks import Block, Cell, Choice, Columns, Picture, Section, Verdi
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.showing import fold, once, why, working
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import trial_foot, values_of
 from screens.words import NO_CHANGE, Style
-from screens.words.compare import BETTER, LABELS
 from screens.world import World
+
+LABELS = {name: own or texts("pairs")["labels"][name] for name, own in texts("compare")["labels"].items()}
+BETTER = texts("compare")["better"]
+LESS = frozenset({"stop", "per_distance", "time_20", "climb_heat", "belt_load"})
+"""Figures of which less is better."""
 
 TRIAL = "trial"
 FIRST = 5
@@ -94,7 +98,7 @@ def _verdict(world: World, answer: Comparison, first: Named, second: Named) -> V
     for name in list(BETTER)[1:]:
         place = _better(lines[name], world.style)
         if place is not None and len(wins[place]) < NAMED:
-            wins[place].append(BETTER[name][1])
+            wins[place].append(BETTER[name])
     speed, faster = lines["top_loaded"], _better(lines["top_loaded"], world.style)
     if faster is not None:
         word = _("{name} is faster").format(name=(first, second)[faster].name)
@@ -114,7 +118,7 @@ def _better(line: ComparedLine, style: Style) -> int | None:
     """Return which of the two is better at a figure as it is shown; None for neither."""
     if line.name not in BETTER or line.change is None or not _change(line, style):
         return None
-    return int(line.change * BETTER[line.name][0] > 0)
+    return int((line.change > 0) is not (line.name in LESS))
 
 
 def _change(line: ComparedLine, style: Style) -> str:

@@ -12,14 +12,14 @@ from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Notice, Verdict, 
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import fold
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.ways import leads_to
 from screens.words import offer
-from screens.words.feel import BITES, BUSHING, DETAILS, LABELS, PARTS, WOBBLE
 from screens.words.figures import OUTCOMES
 from screens.world import World
 
+WORDS = texts("feel")
 FIRST = ("radius", "gap_lean", "turn_dry", "bushing", "edge_push")
 MEASURES = ("ask.deck_width", "ask.track", "ask.wheel_width")
 """What wheel bite rests on beside the board: while one is assumed it is not sure."""
@@ -33,9 +33,9 @@ def feel_page(world: World) -> Page:
     figures = Figures(
         world=world,
         items=answer.items,
-        labels={name: label.format(larger=larger) for name, label in LABELS.items()},
+        labels={name: label.format(larger=larger) for name, label in WORDS["labels"].items()},
         before=before,
-        details=DETAILS | {"bushing": BUSHING[answer.bushing]},
+        details=WORDS["details"] | {"bushing": WORDS["bushing"][answer.bushing]},
         outcomes=OUTCOMES,
     )
     return figure_page(
@@ -85,13 +85,13 @@ def _verdict(world: World, answer: Feel) -> Verdict:
 def _warning(world: World, answer: Feel) -> tuple[Block, ...]:
     """Return the hazard of a wheel that bites; of steadiness at speed the usual caution."""
     if answer.bites:
-        return (Notice(key="bites", word="warning", text=BITES),)
+        return (Notice(key="bites", word="warning", text=WORDS["said"]["bites"]),)
     speed = world.style.number(float(pick("pair_rules", name="wobble").cells["speed"]), "speed", 2)
-    return (Notice(key="wobble", word="caution", text=WOBBLE.format(speed=speed)),)
+    return (Notice(key="wobble", word="caution", text=WORDS["said"]["wobble"].format(speed=speed)),)
 
 
 def _advice(world: World) -> Iterator[Block]:
-    for part, title in PARTS.items():
+    for part, title in WORDS["parts"].items():
         yield from fold(world, part, title, partial(_changes, part), note=_("Common practice, no source."))
     yield leads_to("fit", "numbers.fit", _("Does it fit: motors and pulleys"), icon="fit")
     yield leads_to("wheel", "numbers.wheel", _("Wheel wear and size"), icon="wheel")

@@ -16,11 +16,10 @@ from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart, chart_later
 from screens.pictures.strokes import Picture as Strokes
 from screens.showing import figure, fold, once_each, shared_sureness
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import faults_said, trial_foot, values_heading, values_of
 from screens.ways import leads_to
 from screens.words import Style
-from screens.words.gearing import ITEMS
 from screens.world import World
 
 EXAMPLES: tuple[dict[str, bool], ...] = ({}, {"open_road": True})
@@ -44,7 +43,7 @@ def gearing_page(world: World) -> Page:
     )
     grey = bool(answer.faults) or refused_now(world)
     at = world.style.number(speed, "speed")
-    labels = {name: label.format(speed=at) for name, label in ITEMS.items()}
+    labels = {name: label.format(speed=at) for name, label in texts("gearing")["items"].items()}
 
     # What is folded is not read: what is not read is not worked out.
     items = {name: answer.items[name] for name in (CROWN, *FIRST)}

@@ -23,12 +23,12 @@ from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.showing import sentences
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.words import Style
-from screens.words.hold import CURVES, LABELS, MODEL
 from screens.world import World
 
+WORDS = texts("hold")
 HOTTEST = 1.6
 """Of the limit: what the chart shows."""
 HEAD = "hold_time"
@@ -58,7 +58,7 @@ def hold_page(world: World) -> Page:
         controls=("ask.hold_grade", _tilt(world), "ask.hold_speed"),
         picture=(Section(key="chart head", title=_("Temperature over time")), *_chart(world, answer)),
         figures=lambda: figures.rows(FIRST, head=HEAD),
-        advice=tuple(sentences("model", MODEL, tone="second")),
+        advice=tuple(sentences("model", WORDS["model"].values(), tone="second")),
         values=VALUES,
         values_title=_("Tap one to try another value"),
         then=following(world, HOLD_ROUNDS),
@@ -85,7 +85,7 @@ def _labels(world: World) -> dict[str, str]:
             ("grade", "hold_grade", "share"),
         )
     }
-    return {name: text.format(**said) for name, text in LABELS.items()}
+    return {name: text.format(**said) for name, text in WORDS["labels"].items()}
 
 
 def _crown(style: Style, answer: Holding, crown: Figure) -> Figure:
@@ -105,7 +105,7 @@ def _chart(world: World, answer: Holding) -> tuple[Block, ...]:
     limit = style.scale(answer.limit, "temperature")
     # A motor that cools badly runs off the page: what counts is where the lines meet the limit.
     lines = [
-        Curve(CURVES[name], [(time, hot) for time, hot in points if hot <= HOTTEST * limit])
+        Curve(WORDS["curves"][name], [(time, hot) for time, hot in points if hot <= HOTTEST * limit])
         for name, points in _scaled(answer, style)
     ]
     lines = [line for line in lines if len(line.points) > 1]

@@ -9,8 +9,7 @@ from screens.asking import asked
 from screens.blocks import Button, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Page
-from screens.tongue import _
-from screens.words.pairs import LABELS
+from screens.tongue import _, texts
 from screens.world import World
 
 EXAMPLES = ({"motor": 16, "wheel": 44, "belt": 59}, {"motor": 12, "wheel": 60, "belt": None})
@@ -32,7 +31,7 @@ def pair_page(world: World) -> Page:
     figures = Figures(
         world=world,
         items=items,
-        labels={name: label.format(**climb) for name, label in LABELS.items()},
+        labels={name: label.format(**climb) for name, label in texts("pairs")["labels"].items()},
         details={
             "top_loaded": _("Nominal pack, level road, no wind."),
             "stop": _("Motors alone, as the controller is set, dry, after you react."),

@@ -14,18 +14,17 @@ from screens.numbers.best_pairs import (
     ranked,
     sound,
     table_of,
+    teeth,
     wish_text,
     wished,
 )
 from screens.numbers.nearer import Rounds, following, nearer, taken
 from screens.page import Page
 from screens.showing import fold
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import trial_foot, values_heading, values_of
 from screens.words import Style, offer
 from screens.words.figures import OUTCOMES
-from screens.words.pairs import CAUTION, COLUMNS, teeth
-from screens.words.push import LIMITS
 from screens.world import World
 
 WISHES = ("ask.wish_speed", "ask.wish_grade")
@@ -72,7 +71,7 @@ def pairs_page(world: World) -> Page:
             *(nearer(world, ROUNDS) if table_of(world).missing else ()),
             *rows,
             *taken(world, table_of(world).usual),
-            Notice(key="caution", word="caution", text=CAUTION),
+            Notice(key="caution", word="caution", text=texts("pairs")["said"]["caution"]),
             Section(key="values", title=values_heading(world)),
             *(value_line(world, key) for key in VALUES),
             *_travel(world),
@@ -158,7 +157,9 @@ def _counted(world: World, *, asked: bool) -> str:
         cap = speed_cap(table) if wish.speed is not None else None
         if cap is not None:
             text = _("Taller gears gain nothing above {speed}: {limit} limit.")
-            said.append(text.format(speed=world.style.number(cap[0], "speed"), limit=LIMITS[cap[1]]))
+            said.append(
+                text.format(speed=world.style.number(cap[0], "speed"), limit=texts("push")["limits"][cap[1]])
+            )
     else:
         said.append(_("{all} pairs fit this board.").format(all=len(table.pairs)))
     if table.also_missing:
@@ -212,7 +213,9 @@ def _sorting(key: str, world: World, *, asked: bool) -> Choice:
     def turned(name: str) -> Turn:
         return Turn({"sort": name, "turned": True if name == key and not world.args.get("turned") else None})
 
-    options = tuple(Option(text, turned(name), name == chosen) for name, text in COLUMNS.items())
+    options = tuple(
+        Option(text, turned(name), name == chosen) for name, text in texts("pairs")["columns"].items()
+    )
     return Choice(key="sorting", label=_("Tap one twice to turn the order."), options=(*by_wish, *options))
 
 

@@ -12,10 +12,9 @@ from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.showing import fold
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.ways import leads_to
-from screens.words.drag import ASSUMED, ENTERED, RESTS_ON
 from screens.words.packs import OUTCOMES, RANGE
 from screens.world import World
 
@@ -166,8 +165,9 @@ def _drag(world: World) -> tuple[Block, ...]:
     """Return what rolling and air rest on, and the ways to measure them."""
     said = {key: value_text(world, f"load.{key}")[0] for key in ("rolling", "drag_area")}
     load = world.board.load
-    known = ASSUMED if load.rolling is None and load.drag_area is None else ENTERED
-    text = RESTS_ON.format(rolling=said["rolling"], area=said["drag_area"], known=known)
+    words = texts("drag")["load"]
+    known = words["assumed" if load.rolling is None and load.drag_area is None else "entered"]
+    text = words["rests on"].format(rolling=said["rolling"], area=said["drag_area"], known=known)
     return (
         Words(key="rests on", text=text, tone="second"),
         leads_to(

@@ -17,10 +17,10 @@ from screens.blocks import PLAIN, RIGHT, UNSURE, Button, FigureRow, Line, Verdic
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Foot, Page
 from screens.showing import working
-from screens.tongue import _
-from screens.words.drag import LABELS, LEVEL, NOT_CLEAR
+from screens.tongue import _, texts
 from screens.world import World
 
+WORDS = texts("drag")
 SPEED = "ask.ride_speed"
 NAMES = ("rolling", "drag_area")
 SHOWN = 12
@@ -38,7 +38,7 @@ def rides_page(world: World) -> Page:
         title=_("Drag from rides"),
         crown=_verdict(world, answer, rides, speeds),
         figures=lambda: iter(_figures(world, answer)),
-        advice=(Words(key="level", text=LEVEL, tone="second"),),
+        advice=(Words(key="level", text=WORDS["rides"]["level"], tone="second"),),
         values=tuple(_ride_line(world, ride, speeds) for ride in rides),
         values_title=_("Rides with a known energy: tap one to give its usual speed"),
         offer=_offer(world.board, answer),
@@ -73,16 +73,18 @@ def _verdict(world: World, answer: RideFit, rides: list[Record], speeds: Mapping
     word = _("Rolling {rolling}, drag area {area}").format(
         rolling=style.plain(fit.rolling.value), area=style.number(fit.drag_area.value, "area")
     )
-    act = working(answer.items["rolling"], LABELS["rolling"])
+    act = working(answer.items["rolling"], WORDS["labels"]["rolling"])
     if not answer.clear:
         word = _("Too alike to tell rolling from air")
-        return Verdict(key="verdict", word=word, text=NOT_CLEAR, form=UNSURE, act=act, lines=2)
+        return Verdict(
+            key="verdict", word=word, text=WORDS["rides"]["not clear"], form=UNSURE, act=act, lines=2
+        )
     return Verdict(key="verdict", word=word, text=scatter, form=RIGHT, act=act, lines=2)
 
 
 def _figures(world: World, answer: RideFit) -> tuple[FigureRow, ...]:
     """Return what fits the rides best, and how far they leave it open."""
-    figures = Figures(world=world, items=answer.items, labels=LABELS)
+    figures = Figures(world=world, items=answer.items, labels=WORDS["labels"])
     rows = tuple(figures[name] for name in NAMES)
     fit = answer.fit
     if fit is None:

@@ -9,9 +9,8 @@ from screens.blocks import Block, Picture, Section, Words
 from screens.figure_page import Figures, answered
 from screens.pictures.chart import Curve, Mark, chart
 from screens.showing import fold, once, once_each
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words import Style
-from screens.words.push import CHARGE, LABELS, LIMITS
 from screens.world import World
 
 FIRST = ("top_loaded", "top_loaded_full", "top_loaded_empty", "time_20", "load", "acceleration")
@@ -77,7 +76,7 @@ def _labels(style: Style, speed: str) -> dict[str, str]:
     """Put the speeds into the labels, in the person's unit."""
     said = {"{speed}": speed} | {f"{{{kmh}}}": style.number(kmh / 3.6, "speed") for kmh in (20, 30)}
     found = {}
-    for name, text in LABELS.items():
+    for name, text in texts("push")["labels"].items():
         for mark, number in said.items():
             text = text.replace(mark, number)  # noqa: PLW2901  (one mark after the other)
         found[name] = text
@@ -86,8 +85,9 @@ def _labels(style: Style, speed: str) -> dict[str, str]:
 
 def _rules(answer: Pushing, style: Style) -> tuple[Block, ...]:
     """Return which limit rules where."""
+    limits = texts("push")["limits"]
     parts = [
-        _("{limit} up to {speed}").format(limit=LIMITS[part.limit], speed=style.number(part.high, "speed"))
+        _("{limit} up to {speed}").format(limit=limits[part.limit], speed=style.number(part.high, "speed"))
         for part in answer.stretches
     ]
     if not parts:
@@ -109,7 +109,7 @@ def _chart(answer: Pushing, style: Style, speed: str) -> tuple[Block, ...]:
     met = {charge: scaled((point,))[0] for charge, point in curves.meetings.items() if point is not None}
     picture = chart(
         [
-            *(Curve(CHARGE[charge], scaled(points)) for charge, points in curves.push.items()),
+            *(Curve(charge, scaled(points)) for charge, points in curves.push.items()),
             Curve(_("load"), scaled(curves.load)),
         ],
         # Three numbers would stand over each other: those of a full and an empty pack are in the rows.

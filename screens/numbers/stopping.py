@@ -10,23 +10,14 @@ from screens.numbers.first_figures import STOP_ROUNDS, more_exact, stop_crown, t
 from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.words import Style
-from screens.words.stopping import (
-    ANY_CHARGE,
-    CUTS_OUT,
-    FULL_PACK,
-    LABELS,
-    RULERS,
-    RUNS_ON,
-    SURFACE,
-    THIS_PACK,
-)
 from screens.world import World
 
 HEAD = "stop_dry_design"
 STOPS = tuple(f"stop_{surface}_{reaction}" for surface in SURFACES for reaction in REACTIONS)[1:]
+WORDS = texts("stopping")
 VALUES = values_of("numbers.stopping")
 
 
@@ -40,7 +31,7 @@ def stopping_page(world: World) -> Page:
         items=answer.items,
         labels=_labels(world),
         before=before,
-        details={HEAD: ANY_CHARGE} if any_charge else {},
+        details={HEAD: WORDS["said"]["any charge"]} if any_charge else {},
         grey=bool(answer.faults),
     )
     head = answer.items[HEAD]
@@ -56,7 +47,7 @@ def stopping_page(world: World) -> Page:
         ),
         faults=answer.faults,
         note=(
-            *_warning(answer, FULL_PACK if any_charge else THIS_PACK),
+            *_warning(answer, WORDS["said"]["a full pack" if any_charge else "this pack"]),
             *(() if first is None else more_exact(world, STOP_ROUNDS, first)),
         ),
         controls=("ask.stop_speed", "ask.stop_grade"),
@@ -80,9 +71,9 @@ def _runs_on(answer: Stopping) -> bool:
 def _warning(answer: Stopping, pack: str) -> tuple[Block, ...]:
     """Return what takes the brake away; without a warning, what the figures hold for."""
     if _runs_on(answer):
-        return (Notice(key="warning", word="warning", text=RUNS_ON),)
+        return (Notice(key="warning", word="warning", text=WORDS["said"]["runs on"]),)
     if answer.cuts_out:
-        return (Notice(key="warning", word="warning", text=CUTS_OUT.format(pack=pack)),)
+        return (Notice(key="warning", word="warning", text=WORDS["said"]["cuts out"].format(pack=pack)),)
     text = _("Motors alone, no foot brake. The slower of controller, pack and one braked axle decides.")
     return (Words(key="assumed", text=text, tone="second"),)
 
@@ -92,13 +83,21 @@ def _labels(world: World) -> dict[str, str]:
     style = world.style
     speed, compared = asked(world, "ask.stop_speed"), style.number(20 / 3.6, "speed")
     head = _("Stopping distance from {speed}: dry, 2.5 s to react").format(speed=style.number(speed, "speed"))
-    return {name: text.replace("20 km/h", compared) for name, text in LABELS.items()} | {HEAD: head}
+    stops = {
+        f"stop_{surface}_{reaction}": f"{ground.capitalize()}, {acting}"
+        for surface, ground in WORDS["surface"].items()
+        for reaction, acting in WORDS["reaction"].items()
+    }
+    labels = {name: text.replace("20 km/h", compared) for name, text in WORDS["labels"].items()}
+    return {**stops, **labels, HEAD: head}
 
 
 def _rules(answer: Stopping, style: Style) -> tuple[Block, ...]:
     """Return what holds the brake down, from the asked speed to a stop."""
     parts = [
-        _("{ruler} from {high} down").format(ruler=RULERS[part.ruler], high=style.number(part.high, "speed"))
+        _("{ruler} from {high} down").format(
+            ruler=WORDS["rulers"][part.ruler], high=style.number(part.high, "speed")
+        )
         + (_(" to {low}").format(low=style.number(part.low, "speed")) if part.low else "")
         for part in reversed(answer.stretches)
     ]
@@ -113,7 +112,9 @@ def _chart(world: World, answer: Stopping) -> tuple[Block, ...]:
     style = world.style
     curves = world.kept(stop_curves, world.board, world.person.rider, world.answers)
     lines = [
-        Curve(SURFACE[surface], [(style.scale(x, "speed"), style.scale(y, "way")) for x, y in points])
+        Curve(
+            WORDS["surface"][surface], [(style.scale(x, "speed"), style.scale(y, "way")) for x, y in points]
+        )
         for surface, points in curves.items()
         if points
     ]

@@ -10,11 +10,11 @@ from screens.asking import refused_now, value_line, value_text
 from screens.blocks import Block, Figure, FigureRow, Line, Section
 from screens.figure_page import Figures
 from screens.page import Page
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import trial_foot
-from screens.words.unit_page import KINDS, LABELS
 from screens.world import World
 
+KINDS = texts("unit_page")["kinds"]
 FIRST = next(iter(KINDS))
 
 
@@ -57,7 +57,7 @@ def _shown(world: World, kind: str) -> tuple[Block, ...]:
         for place, shown in enumerate(in_every_unit(world.answers, kind, mark=world.style.mark))
     ]
     items = world.kept(by_rule, world.answers, kind)
-    figures = Figures(world=world, items=items, labels=LABELS)
+    figures = Figures(world=world, items=items, labels=texts("unit_page")["labels"])
     return (*rows, *(figures[name] for name in items))
 
 

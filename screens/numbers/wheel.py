@@ -12,12 +12,12 @@ from screens.blocks import Block, Button, Words
 from screens.figure_page import Figures, compared, figure_page
 from screens.page import Page
 from screens.showing import sentences
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.words import refusal
-from screens.words.wheel import HOW, LABELS, LOW
 from screens.world import World
 
+WORDS = texts("wheel")
 KEY = "drive.wheel_diameter"
 HEAD = "today"
 FIRST = ("circumference_today", "change", "push_change", "top", "push_today", "clearance")
@@ -27,7 +27,7 @@ VALUES = values_of("numbers.wheel")
 def wheel_page(world: World) -> Page:
     """Return the diameter of today, what it does, and how to measure it; a measured one can be laid over the board."""
     items, before = compared(world, lambda board: world.kept(wheel, board, world.person.rider, world.answers))
-    figures = Figures(world=world, items=items, labels=LABELS, before=before)
+    figures = Figures(world=world, items=items, labels=WORDS["labels"], before=before)
     offer, refused = _offer(world, items)
     return figure_page(
         world,
@@ -35,7 +35,7 @@ def wheel_page(world: World) -> Page:
         crown=figures.crown(HEAD),
         picture=(*refused, *_low(items)),
         figures=lambda: figures.rows(FIRST, head=HEAD),
-        advice=tuple(sentences("how", HOW, tone="second")),
+        advice=tuple(sentences("how", WORDS["how"].values(), tone="second")),
         values=VALUES,
         values_title=_("What you measured"),
         offer=offer,
@@ -47,7 +47,7 @@ def _low(items: Mapping[str, Item]) -> tuple[Block, ...]:
     clearance = items["clearance"]
     least = pick("pair_rules", name="ground clearance").cells["length"]
     low = isinstance(clearance, Result) and clearance.value < least
-    return (Words(key="low", text=LOW, tone="bad", bold=True),) if low else ()
+    return (Words(key="low", text=WORDS["said"]["low"], tone="bad", bold=True),) if low else ()
 
 
 def _offer(world: World, items: Mapping[str, Item]) -> tuple[Button | None, tuple[Block, ...]]:

@@ -6,8 +6,8 @@ from logic.answers.gearing import gearing
 from logic.answers.reading import Result
 from screens.scenes.packs import NUMBERS
 from screens.scenes.steps import asked, board, no_board, scene, settled, sight
+from screens.tongue import texts
 from screens.words import Style
-from screens.words.gearing import ITEMS
 from screens.world import World
 
 GEARS = ("Numbers", "Gearing and speed")
@@ -48,5 +48,5 @@ def results(world: World) -> Iterator[str]:
     for name in ("ratio", "top_nominal", "top_loaded", "push_start", "climb_at"):
         item = answer.items[name]
         if isinstance(item, Result):
-            label = ITEMS[name].format(speed=style.number(20 / 3.6, "speed"))
+            label = texts("gearing")["items"][name].format(speed=style.number(20 / 3.6, "speed"))
             yield f"{label}: {style.number(item.value, item.quantity)}"

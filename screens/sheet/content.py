@@ -8,10 +8,9 @@ from logic.answers.reading import Item, Result
 from logic.board import board_fields, groups
 from logic.checks.lists import build_stages
 from logic.store import Record
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words import KNOWN, Style, sureness
 from screens.words.checks import FIGURES, check_text
-from screens.words.gearing import ITEMS as GEARING
 from screens.words.log import entry_words
 from screens.words.tension import tension_text
 from screens.world import World
@@ -82,7 +81,7 @@ def _worked_out(world: World, style: Style) -> Part:
     for name, item in found.items():
         if isinstance(item, Result):
             unit = person.scale_unit if name.startswith("pull") else ""
-            label = {**FIGURES, **GEARING}[name]
+            label = {**FIGURES, **texts("gearing")["items"]}[name]
             lines.append((label, str(style.shown(item.value, item.quantity, unit=unit)), sureness(item)))
     return Part(_("Worked out"), tuple(lines))
 

@@ -10,7 +10,7 @@ from logic.errors import InputError
 from logic.fields import ARM, Field, joint_fields
 from logic.frozen import frozen
 from logic.units import MINUS, Shown, number_text, places, quantities, show, show_in, significant
-from screens.tongue import _
+from screens.tongue import _, texts
 
 KNOWN = {
     "measured": "measured",
@@ -132,9 +132,7 @@ def refusal(problem: InputError, style: Style) -> str:
             else _("This number has no unit.")
         )
     bounded = problem.low is not None or problem.high is not None
-    from screens.words.refusals import SENTENCES  # noqa: PLC0415  (nothing is refused at the start)
-
-    sentence = SENTENCES.get(problem.reason) or (
+    sentence = texts("refusals")["sentences"].get(problem.reason) or (
         _("{name} cannot be used here: {limits}.")
         if bounded
         else _("{name} cannot be used here. Check what is entered.")

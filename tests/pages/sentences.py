@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 
 from screens.page import Page
-from screens.words.plain import INSTEAD, MOST_WORDS
+from tests.pages.plain import INSTEAD, MOST_WORDS
 
 SAID = ("text", "detail", "title", "word", "label", "note", "value", "change", "hint")
 """What of a block is read."""

@@ -9,7 +9,7 @@ from logic.board import Value
 from logic.exchange import demo_boards
 from screens.acts.entering import Put
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Notice
-from screens.words.feel import PARTS
+from screens.tongue import texts
 from tests.pages.reader import Reader
 
 BOARD = demo_boards()[0]
@@ -84,8 +84,8 @@ def test_one_motor_has_no_other_beside_it() -> None:
 
 
 def test_every_part_says_what_a_change_does_as_common_practice(board: Reader) -> None:
-    assert set(PARTS) == set(NAMED)
-    for part, title in PARTS.items():
+    assert set(texts("feel")["parts"]) == set(NAMED)
+    for part, title in texts("feel")["parts"].items():
         board.tap(title)
         assert f"{part} 0" in board
         assert board[part].note == "Common practice, no source."

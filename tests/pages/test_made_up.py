@@ -21,12 +21,11 @@ ELSEWHERE = (
     "app",
     "ends",
     "faults",
-    "plain",
     "svg",
     "html",
     "workings",
 )
-"""Modules whose words are no page's: walks, the terminal, the record of a fault, forbidden words, markup, formulas.
+"""Modules whose words are no page's: walks, the terminal, the record of a fault, markup, formulas.
 
 What the paper and the phone say is named by `_` as well, but beside key names and Java that look the same.
 """

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-from screens.words.plain import INSTEAD
+from tests.pages.plain import INSTEAD
 from tests.pages.sentences import too_long, unsaid
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -78,12 +78,13 @@ def test_a_word_that_is_not_said_is_found_by_the_search() -> None:
 
 
 def test_every_group_of_texts_is_read_and_none_that_there_is_not() -> None:
-    """What stands in assets/words is asked for by its file and its group in the module of its subject."""
+    """What stands in assets/words is asked for by its file and its group."""
     read = set()
     for path in (ROOT / "screens").rglob("*.py"):
         code = path.read_text(encoding="utf-8")
-        files = re.findall(r'texts\("(\w+)"\)', code)
-        read |= {(file, group) for file in files for group in re.findall(r'(?:TEXTS|\))\["(\w+)"\]', code)}
+        read |= set(re.findall(r'texts\("(\w+)"\)\["(\w+)"\]', code))
+        for name, file in re.findall(r'(\w+) = texts\("(\w+)"\)$', code, re.MULTILINE):
+            read |= {(file, group) for group in re.findall(rf'\b{name}\["(\w+)"\]', code)}
     written = {
         (path.stem, group)
         for path in (ROOT / "assets/words").glob("*.toml")

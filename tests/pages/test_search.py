@@ -15,7 +15,7 @@ from screens.acts.keeping import Record
 from screens.bench.explained import explained
 from screens.register import PAGES
 from screens.told.tools import with_tools
-from screens.words.pages import FOUND
+from screens.tongue import texts
 from tests.pages.reader import Reader
 from tests.pages.states import names
 
@@ -138,7 +138,7 @@ def test_every_word_must_fit_and_the_title_counts_most() -> None:
 
 
 def test_every_page_that_opens_from_nothing_is_found_by_its_own_title(pages: Reader) -> None:
-    listed = {page for page, _, _ in FOUND}
+    listed = set(texts("pages")["titles"])
     assert listed <= set(PAGES)
     apart = OPENED_FROM_ANOTHER | {
         name for name in PAGES if name.startswith(("bench.joint_", "bench.lookup"))
@@ -148,7 +148,7 @@ def test_every_page_that_opens_from_nothing_is_found_by_its_own_title(pages: Rea
         data - listed - apart - set(HOMES) - {"bench.joint", "bench.motor", "bench.sound", "bench.power"}
         == set()
     )
-    for page, title, _also in FOUND:
+    for page, title in texts("pages")["titles"].items():
         if page in data and page not in ("ride.tension", "bench.belt", "numbers.belt"):
             assert pages.open(page).page.title == title, page
 

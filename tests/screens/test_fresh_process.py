@@ -96,7 +96,7 @@ def picture(path: Path) -> tuple[tuple[int, int], int]:
 
 NOT_AT_THE_START = (
     *("argparse", "pint", "segno", "reportlab", "kivy.uix.textinput", "logic.entries", "logic.prints"),
-    *("logic.drive", "logic.pack", "logic.joints", "screens.words.packs", "screens.words.refusals"),
+    *("logic.drive", "logic.pack", "logic.joints", "screens.words.packs"),
 )
 
 

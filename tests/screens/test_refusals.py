@@ -10,11 +10,11 @@ import pytest
 from logic import errors
 from logic.checks.faults import faults
 from logic.errors import InputError
+from screens import tongue
 from screens.bench.fault import PAGES
 from screens.words import Style, label_of, offer, refusal
 from screens.words.checks import REFUSALS
 from screens.words.figures import OUTCOMES
-from screens.words.refusals import SENTENCES
 
 LOGIC = Path(__file__).parents[2] / "logic"
 SCREENS = LOGIC.parent / "screens"
@@ -74,7 +74,7 @@ def test_the_walk_finds_the_refusals():
 
 @pytest.mark.parametrize("reason", [reason for reason in REASONS if reason != "reason"])
 def test_every_reason_has_a_short_sentence(reason):
-    own = REFUSALS.get(reason) or SENTENCES.get(reason)
+    own = REFUSALS.get(reason) or tongue.texts("refusals")["sentences"].get(reason)
     if reason == "unknown unit":
         own = refusal(InputError("force", "5 q", reason, quantity="force"), Style())
     assert own is not None, reason
