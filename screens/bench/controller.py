@@ -8,9 +8,8 @@ from screens.blocks import Block, Section, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Page
 from screens.saved_board import board_ask, board_line, trial_note, untried
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
-from screens.words.packs import AFTER_REACTION, AT_WORST, CARD, PARTS, TEMPERATURES
 from screens.world import World
 
 HEAD = "limit_drive_each"
@@ -22,8 +21,8 @@ DETAILS = {
     "limit_burst": _(
         "Where the controller has a limit for a time. Set what holds for long, this is no setting."
     ),
-    "slows_for_long": AT_WORST,
-    "stop_for_long": AFTER_REACTION,
+    "slows_for_long": texts("packs")["braking"]["at worst"],
+    "stop_for_long": texts("packs")["braking"]["after reaction"],
     "low_start": _("At rest, whole pack."),
     "low_end": _("At rest, whole pack."),
     "full": _("Above this the brake may cut out at once."),
@@ -39,7 +38,7 @@ def controller_page(world: World) -> Page:
     figures = Figures(
         world=still,
         items=card.items,
-        labels={name: label.format(speed=speed) for name, label in CARD.items()},
+        labels={name: label.format(speed=speed) for name, label in texts("packs")["card"].items()},
         details=_details(card),
         ask=board_ask,
     )
@@ -62,7 +61,7 @@ def _details(card: ControllerCard) -> dict[str, str]:
     for name in card.items:
         part = card.held_by.get(name.removesuffix("_each"), "")
         if part:
-            found[name] = _("Held by {part}.").format(part=PARTS[part])
+            found[name] = _("Held by {part}.").format(part=texts("packs")["parts"][part])
     return found
 
 
@@ -72,7 +71,7 @@ def _rest(world: World, card: ControllerCard) -> Iterator[Block]:
     for row in card.temperatures:
         start, end = (world.style.number(float(row.cells[name]), "temperature") for name in ("start", "end"))
         text = _("{part}: hold back from {start}, stop at {end}.").format(
-            part=TEMPERATURES[row.text("name")], start=start, end=end
+            part=texts("packs")["temperatures"][row.text("name")], start=start, end=end
         )
         yield Words(key=f"temperature {row.text('name')}", text=text)
     yield Section(key="settings", title=_("Settings"))

@@ -10,9 +10,9 @@ from screens.acts.keeping import Record
 from screens.bench.joint_card import CardBlocks, board_of, rides_since
 from screens.blocks import Block, Button, Line, Section, Words
 from screens.page import Foot, Page
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.ways import leads_to
-from screens.words.joints import TOOLS, again_text, answer_text, is_due, summary, tightened_text
+from screens.words.joints import again_text, answer_text, is_due, summary, tightened_text
 from screens.world import World
 
 EXAMPLES = tuple({"joint": key} for key in ("motor_face", "axle_nut", "motor_set_screw", "bearings"))
@@ -92,7 +92,7 @@ def _done(show: CardBlocks) -> Button:
     if not (card.torque or card.feel):
         return Button(_("Not known yet"), why=_("Describe this joint first."))
     tool: str = show.world.store.get("joint_tool", "torque wrench") if card.torque else "by feel"
-    by = f", {TOOLS.get(tool, tool).lower()}" if card.torque else ""
+    by = f", {texts('joints')['tools'].get(tool, tool).lower()}" if card.torque else ""
     entry = tightening(card, torque=card.torque, tool=tool)
     text = _("Done: {answer}{by}").format(answer=answer_text(card, show.world.style), by=by)
     return Button(text, Record(entry, undo=_("Recorded")))

@@ -29,18 +29,11 @@ from screens.blocks import (
 )
 from screens.pictures.tightening import pull_on_key
 from screens.showing import figure, fold, shared_sureness, working
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.ways import leads_to
-from screens.words import KNOWN, offer, refusal, sureness
+from screens.words import offer, refusal, sureness
 from screens.words.joints import (
     ABOVE_DRAG,
-    CAUTIONS,
-    FEEL,
-    HOW,
-    ITEMS,
-    LIMITS,
-    NOTES,
-    NOTICES,
     assumed_text,
     drag_text,
     locker_text,
@@ -55,6 +48,7 @@ from screens.words.joints import (
 from screens.words.typed import not_used
 from screens.world import World
 
+ITEMS = texts("joints")["items"]
 REACHES = "motor face"
 """The kind of joint behind whose holes the windings lie."""
 COLDEST, HOTTEST, STEP = 263.15, 313.15, 5.0
@@ -107,8 +101,10 @@ class CardBlocks:
         if isinstance(item, Open) and item.problem is not None:
             text = refusal(item.problem, style)
             return Verdict(key="verdict", word=_("Not known"), text=text, form=form)
-        how = card.kind.text("how") if "how" in card.kind else HOW.get(card.feel, "")
-        return Verdict(key="verdict", word=FEEL.get(card.feel, _("By feel")), text=how, form=form)
+        how = card.kind.text("how") if "how" in card.kind else texts("joints")["how"].get(card.feel, "")
+        return Verdict(
+            key="verdict", word=texts("joints")["feel"].get(card.feel, _("By feel")), text=how, form=form
+        )
 
     def _locker(self) -> str:
         locker, cure = self.card.locker, self.card.items.get("cure")
@@ -140,7 +136,7 @@ class CardBlocks:
         """Yield the one hazard with its word."""
         word, key = self.card.notice
         if word:
-            yield Notice(key="hazard", word=word, text=NOTICES[key])
+            yield Notice(key="hazard", word=word, text=texts("joints")["notices"][key])
 
     def told(self, said_already: tuple[str, ...] = ()) -> Iterator[Block]:
         """Yield what was assumed, but for options whose names say so already, and what deserves a word."""
@@ -149,7 +145,7 @@ class CardBlocks:
         if said:
             yield Words(key="assumed", text=said, tone="second")
         for note in card.notes:
-            yield Words(key=f"note {note}", text=NOTES[note])
+            yield Words(key=f"note {note}", text=texts("joints")["notes"][note])
 
     def alike(self) -> Iterator[Block]:
         """Yield look-alikes; the first is a notice where no other hazard is named."""
@@ -183,7 +179,7 @@ class CardBlocks:
         """Yield the torque in the other unit, the nut's drag, what limits it, and every other result with its working."""
         card, style = self.card, self.world.style
         if isinstance(card.items["wrench"], Result):
-            limit = _("What limits it: {limit}.").format(limit=LIMITS[card.limit])
+            limit = _("What limits it: {limit}.").format(limit=texts("joints")["limits"][card.limit])
             yield Words(key="limit", text=limit, bold=True)
             yield Words(key="other unit", text=set_text(card, style, inch=style.system != "inch"))
             drag = drag_text(card, style)
@@ -209,7 +205,7 @@ class CardBlocks:
         dry = _("Activator on the threads, let it dry.") if locker.activator else ""
         yield Words(key="put on", text=f"{locker_steps('put on')[0]} {dry}".strip())
         for caution in locker.cautions:
-            yield Words(key=f"caution {caution}", text=CAUTIONS[caution], tone="second")
+            yield Words(key=f"caution {caution}", text=texts("joints")["cautions"][caution], tone="second")
         if isinstance(card.items["cure"], Result):
             yield self.row("cure", _("Longer in the cold. Then ride."))
         else:
@@ -254,7 +250,7 @@ class CardBlocks:
         yield Line(
             key="arm",
             title=ARM.label,
-            detail=left or KNOWN["assumed" if arm is None else arm.known],
+            detail=left or ("assumed" if arm is None else arm.known),
             bad=bool(left),
             value=self._arm(item),
             act=Go("bench.joint_value", {"key": ARM.key}),

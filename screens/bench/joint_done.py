@@ -16,8 +16,8 @@ from screens.bench.joint_card import board_of
 from screens.blocks import Block, Button, Choice, Line, Words
 from screens.blocks import Field as TextField
 from screens.page import Foot, Page
-from screens.tongue import _
-from screens.words.joints import TOOLS, answer_text, torque_text
+from screens.tongue import _, texts
+from screens.words.joints import answer_text, torque_text
 from screens.words.typed import not_used
 from screens.world import World
 
@@ -39,7 +39,7 @@ def joint_done_page(world: World) -> Page:
         blocks=(
             done.choice("done", "", DONE),
             *(() if done.looked else done.torque()),
-            *(() if done.looked else (done.choice("tool", _("With"), TOOLS.items()),)),
+            *(() if done.looked else (done.choice("tool", _("With"), texts("joints")["tools"].items()),)),
             *(() if done.looked else (done.choice("locker", _("Threadlocker"), LOCKERS),)),
             done.text("by", _("By whom, if wanted")),
             done.text("note", _("Note")),

@@ -8,7 +8,6 @@ from screens.bench.joint_card import board_of
 from screens.blocks import Line, Words
 from screens.page import Page
 from screens.tongue import _
-from screens.words import KNOWN
 from screens.words.joints import value_text
 from screens.words.typed import not_used
 from screens.world import World
@@ -38,7 +37,7 @@ def _line(world: World, joint: str, name: str) -> Line:
         key=name,
         title=joint_fields()[name].label,
         value=value_text(name, value, world.style),
-        detail=left or ("" if value is None else KNOWN.get(value.known, value.known)),
+        detail=left or ("" if value is None else value.known),
         bad=bool(left),
         act=Go("bench.joint_value", {"key": path}),
     )

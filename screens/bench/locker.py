@@ -15,8 +15,7 @@ from screens.asking import page_choice
 from screens.blocks import PLAIN, Notice, Section, Verdict, Words
 from screens.page import Page
 from screens.showing import fold, sentences
-from screens.tongue import _
-from screens.words.joints import CAUTIONS
+from screens.tongue import _, texts
 from screens.world import World
 
 SIZES = ("M3", "M4", "M5", "M6", "M8", "M10")
@@ -48,7 +47,7 @@ def locker_page(world: World) -> Page:
                 "need", _("The joint"), {one: one.capitalize() for one in locker_needs()}.items(), need
             ),
             Notice(key="harm", word="caution", text=HARM),
-            *(Words(key=f"caution {key}", text=CAUTIONS[key]) for key in locker.cautions),
+            *(Words(key=f"caution {key}", text=texts("joints")["cautions"][key]) for key in locker.cautions),
             Words(key="off", text=_("Off again: {how}").format(how=grade.removal)),
             Section(key="on", title=_("Put on")),
             *sentences("on", locker_steps("put on")),

@@ -24,13 +24,12 @@ from screens.page import Foot, Page
 from screens.pictures.gauge import gauge
 from screens.saved_board import trial_note
 from screens.showing import figure, fold, shared_sureness, working
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import KEEP_THIS_BOARD
-from screens.words.belt import BENCH, SHORT_WAY
 from screens.words.tension import ITEMS, REASONS, SIGNS, ago, tension_text, tile
 from screens.world import World
 
-LABELS = {**ITEMS, **BENCH}
+LABELS = {**ITEMS, **texts("belt")["bench"]}
 
 
 class Measure(Measuring):
@@ -170,7 +169,7 @@ class Measure(Measuring):
         reading, last = self.reading, self.last
         word = reading.verdict.word if reading is not None and reading.verdict is not None else ""
         if word and not self.provisional():
-            if REASONS[word]:
+            if word in REASONS:
                 yield Words(key="certainty", text=REASONS[word])
             move = self.move(word)
             if move:
@@ -195,6 +194,6 @@ def last_text(world: World, last: Entered | None) -> str:
         return _("First reading of this belt.")
     return _("Last time {tension}, {way}, {ago}.").format(
         tension=tension_text(last, world.style),
-        way=SHORT_WAY.get(last.body.method, ""),
+        way=texts("belt")["short_way"].get(last.body.method, ""),
         ago=ago(last.at, world.now),
     )

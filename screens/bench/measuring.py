@@ -15,8 +15,8 @@ from screens.acts.keeping import Record
 from screens.asking import number_entry, typed_value
 from screens.blocks import Block, Entry
 from screens.showing import why
-from screens.tongue import _
-from screens.words.belt import SHORT_WAY, nudge_text
+from screens.tongue import _, texts
+from screens.words.belt import nudge_text
 from screens.words.tension import with_error
 from screens.world import World
 
@@ -177,7 +177,8 @@ class Measuring:
         if before is None or before.body.tension is None:
             return ""
         text = _("{change} since last time, {way}.").format(
-            change=self.style.change(tension, before.body.tension, "force"), way=SHORT_WAY[self.way]
+            change=self.style.change(tension, before.body.tension, "force"),
+            way=texts("belt")["short_way"][self.way],
         )
         return text[:1].upper() + text[1:]
 

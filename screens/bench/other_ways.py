@@ -10,9 +10,10 @@ from screens.bench.measure import Measure
 from screens.bench.together import together_blocks
 from screens.blocks import Block, FigureRow, Words
 from screens.showing import why
-from screens.tongue import _
-from screens.words.belt import WAYS, percent
+from screens.tongue import _, texts
+from screens.words.belt import percent
 
+WAYS = texts("belt")["ways"]
 ELSEWHERE = {"motor": "bench.motor", "pluck": "bench.sound"}
 """Ways with a page of their own."""
 

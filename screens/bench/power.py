@@ -11,11 +11,11 @@ from screens.figure_page import Figures, figure_page
 from screens.page import Page
 from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.showing import why
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
-from screens.words.packs import WIRING
 from screens.world import World
 
+WIRING = texts("packs")["wiring"]
 HOLD = "precharge_time"
 NAMES = (HOLD, "full", "empty", "spark_energy", "spark_current", "precharge_current", "precharge_power")
 DETAILS = {

@@ -32,9 +32,8 @@ from screens.figure_page import Figures
 from screens.page import Foot, Page
 from screens.pictures.reach import reach_picture
 from screens.showing import sentences
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words import refusal
-from screens.words.joints import ITEMS
 from screens.world import World
 
 VERDICTS = {
@@ -80,7 +79,9 @@ def reach_page(world: World) -> Page:
             *seat.picture(),
             *(seat.length(name) for name in NAMES),
             *(seat.pick(name) for name in PICKS),
-            *Figures(world=world, items=seat.card.items, labels=ITEMS).rows((), _("How it is worked out")),
+            *Figures(world=world, items=seat.card.items, labels=texts("joints")["items"]).rows(
+                (), _("How it is worked out")
+            ),
             Section(key="after", title=_("After the screws are in")),
             *sentences("step", (row.text("step") for row in steps)),
         ),

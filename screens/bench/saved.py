@@ -8,8 +8,7 @@ from screens.acts import Back, Swap
 from screens.belt_verdict import form_of
 from screens.blocks import Block, Button, Verdict, Words
 from screens.page import Foot, Page
-from screens.tongue import _
-from screens.words.belt import SHORT_WAY
+from screens.tongue import _, texts
 from screens.words.tension import MOVES, SIGNS, belt_name, tension_text, tile
 from screens.world import World
 
@@ -44,7 +43,7 @@ def saved_page(world: World) -> Page:
 def _blocks(world: World, record: Record, word: str) -> Iterator[Block]:
     said = record.body
     name = _("Belt") if len(world.saved.sides) == 1 else belt_name(said.belt)
-    way = SHORT_WAY.get(said.method, "")
+    way = texts("belt")["short_way"].get(said.method, "")
     reading = f"{name}: {tension_text(record, world.style)}, {way}."
     yield Words(key="reading", text=reading, role="lead", bold=True)
     if word in MOVES:

@@ -20,8 +20,7 @@ from screens.blocks import Field as TextField
 from screens.page import Foot, Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.showing import fold
-from screens.tongue import _
-from screens.words.belt import REFUSALS
+from screens.tongue import _, texts
 from screens.world import World
 
 PITCH = Field("pitch", _("Pitch"), "number", 0, "", quantity="frequency", low=20.0, high=2000.0)
@@ -159,7 +158,7 @@ class Pluck(Measure):
         """Yield what was heard."""
         said = self.world.args.get("_told", "")
         if said:
-            yield Words(key="said", text=REFUSALS.get(said, said), role="lead", bold=True)
+            yield Words(key="said", text=texts("belt")["refusals"].get(said, said), role="lead", bold=True)
         elif self.pitch is not None and not self.pitch.refusal:
             heard = self.style.number(self.pitch.frequency, "frequency")
             yield Words(key="said", text=_("Heard {pitch}.").format(pitch=heard), role="lead", bold=True)

@@ -11,8 +11,7 @@ from screens.acts import Swap
 from screens.acts.keeping import Record
 from screens.blocks import Block, Line, Section, Words
 from screens.showing import working
-from screens.tongue import _
-from screens.words.belt import BENCH, WAYS
+from screens.tongue import _, texts
 from screens.words.tension import REASONS, SAID, ago, tension_text, with_error
 from screens.world import World
 
@@ -56,7 +55,7 @@ def together_blocks(world: World, side: str) -> Iterator[Block]:
     for place, record in enumerate(two):
         yield Line(
             key=f"told {place}",
-            title=WAYS[record.body.method],
+            title=texts("belt")["ways"][record.body.method],
             detail=ago(record.at, world.now),
             value=tension_text(record, style).split(",")[0],
         )
@@ -71,7 +70,7 @@ def together_blocks(world: World, side: str) -> Iterator[Block]:
         text = _("Both fit. Together: {tension}, {word}.") if word else _("Both fit. Together: {tension}.")
         text = text.format(tension=both, word=SAID.get(word, ""))
         yield Words(key="mean", text=text, bold=True)
-        if REASONS.get(word):
+        if word in REASONS:
             yield Words(key="mean reason", text=REASONS[word])
         plan = world.kept(belt_plan, board, world.person)
         ids = tuple(record.id for record in two)
@@ -85,5 +84,8 @@ def together_blocks(world: World, side: str) -> Iterator[Block]:
     item = reading.tension if reading is not None else found.apart
     if isinstance(item, Result):
         yield Line(
-            key="both working", title=_("Working of both"), icon="sum", act=working(item, BENCH[item.name])
+            key="both working",
+            title=_("Working of both"),
+            icon="sum",
+            act=working(item, texts("belt")["bench"][item.name]),
         )

@@ -12,7 +12,6 @@ from screens.page import Foot, Page
 from screens.saved_board import trial_note
 from screens.tongue import _
 from screens.ways import leads_to
-from screens.words import KNOWN
 from screens.words.typed import not_used, value_words
 from screens.world import World
 
@@ -107,8 +106,7 @@ def _words(world: World, field: Field) -> tuple[str, str]:
             return _("not known"), ""
         assumed = _("a usual value is assumed") if field.stand_in else _("optional")
         return _("not set"), "" if field.need else assumed
-    known = KNOWN[value.known]
-    return value_words(field, value, world.style), f"{known}, {value.on}" if value.on else known
+    return value_words(field, value, world.style), f"{value.known}, {value.on}" if value.on else value.known
 
 
 def _whole(world: World) -> Iterator[Block]:

@@ -25,7 +25,7 @@ from screens.saved_board import untried
 from screens.showing import figure
 from screens.tongue import _
 from screens.ways import leads_to
-from screens.words import HOW_KNOWN, KNOWN
+from screens.words import HOW_KNOWN
 from screens.words.typed import value_words
 from screens.world import World
 
@@ -169,7 +169,7 @@ class _Asked:
         value, typed = self.value, bool(self.world.typed.get(self.typed))
         if value is not None:
             shown = value_words(self.field, value, self.world.style)
-            text = _("Now: {value}, {known}.").format(value=shown, known=KNOWN[value.known])
+            text = _("Now: {value}, {known}.").format(value=shown, known=value.known)
             yield Words(key="now", text=text, tone="second")
         elif self.field.stand_in:
             yield Words(key="now", text=_("Not set: a usual value is assumed."), tone="second")

@@ -13,11 +13,11 @@ from screens.page import Page
 from screens.pictures.history import Reading, history
 from screens.ride.readings import SHOWN, readings
 from screens.showing import figure
-from screens.tongue import _
-from screens.words.belt import BENCH, SHORT_WAY
+from screens.tongue import _, texts
 from screens.words.tension import ago, tension_text
 from screens.world import World
 
+BENCH = texts("belt")["bench"]
 DAY = 86400.0
 KILOMETRE = 1000.0
 LISTED = 12
@@ -156,7 +156,7 @@ def _blocks(past: Past) -> Iterator[Block]:
 
 
 def _line(world: World, record: Record) -> Line:
-    way = SHORT_WAY.get(record.body.method, "")
+    way = texts("belt")["short_way"].get(record.body.method, "")
     return Line(
         key=f"reading {record.id}",
         title=tension_text(record, world.style),

@@ -12,12 +12,13 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.numbers.nearer import following, lacks_values, not_yet
 from screens.page import Page
 from screens.pictures.drive import drive
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.ways import leads_to
-from screens.words.belt import BEYOND, CHOICE, LACKS, makers, stock_title
+from screens.words.belt import makers, stock_title
 from screens.world import World
 
+LACKS = texts("belt")["lacks"]
 HEAD = "centre"
 BELT = "drive.belt_teeth"
 ROUND = ("drive.belt_teeth", "drive.motor_teeth", "drive.wheel_teeth", "drive.profile")
@@ -35,7 +36,7 @@ def belt_page(world: World) -> Page:
     figures = Figures(
         world=world,
         items=answer.items,
-        labels=CHOICE,
+        labels=texts("belt")["choice"],
         before=before,
         details={HEAD: _said(makers(own.belt), LACKS[own.lacks])} if own is not None else {},
     )
@@ -47,7 +48,7 @@ def belt_page(world: World) -> Page:
         picture=(*_notes(answer), *_stock(world, answer), *_drawing(world, answer)),
         figures=lambda: figures.rows(FIRST, _("The drive"), HEAD),
         advice=(
-            Words(key="beyond", text=BEYOND, tone="second"),
+            Words(key="beyond", text=texts("belt")["said"]["beyond"], tone="second"),
             leads_to(
                 "fit",
                 "numbers.fit",

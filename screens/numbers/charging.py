@@ -8,12 +8,13 @@ from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Section, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import sentences, why, working
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.ways import signs_line
-from screens.words.packs import CHARGING, about_hours
+from screens.words.packs import about_hours
 from screens.world import World
 
+CHARGING = texts("packs")["charging"]
 CONTROLS = ("ask.cells_at", "ask.charge", "ask.target")
 VALUES = values_of("numbers.charging")
 FIRST = ("time", "most", "cell_amps", "full", "wall")

@@ -8,9 +8,8 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.numbers.first_figures import DESCENT_ROUNDS, descent_crown, more_exact
 from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
-from screens.words.packs import AFTER_REACTION, AT_WORST, DESCENT
 from screens.world import World
 
 HEAD = "drop_back"
@@ -18,8 +17,8 @@ DETAILS = {
     HEAD: _("By energy alone: above full volts the brake may cut out before."),
     "volts": _("Rest volts by a straight line from empty to full. The brake's amps come on top."),
     "comes_back": _("Rolling and air make the real figure lower."),
-    "slows_as_set": AT_WORST,
-    "stop_as_set": AFTER_REACTION,
+    "slows_as_set": texts("packs")["braking"]["at worst"],
+    "stop_as_set": texts("packs")["braking"]["after reaction"],
 }
 FIRST = ("volts", "full", "to_full", "comes_back", "stop_as_set")
 VALUES = values_of("numbers.descents")
@@ -32,7 +31,7 @@ def descents_page(world: World) -> Page:
     figures = Figures(
         world=world,
         items=answer.items,
-        labels={name: text.format(speed=speed) for name, text in DESCENT.items()},
+        labels={name: text.format(speed=speed) for name, text in texts("packs")["descent"].items()},
         before=before,
         details=DETAILS,
     )

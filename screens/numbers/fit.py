@@ -7,11 +7,11 @@ from screens.blocks import RIGHT, UNSURE, WRONG, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import why, working
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
-from screens.words.belt import FIT, TOUCHES
 from screens.world import World
 
+FIT = texts("belt")["fit"]
 FIRST = ("pulley_ground", "can_ground", "pulley_deck", "can_deck", "can_hanger", "motors_gap")
 """Gaps that stand open; those of a worn wheel are under "All figures"."""
 VALUES = values_of("numbers.fit")
@@ -59,7 +59,7 @@ def _verdict(world: World, answer: BeltFit) -> Verdict:
     gap = world.style.number(narrowest.value, narrowest.quantity)
     if answer.tight:
         word, form = _("Does not fit: {gap}"), WRONG
-        text = " ".join(TOUCHES[name] for name in answer.tight)
+        text = " ".join(texts("belt")["touches"][name] for name in answer.tight)
     elif unknown:
         word = _("Fits: {gap} at the narrowest; {count} gaps not known")
         word = _("Fits: {gap} at the narrowest; 1 gap not known") if len(unknown) == 1 else word

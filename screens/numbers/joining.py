@@ -11,12 +11,12 @@ from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Ve
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import why, working
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.ways import signs_line
-from screens.words.packs import JOINING
 from screens.world import World
 
+JOINING = texts("packs")["joining"]
 LIMIT = "controller.voltage_limit"
 CONTROLS = ("ask.way", "ask.first_volts", "ask.second_volts")
 VALUES = values_of("numbers.joining")

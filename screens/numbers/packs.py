@@ -5,10 +5,9 @@ from logic.answers.energy import PackFigures, pack_figures
 from screens.asking import value_of
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.ways import leads_to
-from screens.words.packs import AFTER_REACTION, AT_WORST, ENERGY, OUTCOMES, PARTS
 from screens.world import World
 
 WAYS = {"limit_drive": "drive", "limit_brake": "brake", "limit_burst": "burst"}
@@ -28,7 +27,7 @@ def packs_page(world: World) -> Page:
         labels=_labels(world),
         before=before,
         details=_details(answer),
-        outcomes=OUTCOMES,
+        outcomes=texts("packs")["outcomes"],
     )
     return figure_page(
         world,
@@ -50,20 +49,24 @@ def _labels(world: World) -> dict[str, str]:
     value = value_of(world, "ask.current") or world.board.controller.battery_current
     current = _("the battery limit") if value is None else style.number(float(value.si), "current")
     speed = style.number(FROM_SPEED, "speed")
-    return {name: text.format(current=current, speed=speed) for name, text in ENERGY.items()}
+    return {
+        name: text.format(current=current, speed=speed) for name, text in texts("packs")["energy"].items()
+    }
 
 
 def _details(answer: PackFigures) -> dict[str, str]:
     """Return what each figure holds for, and which part limits first."""
     found = {
         "energy": _("Nominal volts times rated amp-hours. Cheap cells hold less than their label says."),
-        "slows_as_set": AT_WORST,
-        "stop_as_set": AFTER_REACTION,
+        "slows_as_set": texts("packs")["braking"]["at worst"],
+        "stop_as_set": texts("packs")["braking"]["after reaction"],
         "full_braking": _("Above full charge the brake may cut out at once."),
         "packs_mass": _("Cells with case, leads and BMS."),
         "short": _("What a fuse must be able to break."),
     }
     for name, way in WAYS.items():
         if way in answer.weakest:
-            found[name] = _("Whole board. Held by {part}.").format(part=PARTS[answer.weakest[way]])
+            found[name] = _("Whole board. Held by {part}.").format(
+                part=texts("packs")["parts"][answer.weakest[way]]
+            )
     return found

@@ -15,7 +15,6 @@ from screens.showing import fold
 from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.ways import leads_to
-from screens.words.packs import OUTCOMES, RANGE
 from screens.world import World
 
 SPEED = "ask.range_speed"
@@ -37,7 +36,7 @@ def range_page(world: World) -> Page:
         labels=_labels(world, answer),
         before=before,
         details=_details(world, answer),
-        outcomes=OUTCOMES,
+        outcomes=texts("packs")["outcomes"],
     )
     first = (
         world.kept(first_range, world.board, rider, world.answers)
@@ -79,7 +78,7 @@ def _labels(world: World, answer: RangeAnswer) -> dict[str, str]:
     """Put speed and temperature into the labels."""
     style = world.style
     speed, cold = style.number(_speed(world), "speed"), style.number(FREEZING, "temperature")
-    found = {name: text.format(speed=speed, cold=cold) for name, text in RANGE.items()}
+    found = {name: text.format(speed=speed, cold=cold) for name, text in texts("packs")["range"].items()}
     head = _("Range, learnt from the log") if answer.learnt else _("Range, modelled at {speed}")
     return found | {"range": head.format(speed=speed)}
 

@@ -15,12 +15,12 @@ from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Stepper, Verdict,
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import why, working
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.ways import leads_to
-from screens.words.packs import WIRE, WIRING
 from screens.world import World
 
+WIRING = texts("packs")["wiring"]
 NO_FUSE = _(
     "None lies between the ride and what this wire carries in a closed deck. A larger one helps against a"
     " short only. It must open before the wire suffers."
@@ -56,7 +56,7 @@ def _verdict(world: World, answer: Wiring) -> Verdict:
     """Return which fuse fits, and how the wire fares; without a lead the current it must carry."""
     style, fuse, riding = world.style, answer.fuse, answer.items["riding"]
     item, own = answer.items["fuse"], world.board.pack.fuse
-    wire, least = WIRE.get(answer.wire, ""), answer.least_gauge
+    wire, least = texts("packs")["wire"].get(answer.wire, ""), answer.least_gauge
     enough = (
         ""
         if least is None

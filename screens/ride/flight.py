@@ -30,12 +30,11 @@ from screens.figure_page import Figures, figure_page
 from screens.page import Foot, Page
 from screens.saved_board import board_ask, board_choice, board_line, trial_note, untried
 from screens.showing import sentences
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import values_of
 from screens.ways import signs_line
 from screens.words import refusal
 from screens.words.flight import arithmetic, confirmed, rules_read, verdict_lines, watt_hours, where_lines
-from screens.words.packs import FLIGHT
 from screens.world import World
 
 LABELS = {"each": _("One pack"), "all_joined": _("All packs together")}
@@ -119,7 +118,7 @@ def _verdict(world: World, found: Flight) -> Verdict:
         why = refusal(found.problem, world.style) if found.problem else _("It is printed on its case.")
         return Verdict(key="verdict", word=asks, text=why, form=PLAIN, lines=LINES)
     outcome = found.best.outcome
-    word, form = FLIGHT[outcome], FORMS.get(outcome, WRONG)
+    word, form = texts("packs")["flight"][outcome], FORMS.get(outcome, WRONG)
     if found.best.card and found.hopes:
         return Verdict(key="verdict", word=word, text=text, form=UNSURE, lines=LINES)
     said = " ".join((*verdict_lines(found), *where_lines(found)))

@@ -23,13 +23,16 @@ from screens.pictures.drive import drive
 from screens.ride.run_figures import figure_rows, said_of
 from screens.ride.run_links import links
 from screens.showing import fold
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.update.checks import typed_key
 from screens.ways import leads_to
-from screens.words.checks import NEARLY_EMPTY, NEARLY_EMPTY_TOLD, REFUSALS, broke_off, items_text, size_text
+from screens.words.checks import REFUSALS, broke_off, items_text, size_text
 from screens.world import World
 
 VOLTS = Field("check.volts", _("Pack volts"), "number", 0, "", quantity="voltage", low=1.0, high=150.0)
+
+NEARLY_EMPTY = "nearly empty, short ride only"
+"""What is noted of volts below those at which the controller begins to hold back."""
 
 TASK = ("progress", "problem", "care", "action", "before", "how", "wanted", "choice")
 """Keys of what must be in sight at once."""
@@ -208,7 +211,7 @@ def _entry(world: World, key: str, item: Item) -> Entry | None:
     if fault:
         return replace(entry, sentence=REFUSALS[fault])
     low = found is not None and nearly_empty(item, float(found.si), world.saved)
-    return replace(entry, read_back=NEARLY_EMPTY_TOLD) if low else entry
+    return replace(entry, read_back=texts("checks")["said"]["nearly empty"]) if low else entry
 
 
 def _value(world: World, key: str, item: Item) -> float | str | None:

@@ -7,7 +7,7 @@ from typing import Any
 from logic.board import Field, board_fields
 from logic.checks.lists import Item
 from screens.tongue import _
-from screens.words import KNOWN, Style
+from screens.words import Style
 from screens.words.tension import tension_text
 from screens.world import World
 
@@ -67,7 +67,7 @@ def _board_link(of: Field, state: World, style: Style) -> Link:
         text = of.option(str(value.si)).label
     else:
         text = style.typed(float(value.si), of.quantity, value.typed_unit)
-    known = "" if value is None else KNOWN.get(value.known, "")
+    known = "" if value is None else value.known
     return Link("board.value", of.label, known, text, args={"key": of.key})
 
 

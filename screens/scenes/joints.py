@@ -10,8 +10,9 @@ from screens.acts.entering import Put, Write
 from screens.driver import Driver
 from screens.scenes.held import Held
 from screens.scenes.steps import Step, board, go, moment, no_board, place, scene, scrolled, settled
+from screens.tongue import texts
 from screens.words import Style
-from screens.words.joints import FEEL, set_text
+from screens.words.joints import set_text
 from screens.world import World
 
 SCREWS = ("Bench", "Screws")
@@ -118,6 +119,6 @@ def results(world: World) -> Iterator[str]:
     for one in joints_of(world.saved, world.person):
         name = one.kind.text("name")
         if one.torque is None:
-            yield f"{name}: {FEEL.get(one.feel, 'not known')}"
+            yield f"{name}: {texts('joints')['feel'].get(one.feel, 'not known')}"
         else:
             yield f"{name}: {set_text(one, Style(), inch=False)}"

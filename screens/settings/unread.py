@@ -7,8 +7,7 @@ from screens.acts.outside import Share
 from screens.blocks import RIGHT, UNSURE, Block, Line, Verdict, Words
 from screens.page import Page
 from screens.showing import fold
-from screens.tongue import _
-from screens.words.files import WHAT
+from screens.tongue import _, texts
 from screens.world import World
 
 SHOWN = 400
@@ -54,7 +53,8 @@ def _salvaged(world: World) -> Iterator[Block]:
 
 
 def _thing(world: World, number: int, thing: read_back.UnreadThing) -> Iterator[Block]:
-    title = f"{WHAT.get(thing.what, thing.what)}: {thing.name}"
+    what = texts("files")["what"].get(thing.what, thing.what)
+    title = f"{what}: {thing.name}"
 
     def inside() -> tuple[Block, ...]:
         return (

@@ -9,7 +9,7 @@ from logic.board import board_fields, groups
 from logic.checks.lists import build_stages
 from logic.store import Record
 from screens.tongue import _, texts
-from screens.words import KNOWN, Style, sureness
+from screens.words import Style, sureness
 from screens.words.checks import FIGURES, check_text
 from screens.words.log import entry_words
 from screens.words.tension import tension_text
@@ -66,8 +66,7 @@ def _board_parts(world: World, style: Style) -> list[Part]:
                     text = field.option(str(value.si)).label
                 else:
                     text = style.typed(float(value.si), field.quantity, value.typed_unit)
-                known = KNOWN.get(value.known, value.known)
-                lines.append((field.label, text, f"{known}, {value.on}" if value.on else known))
+                lines.append((field.label, text, f"{value.known}, {value.on}" if value.on else value.known))
         parts.append(Part(heading, tuple(lines)))
     return parts
 

@@ -12,7 +12,7 @@ from logic.store.errors import CannotStore, NoRight
 from screens.acts.boards import OpenFile, OpenText, TakeIn
 from screens.tongue import _
 from screens.update import does
-from screens.words.files import not_taken
+from screens.words.storage import not_taken
 from screens.world import World, open_world
 
 _SQLITE = b"SQLite format 3\0"

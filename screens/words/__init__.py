@@ -12,13 +12,6 @@ from logic.frozen import frozen
 from logic.units import MINUS, Shown, number_text, places, quantities, show, show_in, significant
 from screens.tongue import _, texts
 
-KNOWN = {
-    "measured": "measured",
-    "label": "label",
-    "guess": "guess",
-    "assumed": "assumed",
-    "chosen": "chosen",
-}
 HOW_KNOWN = (("measured", "Measured"), ("label", _("On a label")), ("guess", "A guess"))
 """How a person can say that a value is known."""
 STANDING = {

@@ -4,42 +4,11 @@ from typing import TYPE_CHECKING
 
 from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltPlan
-from screens.tongue import _, texts
+from screens.tongue import _
 from screens.words import Style
 
 if TYPE_CHECKING:
     from logic.answers.belt_choice import Stock
-
-TEXTS = texts("belt")
-
-CHOICE = TEXTS["choice"]
-"""Label of each result of choosing a belt."""
-
-FIT = TEXTS["fit"]
-"""Label of each clearance."""
-
-TOUCHES = TEXTS["touches"]
-"""What a clearance below zero means and what one does about it."""
-
-LACKS = TEXTS["lacks"]
-"""What the mount lacks for a belt in stock."""
-
-BEYOND = _(
-    "Boards normally run beyond these ratings. They mean a life of some 3000 hours on a machine, not breaking."
-    " Shock, braking and short belts are outside the catalogues."
-)
-
-BENCH = TEXTS["bench"]
-"""Label of each result on the bench and in the history."""
-
-WAYS = TEXTS["ways"]
-"""Name of each way to a tension."""
-
-REFUSALS = TEXTS["refusals"]
-"""What was wrong with a recording and what to do."""
-
-SHORT_WAY = TEXTS["short_way"]
-"""How a recorded reading was taken."""
 
 
 def stock_title(belt: "Stock", style: Style) -> str:

@@ -6,36 +6,22 @@ from logic.checks.lists import glued
 from logic.checks.open_faults import OpenFault
 from logic.checks.verdict import Fitness, Verdict
 from logic.log import Check
-from logic.log.checks import ALL_RIGHT, CARE, FIT, NOT, STOPPED, UNFINISHED, WITH_NOTES
+from logic.log.checks import ALL_RIGHT, CARE, NOT, STOPPED, UNFINISHED, WITH_NOTES
 from logic.units import GAP
 from logic.upkeep import Due
 from screens.tongue import _, texts
 from screens.words import Style
 from screens.words.tension import ITEMS as BELT_ITEMS
 
-FIGURES = {
-    **BELT_ITEMS,
-    "full_voltage": _("Pack when full"),
-    "nominal_voltage": _("Pack, nominal"),
-    "empty_voltage": _("Pack when empty"),
-    "pack_energy": _("Energy of one pack"),
-    "low_start": _("Controller holds back below"),
-}
+TEXTS = texts("checks")
+
+FIGURES = BELT_ITEMS | TEXTS["figures"]
 """Label of each figure that an item can show."""
 
-REFUSALS = texts("checks")["refusals"]
+REFUSALS = TEXTS["refusals"]
 
-NEARLY_EMPTY = "nearly empty, short ride only"
-"""What is noted of volts below those at which the controller begins to hold back."""
-
-NEARLY_EMPTY_TOLD = _(
-    "Nearly empty, short ride only: here the controller already holds back. Better charge first."
-)
-
-FITNESS = {FIT: _("Fit to ride"), CARE: _("With care"), NOT: _("Do not ride")}
+FITNESS = TEXTS["fitness"]
 """What a check before a ride ends in."""
-
-KINDS = {"read-do": "read, then do", "do-confirm": "do, then confirm"}
 
 
 def seconds_text(seconds: float) -> str:

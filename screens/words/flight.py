@@ -2,9 +2,8 @@
 
 from logic.answers.carrying import Flight, PackCard
 from logic.units import GAP
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words import Style
-from screens.words.packs import FLIGHT, HOPES, INSTALLED, REASONS, SPARE
 
 CONTACTS = _("Every connector covered, each pack in its own pouch.")
 OFF = _("The board is off and cannot start by accident.")
@@ -86,9 +85,13 @@ def verdict_lines(flight: Flight) -> list[str]:
     verdict = flight.best
     if verdict is None:
         return []
-    found = [REASONS[reason] for reason in verdict.reasons]
+    found = [texts("packs")["reasons"][reason] for reason in verdict.reasons]
     if verdict.card and flight.hopes:
-        found.append(_("Only if {hopes}.").format(hopes="; ".join(HOPES[key] for key in flight.hopes)))
+        found.append(
+            _("Only if {hopes}.").format(
+                hopes="; ".join(texts("packs")["hopes"][key] for key in flight.hopes)
+            )
+        )
     if flight.joined:
         found.append(_("Joined by a lead they count as one: our reading of the rules. Take them apart."))
     return found
@@ -101,13 +104,16 @@ def where_lines(flight: Flight) -> list[str]:
         return []
     rule = max(verdict.batteries, key=lambda battery: battery.energy).rule
     spares = int(rule.cells["spares"])
-    return [INSTALLED[rule.text("installed")], SPARE[rule.text("spare")].format(spares=spares)]
+    return [
+        texts("packs")["installed"][rule.text("installed")],
+        texts("packs")["spare"][rule.text("spare")].format(spares=spares),
+    ]
 
 
 def as_text(flight: Flight, board: str, chemistry: str, style: Style, today: str) -> str:
     """Return the card as a text to send, with the edition of the rules."""
     verdict = flight.verdict
-    head = FLIGHT[verdict.outcome] if verdict is not None else ""
+    head = texts("packs")["flight"][verdict.outcome] if verdict is not None else ""
     return "\n".join(
         part
         for part in (

@@ -14,23 +14,6 @@ from screens.tongue import _, texts
 from screens.words import Style
 from screens.words.tension import ago
 
-TEXTS = texts("joints")
-
-ITEMS = TEXTS["items"]
-"""Label of each result."""
-
-LIMITS = TEXTS["limits"]
-FEEL = TEXTS["feel"]
-HOW = TEXTS["how"]
-NOTICES = TEXTS["notices"]
-NOTES = TEXTS["notes"]
-CAUTIONS = TEXTS["cautions"]
-TOOLS = {
-    "torque wrench": _("Torque wrench"),
-    "hex key and scale": _("Hex key and scale"),
-    "by feel": _("By feel"),
-}
-
 
 def torque_text(torque: float, style: Style, *, inch: bool) -> str:
     """Return a torque, in lbf·in never rounded up: a ceiling must stay one.
@@ -180,7 +163,7 @@ def tightened_text(record: Record | None, now: datetime, style: Style) -> str:
         return _("Looked at {when}{by}: the paint line was whole.").format(when=when, by=by)
     torque = said.torque
     how = torque_text(torque, style, inch=style.system == "inch") if torque else "by feel"
-    tool = TOOLS.get(said.tool, "").lower()
+    tool = texts("joints")["tools"].get(said.tool, "").lower()
     tool = f", {tool}" if torque and tool else ""
     lock = f", {said.locker} locker" if said.locker not in ("", "none") else ""
     note = f" {said.note}" if said.note else ""

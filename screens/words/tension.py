@@ -4,7 +4,7 @@ from datetime import datetime
 from typing import TYPE_CHECKING
 
 from logic.answers.reading import Result
-from logic.answers.tension_entry import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, word_of
+from logic.answers.tension_entry import word_of
 from logic.store import Record
 from logic.units import GAP, Shown, places
 from screens.tongue import _, texts
@@ -18,25 +18,11 @@ TEXTS = texts("tension")
 ITEMS = TEXTS["items"]
 """Label of each result."""
 
-REASONS: dict[str, str] = {
-    "in window": "",
-    MAY_BE_SLACK: _("The floor lies within what this reading may be off. Nearer to the aim is safe."),
-    MAY_BE_TIGHT: _("The ceiling lies within what this reading may be off. Nearer to the aim is safe."),
-    "slack": "",
-    "tight": "",
-    CANNOT_TELL: _("The error reaches past both edges of the window."),
-}
-"""Why a word is not a plain one."""
+REASONS = TEXTS["reasons"]
+"""Why a word is not a plain one, for those that are not."""
 
-SAID: dict[str, str] = {
-    "in window": _("just right"),
-    MAY_BE_SLACK: _("on the edge: may be loose"),
-    MAY_BE_TIGHT: _("on the edge: may be tight"),
-    "slack": _("loose"),
-    "tight": _("tight"),
-    CANNOT_TELL: _("cannot tell: take a finer tool or a second way"),
-}
-"""A word of the log as a rider says it; a right belt is just right, since one belt is the right one."""
+SAID = TEXTS["said"]
+"""A word of the log as a rider says it."""
 
 TONES = {"in window": "good", "slack": "bad", "tight": "bad"}
 """Colour of a word; one that leaves it open has that of the text."""

@@ -59,4 +59,6 @@ def told(  # noqa: PLR0913  (a reading, what it was made of, and how it is writt
             change=change,
         )
     word = reading.verdict.word
-    return Told(tile(word), TONES.get(word, "text"), reads, text, REASONS[word], change, MOVES.get(word, ""))
+    return Told(
+        tile(word), TONES.get(word, "text"), reads, text, REASONS.get(word, ""), change, MOVES.get(word, "")
+    )

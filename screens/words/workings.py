@@ -2,12 +2,14 @@
 
 import re
 from dataclasses import dataclass
+from functools import cache
 
 from logic.answers.reading import Result
+from logic.fields import WAYS
 from logic.step_units import unit_of
 from logic.units import GAP, quantities
 from logic.workings import BARE, Call, Entry, Given, Traced, origins
-from screens.words import KNOWN, STANDING, Style
+from screens.words import STANDING, Style
 from screens.words.sources import source_text
 from screens.words.sums import SHAPES, is_step, name_of, sum_of
 
@@ -23,39 +25,6 @@ class Step:
     source: str
     standing: str
 
-
-QUANTITY_OF = {
-    "m": "length",
-    "N": "force",
-    "N*m": "torque",
-    "N*m/A": "torque_constant",
-    "m/s": "speed",
-    "rad/s": "angular_speed",
-    "rad/(s*V)": "speed_constant",
-    "kg": "mass",
-    "kg/m": "mass_per_length",
-    "kg/m**3": "density",
-    "m/s**2": "acceleration",
-    "m**2": "area",
-    "A": "current",
-    "V": "voltage",
-    "ohm": "resistance",
-    "C": "charge",
-    "J": "energy",
-    "W": "power",
-    "Hz": "frequency",
-    "rad": "angle",
-    "s": "time",
-    "K": "temperature",
-    "Pa": "stress",
-    "1/m": "threads_per_length",
-    "F": "capacitance",
-    "ohm/m": "resistance_per_length",
-    "W/m": "heat_per_length",
-    "J/m": "energy_per_distance",
-    "1/s": "charge_rate",
-}
-"""The quantity in which a number of a working is shown, by its SI unit; a number without one is shown plain."""
 
 LONG, THIN, HOUR, COLDEST = 100.0, 1e-3, 3600.0, 150.0
 
@@ -75,7 +44,13 @@ def quantity_of(value: float, unit: str) -> str:
         return "temperature_step"
     if unit == "s" and size >= HOUR:
         return "long_time"
-    return QUANTITY_OF.get(unit, "")
+    return _quantities().get(unit, "")
+
+
+@cache
+def _quantities() -> dict[str, str]:
+    """Return the first quantity of each SI unit in the table of units; a bare number is shown plain."""
+    return {kind.si: name for name, kind in reversed(quantities().items()) if kind.si != "1"}
 
 
 SI_SIGNS = (("**2", "²"), ("**3", "³"), ("**4", "⁴"), ("*", "·"), ("ohm", "Ω"))
@@ -138,12 +113,11 @@ def _line(entry: Entry, style: Style, shown_as: str, unit: str = "") -> str:
 
 def _founded(entry: Given) -> tuple[str, ...]:
     """Return how a number put in is known, where it is printed, and the choices by which its row was found."""
-    known = NOWHERE if entry.known == BARE else KNOWN.get(entry.known, entry.known)
+    known = NOWHERE if entry.known == BARE else entry.known
     if not known and entry.source:
         known = source_text(entry.source, entry.where)
     chosen = [
-        f"for {by.name[0].lower()}{by.name[1:]} “{by.value}”"
-        + (f" ({KNOWN[by.known]})" if by.known in KNOWN else "")
+        f"for {by.name[0].lower()}{by.name[1:]} “{by.value}”" + (f" ({by.known})" if by.known in WAYS else "")
         for by in entry.because
         if isinstance(by, Given) and isinstance(by.value, str)
     ]
@@ -179,7 +153,7 @@ def _number_put_in(entry: Given, style: Style) -> Step:
         (_line(entry, style, name),),
         f"= {number(float(entry.value), entry.unit, style, entry.quantity, entry.typed_unit)}",
         source_text(entry.source, entry.where) if entry.source else "Not worked out: a value of the board",
-        STANDING[entry.standing] if entry.standing else KNOWN.get(entry.known, entry.known),
+        STANDING[entry.standing] if entry.standing else entry.known,
     )
 
 

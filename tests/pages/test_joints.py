@@ -10,9 +10,11 @@ from screens.acts import Go, Undo
 from screens.acts.entering import Write
 from screens.bench.joint_card import rides_since
 from screens.blocks import PLAIN, WRONG, FigureRow, Fold, Line, Notice
-from screens.words.joints import ITEMS, NOTICES
+from screens.tongue import texts
 from tests.pages.reader import Reader
 from tests.pages.sight import in_sight
+
+NOTICES = texts("joints")["notices"]
 
 
 def use(pages: Reader, name: str) -> None:
@@ -185,7 +187,7 @@ def test_no_card_has_two_signal_words_and_no_sentence_is_long(pages: Reader) -> 
         pages.open("bench.joint", joint=row.key)
         assert len(notices(pages)) <= 1
     assert all(len(sentence.split()) <= 25 for sentence in NOTICES.values())
-    assert not any("safe" in sentence for sentence in (*NOTICES.values(), *ITEMS.values()))
+    assert not any("safe" in sentence for sentence in (*NOTICES.values(), *texts("joints")["items"].values()))
 
 
 def test_a_nut_whose_drag_is_not_measured_is_told_over_its_drag(pages: Reader) -> None:

@@ -10,7 +10,7 @@ from screens.acts import Act, Both, Undo
 from screens.acts.entering import Write
 from screens.bench.lookup import look_up
 from screens.blocks import Fold, Line
-from screens.words.joints import NOTICES
+from screens.tongue import texts
 from tests.pages.hand import Hand
 from tests.pages.reader import Reader
 
@@ -121,5 +121,5 @@ def test_no_sentence_of_the_screws_has_more_than_fifteen_words(pages: Reader) ->
         said |= sentences(pages)
     for name in ("bench", "bench.build", "bench.joints", "bench.reach", "bench.locker"):
         said |= sentences(pages.open(name))
-    said |= {one for text in NOTICES.values() for one in re.split(r"(?<=[.!?:])\s+", text)}
+    said |= {one for text in texts("joints")["notices"].values() for one in re.split(r"(?<=[.!?:])\s+", text)}
     assert [one for one in said if len(one.replace("\u00a0", "").split()) > 15] == []

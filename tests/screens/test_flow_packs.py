@@ -9,11 +9,13 @@ from logic.board import Value
 from screens.acts.keeping import Set
 from screens.blocks import WRONG
 from screens.phone.share import COPIED, NEITHER, SHARED, share_text
-from screens.words.packs import HAZARDS
+from screens.tongue import texts
 from tests.screens.session import Session
 
 BACK = 27
 FACES = {"320 at 2.0": (320, 568, 2.0), "412 at 1.0": (412, 915, 1.0)}
+
+HAZARDS = texts("packs")["hazards"]
 
 
 def use(app: Session, name: str) -> None:
