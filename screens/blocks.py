@@ -6,6 +6,7 @@ stands in its acts; they are left out when two blocks are compared, since they c
 
 from collections.abc import Mapping
 from dataclasses import field as part
+from typing import ClassVar
 
 from logic.fields import Field as ValueField
 from logic.frozen import frozen
@@ -21,6 +22,9 @@ RIGHT, WRONG, UNSURE, PLAIN = "right", "wrong", "unsure", "plain"
 class Block:
     """One thing on a page."""
 
+    says: ClassVar[tuple[str, ...]] = ()
+    """The fields that are said of it."""
+
     key: str = ""
 
     def acts(self) -> Mapping[str, Act | None]:
@@ -29,7 +33,7 @@ class Block:
 
     def said(self) -> str:
         """Return the block as one would say it."""
-        return ""
+        return _joined(*(getattr(self, name) for name in self.says))
 
     def looks_like(self, other: "Block") -> bool:
         """Tell whether another block would be drawn the same."""
@@ -66,6 +70,7 @@ class Verdict(Tappable):
     `sign` is an icon in place of the form's own, where a form has two ways: too little and too much.
     """
 
+    says = ("word", "text")
     word: str
     text: str = ""
     form: str = PLAIN
@@ -74,17 +79,10 @@ class Verdict(Tappable):
     lines: int = 1
     """Lines kept free for the text, so that the tile does not grow when it comes."""
 
-    def said(self) -> str:
-        """Return the verdict."""
-        return _joined(self.word, self.text)
-
 
 @frozen(kw_only=True)
-class Figure(Tappable):
-    """One number, large: for the crown. `reserve` keeps a line for the change where values can be tried.
-
-    `held_up` is for a number that others read at arm's length: as large as the width lets it be.
-    """
+class Number(Tappable):
+    """One number with its label. `reserve` keeps a line for the change where values can be tried."""
 
     label: str
     number: str
@@ -93,28 +91,22 @@ class Figure(Tappable):
     detail: str = ""
     grey: bool = False
     reserve: bool = False
+
+    def said(self) -> str:
+        """Return label and number."""
+        return _joined(self.label, f"{self.number} {self.unit}".strip(), self.change, self.detail)
+
+
+@frozen(kw_only=True)
+class Figure(Number):
+    """A number, large: for the crown. `held_up` is for one read at arm's length: as large as the width lets it be."""
+
     held_up: bool = False
 
-    def said(self) -> str:
-        """Return label and number."""
-        return _joined(self.label, f"{self.number} {self.unit}".strip(), self.change, self.detail)
-
 
 @frozen(kw_only=True)
-class FigureRow(Tappable):
-    """One number in a row of its own: label left, number right."""
-
-    label: str
-    number: str
-    unit: str = ""
-    change: str = ""
-    detail: str = ""
-    grey: bool = False
-    reserve: bool = False
-
-    def said(self) -> str:
-        """Return label and number."""
-        return _joined(self.label, f"{self.number} {self.unit}".strip(), self.change, self.detail)
+class FigureRow(Number):
+    """A number in a row of its own: label left, number right."""
 
 
 @frozen
@@ -152,6 +144,7 @@ class Line(Tappable):
     `strokes` is a small drawing at its end, which the words say too: it is left out where there is no room for it.
     """
 
+    says = ("title", "value", "detail")
     title: str
     detail: str = ""
     value: str = ""
@@ -161,25 +154,18 @@ class Line(Tappable):
     chosen: bool = False
     strokes: Strokes | None = None
 
-    def said(self) -> str:
-        """Return what stands in the row."""
-        return _joined(self.title, self.value, self.detail)
-
 
 @frozen(kw_only=True)
 class Words(Block):
     """Sentences. `role` is title (28), lead (20), text (16) or small (14); `tone` text, second, bad, good or trial."""
 
+    says = ("text",)
     text: str
     role: str = "text"
     tone: str = "text"
     bold: bool = False
     reserve: int = 0
     """Lines that are kept free while there is nothing to say."""
-
-    def said(self) -> str:
-        """Return the words."""
-        return self.text
 
 
 @frozen(kw_only=True)
@@ -198,6 +184,7 @@ class Notice(Block):
 class Stepper(Block):
     """A number with a button on each side; None in `less` or `more` where it cannot go on. A touch on it asks for it."""
 
+    says = ("label", "value", "note")
     label: str
     value: str
     note: str = ""
@@ -210,10 +197,6 @@ class Stepper(Block):
     def acts(self) -> Mapping[str, Act | None]:
         """Return the three acts."""
         return {"less": self.less, "act": self.act, "more": self.more}
-
-    def said(self) -> str:
-        """Return label and value."""
-        return _joined(self.label, self.value, self.note)
 
 
 @frozen
@@ -246,6 +229,7 @@ class Choice(Block):
 class Field(Block):
     """Free text. The paper opens a text field over it and sends Write(key, text)."""
 
+    says = ("label", "text")
     label: str
     text: str
     hint: str = ""
@@ -254,60 +238,44 @@ class Field(Block):
         """Return the act that a touch stands for; the paper knows what to do with it."""
         return {"field": Act()}
 
-    def said(self) -> str:
-        """Return label and text."""
-        return _joined(self.label, self.text)
-
 
 @frozen(kw_only=True)
 class Picture(Block):
     """A drawing (strokes), what it shows in words, and its height in dp where its shape leaves it open."""
 
+    says = ("text",)
     strokes: Strokes | Later
     text: str
     height: float = 0.0
-
-    def said(self) -> str:
-        """Return what it shows."""
-        return self.text
 
 
 @frozen(kw_only=True)
 class Progress(Block):
     """How far one is: a mark for each step, `states` of open, front, right or noted. `place` stands behind the marks."""
 
+    says = ("text",)
     states: tuple[str, ...]
     text: str
     place: str = ""
-
-    def said(self) -> str:
-        """Return it in words."""
-        return self.text
 
 
 @frozen(kw_only=True)
 class Section(Block):
     """A heading; `note` says once what all below it share."""
 
+    says = ("title", "note")
     title: str
     note: str = ""
-
-    def said(self) -> str:
-        """Return the heading."""
-        return _joined(self.title, self.note)
 
 
 @frozen(kw_only=True)
 class Fold(Tappable):
     """A heading that opens and shuts what is below it. Made by `screens.asking.fold`."""
 
+    says = ("title", "note")
     title: str
     note: str = ""
     open: bool = False
-
-    def said(self) -> str:
-        """Return the heading."""
-        return _joined(self.title, self.note)
 
 
 # In the foot

@@ -1,7 +1,7 @@
 """What the phone is asked for: its voice, files, light, sensor, other apps. What it answers comes back as an act."""
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING, Any, Protocol
 
 from kivy.clock import Clock
 from kivy.core.window import Window
@@ -42,6 +42,8 @@ from screens.words.spoken import spoken
 from screens.world import World
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from logic.answers.belt_sound import Recording
     from screens.phone.microphone import Microphone
 
@@ -82,25 +84,26 @@ class Outside:
         self.documents = Documents(front.world.store.path.parent)
         self._open = True
         Window.bind(on_drop_file=self._dropped)
+        self._does: dict[type[Act], Callable[[Any], object]] = {
+            Say: lambda act: self.say(act.text),
+            ReadOut: lambda _act: self.say(as_speech(front.page)),
+            Share: lambda act: front.perform(Turn({"_said": share.share(act.text, act.title)})),
+            HandOn: lambda _act: front.tell(share.share(as_text(front.page), front.page.title), stays=False),
+            # A picture not with the mark of the finger on it.
+            HandOnFile: lambda act: Clock.schedule_once(lambda *_: self._hand_on(act.kind), UNTIL_LIFTED),
+            PickFile: lambda _act: self.documents.open(self._picked),
+            PutFile: lambda act: self.documents.save(Path(act.path), self._said),
+            SendFile: lambda act: self._said(share.share_file(Path(act.path), act.title)),
+            PrintOut: self._print_out,
+            AllowNotes: lambda _act: notices.allow(self._notes),
+            Shine: lambda _act: self._shine(),
+            Listen: lambda _act: self._listen(),
+            Tilt: lambda act: incline.feel(lambda *felt: self._perform(Tilted(act.key, *felt))),
+        }
 
     def __call__(self, act: Act) -> None:
         """Do one act."""
-        front = self.front
-        if isinstance(act, Say):
-            self.say(act.text)
-        elif isinstance(act, ReadOut):
-            self.say(as_speech(front.page))
-        elif isinstance(act, Share):
-            front.perform(Turn({"_said": share.share(act.text, act.title)}))
-        elif isinstance(act, HandOn):
-            front.tell(share.share(as_text(front.page), front.page.title), stays=False)
-        elif isinstance(act, HandOnFile):
-            # A picture not with the mark of the finger on it.
-            Clock.schedule_once(lambda *_: self._hand_on(act.kind), UNTIL_LIFTED)
-        elif isinstance(act, Listen):
-            self._listen()
-        else:
-            self._of_files(act)
+        self._does[type(act)](act)
 
     def _hand_on(self, kind: str) -> None:
         front = self.front
@@ -120,29 +123,18 @@ class Outside:
             sentence = NO_FILE
         front.tell(sentence, stays=False)
 
-    def _of_files(self, act: Act) -> None:
-        """Do what an act leaves to the phone's files, notes, light and sensor."""
-        if isinstance(act, PickFile):
-            self.documents.open(self._picked)
-        elif isinstance(act, PutFile):
-            self.documents.save(Path(act.path), self._said)
-        elif isinstance(act, PrintOut):
-            if on_android():
-                from screens.phone import printing  # noqa: PLC0415  (few print)
+    def _print_out(self, act: PrintOut) -> None:
+        if on_android():
+            from screens.phone import printing  # noqa: PLC0415  (few print)
 
-                printing.hand(act.html, act.title, self._said)
-            else:
-                self._perform(Copy("sheet pdf"))
-        elif isinstance(act, SendFile):
-            self._said(share.share_file(Path(act.path), act.title))
-        elif isinstance(act, AllowNotes):
-            notices.allow(self._notes)
-        elif isinstance(act, Shine):
-            sentence = light.switch(on=not light.is_on())
-            if sentence:
-                self.front.tell(sentence, stays=False)
-        elif isinstance(act, Tilt):
-            incline.feel(lambda gravity, sentence: self._perform(Tilted(act.key, gravity, sentence)))
+            printing.hand(act.html, act.title, self._said)
+        else:
+            self._perform(Copy("sheet pdf"))
+
+    def _shine(self) -> None:
+        sentence = light.switch(on=not light.is_on())
+        if sentence:
+            self.front.tell(sentence, stays=False)
 
     def _perform(self, act: Act) -> None:
         """Carry out what the phone answered, unless the app has ended meanwhile."""

@@ -7,17 +7,21 @@ stand beside it by subject.
 
 from collections.abc import Mapping
 from dataclasses import field
-from typing import Any
+from typing import Any, dataclass_transform
 
 from logic.frozen import frozen
 
 
+@dataclass_transform(frozen_default=True, field_specifiers=(field,))
 @frozen
 class Act:
-    """Something a person does."""
+    """Something a person does. Each kind of act is frozen as it is defined."""
+
+    def __init_subclass__(cls) -> None:
+        """Freeze it."""
+        frozen(cls)
 
 
-@frozen
 class Go(Act):
     """Open a page on top of this one, with its parameters."""
 
@@ -25,7 +29,6 @@ class Go(Act):
     args: Mapping[str, Any] = field(default_factory=dict)
 
 
-@frozen
 class Swap(Act):
     """Open a page in place of this one. `gather` makes a parameter of the next page out of several of this one, as a list."""
 
@@ -34,52 +37,43 @@ class Swap(Act):
     gather: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
 
 
-@frozen
 class Back(Act):
     """Go one level back: close what is being entered, else leave the page."""
 
 
-@frozen
 class Place(Act):
     """Open one of the four places; what was open in another is left."""
 
     page: str
 
 
-@frozen
 class Home(Act):
     """Go back to where the way began, as it stands there."""
 
 
-@frozen
 class Explain(Act):
     """Open the words of the trade that stand on the page in front."""
 
 
-@frozen
 class Turn(Act):
     """Change parameters of this page; None takes one away. A name that begins with "_" does not outlive a restart."""
 
     changes: Mapping[str, Any]
 
 
-@frozen
 class Arrive(Act):
     """A page came in front: sent by whoever shows it, for what must be done before it can be read."""
 
 
-@frozen
 class Both(Act):
     """Several acts, one after the other."""
 
     acts: tuple[Act, ...]
 
 
-@frozen
 class Undo(Act):
     """Take back the step that the bar at the foot names, on the board it was done to."""
 
 
-@frozen
 class Dismiss(Act):
     """Close the bar at the foot."""

@@ -1,18 +1,15 @@
 """Acts on whole boards: choose, add, bin, copy, take in."""
 
 from logic.board import Board
-from logic.frozen import frozen
 from screens.acts import Act
 
 
-@frozen
 class Choose(Act):
     """Put another board in use. Its own trial comes back with it; the other's is parked."""
 
     board: str
 
 
-@frozen
 class AddBoard(Act):
     """Save a new board and put it in use; `like` is what it begins as, else it is empty."""
 
@@ -20,38 +17,32 @@ class AddBoard(Act):
     like: Board | None = None
 
 
-@frozen
 class Rename(Act):
     """Give the board in use another name."""
 
     name: str
 
 
-@frozen
 class KeepAs(Act):
     """Save what was tried without a board as a new board, and put it in use."""
 
     name: str
 
 
-@frozen
 class Bin(Act):
     """Put the board in use into the bin; the next one comes in front."""
 
 
-@frozen
 class Unbin(Act):
     """Take a board out of the bin and put it in use."""
 
     board: str
 
 
-@frozen
 class Examples(Act):
     """Save the example boards and put the first in use."""
 
 
-@frozen
 class NotKnown(Act):
     """Say that nobody knows a value of the board in use: it is not asked for again. `again` takes that back."""
 
@@ -59,27 +50,23 @@ class NotKnown(Act):
     again: bool = False
 
 
-@frozen
 class Copy(Act):
     """Make a copy for others: "share" hands the build sheet on, the others write a file (`screens.update.copies`)."""
 
     what: str
 
 
-@frozen
 class OpenFile(Act):
     """Look into a file that came from outside, by its path: a board, or a copy of everything. Nothing is changed."""
 
     path: str
 
 
-@frozen
 class OpenText(Act):
     """Look into the text of a board's file. Nothing is changed."""
 
     text: str
 
 
-@frozen
 class TakeIn(Act):
     """Take in what was looked into: add a board with its log, or put a copy in the place of everything."""

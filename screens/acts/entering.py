@@ -4,11 +4,9 @@ from collections.abc import Mapping
 
 from logic.board import Value
 from logic.fields import Field
-from logic.frozen import frozen
 from screens.acts import Act, Both
 
 
-@frozen
 class Ask(Act):
     """Ask for a value with the keypad or a choice, under the page."""
 
@@ -22,12 +20,10 @@ def asks(act: Act | None) -> str:
     return act.key if isinstance(act, Ask) else ""
 
 
-@frozen
 class Done(Act):
     """Close what is being entered. Text that is no value stays typed and counts for nothing."""
 
 
-@frozen
 class Type(Act):
     """The text of a field changed to this, read in a unit. `keeps` says where a value of it goes (see blocks.Entry)."""
 
@@ -38,7 +34,6 @@ class Type(Act):
     keeps: str = "trial"
 
 
-@frozen
 class Write(Act):
     """Free text of a Field block changed to this."""
 
@@ -46,7 +41,6 @@ class Write(Act):
     text: str
 
 
-@frozen
 class Put(Act):
     """Put a value: on trial over the board, onto the board itself, as the answer to a question, or as the rider."""
 
@@ -55,7 +49,6 @@ class Put(Act):
     keeps: str = "trial"
 
 
-@frozen
 class Forget(Act):
     """Take back the text typed for some fields; `undo` is what is said beside the way back, "" offers none."""
 
@@ -63,7 +56,6 @@ class Forget(Act):
     undo: str = ""
 
 
-@frozen
 class Retype(Act):
     """Put text typed for some fields back; what Undo holds after Forget."""
 

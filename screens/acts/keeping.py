@@ -4,12 +4,10 @@ from collections.abc import Mapping
 from typing import Any
 
 from logic.board import Value
-from logic.frozen import frozen
 from logic.log import Entry
 from screens.acts import Act
 
 
-@frozen
 class Set(Act):
     """Write values onto the saved board as they are given, with how they are known and one undo; None takes one out.
 
@@ -19,31 +17,26 @@ class Set(Act):
     values: Mapping[str, Value | None]
 
 
-@frozen
 class Keep(Act):
     """Make the trial's values the board's."""
 
 
-@frozen
 class Drop(Act):
     """Put the saved values back."""
 
 
-@frozen
 class Save(Act):
     """Put a whole board back as it was; what Undo holds after a change of it."""
 
     board: Any
 
 
-@frozen
 class Retry(Act):
     """Open a dropped trial again; what Undo holds after Drop."""
 
     trial: Mapping[str, Value]
 
 
-@frozen
 class Record(Act):
     """Write into the log of the board; `then` follows once it is on the disk."""
 
@@ -55,7 +48,6 @@ class Record(Act):
     """What is said beside the way back; "" offers none."""
 
 
-@frozen
 class Void(Act):
     """Hide a row of the log: an entry, a correction, or a row that hid one, which shows that one again."""
 
@@ -64,7 +56,6 @@ class Void(Act):
     """What is said beside the way back; "" offers none."""
 
 
-@frozen
 class Correct(Act):
     """Give a log entry another body, what it was kept; `then` follows once it is on the disk."""
 
@@ -73,14 +64,12 @@ class Correct(Act):
     then: tuple[Act, ...] = ()
 
 
-@frozen
 class Settle(Act):
     """Change settings of the person."""
 
     changes: Mapping[str, Any]
 
 
-@frozen
 class Remember(Act):
     """Keep a setting that no page shows, such as the tool that was used last."""
 
@@ -88,14 +77,12 @@ class Remember(Act):
     value: Any
 
 
-@frozen
 class TakeOut(Act):
     """Take the pack of the board in use out of use, for a sign that was seen."""
 
     sign: str
 
 
-@frozen
 class PutBack(Act):
     """Put that pack into use again, for a reason."""
 

@@ -2,66 +2,60 @@
 
 from typing import TYPE_CHECKING
 
-from logic.frozen import frozen
 from screens.acts import Act
 
 if TYPE_CHECKING:
     from logic.answers.belt_sound import Recording
 
 
-@frozen
-class Say(Act):
+class Wanted(Act):
+    """Something that is left to the phone as it is."""
+
+
+class Say(Wanted):
     """Say something aloud."""
 
     text: str
 
 
-@frozen
-class Share(Act):
+class Share(Wanted):
     """Hand a text to another app."""
 
     title: str
     text: str
 
 
-@frozen
-class HandOn(Act):
+class HandOn(Wanted):
     """Hand what the page in front says to another app."""
 
 
-@frozen
-class HandOnFile(Act):
+class HandOnFile(Wanted):
     """Hand the page in front on as a file: "picture" as it is on the screen, "page" as HTML with its drawings."""
 
     kind: str
 
 
-@frozen
-class ReadOut(Act):
+class ReadOut(Wanted):
     """Say what the page in front says aloud."""
 
 
-@frozen
-class PickFile(Act):
+class PickFile(Wanted):
     """Let the person choose a file by the phone's own page; it is then opened as one that is dropped on the window."""
 
 
-@frozen
-class PutFile(Act):
+class PutFile(Wanted):
     """Let the person choose where a file that was written here goes."""
 
     path: str
 
 
-@frozen
-class SendFile(Act):
+class SendFile(Wanted):
     """Hand a file that was written here to another app."""
 
     path: str
     title: str
 
 
-@frozen
 class PrintOut(Act):
     """Print a page of HTML by the phone's own page for it; a desktop writes the build sheet as a PDF."""
 
@@ -69,24 +63,20 @@ class PrintOut(Act):
     html: str
 
 
-@frozen
-class AllowNotes(Act):
+class AllowNotes(Wanted):
     """Ask for leave to show notes, where the phone wants to be asked."""
 
 
-@frozen
-class Shine(Act):
+class Shine(Wanted):
     """Switch the phone's light on, or off again."""
 
 
-@frozen
 class Tilt(Act):
     """Feel how the phone lies; what it felt comes back as Tilted, for the question of a grade."""
 
     key: str
 
 
-@frozen
 class Tilted(Act):
     """What was felt, along the short edge, the long edge and out of the screen in m/s2, or why there is nothing."""
 
@@ -95,12 +85,10 @@ class Tilted(Act):
     sentence: str = ""
 
 
-@frozen
 class Listen(Act):
     """Record a pluck; what is heard comes back as Heard."""
 
 
-@frozen
 class Heard(Act):
     """What the microphone gave, or the sentence that says why it gave nothing."""
 
@@ -108,7 +96,6 @@ class Heard(Act):
     sentence: str = ""
 
 
-@frozen
 class OpenSound(Act):
     """Read a recording that was made elsewhere, by the path of its file."""
 

@@ -1,11 +1,9 @@
 """Acts of checklists: a run of one, and lists of one's own."""
 
 from logic.checks.lists import Checklist
-from logic.frozen import frozen
 from screens.acts import Act
 
 
-@frozen
 class Answer(Act):
     """Say what an item of the run in front is."""
 
@@ -15,26 +13,22 @@ class Answer(Act):
     sign: str = ""
 
 
-@frozen
 class Rerun(Act):
     """Go on with a broken-off run, or begin it again."""
 
     again: bool
 
 
-@frozen
 class BackOne(Act):
     """Put the item before in front; its answer is taken back."""
 
 
-@frozen
 class PutInFront(Act):
     """Put an item of the run in front; what was said of it is taken back."""
 
     item: str
 
 
-@frozen
 class Halt(Act):
     """End the run at the item in front, for what is not right with it."""
 
@@ -42,33 +36,28 @@ class Halt(Act):
     sign: str = ""
 
 
-@frozen
 class Finish(Act):
     """Sign the run off: it goes into the log, and the page gives way to what follows."""
 
 
-@frozen
 class CopyList(Act):
     """Make a list of one's own from another one and open it."""
 
     key: str
 
 
-@frozen
 class KeepList(Act):
     """Keep a list of one's own, changed."""
 
     list: Checklist
 
 
-@frozen
 class DropList(Act):
     """Take a list of one's own out."""
 
     key: str
 
 
-@frozen
 class PutList(Act):
     """Put a list of one's own back as it was, or away again; what Undo holds after a change of it."""
 

@@ -4,12 +4,14 @@ Each kind of act has one function, in the module of its subject, marked `@does(T
 """
 
 from collections.abc import Callable
+from dataclasses import replace
 from functools import cache
 from importlib import import_module
 from pkgutil import iter_modules
 from typing import Any, TypeVar
 
 from screens.acts import Act, Both
+from screens.acts.outside import Wanted
 from screens.world import World
 
 Do = TypeVar("Do", bound=Callable[[World, Any], World])
@@ -45,4 +47,6 @@ def update(world: World, act: Act) -> World:
         for one in act.acts:
             world = update(world, one)
         return world
+    if isinstance(act, Wanted):
+        return replace(world, out=(*world.out, act))
     return _DOES[type(act)](world, act)

@@ -1,21 +1,9 @@
-"""From page to page, and what is asked of the phone."""
+"""From page to page."""
 
 from collections.abc import Callable
 from dataclasses import replace
 
-from screens.acts import Act, Arrive, Back, Go, Home, Place, Swap, Turn
-from screens.acts.outside import (
-    AllowNotes,
-    HandOn,
-    HandOnFile,
-    PickFile,
-    PutFile,
-    ReadOut,
-    Say,
-    SendFile,
-    Share,
-    Shine,
-)
+from screens.acts import Arrive, Back, Go, Home, Place, Swap, Turn
 from screens.update import does
 from screens.update.entering import left
 from screens.world import HOME, Step, World
@@ -73,18 +61,3 @@ def arrive(world: World, _act: Arrive) -> World:
     """Do what a page needs before it can be read."""
     of = ARRIVALS.get(world.trail[-1].page)
     return world if of is None else of(world)
-
-
-@does(Say)
-@does(Share)
-@does(HandOn)
-@does(HandOnFile)
-@does(ReadOut)
-@does(PickFile)
-@does(PutFile)
-@does(SendFile)
-@does(AllowNotes)
-@does(Shine)
-def outside(world: World, act: Act) -> World:
-    """Leave it to the phone."""
-    return replace(world, out=(*world.out, act))
