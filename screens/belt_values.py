@@ -119,7 +119,8 @@ def _foot(world: World, key: str, step: Step | None) -> Foot:
     if entry is not None and step is not None and key == step.keys[0]:
         entry = replace(entry, label=step.title)
     if entry is None:
-        return Foot(main=Button(_("NEXT: {title}").format(title=label_of(key)), Ask(key)))
+        label = label_of(key)
+        return Foot(main=Button(_("Next: {title}").format(title=label[0].lower() + label[1:]), Ask(key)))
     on = (Done(), Arrive())
     there = value_of(world, key) is not None and not refused_now(world)
     beside: Sequence[Button] = ()
@@ -127,7 +128,7 @@ def _foot(world: World, key: str, step: Step | None) -> Foot:
         skipped = [*world.args.get("skipped", ()), key]
         beside = (Button(_("Don't know"), Both((Turn({"skipped": skipped}), *on))),)
     return Foot(
-        main=Button(_("NEXT"), Both(on) if there else None, _("Type a value first.")),
+        main=Button(_("Next"), Both(on) if there else None, _("Type a value first.")),
         beside=tuple(beside),
         entry=entry,
     )

@@ -20,7 +20,7 @@ def trouble_page(problem: Exception) -> Page:
     return Page(
         title=_("The data cannot be opened"),
         blocks=(Words(key="why", text=sentence(problem), role="lead"),),
-        foot=Foot(main=Button(_("TRY AGAIN"), TryAgain())),
+        foot=Foot(main=Button(_("Try again"), TryAgain())),
         places=False,
     )
 

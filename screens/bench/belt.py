@@ -53,7 +53,7 @@ def _foot(way: Measure, foot: Foot) -> Foot:
     """Return the foot; what is read below takes the room of the keypad."""
     if not (way.world.args.get("open_ways") or way.world.args.get("open_around")):
         return foot
-    return Foot(main=Button(_("TYPE A PULL"), Turn({"open_ways": None, "open_around": None})))
+    return Foot(main=Button(_("Type a pull"), Turn({"open_ways": None, "open_around": None})))
 
 
 def _tools(way: Measure) -> tuple[Button, ...]:

@@ -61,15 +61,15 @@ class Measure(Measuring):
         """Return the entry, and the bar that goes on or saves."""
         ahead, here = self.next_field(), self.asked.key in self.values
         if here and ahead is not None:
-            text = _("NEXT: {label}").format(label=ahead.label.upper())
+            text = _("Next: {label}").format(label=ahead.label.lower())
             return Foot(main=Button(text, Turn({"_at": ahead.key})), entry=self.entry)
         return Foot(main=self.save_bar(), entry=self.entry)
 
     def save_bar(self) -> Button:
         """Return the bar that saves, or keeps the board first."""
         if self.world.is_scratch and self.reading is not None and self.reading.known:
-            return Button(_("KEEP THIS BOARD"), KEEP_THIS_BOARD)
-        return Button(_("SAVE"), self.save() if self.asked.key in self.values else None, self.why_not())
+            return Button(_("Keep this board"), KEEP_THIS_BOARD)
+        return Button(_("Save"), self.save() if self.asked.key in self.values else None, self.why_not())
 
     def why_not(self) -> str:
         """Return why nothing can be saved."""

@@ -243,11 +243,11 @@ class Pluck(Measure):
             return Foot(main=self.save_bar(), entry=self.entry)
         listening = bool(self.world.args.get("_listening"))
         record = (
-            Button(_("LISTENING"), None, _("Pluck now, once."), icon="microphone")
+            Button(_("Listening"), None, _("Pluck now, once."), icon="microphone")
             if listening
-            else Button(_("RECORD A PLUCK"), Listen(), icon="microphone")
+            else Button(_("Record a pluck"), Listen(), icon="microphone")
         )
-        return Foot(main=record, beside=(Button(_("SAVE"), self.save(), self.why_not()),))
+        return Foot(main=record, beside=(Button(_("Save"), self.save(), self.why_not()),))
 
     def why_not(self) -> str:
         """Return why nothing can be saved."""

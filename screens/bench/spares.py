@@ -23,7 +23,7 @@ def spares_page(world: World) -> Page:
     return Page(
         title=_("Tools and spares"),
         blocks=tuple(blocks(world, needs)),
-        foot=Foot(main=Button(_("SHARE THE LIST"), Share(_title(world), as_text(world, needs)))),
+        foot=Foot(main=Button(_("Share the list"), Share(_title(world), as_text(world, needs)))),
     )
 
 

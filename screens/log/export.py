@@ -26,7 +26,7 @@ def export_page(world: World) -> Page:
     return Page(
         title=_("Build sheet"),
         blocks=tuple(_blocks(world)),
-        foot=Foot(main=Button(_("SHARE THE BUILD SHEET"), Copy("share"))),
+        foot=Foot(main=Button(_("Share the build sheet"), Copy("share"))),
     )
 
 

@@ -39,7 +39,7 @@ def note_page(world: World) -> Page:
     return Page(
         title=_("Add to the log") if fresh else _("Correct the entry"),
         blocks=tuple(_blocks(world, fresh=fresh)),
-        foot=Foot(main=Button(_("SAVE"), act, why)),
+        foot=Foot(main=Button(_("Save"), act, why)),
         places=False,
     )
 

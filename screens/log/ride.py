@@ -55,7 +55,7 @@ EXAMPLES: tuple[dict[str, str], ...] = ({}, {"_field": ""})
 def ride_page(world: World) -> Page:
     """Return what a new ride will say, or what ride `number` says, corrected."""
     form = _Form(world)
-    text = _("SAVE THE CORRECTION") if form.record else _("SAVE THE RIDE")
+    text = _("Save the correction") if form.record else _("Save the ride")
     why = form.problem
     return Page(
         title=_("Correct the ride") if form.record else _("Add a ride"),

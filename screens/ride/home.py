@@ -182,7 +182,7 @@ def _riding(world: World) -> bool:
 def _foot(world: World) -> Foot:
     """Return the one great bar before a ride, and what is wanted beside it."""
     if out_of_use(world) is not None:
-        return Foot(main=Button(_("Pack out of use: what to do"), Go("ride.pack_signs")))
+        return Foot(main=Button(_("PACK OUT OF USE:\nwhat to do"), Go("ride.pack_signs")))
     before = world.checklist("before_ride")
     size = size_text(len(before.items), before.seconds)
     main = Button(_("BEFORE A RIDE\n{size}").format(size=size), Go("ride.run", {"list": "before_ride"}))

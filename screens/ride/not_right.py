@@ -71,8 +71,8 @@ def _foot(of: Checklist, item: Item, sign: str, note: str) -> Foot:
     """Return the ways on: where the run ends, no great bar says that all is well."""
     why = _("Tap a sign first.") if item.signs else _("Write a few words first.")
     again = Button(_("FIXED: CHECK IT AGAIN"), Back())
-    stop = Button(of.halt, Both((Back(), Halt(note, sign))) if note else None, why, bad=True)
+    stop = Button(of.halt.upper(), Both((Back(), Halt(note, sign))) if note else None, why, bad=True)
     if item.stops(sign):
         return Foot(beside=(again, stop), tall=True)
     noted = Both((Back(), Answer(NOTED, note=note, sign=sign))) if note else None
-    return Foot(main=again, beside=(stop, Button(_("Note it and go on"), noted, why)), tall=True)
+    return Foot(main=again, beside=(stop, Button(_("NOTE IT AND GO ON"), noted, why)), tall=True)

@@ -240,7 +240,7 @@ def _choice(world: World, key: str, item: Item) -> Choice:
 
 
 def broken(session: Session) -> Page:
-    """Return where the run was broken off: go on, or begin again; the better one is the main one."""
+    """Return where the run was broken off: go on there, or begin again."""
     run = session.under_way
     where = broke_off(run.place, len(run.order), session.minutes_away())
     at = (
@@ -250,8 +250,7 @@ def broken(session: Session) -> Page:
     )
     size = size_text(len(run.order), session.of.seconds)
     more = _("{at} All in all {size}. What was answered is kept.").format(at=at, size=size)
-    on, again = Button(_("Go on"), Rerun(again=False)), Button(_("Start again"), Rerun(again=True))
-    stale = session.age == "stale"
+    on, again = Button(_("GO ON"), Rerun(again=False)), Button(_("START AGAIN"), Rerun(again=True))
     return Page(
         title=session.of.title,
         blocks=(
@@ -259,7 +258,7 @@ def broken(session: Session) -> Page:
             Words(key="action", text=where, role="title"),
             Words(key="wanted", text=more, role="lead"),
         ),
-        foot=Foot(main=again if stale else on, beside=(on if stale else again,), tall=True),
+        foot=Foot(main=on, beside=(again,), tall=True),
         places=False,
         awake=True,
         card="broken",

@@ -62,7 +62,7 @@ def _logged(world: World, title: str) -> Page:
     foot = Foot(beside=(close,), tall=True) if stopped else Foot(main=close, tall=True)
     if world.args.get("about_pack"):
         signs = Go("ride.pack_signs")
-        foot = Foot(main=Button(_("Take the pack out of use"), signs), beside=(close,), tall=True)
+        foot = Foot(main=Button(_("TAKE THE PACK OUT OF USE"), signs), beside=(close,), tall=True)
     notes = () if stopped else check.notes
     return Page(
         title=title,
@@ -163,19 +163,19 @@ def _due(world: World, session: Session) -> Iterator[Line]:
 
 
 def _foot(world: World, back: Act, *, fit: bool) -> Foot:
-    one_back = Button(_("Back one"), back)
+    one_back = Button(_("BACK ONE"), back)
     stops = due_stops(world, world.checklist(world.args["list"]))
     if pack_held(world):
         return Foot(
-            main=Button(_("Pack out of use: what to do"), Go("ride.pack_signs")),
+            main=Button(_("PACK OUT OF USE:\nwhat to do"), Go("ride.pack_signs")),
             beside=(one_back, Button(_("FINISH: NOT RIDING"), Finish())),
         )
     if stops:
         first = stops[0]
         name = due_name(first, world.saved.sides)
         return Foot(
-            main=Button(_("{check}\ndue now: do it first").format(check=name), due_act(first)),
-            beside=(one_back, Button(_("Put it off"), later_act(first))),
+            main=Button(_("{check}\ndue now: do it first").format(check=name.upper()), due_act(first)),
+            beside=(one_back, Button(_("PUT IT OFF"), later_act(first))),
             tall=True,
         )
     if not fit:

@@ -93,10 +93,10 @@ def crown(check: Check) -> Verdict:
 def main_bar(check: Check) -> Button:
     """Return the main bar: a belt outside its window is adjusted and measured again."""
     if check.world.is_scratch:
-        return Button(_("KEEP THIS BOARD"), KEEP_THIS_BOARD)
+        return Button(_("Keep this board"), KEEP_THIS_BOARD)
     if check.wrong and check.can_save:
-        return Button(_("ADJUST, MEASURE AGAIN"), check.record(Turn({"_moved": check.told.move})))
-    return Button(_save_text(check, "").upper(), check.save(), _("Type what the scale reads."))
+        return Button(_("Adjust, measure again"), check.record(Turn({"_moved": check.told.move})))
+    return Button(_save_text(check, ""), check.save(), _("Type what the scale reads."))
 
 
 def _save_text(check: Check, how: str) -> str:

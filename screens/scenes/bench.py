@@ -116,7 +116,7 @@ SCENES = (
     scene("bench-weight", "bench.belt", *WAYS, "A known weight", *typed("1", "1.3")),
     scene("bench-motor-pull", "bench.motor", *MOTOR),
     scene("bench-motor-pulled", "bench.motor", *MOTOR, "=20"),
-    scene("bench-motor-saved", "bench.saved", *MOTOR, "=20", "SAVE"),
+    scene("bench-motor-saved", "bench.saved", *MOTOR, "=20", "Save"),
     scene("bench-sound", "bench.sound", *SOUND),
     scene("bench-sound-heard", "bench.sound", *SOUND, heard(pluck(362.0), pluck(365.0), pluck(364.0))),
     scene("bench-sound-clipped", "bench.sound", *SOUND, heard(pluck(362.0, loud=3.0))),

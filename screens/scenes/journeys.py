@@ -43,8 +43,8 @@ JOURNEYS = {
     ),
     "belt": (
         Step("ride.tension", ("A belt",)),
-        Step("ride.tension", _filled("280-5M-15", "16", after="NEXT", last="NEXT")),
-        Step("ride.tension", _filled("40", "170", "45", after="NEXT", last="NEXT")),
+        Step("ride.tension", _filled("280-5M-15", "16", after="Next", last="Next")),
+        Step("ride.tension", _filled("40", "170", "45", after="Next", last="Next")),
         Step("ride.tension", ("=0.92",)),
     ),
     "flight": (
@@ -59,7 +59,7 @@ JOURNEYS = {
     "before": (
         Step("ride.run", ("Before a ride",)),
         Step("ride.not_right", ("FLAT, DRY, NO SMELL", "NOT RIGHT")),
-        Step("ride.run_over", ("Wobbles", "Stop: not riding")),
+        Step("ride.run_over", ("Wobbles", "STOP: NOT RIDING")),
     ),
     "pulleys": (
         Step("numbers", ("Numbers", "Top speed you want", *_filled("35", "12"))),

@@ -32,7 +32,7 @@ def code_page(world: World) -> Page:
             Words(key="where", text=_("On that phone, paste it under Files and copies.")),
             Words(key="close", text=_("Hold it close, upright, with the screen bright.")),
         ),
-        foot=Foot(main=Button(_("SHARE IT AS TEXT"), Share(name, line))),
+        foot=Foot(main=Button(_("Share it as text"), Share(name, line))),
     )
 
 

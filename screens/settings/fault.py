@@ -29,7 +29,7 @@ def fault_page(world: World) -> Page:
         ),
         foot=Foot(
             main=Button(
-                _("SHARE THE RECORD"),
+                _("Share the record"),
                 Share(_("Record of a fault"), record) if record else None,
                 _("There is none."),
             ),

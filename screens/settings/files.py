@@ -24,7 +24,7 @@ def files_page(world: World) -> Page:
     if look is None:
         return Page(title=_("Files and copies"), blocks=tuple(_ways(world)))
     seen = _arriving(look) if isinstance(look, Arrival) else _copy(look)
-    main = _("TAKE IT IN") if isinstance(look, Arrival) else _("BRING IT BACK")
+    main = _("Take it in") if isinstance(look, Arrival) else _("Bring it back")
     return Page(
         title=_("What it would change"),
         crown=seen[0],

@@ -29,7 +29,7 @@ def item_page(world: World) -> Page:
     return Page(
         title=_("Change the item") if key else _("Add an item"),
         blocks=tuple(_fields(world, of)),
-        foot=Foot(main=Button(_("SAVE"), save, why)),
+        foot=Foot(main=Button(_("Save"), save, why)),
         places=False,
     )
 

@@ -31,7 +31,7 @@ def list_page(world: World) -> Page:
     return Page(
         title=of.title,
         blocks=tuple(_list(world, of)),
-        foot=Foot(main=Button(_("RUN THIS LIST"), Go("ride.run", {"list": key}))),
+        foot=Foot(main=Button(_("Run this list"), Go("ride.run", {"list": key}))),
         places=False,
     )
 

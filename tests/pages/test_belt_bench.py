@@ -55,7 +55,7 @@ def test_four_wheel_positions(bench: Reader) -> None:
     for number, pull in enumerate(("0.92", "0.98", "0.9", "0.95"), start=1):
         assert bench.page.foot.entry.label == f"Place {number}"
         bench.type(pull)
-        bench.tap("NEXT" if number < 4 else "SAVE")
+        bench.tap("Next" if number < 4 else "Save")
     assert bench.page.title == "Tension saved"
     body = last(bench)
     assert body.method == "scale"
@@ -75,7 +75,7 @@ def test_one_low_place_round_the_wheel_proves_nothing(bench: Reader) -> None:
         assert bench.shows(f"{number} of 4 places so far") is (number < 4)
         assert ("move" in bench) is (number == 4)
         if number < 4:
-            bench.tap("NEXT")
+            bench.tap("Next")
     assert bench.shows("away from the wheel")
 
 
@@ -93,7 +93,7 @@ def test_a_single_place_can_be_saved_so(bench: Reader) -> None:
 
 def test_half_filled_places_are_kept_over_a_restart(bench: Reader) -> None:
     bench.type("0.92")
-    bench.tap("NEXT")
+    bench.tap("Next")
     bench.type("0.9")
     bench.restart(minutes=5)
     assert bench.page.title == "Left belt"
@@ -113,7 +113,7 @@ def test_a_unit_other_than_the_scales_is_kept(bench: Reader) -> None:
     tension = bench["tension"].text
     bench.restart(minutes=1)
     assert bench["tension"].text == tension
-    bench.tap("SAVE")
+    bench.tap("Save")
     assert last(bench).pull == pytest.approx(KILOGRAM)
 
 
@@ -124,10 +124,10 @@ def test_several_pulls_can_be_saved_from_two_on(bench: Reader) -> None:
         bench.type(text)
         bench.enter()
     bench.type("2.3")
-    assert bench.page.foot.main.text == "SAVE"
+    assert bench.page.foot.main.text == "Save"
     assert bench["tension"].text
     assert [bar.text for bar in bench.page.foot.beside] == ["Another depth"]
-    bench.tap("SAVE")
+    bench.tap("Save")
     assert last(bench).method == "pulls"
     assert len(last(bench).pulls) == 2
 
@@ -145,7 +145,7 @@ def test_another_depth_asks_for_its_pull_as_well(bench: Reader) -> None:
     bench.type("3.35")
     bench.tap("All figures")
     assert bench["zero"].label == "Add to every depth read"
-    bench.tap("SAVE")
+    bench.tap("Save")
     assert len(last(bench).pulls) == 3
 
 
@@ -155,7 +155,7 @@ def test_pulling_the_motor_is_set_and_not_verified(bench: Reader) -> None:
     assert bench.shows("Two people, power off.")
     assert bench["hazard"].word == "caution"
     bench.type("20")
-    bench.tap("SAVE")
+    bench.tap("Save")
     assert last(bench).verified is False
     assert bench.shows("Set, not verified.")
 
@@ -164,7 +164,7 @@ def test_plucks_their_median_and_the_calibration(bench: Reader) -> None:
     pull_all(bench, "0.9", "0.9", "0.9", "0.9")
     bench.open("bench.sound", side="left")
     for found in (pluck(362.0), pluck(366.0), None, pluck(364.0)):
-        bench.tap("RECORD A PLUCK")
+        bench.tap("Record a pluck")
         assert bench.page.foot.main.act is None
         bench.act(Heard(found, "" if found is not None else NONE_HERE))
         if found is None:
@@ -180,7 +180,7 @@ def test_plucks_their_median_and_the_calibration(bench: Reader) -> None:
     bench.tap("Set this pitch against that pull")
     assert bench.page.crown.word == "JUST RIGHT"
     assert bench.page.crown.form == RIGHT
-    bench.tap("SAVE")
+    bench.tap("Save")
     assert last(bench).calibrated
     assert last(bench).pitch == pytest.approx(364.0, abs=0.3)
     assert bench.name == "bench.saved"
@@ -192,7 +192,7 @@ def test_a_bad_recording_says_what_to_do(bench: Reader) -> None:
         (pluck(362.0, loud=3.0), "Too loud"),
         (pluck(900.0), "Not where this belt can sound"),
     ):
-        bench.tap("RECORD A PLUCK")
+        bench.tap("Record a pluck")
         bench.act(Heard(found))
         assert bench.shows(said)
     assert bench.page.foot.beside[0].act is None
@@ -201,11 +201,11 @@ def test_a_bad_recording_says_what_to_do(bench: Reader) -> None:
 
 def test_a_pluck_that_comes_too_late_is_dropped(bench: Reader) -> None:
     bench.open("bench.sound", side="left")
-    bench.tap("RECORD A PLUCK")
+    bench.tap("Record a pluck")
     bench.act(Go("bench.wear"))
     bench.act(Heard(pluck(362.0)))
     bench.back()
-    assert bench.page.foot.main.text == "RECORD A PLUCK"
+    assert bench.page.foot.main.text == "Record a pluck"
     assert "plucks" not in bench
 
 
@@ -213,7 +213,7 @@ def test_a_pitch_of_another_meter(bench: Reader) -> None:
     bench.open("bench.sound", side="left")
     bench.tap("Type the pitch of a tuner")
     bench.type("358")
-    bench.tap("SAVE")
+    bench.tap("Save")
     assert last(bench).pitch == 358.0
 
 
@@ -248,7 +248,7 @@ def read_two_ways(bench: Reader, motor: str) -> None:
     assert "together" not in bench
     bench.tap("Pull the motor")
     bench.type(motor)
-    bench.tap("SAVE")
+    bench.tap("Save")
     bench.tap("Finish")
 
 
@@ -266,7 +266,7 @@ def test_the_second_way_is_set_beside_the_first_where_it_was_saved(bench: Reader
     assert "together" not in bench
     bench.open("bench.motor", side="left")
     bench.type("19")
-    bench.tap("SAVE")
+    bench.tap("Save")
     bench.tap("Save what both tell")
     assert last(bench).method == "together"
     assert bench.shows("two ways")
@@ -340,7 +340,7 @@ def test_the_other_belt_is_one_tap_away(bench: Reader) -> None:
     other_way(bench, "Pull the motor")
     assert bench.page.title == "Pull the motor, RIGHT"
     bench.type("19")
-    bench.tap("SAVE")
+    bench.tap("Save")
     assert last(bench).belt == "right"
     bench.tap("The left belt")
     assert bench.page.title == "Left belt"

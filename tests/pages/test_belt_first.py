@@ -14,7 +14,7 @@ def test_the_answer_is_the_one_of_a_saved_board_and_says_that_it_is_rough(
     bare.open("ride.tension")
     for value in VALUES:
         bare.type(value)
-        bare.tap("NEXT")
+        bare.tap("Next")
     saved = pages.open("ride.tension").page.crown
     # Towpath 36 has 36 V and brakes with less than it drives with: what stands in is what is so.
     assert bare.page.crown == saved
@@ -36,9 +36,9 @@ def test_with_all_values_and_no_board_the_board_is_kept_first(bare: Reader) -> N
     bare.open("ride.tension")
     for value in VALUES:
         bare.type(value)
-        bare.tap("NEXT")
+        bare.tap("Next")
     bare.type("0.92")
-    assert bare.page.foot.main.text == "KEEP THIS BOARD"
+    assert bare.page.foot.main.text == "Keep this board"
     bare.open("bench.belt")
     bare.type("0.92")
     bare.enter()
@@ -53,7 +53,7 @@ def test_who_does_not_know_the_motor_still_gets_what_is_known(bare: Reader) -> N
     bare.open("ride.tension")
     for value in VALUES[:3]:
         bare.type(value)
-        bare.tap("NEXT")
+        bare.tap("Next")
     bare.tap("Don't know")
     bare.tap("Don't know")
     # sdpsi-2017 table 9, p. T-30: HTD 5M of 15 mm at least 12.0 lbf, 53.4 N.
@@ -72,14 +72,14 @@ def test_who_does_not_know_the_motor_still_gets_what_is_known(bare: Reader) -> N
 def test_teeth_alone_are_asked_on_for_profile_and_width(bare: Reader) -> None:
     bare.open("bench.belt")
     bare.type("56")
-    bare.tap("NEXT")
+    bare.tap("Next")
     assert bare.page.foot.entry.key == "drive.profile"
     bare.tap("HTD 5M")
-    bare.tap("NEXT")
+    bare.tap("Next")
     assert bare.page.foot.entry.key == "drive.belt_width"
     assert bare.shows("1 of 6")
     bare.type("15")
-    bare.tap("NEXT")
+    bare.tap("Next")
     assert bare.page.foot.entry.key == "drive.motor_teeth"
     assert bare.shows("2 of 6: Motor pulley")
 
@@ -89,7 +89,7 @@ def test_back_and_a_restart_lose_no_value(bare: Reader) -> None:
     bare.type("280-5M-15")
     bare.back()
     assert bare.shows("Belt profile")
-    bare.tap("NEXT: Motor pulley")
+    bare.tap("Next: motor pulley")
     bare.type("16")
     bare.restart(hours=1)
     assert bare.page.foot.entry.key == "drive.wheel_teeth"
@@ -109,10 +109,10 @@ def test_a_value_can_be_changed_afterwards(bare: Reader) -> None:
     bare.open("ride.tension")
     for value in VALUES:
         bare.type(value)
-        bare.tap("NEXT")
+        bare.tap("Next")
     before = bare.page.crown.text
     bare.tap("Values of this belt")
     bare.tap("Motor current, drive, per motor")
     bare.type("60")
-    bare.tap("NEXT")
+    bare.tap("Next")
     assert bare.page.crown.text != before

@@ -30,7 +30,7 @@ def test_what_a_camera_read_is_pasted_and_is_the_same_board(pages: Reader, other
     other.act(Write(PASTED, code_line(pages.world.saved)))
     other.tap("Look into this text")
     assert other.page.crown.word == "Adds Towpath 36"
-    other.tap("TAKE IT IN")
+    other.tap("Take it in")
     assert other.world.saved == pages.world.saved
 
 

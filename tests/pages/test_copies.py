@@ -47,7 +47,7 @@ def test_the_build_sheet_is_written_as_text_and_with_pictures_and_the_log_as_a_t
 
 
 def test_the_sheet_is_handed_on_and_can_be_read_here(used: Reader) -> None:
-    used.tap("SHARE THE BUILD SHEET")
+    used.tap("Share the build sheet")
     (shared,) = used.out
     assert isinstance(shared, Share)
     assert shared.title == "Build sheet: Towpath 36"

@@ -43,7 +43,7 @@ def test_a_board_goes_to_another_phone_with_its_log(reader, other):
     assert other.page.crown.word == "Adds Towpath 36"
     assert other["entries"].value == "1"
     assert other.store.boards() == []
-    other.tap("TAKE IT IN")
+    other.tap("Take it in")
     assert other.world.saved == reader.world.saved
     assert [record.body.distance for record in other.records("ride")] == [4200.0]
     assert other.shows("Towpath 36 is here, with 1 entries of its log.")
@@ -74,7 +74,7 @@ def test_on_a_clash_the_page_says_that_both_are_kept(reader):
     reader.tap("Look into this text")
     assert reader.shows("Both are kept.")
     assert reader["differs"].value == "1"
-    reader.tap("TAKE IT IN")
+    reader.tap("Take it in")
     assert {"Towpath 36", "Towpath 36 (2)"} < {board.name for board in read_back.boards(reader.store)}
     assert reader.world.saved.drive.motor_teeth.si == 13.0
 
@@ -86,7 +86,7 @@ def test_everything_is_copied_and_brought_back(reader, other):
     other.act(Write(PATH, str(path)))
     other.tap("Look into this file")
     assert other["boards"].value == "4"
-    other.tap("BRING IT BACK")
+    other.tap("Bring it back")
     assert other.shows("What was here before is kept as before-")
     assert len(other.store.boards()) == 4
     assert other.world.saved.name == "Towpath 36"
@@ -99,7 +99,7 @@ def test_a_weekly_copy_is_offered(reader):
     reader.store.append(reader.world.saved.id, Ride())
     reader.tap("Copy of 2026-11-25")
     assert reader.page.crown.word == "Takes the place of everything"
-    reader.tap("BRING IT BACK")
+    reader.tap("Bring it back")
     assert reader.records("ride") == []
 
 

@@ -80,7 +80,7 @@ def test_is_a_belt_right(hand: Hand, way: str) -> None:
     hand.tap(way)
     for value in ("280-5M-15", "16", "40", "170", "45"):
         hand.keys(value)
-        hand.tap("NEXT")
+        hand.tap("Next")
     assert hand.pages["verdict"].form == PLAIN
     hand.keys("0.92")
     verdict = hand.pages["verdict"]
@@ -183,7 +183,7 @@ def test_before_a_ride_with_one_fault_to_the_verdict(hand: Hand) -> None:
         if one.key == "mounts":
             hand.tap("NOT RIGHT")
             hand.tap("Line broken")
-            hand.tap("Note it and go on")
+            hand.tap("NOTE IT AND GO ON")
             continue
         hand.tap(one.state.upper())
     assert pages.page.crown.word == "With care"
@@ -196,6 +196,6 @@ def test_before_a_ride_with_a_fault_that_ends_it(hand: Hand) -> None:
     hand.tap("FLAT, DRY, NO SMELL")
     hand.tap("NOT RIGHT")
     hand.tap("Wobbles")
-    hand.tap("Stop: not riding")
+    hand.tap("STOP: NOT RIDING")
     assert hand.pages.page.crown.word == "Do not ride"
     hand.told("pre-ride with a loose wheel, to the verdict", taps=12)

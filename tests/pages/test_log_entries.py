@@ -20,7 +20,7 @@ def add_ride(pages: Reader, way: str = "8.4", *flags: str) -> int:
     pages.type(way)
     for flag in flags:
         pages.tap(flag)
-    pages.tap("SAVE THE RIDE")
+    pages.tap("Save the ride")
     return pages.records("ride")[0].id
 
 
@@ -45,7 +45,7 @@ def test_a_ride_is_entered_in_a_few_keys_with_the_body_that_others_read(pages: R
     pages.tap("Energy used")
     pages.type("92")
     pages.act(Write("ride/new/note", "Head wind"))
-    pages.tap("SAVE THE RIDE")
+    pages.tap("Save the ride")
     said = pages.records("ride")[0].body
     assert said == Ride(distance=pytest.approx(8400.0), energy=pytest.approx(331200.0), note="Head wind")
     assert pages.name != "log.ride"
@@ -88,7 +88,7 @@ def test_a_ride_keeps_what_stood_and_says_what_was_not_used(pages: Reader) -> No
     assert pages.page.foot.main.act is None
     pages.tap("Volts after")
     assert pages["volts_before"].detail == "4100 not used"
-    pages.tap("SAVE THE RIDE")
+    pages.tap("Save the ride")
     body = pages.records("ride")[0].body
     assert (body.distance, body.volts_before) == (12000.0, None)
 
@@ -108,13 +108,13 @@ def test_volts_of_a_check_count_for_a_day_and_can_be_left_out(
             "40.6\u00a0V",
             "from the check",
         )
-    pages.tap("SAVE THE RIDE")
+    pages.tap("Save the ride")
     assert pages.records("ride")[0].body.volts_before == volts
     if volts is not None:
         pages.open("log.ride")
         pages.type("6")
         pages.tap("Leave these volts out")
-        pages.tap("SAVE THE RIDE")
+        pages.tap("Save the ride")
         assert pages.records("ride")[0].body.volts_before is None
 
 
@@ -125,7 +125,7 @@ def test_a_correction_keeps_what_was_and_can_be_taken_back(pages: Reader) -> Non
     pages.tap("Correct it")
     assert pages.typed == "8.44"
     pages.tap("Crash")
-    pages.tap("SAVE THE CORRECTION")
+    pages.tap("Save the correction")
     # What was not touched keeps the digits that are not shown.
     assert pages.store.entry(number).body == Ride(distance=8437.0, energy=331200.0, crash=True)
     pages.tap("Correct it")
@@ -133,7 +133,7 @@ def test_a_correction_keeps_what_was_and_can_be_taken_back(pages: Reader) -> Non
     pages.type("9.1")
     pages.tap("Energy used")
     pages.rub(2)
-    pages.tap("SAVE THE CORRECTION")
+    pages.tap("Save the correction")
     assert pages.store.entry(number).body == Ride(distance=pytest.approx(9100.0), crash=True)
     assert pages.shows("As it was before")
     assert pages.shows("Ride: 8.44\u00a0km")
@@ -152,7 +152,7 @@ def test_a_note_wants_words_and_a_correction_begins_with_them(pages: Reader) -> 
     assert pages.page.foot.main.why == "Write a few words first."
     pages.tap("Repair or work")
     pages.act(Write("note/new", "New bearings"))
-    pages.tap("SAVE")
+    pages.tap("Save")
     assert pages.records("work")[0].body == Work(note="New bearings")
     number = pages.records("work")[0].id
     pages.open("log.entry", number=number)
@@ -161,7 +161,7 @@ def test_a_note_wants_words_and_a_correction_begins_with_them(pages: Reader) -> 
     pages.act(Write(f"note/{number}", ""))
     assert pages[f"note/{number}"].text == ""
     pages.act(Write(f"note/{number}", "New bearings, front"))
-    pages.tap("SAVE")
+    pages.tap("Save")
     assert pages.store.entry(number).body == Work(note="New bearings, front")
 
 
@@ -169,7 +169,7 @@ def test_a_new_belt_begins_its_rechecks(pages: Reader) -> None:
     pages.open("log.note")
     pages.tap("New belt")
     pages.tap("Right belt")
-    pages.tap("SAVE")
+    pages.tap("Save")
     assert pages.records("belt_fitted")[0].body == BeltFitted(belt="right")
     add_ride(pages)
     assert due(pages) == [("belt_first", "both"), ("joints_first", "")]

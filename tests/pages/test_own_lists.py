@@ -32,14 +32,14 @@ def test_a_copy_is_changed_and_ours_stays(copied: Reader) -> None:
     assert copied.page.foot.main.act is None
     copied.act(Write(f"list/{KEY}//action", "Look at the lights"))
     copied.act(Write(f"list/{KEY}//good", "Both lit"))
-    copied.tap("SAVE")
+    copied.tap("Save")
     items = copied.world.own_lists()[KEY].items
     assert (items[-1].action, items[-1].state, len(items)) == ("Look at the lights", "Both lit", count)
     assert len(checklist("before_ride").items) == count
     copied.tap("Look at the lights")
     copied.tap("Move up")
     assert copied.world.own_lists()[KEY].items[-2].action == "Look at the lights"
-    copied.tap("RUN THIS LIST")
+    copied.tap("Run this list")
     assert copied.page.title == "Before a ride, own"
     assert copied["progress"].text.startswith("1 of ")
 
@@ -91,7 +91,7 @@ def test_a_list_that_is_gone_says_so(pages: Reader) -> None:
 
 
 def test_a_run_of_a_copy_counts_for_the_original(copied: Reader) -> None:
-    copied.tap("RUN THIS LIST")
+    copied.tap("Run this list")
     for item in copied.world.checklist(KEY).items:
         if item.ask:
             copied.type("40")

@@ -106,9 +106,9 @@ def test_with_its_pack_out_of_use_ride_leads_to_what_to_do_and_checks_step_back(
     pages.back()
     assert isinstance(pages.page.crown, Notice)
     assert pages.page.crown.word == "danger"
-    assert bars(pages) == ["Pack out of use: what to do"]
+    assert bars(pages) == ["PACK OUT OF USE:"]
     assert {"Before a ride", "After a ride", "Tension check"} <= set(rows(pages))
-    pages.tap("Pack out of use: what to do")
+    pages.tap("PACK OUT OF USE:\nwhat to do")
     pages.tap("Another pack is in the board")
     pages.tap("Put into use again")
     pages.back()
@@ -121,7 +121,7 @@ def test_what_ended_a_ride_stays_in_sight_until_it_is_found_right(pages: Reader)
     right_until(pages, "wheels")
     pages.tap("NOT RIGHT")
     pages.tap("Wobbles")
-    pages.tap("Stop: not riding")
+    pages.tap("STOP: NOT RIDING")
     pages.tap("CLOSE")
     home(pages)
     crown = pages.page.crown
@@ -133,7 +133,7 @@ def test_what_ended_a_ride_stays_in_sight_until_it_is_found_right(pages: Reader)
     assert pages.shows("Last time: Wobbles")
     right(pages)
     pages.restart(minutes=15)
-    pages.tap("Start again")
+    pages.tap("START AGAIN")
     home(pages)
     assert pages.page.crown is None
 
@@ -179,7 +179,7 @@ def test_a_check_that_is_put_off_is_named_with_its_reason(pages: Reader) -> None
     home(pages)
     begin(pages)
     right_until(pages, "")
-    put_off = next(bar for bar in pages.page.foot.beside if bar.text == "Put it off")
+    put_off = next(bar for bar in pages.page.foot.beside if bar.text == "PUT IT OFF")
     assert put_off.act.page == "log.snooze"
     pages.act(
         Record(Snooze(rule="water", name="Check after water", reason="Only the deck was wet", stop=True))
@@ -280,7 +280,7 @@ def test_a_pack_can_be_taken_out_and_a_check_can_end_a_ride_without_a_board(bare
     right_until(bare, "wheels")
     bare.tap("NOT RIGHT")
     bare.tap("Wobbles")
-    bare.tap("Stop: not riding")
+    bare.tap("STOP: NOT RIDING")
     bare.tap("CLOSE")
     assert bare.page.crown.word == "Do not ride"
     assert "Pack hot or swollen?" in rows(bare)

@@ -93,14 +93,14 @@ def test_a_failed_stop_item_has_no_way_on_and_ends_in_not_riding(pages: Reader) 
     assert isinstance(pages.page.crown, Notice)
     assert pages.page.crown.word == "warning"
     assert pages.page.foot.main is None
-    assert not pages.shows("Note it and go on")
+    assert not pages.shows("NOTE IT AND GO ON")
     stop = pages.page.foot.beside[-1]
-    assert (stop.text, stop.act, stop.why) == ("Stop: not riding", None, "Tap a sign first.")
+    assert (stop.text, stop.act, stop.why) == ("STOP: NOT RIDING", None, "Tap a sign first.")
     pages.tap("FIXED: CHECK IT AGAIN")
     assert (pages.name, item(pages)) == ("ride.run", "wheels")
     pages.tap("NOT RIGHT")
     pages.tap("Wobbles")
-    pages.tap("Stop: not riding")
+    pages.tap("STOP: NOT RIDING")
     assert pages.name == "ride.run_over"
     assert (pages.page.crown.word, pages.page.crown.form) == ("Do not ride", WRONG)
     assert "Wobbles" in pages.page.crown.text
@@ -121,7 +121,7 @@ def test_what_ended_a_ride_comes_first_until_it_is_right_however_many_runs_break
     right_until(pages, "brake")
     pages.tap("NOT RIGHT")
     pages.tap("Weak")
-    pages.tap("Stop: not riding")
+    pages.tap("STOP: NOT RIDING")
     pages.tap("CLOSE")
     # A later run that ends at another item does not hide the brake.
     begin(pages)
@@ -131,7 +131,7 @@ def test_what_ended_a_ride_comes_first_until_it_is_right_however_many_runs_break
     assert (pages.name, item(pages)) == ("ride.run", "wheels")
     pages.tap("NOT RIGHT")
     pages.tap("Wobbles")
-    pages.tap("Stop: not riding")
+    pages.tap("STOP: NOT RIDING")
     pages.tap("CLOSE")
     begin(pages)
     assert {item(pages), pages.world.session("before_ride").under_way.order[1]} == {"brake", "wheels"}
@@ -184,7 +184,7 @@ def test_another_item_can_be_noted_and_the_sign_off_says_so(pages: Reader) -> No
     pages.tap("NOT RIGHT")
     assert pages.page.crown is None
     pages.tap("Line broken")
-    pages.tap("Note it and go on")
+    pages.tap("NOTE IT AND GO ON")
     assert item(pages) == "charge"
     right_until(pages, "")
     crown = pages.page.crown
@@ -199,15 +199,15 @@ def test_a_stop_sign_on_another_item_leaves_no_way_on(pages: Reader, sign: str) 
     begin(pages)
     right_until(pages, "mounts")
     pages.tap("NOT RIGHT")
-    assert pages.shows("Note it and go on")
+    assert pages.shows("NOTE IT AND GO ON")
     assert pages.page.crown is None
     pages.tap(sign)
     assert pages.page.crown.word == "warning"
-    assert not pages.shows("Note it and go on")
+    assert not pages.shows("NOTE IT AND GO ON")
     pages.tap("Line broken")
-    assert pages.shows("Note it and go on")
+    assert pages.shows("NOTE IT AND GO ON")
     pages.tap(sign)
-    pages.tap("Stop: not riding")
+    pages.tap("STOP: NOT RIDING")
     assert (last_check(pages).verdict, last_check(pages).reason) == ("stopped", sign)
 
 
@@ -218,7 +218,7 @@ def test_words_of_ones_own_are_enough_and_outlive_a_restart(pages: Reader) -> No
     pages.act(Write("note/before_ride/rider", "Strap torn"))
     pages.restart(minutes=2)
     assert pages.page.foot.beside[-1].act is not None
-    pages.tap("Note it and go on")
+    pages.tap("NOTE IT AND GO ON")
     right_until(pages, "")
     assert "Strap torn" in pages.page.crown.text
     assert pages.world.typed.get("note/before_ride/rider") is None
@@ -245,14 +245,15 @@ def test_back_goes_one_level_and_takes_nothing_away(pages: Reader) -> None:
     assert pages.name == "ride"
     begin(pages)
     assert pages.shows("You stopped at 2 of 9, just now.")
-    pages.tap("Go on")
+    pages.tap("GO ON")
     assert item(pages) == "wheels"
     pages.tap("Back one")
     assert item(pages) == "pack"
 
 
 @pytest.mark.parametrize(
-    ("minutes", "first", "at"), [(5, "Go on", "wheels"), (15, "Start again", "pack"), (40, "", "pack")]
+    ("minutes", "first", "at"),
+    [(5, "GO ON", "wheels"), (15, "GO ON", "wheels"), (15, "START AGAIN", "pack"), (40, "", "pack")],
 )
 def test_a_broken_off_check_goes_on_begins_again_or_lapses(
     pages: Reader, minutes: int, first: str, at: str
@@ -261,7 +262,7 @@ def test_a_broken_off_check_goes_on_begins_again_or_lapses(
     right(pages)
     pages.restart(minutes=minutes)
     if first:
-        assert pages.page.foot.main.text == first
+        assert pages.page.foot.main.text == "GO ON"
         pages.tap(first)
     else:
         assert last_check(pages).verdict == "not finished"
@@ -287,7 +288,7 @@ def test_a_run_that_lay_open_for_long_is_broken_off_too(
     assert len(pages.records("check")) == logged
     if broken:
         assert pages.shows("You stopped at 2 of 9, 15\u00a0min ago.")
-        assert pages.page.foot.main.text == "Start again"
+        assert pages.page.foot.main.text == "GO ON"
     else:
         assert item(pages) == ("pack" if logged else "trucks")
 
@@ -298,7 +299,7 @@ def test_a_sign_off_that_was_gone_back_from_is_broken_off_after_a_restart(pages:
     pages.back()
     pages.restart(minutes=15)
     assert pages.shows("You stopped at 9 of 9")
-    assert pages.page.foot.main.text == "Start again"
+    assert pages.page.foot.main.text == "GO ON"
 
 
 def test_volts_that_this_pack_cannot_have_are_refused_and_kept(pages: Reader) -> None:
@@ -308,7 +309,7 @@ def test_volts_that_this_pack_cannot_have_are_refused_and_kept(pages: Reader) ->
     assert pages.page.foot.main.act is None
     assert "above this pack's full volts" in pages.page.foot.entry.sentence
     pages.restart(minutes=1)
-    pages.tap("Go on")
+    pages.tap("GO ON")
     assert pages.typed == "58"
     pages.rub(2)
     pages.type("40.2")
@@ -400,7 +401,7 @@ def test_a_run_with_the_pack_out_of_use_never_ends_in_right(out: Reader) -> None
     right_until(out, "")
     assert (out.page.crown.word, out.page.crown.form) == ("Do not ride: pack swollen.", WRONG)
     assert out.page.crown.text == "9 of 9 right."
-    out.tap("Pack out of use: what to do")
+    out.tap("PACK OUT OF USE:\nwhat to do")
     assert out.name == "ride.pack_signs"
     out.back()
     out.tap("FINISH: NOT RIDING")
@@ -494,8 +495,8 @@ def test_a_swollen_pack_that_ends_a_run_leads_to_taking_it_out(pages: Reader) ->
     pages.tap("NOT RIGHT")
     assert pages.page.crown.word == "danger"
     pages.tap("Swollen")
-    pages.tap(PRE.halt)
-    pages.tap("Take the pack out of use")
+    pages.tap(PRE.halt.upper())
+    pages.tap("TAKE THE PACK OUT OF USE")
     pages.tap("Swollen")
     pages.tap("Take this pack out of use")
     assert pages.shows("Out of use: swollen, just now.")
@@ -517,13 +518,13 @@ def ends(pages: Reader) -> Iterator[tuple[str, object]]:
     right_until(pages, "mounts")
     pages.tap("NOT RIGHT")
     pages.tap("Line broken")
-    pages.tap("Note it and go on")
+    pages.tap("NOTE IT AND GO ON")
     right_until(pages, "")
     yield "noted", pages.page
     pages.back()
     pages.tap("NOT RIGHT")
     pages.tap("No lights")
-    pages.tap("Stop: not riding")
+    pages.tap("STOP: NOT RIDING")
     yield "stopped", pages.page
 
 

@@ -37,7 +37,7 @@ def test_what_a_size_lacks_is_one_tap_away(bare: Reader) -> None:
 
 def test_the_list_is_shared_as_a_text(pages: Reader) -> None:
     pages.open("bench.spares")
-    pages.tap("SHARE THE LIST")
+    pages.tap("Share the list")
     (shared,) = pages.out
     assert isinstance(shared, Share)
     assert shared.title == "Tools and spares: Towpath 36"

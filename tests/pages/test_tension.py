@@ -33,7 +33,7 @@ def check(pages: Reader) -> Reader:
 
 def test_both_belts_take_two_taps_besides_the_digits(check: Reader) -> None:
     check.type("0.92")
-    check.tap("SAVE LEFT, GO TO RIGHT")
+    check.tap("Save left, go to right")
     check.type("0.6")
     check.tap("Save right as it is")
     assert check.name == "ride.tension_saved"
@@ -169,7 +169,7 @@ def test_the_check_uses_the_saved_board_and_says_so(pages: Reader) -> None:
 
 def test_outside_the_window_the_main_bar_adjusts_and_measures_again(check: Reader) -> None:
     check.type("0.6")
-    assert check.page.foot.main.text == "ADJUST, MEASURE AGAIN"
+    assert check.page.foot.main.text == "Adjust, measure again"
     check.enter()
     assert check.page.title == "Left belt, 1 of 2"
     assert check.typed == ""
@@ -180,7 +180,7 @@ def test_outside_the_window_the_main_bar_adjusts_and_measures_again(check: Reade
     assert check.shows("+46\u00a0N since last time.")
     check.enter()
     check.type("0.92")
-    check.tap("SAVE RIGHT")
+    check.tap("Save right")
     records = check.records("tension")
     assert [(one.body.belt, one.body.word) for one in records] == [
         ("right", "in window"), ("left", "in window"), ("left", "slack"),
@@ -237,7 +237,7 @@ def test_one_motor_has_one_belt(pages: Reader) -> None:
     pages.open("ride.tension")
     assert pages.page.title == "Tension check"
     pages.type("0.85")
-    pages.tap("SAVE")
+    pages.tap("Save")
     assert len(pages.world.args["ids"]) == 1
 
 
@@ -260,7 +260,7 @@ def test_a_reading_on_the_edge_says_what_the_scale_should_read(check: Reader) ->
     check.type("0.75")
     assert check["verdict"].word == "ON THE EDGE: may be loose"
     assert check["verdict"].text == "Reads 0.75\u00a0kg, aim 0.959, right 0.735 to 1.03."
-    check.tap("SAVE LEFT, GO TO RIGHT")
+    check.tap("Save left, go to right")
     assert check.records("tension")[0].body.word == "on the edge: may be slack"
 
 

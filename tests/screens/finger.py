@@ -139,7 +139,7 @@ def main(folder: Path) -> dict[str, object]:
     front.paper.writing.text = "Belt squeaks"
     before = count("note")
     driver.settle()
-    finger.tap("SAVE")
+    finger.tap("Save")
     told["save"] = count("note") - before
     driver.stop()
     return told

@@ -75,10 +75,10 @@ def test_what_is_written_and_save_stand_above_the_keyboard(app, covered):
     assert paper.keyboard == 380
     assert under(app, UPRIGHT, 380) == []
     assert paper.writing.y >= 380
-    save = app.find("SAVE")
+    save = app.find("Save")
     assert save.y >= 380
     paper.writing.text = "Belt squeaks"
-    app.tap("SAVE")
+    app.tap("Save")
     assert app.app.front.world.last("note") is not None
     covered["is"] = Covered(UPRIGHT)
     app.frame(4, seconds=0.2)
@@ -93,7 +93,7 @@ def test_the_keyboard_goes_only_once_the_finger_is_up(app, covered):
     app.frame(4, seconds=0.2)
     paper = app.app.front.paper
     paper.writing.text = "Belt squeaks"
-    touch = app.touch("SAVE")
+    touch = app.touch("Save")
     assert paper.writing is None
     app.frame(5, seconds=0.2)
     assert paper.keyboard == 380

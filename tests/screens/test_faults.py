@@ -73,7 +73,7 @@ def test_a_fault_that_nobody_took_up_is_told_at_the_next_start(
     assert done.returncode == status, done.stderr
     app = begin(demo=True)
     assert app.front.page.title == "Last time"
-    assert app.shows("SHARE THE RECORD")
+    assert app.shows("Share the record")
     app.tap("Read the record")
     assert app.shows("made for the test")
     app.tap("Go on")

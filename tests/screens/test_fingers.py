@@ -16,7 +16,7 @@ ONE_ACT = {"undo": 1, "back": 1, "bar": 1, "key": "1", "save": 1}
 
 @pytest.mark.skipif(sys.platform != "linux" or not GRAPHICS, reason="libgl1 and libegl1 are not installed")
 def test_one_touch_of_a_phone_is_one_act(tmp_path: Path) -> None:
-    """Undo, Back, a bar, a key of the keypad and SAVE: SDL tells a phone's app of each finger twice over."""
+    """Undo, Back, a bar, a key of the keypad and Save: SDL tells a phone's app of each finger twice over."""
     clean = {
         name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_", "DISPLAY"))
     }

@@ -37,11 +37,11 @@ def test_two_belts_within_reach_of_a_thumb(app: Session) -> None:
     before = app.taps
     app.keys("0.92")
     digits = app.taps - before
-    tap("SAVE LEFT, GO TO RIGHT")
+    tap("Save left, go to right")
     before = app.taps
     app.keys("0.95")
     digits += app.taps - before
-    tap("SAVE RIGHT")
+    tap("Save right")
     assert app.taps - digits <= 6
     assert max(heights) <= 420
     assert all(moved)
@@ -59,7 +59,7 @@ def test_from_an_empty_app_a_finger_finds_out_whether_a_belt_is_right(
     for value in ("280-5M-15", "16", "40", "170", "45"):
         app.keys(value)
         digits += len(value)
-        app.tap("NEXT")
+        app.tap("Next")
     app.keys("0.92")
     digits += len("0.92")
     app.settle()
@@ -75,9 +75,9 @@ def test_a_pluck_is_heard_through_the_microphone(app: Session) -> None:
     app.tap("Other ways")
     app.tap("Pluck and listen")
     app.front.outside.microphone = Ears(pluck(362.0))
-    app.tap("RECORD A PLUCK")
+    app.tap("Record a pluck")
     assert app.shows("Heard 362\u00a0Hz.")
-    app.tap("SAVE")
+    app.tap("Save")
     assert app.state.last("tension").body.pitch == pytest.approx(362.0, abs=0.5)
 
 

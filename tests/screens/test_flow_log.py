@@ -26,7 +26,7 @@ def test_a_ride_is_entered_found_again_and_taken_back(app: Session) -> None:
     app.keys("8.4")
     app.tap("Note")
     app.page.writing.text = "to the lock"
-    app.tap("SAVE THE RIDE")
+    app.tap("Save the ride")
     app.settle()
     assert app.shows("Ride: 8.4\u00a0km")
     app.tap("Search")

@@ -161,7 +161,7 @@ def test_a_fault_that_nobody_took_up_is_told_at_the_next_start_with_the_way_to_s
     as_the_loop(fails)
     app.restart(minutes=1)
     assert app.page.title == "Last time"
-    app.tap("SHARE THE RECORD")
+    app.tap("Share the record")
     ((title, text),) = shared
     assert title == "Record of a fault"
     assert "2026-11-25T09:30:00+01:00" in text

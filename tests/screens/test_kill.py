@@ -74,7 +74,7 @@ def board_value(app: Session) -> None:
 
 
 CASES = (
-    ('app.tap("TENSION CHECK"); app.type("0.92"); app.tap("SAVE LEFT, GO TO RIGHT")', tension),
+    ('app.tap("TENSION CHECK"); app.type("0.92"); app.tap("Save left, go to right")', tension),
     (
         'app.tap("Numbers"); app.tap("Gearing and speed"); app.tap("Wheel diameter"); app.type("97")',
         trial,

@@ -43,12 +43,12 @@ def test_the_app_opens_with_the_reason_and_goes_on_once_it_can(tmp_path: Path, l
     driver = Driver(app)
     driver.settle()
     assert driver.shows("not readable as Deckhand's data")
-    driver.tap("TRY AGAIN")
+    driver.tap("Try again")
     driver.settle()
     assert driver.shows("not readable as Deckhand's data")
     assert file.read_bytes() == left
     file.unlink()
-    driver.tap("TRY AGAIN")
+    driver.tap("Try again")
     driver.settle()
     assert app.problem is None
     assert driver.shows("BEFORE A RIDE")

@@ -1,0 +1,52 @@
+"""What the bars at the foot of each page say: one way of writing for what gloves touch, one for all else."""
+
+from pathlib import Path
+
+import pytest
+
+from logic.log import Ride
+from screens.page import Page
+from tests.pages.reader import Reader
+from tests.pages.states import names, states
+from tests.pages.test_runs import begin, looked_over, right, right_until
+
+GLOVED = ("ride", "ride.run", "ride.not_right", "ride.run_over")
+"""Ride and the checklists: what is done outdoors."""
+
+
+def astray(name: str, page: Page, *, none: bool = False) -> list[str]:
+    """Return the bars that are written the other way. On Ride no board means an indoor choice of boards."""
+    bars = (*page.foot.beside, *((page.foot.main,) if page.foot.main is not None else ()))
+    first = [bar.text.split("\n")[0] for bar in bars]
+    if name in GLOVED and not none:
+        return [text for text in first if text != text.upper()]
+    return [text for text in first if text == text.upper() or not text.lstrip("+ ")[0].isupper()]
+
+
+@pytest.mark.parametrize("name", names())
+def test_bars_for_gloves_are_in_capitals_and_all_others_are_not(name: str, tmp_path: Path) -> None:
+    for what, page in states(name, tmp_path):
+        assert not astray(name, page, none=name == "ride" and "no board" in what), what
+
+
+def test_a_run_that_was_left_goes_on_by_its_main_bar(pages: Reader) -> None:
+    begin(pages)
+    right(pages)
+    pages.back()
+    begin(pages)
+    assert not astray(pages.name, pages.page)
+    assert pages.page.foot.main is not None
+    assert (pages.page.foot.main.text, pages.page.foot.beside[0].text) == ("GO ON", "START AGAIN")
+
+
+@pytest.mark.parametrize("wet", [False, True])
+def test_the_end_of_a_check_is_in_capitals(pages: Reader, wet: bool) -> None:  # noqa: FBT001  (a case)
+    """Ready to sign off, and held up by what is due after water."""
+    looked_over(pages)
+    if wet:
+        pages.store.append(pages.world.saved.id, Ride(distance=8000.0, wet=True))
+    begin(pages)
+    right_until(pages, "")
+    assert pages.name == "ride.run_over"
+    assert not astray(pages.name, pages.page)
+    assert pages.shows("FINISH") != wet
