@@ -13,11 +13,11 @@ from threading import Timer
 from screens.acts import Dismiss, Place
 from screens.driver import Driver
 from screens.scenes.held import Held
-from screens.scenes.steps import Scene
+from screens.scenes.steps import Scene, Step, walked, written
 from screens.world import HOME, World
 
-PLACES = ("ride", "bench", "numbers", "numbers_full", "board", "log", "settings", "journeys")
-"""Modules of scenes, one or two for each place, in the order of the pictures."""
+PLACES = ("ride", "bench", "numbers", "log", "settings")
+"""Modules of what is done on the way, in the order of the main results."""
 
 FIXED = datetime(2026, 11, 25, 10, 0, tzinfo=UTC)
 """The time of every picture, so that two runs show the same."""
@@ -36,9 +36,16 @@ class AstrayError(Exception):
 
 
 def scenes() -> Iterator[Scene]:
-    """Yield the scenes of every place in order."""
+    """Yield the scenes of every place in order, then each job from an app without any board, a picture a step."""
     for place in PLACES:
-        yield from import_module(f"screens.scenes.{place}").SCENES
+        import_module(f"screens.scenes.{place}")
+    for walks in written()["scenes"].values():
+        yield from (walked(name, page, steps) for name, (page, *steps) in walks.items())
+    for job, parts in written()["journeys"].items():
+        steps: list[Step] = ["!begun"]
+        for number, (page, *done) in enumerate(parts, start=1):
+            steps += [one for touched in done for one in (touched, "!settled")]
+            yield walked(f"journey-{job}-{number}", page, tuple(steps))
 
 
 def results(world: World) -> Iterator[str]:

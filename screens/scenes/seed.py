@@ -10,6 +10,7 @@ from logic.log import BeltFitted, Entry, Note, Ride, Tension, Work
 from screens.driver import Driver
 from screens.scenes import FIXED
 from screens.scenes.held import Held
+from screens.scenes.steps import later, step
 
 TENSIONS = (
     (21, "left", 112.0),
@@ -26,6 +27,7 @@ RIDES = ((18, 6200.0, 70.0), (12, 8400.0, 92.0), (6, 11300.0, 121.0), (2, 9700.0
 """Days ago, metres, watt-hours."""
 
 
+@step
 def seed(driver: Driver) -> None:
     """Write the weeks into the log of the board in use, once."""
     held = Held(driver)
@@ -111,4 +113,4 @@ def finished(driver: Driver, key: str, *, noted: str = "") -> None:
 def show_run(driver: Driver, key: str) -> None:
     """Open a run at the item in front."""
     driver.app.front.go("ride.run", list=key, _going_on=True)
-    driver.frame(2, seconds=0.5)
+    later(driver)

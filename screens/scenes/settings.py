@@ -1,13 +1,13 @@
-"""Walks through the settings."""
+"""What is done on the way to scenes of the settings."""
 
 from screens.acts import Dismiss
 from screens.acts.runs import CopyList
 from screens.driver import Driver
-from screens.scenes import CANNOT_SHOW
 from screens.scenes.held import Held
-from screens.scenes.steps import go, moment, scene, settled
+from screens.scenes.steps import step
 
 
+@step
 def lists(driver: Driver) -> None:
     """Open one's own lists."""
     held = Held(driver)
@@ -17,25 +17,14 @@ def lists(driver: Driver) -> None:
     driver.app.front.go("settings.lists")
 
 
+@step
 def own_list(driver: Driver) -> None:
     """Open an own list."""
     lists(driver)
     driver.app.front.go("settings.list", key=next(iter(Held(driver).world.own_lists())))
 
 
+@step
 def failed(driver: Driver) -> None:
     """Let the page in front fail."""
     driver.app.front.cannot_show(RuntimeError("a fault made for the picture"))
-
-
-SCENES = (
-    scene("settings", "settings", "Board Towpath 36", "Settings"),
-    scene("settings-lists", "settings.lists", lists),
-    scene("settings-list", "settings.list", own_list),
-    scene("settings-item", "settings.item", own_list, moment, "Add an item"),
-    scene("settings-code", "settings.code", go("settings.code")),
-    scene("settings-licences", "settings.licences", go("settings.licences"), settled, "Kivy"),
-    scene("settings-sources", "settings.sources", go("settings.sources")),
-    scene("settings-source", "settings.sources", go("settings.sources", key="sdpsi-2017")),
-    scene("cannot-show", CANNOT_SHOW, go("numbers.gearing"), failed),
-)

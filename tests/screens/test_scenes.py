@@ -11,6 +11,7 @@ import pytest
 from screens.register import PAGES
 from screens.scenes import CANNOT_SHOW, AstrayError, Scene, arrive, scenes, start
 from screens.scenes.held import Held
+from screens.scenes.steps import STEPS, written
 
 ROOT = Path(__file__).parents[2]
 GRAPHICS = ctypes.util.find_library("GL") and ctypes.util.find_library("EGL")
@@ -44,6 +45,18 @@ sys.exit(main.main(["--pictures", sys.argv[1], "--sheets"]))
 @pytest.mark.parametrize("scene", scenes(), ids=lambda scene: scene.name)
 def test_every_scene_names_a_page(scene: Scene) -> None:
     assert scene.page in (*PAGES, CANNOT_SHOW)
+
+
+def test_every_step_of_a_walk_is_known_and_none_is_left_over() -> None:
+    assert list(scenes())
+    walks = written()["walks"]
+    ways = [*walks.values(), *(way for place in written()["scenes"].values() for way in place.values())]
+    steps = [one for way in ways for one in way]
+    touched = [one for one in steps if isinstance(one, str)]
+    done = {one[1:] for one in touched if one.startswith("!")}
+    done |= {next(iter(one)) for one in steps if isinstance(one, dict)}
+    assert done | {"begun"} == set(STEPS)
+    assert {one[1:] for one in touched if one.startswith("@")} == set(walks)
 
 
 def test_a_scene_that_is_elsewhere_says_so(tmp_path: Path) -> None:
