@@ -26,14 +26,6 @@ SUBJECTS = {
     "Board": _("Board"),
     "Riding and numbers": _("Riding and numbers"),
 }
-EXAMPLES: tuple[dict[str, object], ...] = (
-    {},
-    {"keys": ["kv", "ratio"]},
-    {"word": "span"},
-    {"word": "kv"},
-    {"word": "axle nut"},
-)
-"""Parameters the page can be opened with, for tests that look at every page."""
 
 
 def things() -> Iterator[Thing]:

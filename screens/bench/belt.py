@@ -29,9 +29,6 @@ ORDER = (
 )
 """What is done one after the other."""
 
-EXAMPLES: tuple[dict[str, str], ...] = ({}, {"way": "pulls", "side": "right"}, {"way": "weight"})
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def belt_page(world: World) -> Page:
     """Return the page of one belt, by the `way` that is taken; the scale until another is chosen."""

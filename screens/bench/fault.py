@@ -30,9 +30,6 @@ PAGES = {
     "bench.power": _("First power: resistor and polarity"),
 }
 
-EXAMPLES = ({"fault": "brake"}, {"fault": "hot_motor"})
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def fault_page(world: World) -> Page:
     """Return the hazard of a fault, which stays in sight, then its causes one after the other."""

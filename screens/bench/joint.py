@@ -15,9 +15,6 @@ from screens.ways import leads_to
 from screens.words.joints import again_text, answer_text, is_due, summary, tightened_text
 from screens.world import World
 
-EXAMPLES = tuple({"joint": key} for key in ("motor_face", "axle_nut", "motor_set_screw", "bearings"))
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def joint_page(world: World) -> Page:
     """Return the answer of the joint `joint`, what it rests on, how to do it, and the bar that records it."""

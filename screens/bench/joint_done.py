@@ -27,8 +27,6 @@ LOCKERS = (("none", _("None")), ("low", _("Low")), ("medium", _("Medium")), ("hi
 TOOL = "joint_tool"
 """Key of the setting that holds the tool used last."""
 TEXTS = ("by", "note")
-EXAMPLES = ({"joint": "motor_face"}, {"joint": "axle_nut"}, {"joint": "motor_face", "typing": True})
-"""Parameters the page can be opened with, for tests that look at every page."""
 
 
 def joint_done_page(world: World) -> Page:

@@ -12,9 +12,6 @@ from screens.words.joints import value_text
 from screens.words.typed import not_used
 from screens.world import World
 
-EXAMPLES = ({"joint": "motor_face"}, {"joint": "axle_nut"})
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def joint_edit_page(world: World) -> Page:
     """Return the values that are asked of the joint `joint`; each opens a page of its own."""

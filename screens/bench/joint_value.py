@@ -21,11 +21,6 @@ from screens.words import HOW_KNOWN
 from screens.words.joints import value_text
 from screens.world import World
 
-EXAMPLES = tuple(
-    {"key": key} for key in ("joints.motor_face.thread", "joints.motor_face.engagement", ARM.key)
-)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def joint_value_page(world: World) -> Page:
     """Return the page that asks for `key`: "joints.motor_face.thread", "joints.lookup.thread" or "person.key_arm".

@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from logic.answers.joint_guide import holds_a_thread, kind_named
-from logic.answers.joint_options import LOOK_UP, option_label, usual, usual_joint
+from logic.answers.joint_options import LOOK_UP, option_label, usual
 from logic.answers.joints import JointCard, joint_card
 from logic.board import Board, value_from
 from logic.board_joints import BoardJoint, joint_places
@@ -15,7 +15,7 @@ from logic.person import Person
 from screens.acts import Both, Go, Swap, Turn
 from screens.acts.keeping import Set
 from screens.bench.joint_card import CardBlocks, board_of
-from screens.bench.lookup import joint_of, plain
+from screens.bench.lookup import joint_of
 from screens.blocks import Block, Choice, Line, Option, Words
 from screens.page import Page
 from screens.showing import fold
@@ -40,10 +40,6 @@ MORE = {
     "torque": ("strength", "condition", "head", "member", "washer", "running"),
     "feel": ("head", "stack", "running"),
 }
-EXAMPLES = tuple(
-    {"kind": kind, "values": plain(usual_joint(kind_named(kind)))} for kind in ("screw", "motor face")
-)
-"""Parameters the page can be opened with, for tests that look at every page."""
 
 
 def lookup_card_page(world: World) -> Page:

@@ -16,8 +16,6 @@ NEXT = {
     "motor": _("Set, not verified. Locked now? Turn the wheel and measure the span by another way."),
     "": _("After moving a motor: lock its screws, turn the wheel, measure again."),
 }
-EXAMPLES: tuple[dict[str, list[int]], ...] = ({"ids": []},)
-"""Parameters the page can be opened with, for tests that look at every page."""
 
 
 def saved_page(world: World) -> Page:

@@ -5,9 +5,6 @@ from screens.page import Page
 from screens.showing import sentences
 from screens.world import World
 
-EXAMPLES = ({"title": "Belt, left", "big": "1.26 kg", "lines": ["Pull 1 mm aside", "Aim at 99 N"]},)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def view_page(world: World) -> Page:
     """Return `big` and under it `lines`; the screen stays on."""

@@ -8,9 +8,6 @@ from screens.ways import leads_to
 from screens.words.sources import source_text
 from screens.world import World
 
-EXAMPLES = ({"number": 0}, {"number": 1})
-"""Parameters a sign can be opened with, for tests that look at every page."""
-
 
 def wear_page(_world: World) -> Page:
     """Return the signs; a tap shows one."""

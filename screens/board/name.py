@@ -21,9 +21,6 @@ TITLES = {
 }
 GUIDE = Go("board.value", {"guided": True})
 
-EXAMPLES = tuple({"purpose": purpose} for purpose in TITLES)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def name_page(world: World) -> Page:
     """Return the page that asks for a name for `purpose`. Until it can be used, the bar says why not."""

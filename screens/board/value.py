@@ -32,16 +32,6 @@ from screens.world import World
 CHOSEN = ("chosen", _("Chosen"))
 """Offered where a value of a trial was kept: what one picks is no guess."""
 
-EXAMPLES = (
-    {"key": "drive.wheel_diameter"},
-    {"key": "drive.profile"},
-    {"key": "pack.series"},
-    {"key": RIDER.key},
-    {"guided": True},
-    {"guided": True, "rest": True},
-)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def value_page(world: World) -> Page:
     """Return the page that asks for `key`; `guided` for the next one that is missing, of the `rest` when that is said."""

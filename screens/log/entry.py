@@ -14,8 +14,6 @@ from screens.tongue import _
 from screens.words.log import KINDS, entry_lines, entry_words
 from screens.world import World
 
-EXAMPLES = ({"number": 1},)
-"""Parameters the page can be opened with, for tests that look at every page."""
 SHORT = 40
 """Letters of a title that is pinned; a longer one scrolls with its entry."""
 BESIDE = 24

@@ -21,8 +21,6 @@ PROMPTS = {
     "belt_fitted": _("A new belt is checked anew: first ride, 10\u00a0km, 50\u00a0km."),
 }
 BELTS = (("left", _("Left belt")), ("right", _("Right belt")))
-EXAMPLES: tuple[dict[str, str], ...] = ({}, {"kind": "belt_fitted"})
-"""Parameters the page can be opened with, for tests that look at every page."""
 
 
 def note_key(world: World) -> str:

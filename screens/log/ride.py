@@ -48,9 +48,6 @@ CHECKED = {"volts_before": ("before_ride", "charge"), "volts_after": ("after_rid
 STILL_THE_SAME = timedelta(hours=24)
 """A reading of a check counts for a ride entered this soon after it."""
 
-EXAMPLES: tuple[dict[str, str], ...] = ({}, {"_field": ""})
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def ride_page(world: World) -> Page:
     """Return what a new ride will say, or what ride `number` says, corrected."""

@@ -9,12 +9,6 @@ from screens.page import Foot, Page
 from screens.tongue import _
 from screens.world import World
 
-EXAMPLES = (
-    {"rule": "water", "label": "Check after water", "stop": True},
-    {"rule": "bolts", "label": "Look at the joints", "stop": False},
-)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def snooze_page(world: World) -> Page:
     """Return the page that asks why `rule` is put off."""

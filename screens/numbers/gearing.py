@@ -22,9 +22,6 @@ from screens.ways import leads_to
 from screens.words import Style
 from screens.world import World
 
-EXAMPLES: tuple[dict[str, bool], ...] = ({}, {"open_road": True})
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 STEPPED = ("drive.motor_teeth", "drive.wheel_teeth")
 VALUES = values_of("numbers.gearing")
 SPEED = "ask.speed"

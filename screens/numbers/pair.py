@@ -12,9 +12,6 @@ from screens.page import Page
 from screens.tongue import _, texts
 from screens.world import World
 
-EXAMPLES = ({"motor": 16, "wheel": 44, "belt": 59}, {"motor": 12, "wheel": 60, "belt": None})
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 KEYS = {"motor": "drive.motor_teeth", "wheel": "drive.wheel_teeth", "belt": "drive.belt_teeth"}
 FIRST = ("climb_start", "push_start", "stop", "belt_load", "climb_heat")
 

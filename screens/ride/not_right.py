@@ -14,14 +14,6 @@ from screens.update.checks import note_key
 from screens.ways import leads_to
 from screens.world import World
 
-EXAMPLES = (
-    {"list": "before_ride", "item": "wheels"},
-    {"list": "before_ride", "item": "mounts"},
-    {"list": "before_ride", "item": "belts", "sign": "Tooth missing or torn"},
-    {"list": "before_ride", "item": "pack", "sign": "Swollen"},
-)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def not_right(world: World) -> Page:
     """Return `item` of `list`. Whatever is chosen, the item itself is never answered right from here."""

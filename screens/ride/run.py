@@ -37,9 +37,6 @@ NEARLY_EMPTY = "nearly empty, short ride only"
 TASK = ("progress", "problem", "care", "action", "before", "how", "wanted", "choice")
 """Keys of what must be in sight at once."""
 
-EXAMPLES = ({"list": "before_ride"}, {"list": "build.belt"})
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def run_page(world: World) -> Page:
     """Return the item in front, or where the run was broken off."""

@@ -9,8 +9,6 @@ from screens.tongue import _
 from screens.world import World
 
 ICONS = {"right": "ticked", "noted": "cross", "failed": "cross", "aside": "clock"}
-EXAMPLES = ({"list": "before_ride"},)
-"""Parameters the page can be opened with, for tests that look at every page."""
 
 
 def run_list(world: World) -> Page:

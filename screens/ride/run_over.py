@@ -29,9 +29,6 @@ from screens.world import World
 if TYPE_CHECKING:
     from logic.log import Check
 
-EXAMPLES = ({"list": "before_ride"},)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 FORMS = {FIT: RIGHT, CARE: UNSURE}
 """How a verdict on riding looks; the third is a no."""
 

@@ -10,9 +10,6 @@ from screens.tongue import _
 from screens.words.tension import MOVES, SIGNS, belt_name, tension_text, tile
 from screens.world import World
 
-EXAMPLES: tuple[dict[str, list[int]], ...] = ({"ids": []},)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def saved_page(world: World) -> Page:
     """Return the readings of `ids`, saved."""

@@ -9,8 +9,6 @@ from screens.showing import fold
 from screens.tongue import _
 from screens.world import World
 
-EXAMPLES = ({"_record": "Deckhand, 2026-11-25T09:30:00+01:00\n\nValueError: a fault"},)
-
 
 def fault_page(world: World) -> Page:
     """Return the record; nothing of it is sent by itself."""

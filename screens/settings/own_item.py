@@ -16,9 +16,6 @@ from screens.update.writing import PARTS, typed_part
 from screens.words.checks import REFUSALS
 from screens.world import World
 
-EXAMPLES = ({"key": "own/1", "item": ""},)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 
 def item_page(world: World) -> Page:
     """Return the page that changes `item` of list `key`; an empty `item` adds one."""

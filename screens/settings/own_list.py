@@ -11,9 +11,6 @@ from screens.tongue import _
 from screens.words.checks import items_text
 from screens.world import World
 
-EXAMPLES = ({"key": "own/1"},)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 GONE = Page(
     title=_("List taken out"),
     blocks=(Words(key="gone", text=_("This list is not there any more.")),),

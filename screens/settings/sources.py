@@ -13,15 +13,6 @@ from screens.tongue import _
 from screens.words import STANDING
 from screens.world import World
 
-EXAMPLES: tuple[dict[str, str], ...] = (
-    {},
-    {"key": "sdpsi-2017"},
-    {"key": "practice"},
-    {"key": "memory"},
-    {"key": "derived"},
-)
-"""Parameters the page can be opened with, for tests that look at every page."""
-
 SEEN = {
     "read": _("read where it is printed"),
     "second-hand": _("read in a copy or a report"),

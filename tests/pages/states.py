@@ -1,10 +1,9 @@
 """Every page of data in its states: as it opens, with its folds open, and with a value being entered rightly and wrongly.
 
-A page is found through the register. One that needs parameters has EXAMPLES in its module; nothing is named here.
+A page is found through the register. The parameters of one that needs some are in `examples.py`.
 """
 
 from collections.abc import Iterator
-from importlib import import_module
 from pathlib import Path
 from typing import Any
 
@@ -13,6 +12,7 @@ from screens.acts.entering import Ask
 from screens.blocks import Fold
 from screens.page import Page
 from screens.register import PAGES
+from tests.pages.examples import EXAMPLES
 from tests.pages.reader import Reader
 
 
@@ -23,8 +23,7 @@ def names() -> list[str]:
 
 def examples(name: str) -> tuple[dict[str, Any], ...]:
     """The parameters a page is looked at with."""
-    module = import_module(PAGES[name].rpartition(".")[0])
-    return getattr(module, "EXAMPLES", ({},))
+    return EXAMPLES.get(name, ({},))
 
 
 def states(name: str, folder: Path) -> Iterator[tuple[str, Page]]:

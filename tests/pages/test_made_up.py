@@ -42,8 +42,6 @@ def called(node: ast.Call) -> str:
 
 def passed_over(node: ast.AST) -> bool:
     """Tell whether nothing under a node is shown: annotations are left out by `shown`."""
-    if isinstance(node, ast.Assign):
-        return getattr(node.targets[0], "id", "") == "EXAMPLES"
     if isinstance(node, ast.Expr):
         return isinstance(node.value, ast.Constant)
     if isinstance(node, ast.Call):
