@@ -4,7 +4,7 @@ from functools import cache
 from math import cos, pi, sin
 
 from screens.pictures.belts import belt_print
-from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Stroke
+from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Stroke, box, frame
 from screens.tongue import _
 
 HEIGHT = 120.0
@@ -38,7 +38,7 @@ def _pulley(x: float, radius: float, teeth: int, *, asked: bool) -> list[Stroke]
             angle = pi / 2 - (tooth + part) * 2 * pi / teeth
             points.append((x + radius * deep * cos(angle), radius * deep * sin(angle)))
     strokes: list[Stroke] = [
-        Path(tuple(points), tone, 2.0 if asked else 1.0, closed=True),
+        frame(tuple(points), tone, 2.0 if asked else 1.0),
         Disc((x, 0.0), 3.0, tone),
     ]
     if asked:
@@ -80,8 +80,8 @@ def _wheel() -> Picture:
 def _motor() -> Picture:
     """Return a motor's can with its print, and what the four digits measure."""
     strokes: tuple[Stroke, ...] = (
-        Fill(((0.0, 0.0), (1.74, 0.0), (1.74, 1.5), (0.0, 1.5)), "key"),
-        Path(((0.0, 0.0), (1.74, 0.0), (1.74, 1.5), (0.0, 1.5)), "text", 2.0, closed=True),
+        Fill(box(0.0, 0.0, 1.74, 1.5), "key"),
+        frame(box(0.0, 0.0, 1.74, 1.5), "text", 2.0),
         Path(((1.74, 0.75), (2.2, 0.75)), "text", 5.0),
         Label("6374", (0.87, 1.15), ("c",), bold=True, size=14.0, must=True),
         Label("170KV", (0.87, 0.35), ("c",), bold=True, size=14.0, must=True),

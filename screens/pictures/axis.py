@@ -1,12 +1,15 @@
-"""Ranges, round ticks and the cutting of lines: the arithmetic of a chart's axes."""
+"""Ranges, round ticks, the cutting of lines, and the axes that a chart stands on."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from itertools import pairwise
 from math import ceil, floor, log10
 
-from screens.pictures.strokes import Point
+from screens.pictures.strokes import Label, Path, Point, Stroke
 
 MINUS = "\N{MINUS SIGN}"
+TICKS = 5
+CORNER = 0.15
+"""Share of the height within which a nought is in the corner."""
 
 
 def plain_number(value: float) -> str:
@@ -27,16 +30,6 @@ def round_ticks(low: float, high: float, most: int) -> list[float]:
         if last - first + 1 <= most:
             return [round(at * step, 12) for at in range(first, last + 1)]
     return []
-
-
-def ticks(
-    given: Sequence[tuple[float, str]], ends: tuple[float, float], most: int, text: Callable[[float], str]
-) -> list[tuple[float, str]]:
-    """Return at most so many ticks of an axis with their texts: some of those given, or round ones."""
-    if not given:
-        return [(value, text(value)) for value in round_ticks(*ends, most)]
-    within = [tick for tick in given if ends[0] <= tick[0] <= ends[1]]
-    return within[:: ceil(len(within) / most) or 1]
 
 
 def opened(low: float, high: float) -> tuple[float, float]:
@@ -76,3 +69,18 @@ def cut(points: Sequence[Point], right: float, top: float) -> list[list[Point]]:
             parts.append([first])
         parts[-1].append((x1, y1) if end == 1.0 else (x0 + end * (x1 - x0), y0 + end * (y1 - y0)))
     return parts
+
+
+def grid(across: Point, up: Point, text: Callable[[float], str] = plain_number) -> Iterator[Stroke]:
+    """Yield the lines and numbers of both axes, from their lower to their upper end, and the two axes themselves."""
+    (left, right), (foot, top) = across, up
+    levels = round_ticks(foot, top, TICKS)
+    for value in levels:
+        yield Path(((left, value), (right, value)), "hair", 1.0)
+        yield Label(text(value), (left, value), ("l",), tone="second", must=True, gap=5.0)
+    for value in round_ticks(left, right, TICKS):
+        yield Path(((value, foot), (value, foot + (top - foot) * 0.025)), "outline", 1.0)
+        # One nought in the corner serves both axes.
+        if not (value == left == 0.0 in levels and -foot <= CORNER * (top - foot)):
+            yield Label(text(value), (value, foot), ("b",), tone="second", must=True)
+    yield Path(((left, top), (left, foot), (right, foot)), "outline", 1.1)

@@ -1,6 +1,6 @@
 """A belt's print and what its numbers mean; and the motor pulled away from the wheel, as strokes."""
 
-from screens.pictures.strokes import Arc, Arrow, Disc, Label, Path, Picture, Stroke
+from screens.pictures.strokes import Arc, Arrow, Disc, Label, Path, Picture, Stroke, box, frame
 from screens.tongue import _
 
 TEETH = 12
@@ -11,9 +11,7 @@ WHEEL, MOTOR, APART = 24.0, 11.0, 52.0
 
 def belt_print() -> Picture:
     """Return a piece of belt with the print on its back: length, pitch and width."""
-    strokes: list[Stroke] = [
-        Path(((2.0, 0.0), (98.0, 0.0), (98.0, 16.0), (2.0, 16.0)), width=2.5, closed=True)
-    ]
+    strokes: list[Stroke] = [frame(box(2.0, 0.0, 98.0, 16.0), "text", 2.5)]
     each = 96.0 / TEETH
     for tooth in range(TEETH):
         x = 2.0 + (tooth + 0.5) * each

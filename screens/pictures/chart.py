@@ -5,8 +5,8 @@ from itertools import pairwise
 from math import hypot, isfinite
 from typing import NamedTuple
 
-from screens.pictures.axis import cut, opened, plain_number, reach, round_ticks
-from screens.pictures.strokes import Disc, Label, Later, Path, Picture, Point, Stroke
+from screens.pictures.axis import cut, grid, opened, plain_number, reach
+from screens.pictures.strokes import Disc, Label, Later, Path, Picture, Point
 
 STYLES: tuple[tuple[str, tuple[float, ...]], ...] = (
     ("chart_a", ()),
@@ -15,7 +15,6 @@ STYLES: tuple[tuple[str, tuple[float, ...]], ...] = (
     ("text", (12.0, 4.0, 3.0, 4.0)),
 )
 """Tone and dashes (ink, gap, in dp; none is a full line) of the first to the fourth line."""
-TICKS = 5
 HEIGHT, MARGINS = 220.0, (44.0, 26.0, 12.0, 24.0)
 """Height of a chart, and what is kept free around it (left, bottom, right, top), in dp."""
 ENOUGH = 24
@@ -24,8 +23,6 @@ INSIDE = 0.15
 """Share of the width at either end where a name has less room."""
 TOGETHER = 0.01
 """Share of the height by which two lines may differ and look like one."""
-CORNER = 0.15
-"""Share of the height within which a nought is in the corner."""
 
 
 class Curve(NamedTuple):
@@ -67,8 +64,7 @@ def chart(  # noqa: PLR0913  (two axes)
     left, right = opened(min(xs), max(xs))
     foot, top = reach(ys, from_zero=from_zero)
     curves = list(_told_apart(curves, top - foot))
-    strokes = list(_ticks((left, right), (foot, top), text))
-    strokes.append(Path(((left, top), (left, foot), (right, foot)), "outline", 1.1))
+    strokes = list(grid((left, right), (foot, top), text))
     if cursor is not None and left <= cursor <= right:
         strokes.append(Path(((cursor, foot), (cursor, top)), "outline", 2.0, (3.0, 3.0)))
     for (tone, dashes), curve in zip(STYLES, curves, strict=False):
@@ -89,34 +85,13 @@ def chart(  # noqa: PLR0913  (two axes)
             strokes.append(
                 Label(curve.name, at, around, tone=STYLES[place][0], bold=True, others=tuple(others))
             )
-    return Picture(
-        tuple(strokes),
-        (left, foot, right, top),
-        to_scale=False,
-        height=HEIGHT,
-        margins=MARGINS,
-    )
+    view = (left, foot, right, top)
+    return Picture(tuple(strokes), view, to_scale=False, height=HEIGHT, margins=MARGINS)
 
 
 def chart_later(make: Callable[[], Picture], *of: object) -> Later:
     """Return a chart that is made when it is first painted; the same as another while it is made `of` the same."""
     return Later(make, *of, height=HEIGHT, margins=MARGINS)
-
-
-def _ticks(
-    across: tuple[float, float], up: tuple[float, float], text: Callable[[float], str]
-) -> Iterator[Stroke]:
-    """Yield the lines and numbers of both axes."""
-    (left, right), (foot, top) = across, up
-    levels = round_ticks(foot, top, TICKS)
-    for value in levels:
-        yield Path(((left, value), (right, value)), "hair", 1.0)
-        yield Label(text(value), (left, value), ("l",), tone="second", must=True, gap=5.0)
-    for value in round_ticks(left, right, TICKS):
-        yield Path(((value, foot), (value, foot + (top - foot) * 0.025)), "outline", 1.0)
-        # One nought in the corner serves both axes.
-        if not (value == left == 0.0 in levels and -foot <= CORNER * (top - foot)):
-            yield Label(text(value), (value, foot), ("b",), tone="second", must=True)
 
 
 def _told_apart(curves: Sequence[Curve], tall: float) -> Iterator[Curve]:

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from screens.pictures.strokes import Fill, Picture
+from screens.pictures.strokes import Fill, Picture, box
 
 QUIET = 4
 """Squares that stay light all round."""
@@ -18,9 +18,9 @@ def code(text: str) -> Picture | None:
 
     rows = segno.make_qr(text, error="l", boost_error=False).matrix
     side = len(rows)
-    ground = _square(-QUIET, -QUIET, side + QUIET, side + QUIET, "code_ground")
     squares = [one for up, row in enumerate(reversed(rows)) for one in _dark(row, up)]
     low, high = -QUIET, side + QUIET
+    ground = Fill(box(low, low, high, high), "code_ground")
     return Picture((ground, *squares), (low, low, high, high), height=400.0, margins=(0.0, 0.0, 0.0, 0.0))
 
 
@@ -32,9 +32,5 @@ def _dark(row: bytearray, up: int) -> Iterator[Fill]:
         while end < len(row) and row[end]:
             end += 1
         if end > place:
-            yield _square(place, up, end, up + 1, "code")
+            yield Fill(box(place, up, end, up + 1), "code")
         place = end + 1
-
-
-def _square(left: int, low: int, right: int, top: int, tone: str) -> Fill:
-    return Fill(((left, low), (right, low), (right, top), (left, top)), tone)

@@ -1,13 +1,12 @@
 """The belt drive to scale, wheel at the left, with the pull at the middle of the free span."""
 
-from collections.abc import Sequence
 from math import asin, cos, pi, sin
 
 from logic.answers.belt_choice import BeltChoice
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan
 from logic.board import Board
-from screens.pictures.strokes import Arc, Arrow, Disc, Label, Path, Picture, Point, Stroke
+from screens.pictures.strokes import Arc, Arrow, Disc, Label, Path, Picture, Point, Stroke, flipped, frame
 from screens.tongue import _
 from screens.words import Style
 
@@ -28,20 +27,17 @@ def drive(
     apart = centre.value
     lean = asin((wheel - motor) / apart)
     hub, shaft = (0.0, 0.0), (apart, 0.0)
-    upper = tuple(
-        _tangent(point, radius + THICK, lean, 1) for point, radius in ((hub, wheel), (shaft, motor))
+    upper, lower = (
+        _middle(_tangent(hub, wheel + THICK, lean, side), _tangent(shaft, motor + THICK, lean, side))
+        for side in (1, -1)
     )
-    lower = tuple(
-        _tangent(point, radius + THICK, lean, -1) for point, radius in ((hub, wheel), (shaft, motor))
-    )
-    middle = ((upper[0][0] + upper[1][0]) / 2, (upper[0][1] + upper[1][1]) / 2)
     reach = max(wheel, tyre) * 0.52
-    tip = (middle[0] + reach * sin(lean), middle[1] + reach * cos(lean))
+    tip = (upper[0] + reach * sin(lean), upper[1] + reach * cos(lean))
     strokes: list[Stroke] = []
     if tyre:
         strokes.append(Arc(hub, tyre, tone="outline", width=1.0))
     strokes += [
-        Path(_belt(hub, shaft, wheel + THICK, motor + THICK, lean), "text", 4.0, closed=True),
+        frame(_belt(hub, shaft, wheel + THICK, motor + THICK, lean), "text", 4.0),
         Arc(hub, wheel - THICK, tone="text", width=1.5),
         Arc(shaft, motor - THICK, tone="text", width=1.5),
         Disc(hub, 3.0, "text"),
@@ -65,7 +61,7 @@ def drive(
         Label(style.plain(float(teeth[0].si)), (back, 0.0), ("r",), bold=True, must=True),  # type: ignore[union-attr]
         Label(
             _("free span {length}").format(length=style.number(span.value, "length")),
-            ((lower[0][0] + lower[1][0]) / 2, (lower[0][1] + lower[1][1]) / 2),
+            lower,
             ("rb", "b", "r"),
         ),
     ]
@@ -73,7 +69,7 @@ def drive(
     if isinstance(plan, BeltPlan) and isinstance(pull, Result) and plan.depth is not None:
         reads = style.shown(pull.value, "force", unit=scale_unit)
         strokes += [
-            Arrow(middle, tip, "main", 3.0),
+            Arrow(upper, tip, "main", 3.0),
             Label(
                 _("pull {reads}, {depth} aside").format(
                     reads=reads, depth=style.number(plan.depth, "length")
@@ -85,15 +81,20 @@ def drive(
                 must=True,
             ),
         ]
-    box = [-max(wheel, tyre), low, max(back, tyre), max(tip[1], tyre, wheel)]
+    left, right = -max(wheel, tyre), max(back, tyre)
     if mirrored:
-        strokes = [_mirrored(stroke) for stroke in strokes]
-        box[0], box[2] = -box[2], -box[0]
-    return Picture(tuple(strokes), tuple(box), height=200.0, margins=(8.0, 26.0, 40.0, 20.0))  # type: ignore[arg-type]
+        strokes = [flipped(stroke) for stroke in strokes]
+        left, right = -right, -left
+    view = (left, low, right, max(tip[1], tyre, wheel))
+    return Picture(tuple(strokes), view, height=200.0, margins=(8.0, 26.0, 40.0, 20.0))
 
 
 def _tangent(point: Point, radius: float, lean: float, side: int) -> Point:
     return point[0] + radius * sin(lean), point[1] + side * radius * cos(lean)
+
+
+def _middle(one: Point, other: Point) -> Point:
+    return (one[0] + other[0]) / 2, (one[1] + other[1]) / 2
 
 
 def _belt(hub: Point, shaft: Point, wheel: float, motor: float, lean: float) -> tuple[Point, ...]:
@@ -105,23 +106,3 @@ def _belt(hub: Point, shaft: Point, wheel: float, motor: float, lean: float) -> 
         angles = [start + turn * step / 24 for step in range(25)]
         points += [(x + radius * cos(angle), y + radius * sin(angle)) for angle in angles]
     return tuple(points)
-
-
-def _mirrored(stroke: Stroke) -> Stroke:
-    from dataclasses import replace  # noqa: PLC0415
-
-    def across(point: Point) -> Point:
-        return -point[0], point[1]
-
-    def all_across(points: Sequence[Point]) -> tuple[Point, ...]:
-        return tuple(across(point) for point in points)
-
-    if isinstance(stroke, Arc | Disc):
-        return replace(stroke, centre=across(stroke.centre))
-    if isinstance(stroke, Arrow):
-        return replace(stroke, start=across(stroke.start), end=across(stroke.end))
-    if isinstance(stroke, Label):
-        turned = {"l": "r", "r": "l"}
-        anchors = tuple("".join(turned.get(one, one) for one in anchor) for anchor in stroke.anchors)
-        return replace(stroke, at=across(stroke.at), anchors=anchors)
-    return replace(stroke, points=all_across(stroke.points))

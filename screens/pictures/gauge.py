@@ -4,15 +4,12 @@ from typing import TYPE_CHECKING
 
 from logic.answers.reading import Result
 from logic.log import Tension
-from screens.pictures.strokes import Disc, Fill, Label, Path, Picture, Stroke
+from screens.pictures.strokes import Disc, Fill, Label, Path, Picture, Stroke, box, frame
 from screens.tongue import _
 from screens.words import Style
 
 if TYPE_CHECKING:
     from logic.answers.tension import BeltPlan, BeltReading
-
-BAND = (0.0, 1.0)
-"""Foot and top of the band on the drawing."""
 
 
 def gauge(
@@ -36,15 +33,13 @@ def gauge(
     low, high = min(ends) - room, max(ends) + room
     low = max(0.0, low) if min(ends) - room < 0.0 < min(ends) else low
     strokes: list[Stroke] = [
-        Fill(_bar(low, high, 0.22, 0.78), "panel"),
-        Path(_bar(low, high, 0.22, 0.78), "outline", 1.0, closed=True),
-        Fill(_bar(floor, ceiling, *BAND), "key"),
-        Path(_bar(floor, ceiling, *BAND), "text", 2.5, closed=True),
+        *_bar((low, 0.22, high, 0.78), "panel", "outline", 1.0),
+        *_bar((floor, 0.0, ceiling, 1.0), "key", "text", 2.5),
         Path(((aim, 0.72), (aim, 1.22)), "text", 2.0),
     ]
     if last is not None:
         wide = (high - low) * 0.008
-        strokes.append(Path(_bar(at(last) - wide, at(last) + wide, 0.1, 0.9), "second", 1.5, closed=True))
+        strokes.append(frame(box(at(last) - wide, 0.1, at(last) + wide, 0.9), "second", 1.5))
     if isinstance(tension, Result) and band is not None:
         start, middle, end = at(band[0]), at(tension.value), at(band[1])
         strokes += [
@@ -97,10 +92,8 @@ def small_gauge(entry: Tension) -> Picture | None:
     error = entry.error or 0.0
     start, middle, end = (min(max(force, low), high) for force in (tension - error, tension, tension + error))
     strokes: tuple[Stroke, ...] = (
-        Fill(_bar(low, high, 0.3, 0.7), "panel"),
-        Path(_bar(low, high, 0.3, 0.7), "outline", 1.0, closed=True),
-        Fill(_bar(floor, ceiling, 0.12, 0.88), "key"),
-        Path(_bar(floor, ceiling, 0.12, 0.88), "text", 2.0, closed=True),
+        *_bar((low, 0.3, high, 0.7), "panel", "outline", 1.0),
+        *_bar((floor, 0.12, ceiling, 0.88), "key", "text", 2.0),
         Path(((start, 0.5), (end, 0.5)), "main", 4.0),
         Path(((middle, 0.0), (middle, 1.0)), "main", 5.0),
     )
@@ -109,8 +102,11 @@ def small_gauge(entry: Tension) -> Picture | None:
     )
 
 
-def _bar(left: float, right: float, foot: float, top: float) -> tuple[tuple[float, float], ...]:
-    return ((left, foot), (right, foot), (right, top), (left, top))
+def _bar(
+    sides: tuple[float, float, float, float], fill: str, edge: str, width: float
+) -> tuple[Stroke, Stroke]:
+    """Return a filled bar with its edge."""
+    return Fill(box(*sides), fill), frame(box(*sides), edge, width)
 
 
 def steps(readings: list[float], floor: float, ceiling: float, style: Style) -> Picture | None:
@@ -122,31 +118,28 @@ def steps(readings: list[float], floor: float, ceiling: float, style: Style) -> 
     ends = [*values, *([low_edge, high_edge] if ceiling else [])]
     low, high = min(ends), max(ends)
     air = ((high - low) or 1.0) * 0.12
-    box = (0.0, low - air, float(len(values)), high + air)
+    right = float(len(values))
     strokes: list[Stroke] = []
     if ceiling:
         strokes += [
-            Fill(_bar(0.0, box[2], low_edge, high_edge), "key"),
+            Fill(box(0.0, low_edge, right, high_edge), "key"),
             # No hairlines: a number does not stand on an edge.
-            Path(((0.0, low_edge), (box[2], low_edge)), "outline", 1.2),
-            Path(((0.0, high_edge), (box[2], high_edge)), "outline", 1.2),
+            Path(((0.0, low_edge), (right, low_edge)), "outline", 1.2),
+            Path(((0.0, high_edge), (right, high_edge)), "outline", 1.2),
         ]
     for place, value in enumerate(values):
         newest = place == len(values) - 1
+        number = style.shown(readings[place], "force").number
+        look = ("main", 5.0) if newest else ("text", 3.0)
         strokes += [
-            Path(
-                ((place + 0.12, value), (place + 0.88, value)),
-                "main" if newest else "text",
-                5.0 if newest else 3.0,
-            ),
-            Label(
-                style.shown(readings[place], "force").number,
-                (place + 0.5, value),
-                ("t", "b"),
-                bold=newest,
-                must=newest,
-            ),
+            Path(((place + 0.12, value), (place + 0.88, value)), *look),
+            Label(number, (place + 0.5, value), ("t", "b"), bold=newest, must=newest),
         ]
     return Picture(
-        tuple(strokes), box, to_scale=False, height=104.0, margins=(4.0, 16.0, 4.0, 18.0), fixed=True
+        tuple(strokes),
+        (0.0, low - air, right, high + air),
+        to_scale=False,
+        height=104.0,
+        margins=(4.0, 16.0, 4.0, 18.0),
+        fixed=True,
     )

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from screens.pictures.strokes import Arrow, Fill, Label, Path, Picture, Point, Stroke
+from screens.pictures.strokes import Arrow, Fill, Label, Path, Picture, Point, Stroke, box, frame
 from screens.tongue import _
 
 WHEEL, MOTOR = (118.0, 165.0, 0.0, 90.0), (40.0, 100.0, 22.0, 78.0)
@@ -15,9 +15,9 @@ def hanger(sides: Sequence[str]) -> Picture:
     strokes: list[Stroke] = [
         Path(((-175.0, 0.0), (175.0, 0.0)), "text", 2.0),
         Path(((-150.0, DECK), (150.0, DECK)), "text", 5.0),
-        Fill(_box(-118.0, AXLE - 7.0, 118.0, AXLE + 7.0), "second"),
+        Fill(box(-118.0, AXLE - 7.0, 118.0, AXLE + 7.0), "second"),
         Fill(((-30.0, AXLE), (30.0, AXLE), (16.0, DECK), (-16.0, DECK)), "second"),
-        *(Path(_mirrored(WHEEL, side), "text", 2.0, closed=True) for side in (-1.0, 1.0)),
+        *(frame(_mirrored(WHEEL, side), "text", 2.0) for side in (-1.0, 1.0)),
     ]
     for one in sides:
         side = -1.0 if one == "left" else 1.0
@@ -25,7 +25,7 @@ def hanger(sides: Sequence[str]) -> Picture:
         middle = side * (MOTOR[0] + MOTOR[1]) / 2
         strokes += [
             Fill(body, "ground"),
-            Path(body, "main", 3.0, closed=True),
+            frame(body, "main", 3.0),
             Label(_("motor"), (middle, (MOTOR[2] + MOTOR[3]) / 2), ("c",), bold=True),
             Arrow((middle, MOTOR[3]), (middle, DECK - 3.0), "bad", 2.0, both=True),
             Arrow((middle, 0.0), (middle, MOTOR[2]), "bad", 2.0, both=True),
@@ -42,8 +42,4 @@ def hanger(sides: Sequence[str]) -> Picture:
 
 def _mirrored(sides: tuple[float, float, float, float], side: float) -> tuple[Point, ...]:
     left, right, foot, top = sides
-    return _box(left, foot, right, top) if side > 0 else _box(-right, foot, -left, top)
-
-
-def _box(left: float, foot: float, right: float, top: float) -> tuple[Point, ...]:
-    return (left, foot), (right, foot), (right, top), (left, top)
+    return box(left, foot, right, top) if side > 0 else box(-right, foot, -left, top)

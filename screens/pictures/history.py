@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
-from screens.pictures.axis import opened, plain_number, reach, round_ticks
-from screens.pictures.strokes import Disc, Fill, Label, Path, Picture, Stroke
+from screens.pictures.axis import grid, opened, reach
+from screens.pictures.chart import HEIGHT, MARGINS
+from screens.pictures.strokes import Disc, Fill, Label, Path, Picture, Stroke, box
 from screens.tongue import _
 
-TICKS = 5
 AIR = 0.06
 """Share of the width that the first and the last reading stand off the frame."""
 
@@ -36,22 +36,10 @@ def history(
     strokes: list[Stroke] = []
     if window is not None:
         low, high = (max(foot, edge) for edge in window)
-        strokes.append(Fill(((left, low), (right, low), (right, high), (left, high)), "key"))
+        strokes.append(Fill(box(left, low, right, high), "key"))
         strokes += [Path(((left, edge), (right, edge)), "outline", 2.0) for edge in (low, high)]
-    for value in round_ticks(foot, top, TICKS):
-        strokes += [
-            Path(((left, value), (right, value)), "hair", 1.0),
-            Label(plain_number(value), (left, value), ("l",), tone="second", must=True, gap=5.0),
-        ]
-    for value in round_ticks(left, right, TICKS):
-        strokes += [
-            Path(((value, foot), (value, foot + (top - foot) * 0.025)), "outline", 1.0),
-            Label(plain_number(value), (value, foot), ("b",), tone="second", must=True),
-        ]
-    strokes += [
-        Path(((left, top), (left, foot), (right, foot)), "outline", 1.1),
-        Path(tuple((one.x, one.y) for one in readings), "chart_a", 3.0),
-    ]
+    strokes += grid((left, right), (foot, top))
+    strokes.append(Path(tuple((one.x, one.y) for one in readings), "chart_a", 3.0))
     cap = 0.012 * (right - left)
     for one in readings:
         low, high = max(foot, one.y - one.error), one.y + one.error
@@ -68,10 +56,5 @@ def history(
             Label(_("ceiling"), (middle, window[1]), ("b", "t"), bold=True),
             Label(_("floor"), (middle, window[0]), ("t", "b"), bold=True),
         ]
-    return Picture(
-        tuple(strokes),
-        (left, foot, right, top),
-        to_scale=False,
-        height=220.0,
-        margins=(44.0, 26.0, 12.0, 24.0),
-    )
+    view = (left, foot, right, top)
+    return Picture(tuple(strokes), view, to_scale=False, height=HEIGHT, margins=MARGINS)

@@ -1,6 +1,6 @@
 """First power, as strokes: where the meter goes, and the resistor before the plug."""
 
-from screens.pictures.strokes import Disc, Fill, Label, Path, Picture, Point, Stroke
+from screens.pictures.strokes import Disc, Fill, Label, Path, Picture, Stroke, box, frame
 from screens.tongue import _
 
 PLUS, LESS = "+", "\N{MINUS SIGN}"
@@ -9,8 +9,8 @@ PLUS, LESS = "+", "\N{MINUS SIGN}"
 def polarity(volts: str) -> Picture:
     """Return a meter on the plug of the pack: red on plus. `volts` are what it shows, "" where that is not known."""
     strokes: list[Stroke] = [
-        Path(_box(0.0, 0.8, 2.8, 4.4), "text", 2.0, closed=True),
-        Path(_box(0.4, 2.9, 2.4, 3.9), "text", 1.5, closed=True),
+        frame(box(0.0, 0.8, 2.8, 4.4), "text", 2.0),
+        frame(box(0.4, 2.9, 2.4, 3.9), "text", 1.5),
         Path(((1.9, 1.6), (4.0, 1.6), (5.7, 3.3)), "bad", 3.0),
         Path(((0.9, 1.6), (0.9, 0.2), (4.4, 0.2), (5.7, 1.5)), "text", 3.0),
         Disc((1.9, 1.6), 5.0, "bad"),
@@ -18,7 +18,7 @@ def polarity(volts: str) -> Picture:
         *_plug(5.7, 7.1),
         Path(((7.1, 3.3), (8.3, 3.3)), "text", 3.0),
         Path(((7.1, 1.5), (8.3, 1.5)), "text", 3.0),
-        Path(_box(8.3, 0.8, 10.3, 4.0), "text", 2.0, closed=True),
+        frame(box(8.3, 0.8, 10.3, 4.0), "text", 2.0),
         Label(PLUS, (6.5, 3.3), ("c",), bold=True, must=True),
         Label(LESS, (6.5, 1.5), ("c",), bold=True, must=True),
         Label(_("pack"), (9.3, 2.4), ("c",), bold=True, must=True),
@@ -35,13 +35,13 @@ def precharge(hold: str) -> Picture:
     first = _("1: resistor, {time}").format(time=hold) if hold else _("1: resistor")
     zigzag = [(4.4 + 0.15 * step, 4.5 + (0.0, 0.3, 0.0, -0.3)[step % 4]) for step in range(9)]
     strokes: list[Stroke] = [
-        Path(_box(0.0, 0.6, 1.9, 4.0), "text", 2.0, closed=True),
-        Path(_box(8.1, 0.6, 10.6, 4.0), "text", 2.0, closed=True),
+        frame(box(0.0, 0.6, 1.9, 4.0), "text", 2.0),
+        frame(box(8.1, 0.6, 10.6, 4.0), "text", 2.0),
         Path(((1.9, 1.2), (8.1, 1.2)), "text", 3.0),
         Path(((1.9, 3.0), (3.6, 3.0)), "text", 3.0),
         Path(((6.4, 3.0), (8.1, 3.0)), "text", 3.0),
-        Fill(_box(3.6, 2.6, 4.3, 3.4), "text"),
-        Fill(_box(5.7, 2.6, 6.4, 3.4), "text"),
+        Fill(box(3.6, 2.6, 4.3, 3.4), "text"),
+        Fill(box(5.7, 2.6, 6.4, 3.4), "text"),
         Path(((4.3, 3.0), (5.7, 3.0)), "second", 1.5, (3.0, 3.0)),
         Path(((3.9, 3.4), (3.9, 4.5), *zigzag, (6.1, 4.5), (6.1, 3.4)), "main", 3.0),
         # The capacitors inside the controller.
@@ -59,8 +59,4 @@ def precharge(hold: str) -> Picture:
 
 def _plug(left: float, right: float) -> tuple[Stroke, ...]:
     contacts = (Disc((left, high), 5.0, "text") for high in (3.3, 1.5))
-    return (Path(_box(left, 0.9, right, 3.9), "text", 2.0, closed=True), *contacts)
-
-
-def _box(left: float, foot: float, right: float, top: float) -> tuple[Point, ...]:
-    return (left, foot), (right, foot), (right, top), (left, top)
+    return (frame(box(left, 0.9, right, 3.9), "text", 2.0), *contacts)

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping
 
 from logic.answers.joint_guide import diameter_of
 from screens.pictures.hatching import BROKEN, PAIRS, SINGLE, hatches
-from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Point, Stroke
+from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Point, Stroke, box, frame
 from screens.tongue import _
 from screens.words import Style
 
@@ -72,19 +72,19 @@ def _metal(wide: float, washers: float, face: float, end: float, metal: str) -> 
             continue
         for low, high in ((gap * wide, depth * wide), (-depth * wide, -gap * wide)):
             yield from hatches((start, low), (stop, high), wide * 0.22, kind=kind, rising=rising)
-            yield Path(((start, low), (stop, low), (stop, high), (start, high)), CUT, 2.0, closed=True)
+            yield frame(box(start, low, stop, high), CUT, 2.0)
 
 
 def _screw(wide: float, tip: float, end: float, held: float, face: float) -> Iterator[Stroke]:
     """Yield head and shank, the thread that holds cut into them, and what is past the end striped."""
     radius, head = wide / 2, HEAD * wide
-    yield Fill(_box(-head, -HEAD_WIDE * wide, 0.0, HEAD_WIDE * wide), SCREW)
-    yield Fill(_box(-head, -0.35 * wide, -head * 0.45, 0.35 * wide), THREAD)
-    yield Fill(_box(0.0, -radius, min(tip, end), radius), SCREW)
+    yield Fill(box(-head, -HEAD_WIDE * wide, 0.0, HEAD_WIDE * wide), SCREW)
+    yield Fill(box(-head, -0.35 * wide, -head * 0.45, 0.35 * wide), THREAD)
+    yield Fill(box(0.0, -radius, min(tip, end), radius), SCREW)
     if held > face:
         yield from _thread(face, held, wide * 0.86, THREAD)
     if tip > end:
-        yield Fill(_box(end, -radius, tip, radius), PAST)
+        yield Fill(box(end, -radius, tip, radius), PAST)
         yield from (
             Path(stripe.points, THREAD, 2.0)
             for stripe in hatches((end, -radius), (tip, radius), wide * 0.3, rising=False)
@@ -117,7 +117,7 @@ def _bottom(end: float, wide: float) -> Iterator[Stroke]:
     """Yield the closed bottom of a hole."""
     lower, upper = (end, -HALF * wide), (end + BEHIND * wide * 0.6, HALF * wide)
     yield from hatches(lower, upper, wide * 0.22, rising=False)
-    yield Path(_box(*lower, *upper), CUT, 2.0, closed=True)
+    yield frame(box(*lower, *upper), CUT, 2.0)
 
 
 def _lengths(  # noqa: PLR0913  (places along the screw)
@@ -154,7 +154,3 @@ def _lengths(  # noqa: PLR0913  (places along the screw)
         yield Label(holds, ((face + held) / 2, below), ("b", "lb"), bold=True)
     behind = _("windings") if through else _("bottom")
     yield Label(behind, (end, below), ("rb", "b", "r"), tone=WINDING if through else CUT)
-
-
-def _box(left: float, foot: float, right: float, top: float) -> tuple[Point, ...]:
-    return (left, foot), (right, foot), (right, top), (left, top)

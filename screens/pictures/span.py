@@ -1,11 +1,10 @@
 """Where the free span and the depth of a pull are measured, by hook or by weight; the depth is drawn larger than it is."""
 
-from dataclasses import replace
 from math import pi
 
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan
-from screens.pictures.strokes import Arc, Arrow, Disc, Label, Path, Picture, Point, Stroke
+from screens.pictures.strokes import Arc, Arrow, Disc, Label, Path, Picture, Stroke, box, flipped, frame
 from screens.tongue import _
 from screens.words import Style
 
@@ -37,9 +36,9 @@ def span_picture(plan: BeltPlan, style: Style, scale_unit: str) -> Picture:
 def weight_picture(plan: BeltPlan, style: Style) -> Picture:
     """Return the level span with a weight that hangs from its middle."""
     strokes = _pulled(_("weight"), _("depth"), _span(plan, style))
-    bottle = ((44.0, -TIP), (56.0, -TIP), (56.0, -TIP - 12.0), (44.0, -TIP - 12.0))
+    bottle = box(44.0, -TIP, 56.0, -TIP - 12.0)
     return Picture(
-        (*map(_turned, strokes), Path(bottle, "main", 3.0, closed=True)),
+        (*(flipped(one, upside_down=True) for one in strokes), frame(bottle, "main", 3.0)),
         (0.0, -TIP - 13.0, 100.0, -LOW),
         height=190.0,
         margins=(8.0, 6.0, 8.0, 24.0),
@@ -73,21 +72,3 @@ def _pulled(pull: str, depth: str, span: str) -> tuple[Stroke, ...]:
         Label(span, (middle, LOW), ("b",), must=True),
         Label(_("straight edge"), (2.0, 0.0), ("rt",), tone="second", gap=4.0),
     )
-
-
-def _turned(stroke: Stroke) -> Stroke:
-    """Return a stroke upside down, its texts upright."""
-
-    def down(point: Point) -> Point:
-        return point[0], -point[1]
-
-    if isinstance(stroke, Arc):
-        return replace(stroke, centre=down(stroke.centre), start=-stroke.end, end=-stroke.start)
-    if isinstance(stroke, Disc):
-        return replace(stroke, centre=down(stroke.centre))
-    if isinstance(stroke, Arrow):
-        return replace(stroke, start=down(stroke.start), end=down(stroke.end))
-    if isinstance(stroke, Label):
-        sides = tuple(one.translate(str.maketrans("tb", "bt")) for one in stroke.anchors)
-        return replace(stroke, at=down(stroke.at), anchors=sides)
-    return replace(stroke, points=tuple(map(down, stroke.points)))

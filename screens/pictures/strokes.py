@@ -5,6 +5,7 @@ outline, key, ground, chart_a, chart_b, chart_c), given their colour by whoever 
 """
 
 from collections.abc import Callable
+from dataclasses import replace
 from functools import cached_property
 from operator import is_
 
@@ -87,6 +88,36 @@ class Label:
 
 
 Stroke = Path | Arc | Fill | Disc | Arrow | Label
+
+
+def box(left: float, foot: float, right: float, top: float) -> tuple[Point, ...]:
+    """Return the corners of a rectangle."""
+    return (left, foot), (right, foot), (right, top), (left, top)
+
+
+def frame(corners: tuple[Point, ...], tone: str = "text", width: float = 1.5) -> Path:
+    """Return a line round corners."""
+    return Path(corners, tone, width, closed=True)
+
+
+def flipped(stroke: Stroke, *, upside_down: bool = False) -> Stroke:
+    """Return a stroke with its sides changed, or `upside_down`; its text upright. Of arcs only circles change sides."""
+    turned = str.maketrans("tb" if upside_down else "lr", "bt" if upside_down else "rl")
+
+    def over(point: Point) -> Point:
+        return (point[0], -point[1]) if upside_down else (-point[0], point[1])
+
+    if isinstance(stroke, Arc):
+        arc = (-stroke.end, -stroke.start) if upside_down else (stroke.start, stroke.end)
+        return replace(stroke, centre=over(stroke.centre), start=arc[0], end=arc[1])
+    if isinstance(stroke, Disc):
+        return replace(stroke, centre=over(stroke.centre))
+    if isinstance(stroke, Arrow):
+        return replace(stroke, start=over(stroke.start), end=over(stroke.end))
+    if isinstance(stroke, Label):
+        sides = tuple(side.translate(turned) for side in stroke.anchors)
+        return replace(stroke, at=over(stroke.at), anchors=sides)
+    return replace(stroke, points=tuple(map(over, stroke.points)))
 
 
 @frozen

@@ -5,7 +5,7 @@ from itertools import pairwise
 from math import cos, pi, sin, sqrt
 
 from screens.pictures.hatching import SINGLE, hatches
-from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Point, Stroke
+from screens.pictures.strokes import Arc, Arrow, Disc, Fill, Label, Path, Picture, Point, Stroke, box, frame
 from screens.tongue import _
 
 RADIUS = 16.0
@@ -77,7 +77,7 @@ def set_screw_on_flat() -> Picture:
     strokes: list[Stroke] = [
         Arc((0.0, 0.0), hub, tone="text", width=2.0),
         Fill(cut, "second"),
-        Path(cut, "text", 2.0, closed=True),
+        frame(cut, "text", 2.0),
         Path(((flat, -half), (flat, half)), "main", 4.0),
         Fill(((flat, -screw), (hub + 0.25, -screw), (hub + 0.25, screw), (flat, screw)), "text"),
         Fill(((-screw, shaft), (screw, shaft), (screw, hub + 0.25), (-screw, hub + 0.25)), "text"),
@@ -109,8 +109,8 @@ def bearing_order() -> Picture:
     starts = [sum(widths[:place]) for place in range(len(widths))]
     end = sum(widths)
     strokes: list[Stroke] = [
-        Fill(_box(-5.0, -7.0, 0.0, 7.0), "second"),
-        Fill(_box(0.0, -BORE + 0.3, end + 2.5, BORE - 0.3), "outline"),
+        Fill(box(-5.0, -7.0, 0.0, 7.0), "second"),
+        Fill(box(0.0, -BORE + 0.3, end + 2.5, BORE - 0.3), "outline"),
         *_wheel(starts[1], starts[3] + BEARING),
     ]
     for place, (start, width) in enumerate(zip(starts, widths, strict=True)):
@@ -121,7 +121,7 @@ def bearing_order() -> Picture:
         else:
             tall = {0: 6.5, 2: 6.0, 4: 6.5, 5: 6.8}[place]
             for low, high in ((BORE, tall), (-tall, -BORE)):
-                strokes.append(Fill(_box(start, low, start + width, high), "text"))
+                strokes.append(Fill(box(start, low, start + width, high), "text"))
         above = place in (1, 2, 3)
         at = (start + width / 2, 16.2 if above else -16.2)
         strokes.append(Path(((at[0], tall if above else -tall), at), "main", 1.0))
@@ -135,16 +135,12 @@ def _wheel(start: float, stop: float) -> Iterator[Stroke]:
     """Yield the wheel's core above and below, hatched as what is no steel."""
     for low, high in ((OUTER, 14.5), (-14.5, -OUTER)):
         yield from hatches((start, low), (stop, high), 2.2, kind=SINGLE)
-        yield Path(_box(start, low, stop, high), "text", 1.5, closed=True)
+        yield frame(box(start, low, stop, high), "text", 1.5)
 
 
 def _bearing(start: float) -> Iterator[Stroke]:
     """Yield inner ring, ball and outer ring, above and below the axle."""
     for side in (1, -1):
         for low, high in ((BORE, BORE + RING), (OUTER - RING, OUTER)):
-            yield Path(_box(start, side * low, start + BEARING, side * high), "text", 2.0, closed=True)
+            yield frame(box(start, side * low, start + BEARING, side * high), "text", 2.0)
         yield Arc((start + BEARING / 2, side * (BORE + OUTER) / 2), 1.7, tone="text", width=2.0)
-
-
-def _box(left: float, foot: float, right: float, top: float) -> tuple[Point, ...]:
-    return (left, foot), (right, foot), (right, top), (left, top)
