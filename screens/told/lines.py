@@ -7,6 +7,8 @@ from logic.frozen import frozen
 from screens import blocks as b
 from screens.page import Page
 
+WAYS_ON = ("page handed on", "page as a file", "page as a picture", "words of the page")
+"""Keys of what every page with an answer has at its end: ways to hand it on, which are no part of what it says."""
 ANSWERS = (b.Verdict, b.Figure, b.FigureRow, b.Columns)
 
 
@@ -32,7 +34,7 @@ def told(page: Page) -> Iterator[Told]:
     """Yield what a page says from top to bottom."""
     yield Told(page.title, level=1)
     for block in (*((page.crown,) if page.crown is not None else ()), *page.blocks):
-        one = _one(block)
+        one = None if block.key in WAYS_ON else _one(block)
         if one is not None and (one.text or one.label):
             yield one
     if page.foot.note:

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from screens.acts import Act, Explain
 from screens.acts.outside import HandOn, HandOnFile, ReadOut, Share, Shine
-from screens.blocks import Button, Line
+from screens.blocks import Button, Line, Section
 from screens.page import Page
 from screens.told.lines import has_answer
 from screens.tongue import _
@@ -27,6 +27,7 @@ def with_tools(page: Page, *, hears: bool, shines: bool = False) -> Page:
     if hears and not page.say:
         tools.append(Button(_("Say this page"), ReadOut(), icon="say"))
     files = (
+        Section(key="page handed on", title=_("This page")),
         Line(
             key="page as a file",
             title=_("Share with its drawings"),

@@ -13,6 +13,7 @@ from screens.acts import Explain, Place
 from screens.acts.entering import Write
 from screens.acts.keeping import Record
 from screens.bench.explained import explained
+from screens.blocks import Section
 from screens.register import PAGES
 from screens.told.tools import with_tools
 from screens.tongue import texts
@@ -194,6 +195,10 @@ def test_the_words_of_a_page_are_one_tap_from_it(pages: Reader) -> None:
     pages.open("numbers.gearing")
     shown = with_tools(pages.page, hears=False)
     row = shown.blocks[-1]
+    # What hands the page on is no part of its own last group.
+    head = shown.blocks[-4]
+    assert isinstance(head, Section)
+    assert head.title == "This page"
     assert (row.title, row.act) == ("Words on this page", Explain())
     pages.act(row.act)
     assert pages.name == "glossary"

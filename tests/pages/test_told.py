@@ -96,6 +96,11 @@ def test_what_a_page_shows_is_told_in_every_way(pages: Reader, name: str) -> Non
     assert GAP not in as_speech(page)
 
 
+def test_the_ways_to_hand_a_page_on_are_not_told_with_it(pages: Reader) -> None:
+    page = pages.open("numbers.gearing").page
+    assert as_text(with_tools(page, hears=False)) == as_text(page)
+
+
 def test_a_page_without_an_answer_has_none_to_hand_on() -> None:
     assert not has_answer(Page(title="Empty", blocks=(b.Words(key="words", text="Nothing here."),)))
 
