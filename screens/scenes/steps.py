@@ -134,8 +134,9 @@ def write(driver: Driver, key: str, text: str) -> None:
 
 @step
 def sight(driver: Driver, text: str) -> None:
-    """Scroll to a text."""
-    driver.find(text).bring()
+    """Scroll until a text stands at the top of its pane."""
+    spot = driver.find(text)
+    spot.part.to(spot.down)
 
 
 @step
