@@ -96,7 +96,9 @@ def typed(block: Typed, sheet: Sheet) -> None:
     shown = block.text or "–"
     unit = block.unit if not block.text or block.text.strip()[-1:] in "0123456789.," else ""
     value = f"{shown} {unit}".strip()
-    wide = sheet.wide(value, TITLE, bold=True)
+    roles = (LEAD, TEXT, SMALL) if block.beside else (TITLE,)
+    role = next((one for one in roles if sheet.wide(value, one, bold=True) <= room), roles[0])
+    wide = sheet.wide(value, role, bold=True)
     if wide > room and block.text:
         # The number is what was typed: it goes before its unit.
         value = shown
@@ -109,14 +111,12 @@ def typed(block: Typed, sheet: Sheet) -> None:
         tall = sheet.line(TITLE, bold=True)
         sheet.write(block.label, TEXT, x, y + (tall - sheet.line(TEXT)) * 0.62, label + 1, tone="second")
         sheet.write(
-            value, TITLE, x + label + dp(12), y, room - label - dp(12), bold=True, align="right", one=True
+            value, role, x + label + dp(12), y, room - label - dp(12), bold=True, align="right", one=True
         )
         bottom = y + tall
     else:
         bottom = y + sheet.write(block.label, SMALL, x, y, room, tone="second", one=True).height
-        bottom += sheet.write(
-            value, TITLE if not block.beside else LEAD, x, bottom, room, bold=True, one=True
-        ).height
+        bottom += sheet.write(value, role, x, bottom, room, bold=True, one=True).height
     if block.beside:
         wide = (share - dp(8) * (len(block.beside) - 1)) / len(block.beside) - dp(16)
         texts = [sheet.fits(bar.text, SMALL, wide, bold=True).height for bar in block.beside]

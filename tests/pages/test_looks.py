@@ -158,6 +158,18 @@ def test_the_label_of_what_is_typed_is_whole_beside_its_key(width: int) -> None:
         assert [mark.cut for mark in inks(laid, label)] == [False], label
 
 
+@pytest.mark.parametrize("scale", SCALES)
+def test_what_the_scale_reads_keeps_its_unit_beside_its_bars(pages: Reader, scale: float) -> None:
+    pages.open("ride.tension")
+    pages.type("0.92")
+    assert pages.page.foot.main is not None
+    for width in (320, 360):
+        block = Typed(
+            key="typed", label="Scale reads", text="0.92", unit="kg", beside=(pages.page.foot.main,)
+        )
+        assert inks(measure(block, dp(width), Look(scale)), "0.92 kg"), width
+
+
 def test_a_number_stands_on_one_line_with_its_unit_at_its_end_or_under_it() -> None:
     for scale in SCALES:
         block = Figure(key="a", label="Range", number="21.2 to 25.9", unit="km", reserve=True)
