@@ -5,12 +5,14 @@ from dataclasses import replace
 
 from logic import checked
 from logic.answers.reading import Result
+from logic.units import GAP
 from screens.blocks import Block, Section, Words
 from screens.page import Page
 from screens.settings.sources import source_line
 from screens.showing import figure, fold
 from screens.tongue import _
-from screens.words import sureness
+from screens.words import Style, sureness
+from screens.words.tension import with_error
 from screens.words.workings import Step, steps
 from screens.world import World
 
@@ -21,11 +23,13 @@ def working_page(world: World) -> Page:
     if not isinstance(item, Result):
         gone = _("Touch a number to see how it was worked out.")
         return Page(title=_("Working"), blocks=(Words(key="gone", text=gone),), places=False)
-    crown = figure(world, item, world.args["label"], row=False)
+    crown = replace(figure(world, item, world.args["label"], row=False), act=None)
+    if item.name == "tension" and item.band:
+        crown = replace(crown, number=_measured(item, world.style))
     sure = Words(key="sure", text=_("{sureness}.").format(sureness=sureness(item)))
     return Page(
         title=_("Working"),
-        crown=replace(crown, act=None),
+        crown=crown,
         blocks=(
             sure,
             *(block for place, one in enumerate(steps(item, world.style)) for block in _step(place, one)),
@@ -33,6 +37,13 @@ def working_page(world: World) -> Page:
         ),
         places=False,
     )
+
+
+def _measured(item: Result, style: Style) -> str:
+    """Return a tension that was measured with its error, as the page says it that leads here."""
+    assert item.band is not None  # noqa: S101  (asked before)
+    said = with_error(item.value, item.band[1] - item.value, style)
+    return said.replace(f"{GAP}{style.shown(item.value, item.quantity).unit}", "")
 
 
 def _sources(item: Result) -> Iterator[Block]:

@@ -24,6 +24,17 @@ def test_a_number_leads_to_its_working_and_back(pages: Reader) -> None:
     assert pages.name == "ride.tension"
 
 
+def test_the_working_of_a_reading_heads_what_the_page_says(pages: Reader) -> None:
+    pages.open("ride.tension")
+    pages.type("0.92")
+    said = pages["tension"].text
+    pages.tap("Working of this reading")
+    crown = pages.page.crown
+    # "102 N ± 20 N" there, "102 ± 20" and its unit here.
+    assert said.replace(f"{GAP}{crown.unit}", "") == f"Belt tension {crown.number}"
+    assert "±" in crown.number
+
+
 def test_a_working_that_is_gone_says_so(pages: Reader) -> None:
     pages.open("ride.tension")
     pages.tap("Working of the target")
