@@ -37,11 +37,18 @@ def gauge(
         *_bar((floor, 0.0, ceiling, 1.0), "key", "text", 2.5),
         Path(((aim, 0.72), (aim, 1.22)), "text", 2.0),
     ]
+    edges = _("right from {low} to {high}").format(
+        low=style.shown(window.floor, "force").number, high=style.number(window.ceiling, "force")
+    )
     if last is not None:
         wide = (high - low) * 0.008
         strokes.append(frame(box(at(last) - wide, 0.1, at(last) + wide, 0.9), "second", 1.5))
     if isinstance(tension, Result) and band is not None:
         start, middle, end = at(band[0]), at(tension.value), at(band[1])
+        # Its number may stand where the name of the mark would.
+        edges = _("{edges}, set to {aim}").format(
+            edges=edges, aim=style.shown(window.new_low, "force").number
+        )
         strokes += [
             Path(((start, 0.5), (end, 0.5)), "main", 5.0),
             Path(((start, 0.28), (start, 0.72)), "main", 4.0),
@@ -55,9 +62,7 @@ def gauge(
     strokes += [
         # One text for both edges: two would meet under a narrow band.
         Label(
-            _("right from {low} to {high}").format(
-                low=style.shown(window.floor, "force").number, high=style.number(window.ceiling, "force")
-            ),
+            edges,
             ((floor + ceiling) / 2, 0.0),
             ("b",),
             must=True,

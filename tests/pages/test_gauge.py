@@ -63,6 +63,15 @@ def test_needle_and_edges_keep_their_numbers_apart(board: Board, system: str) ->
                     assert under_the_band(drawn, width, scale), (tenth, last, width, scale)
 
 
+def test_the_aim_is_named_where_its_mark_has_no_room_for_a_word() -> None:
+    board = demo_boards()[0]
+    plan, style = belt_plan(board, Person()), Style()
+    reading = belt_reading(board, Person(), plan.items["pull_target"].value, plan.depth)
+    for width in WIDTHS:
+        said = [one.text for one in lay(gauge(plan, reading, None, style), width, 96.0, 1.0)]
+        assert any(text.endswith("set to 108") for text in said), said
+
+
 def test_what_a_pull_tells_is_told_apart_without_words_or_colour() -> None:
     """Loose, on the edge, just right, tight, not known: by the form of the verdict and where the needle stands."""
     board = demo_boards()[0]
