@@ -112,7 +112,8 @@ def _count(world: World) -> Choice:
 
 def _verdict(world: World, found: Flight) -> Verdict:
     """Return the best verdict that the answers allow; what it takes for granted leaves it open."""
-    text = " ".join(verdict_lines(found))
+    lines = verdict_lines(found, world.style, by_cells=untried(world).board.pack.marked_energy is None)
+    text = " ".join(lines)
     if found.best is None:
         asks = _("How many Wh does the pack say?")
         why = refusal(found.problem, world.style) if found.problem else _("It is printed on its case.")
@@ -121,7 +122,7 @@ def _verdict(world: World, found: Flight) -> Verdict:
     word, form = texts("packs")["flight"][outcome], FORMS.get(outcome, WRONG)
     if found.best.card and found.hopes:
         return Verdict(key="verdict", word=word, text=text, form=UNSURE, lines=LINES)
-    said = " ".join((*verdict_lines(found), *where_lines(found)))
+    said = " ".join((*lines, *where_lines(found)))
     return Verdict(key="verdict", word=word, text=said, form=form, lines=LINES)
 
 

@@ -80,12 +80,25 @@ def lines(flight: Flight, chemistry: str, style: Style, today: str) -> list[str]
     ]
 
 
-def verdict_lines(flight: Flight) -> list[str]:
-    """Return what the best verdict means and what it takes for granted, in sentences."""
+def verdict_lines(flight: Flight, style: Style, *, by_cells: bool = False) -> list[str]:
+    """Return what the best verdict means and what it takes for granted, in sentences.
+
+    `by_cells` says that no watt-hours were entered from the label: those of the cells stand in.
+    """
     verdict = flight.best
     if verdict is None:
         return []
-    found = [texts("packs")["reasons"][reason] for reason in verdict.reasons]
+    known = {
+        "over 160 Wh": not by_cells,
+        "not marked": flight.marked == "no",
+        "not tested": flight.tested == "no",
+    }
+    energy = watt_hours(max(battery.energy for battery in verdict.batteries), style)
+    sure, open_ = texts("packs")["reasons"], texts("packs")["reasons_open"]
+    found = [
+        (sure if known.get(reason, True) else open_)[reason].format(energy=energy)
+        for reason in verdict.reasons
+    ]
     if verdict.card and flight.hopes:
         found.append(
             _("Only if {hopes}.").format(
@@ -120,7 +133,7 @@ def as_text(flight: Flight, board: str, chemistry: str, style: Style, today: str
             _("Packs of an electric board ({board})").format(board=board),
             f"{counted(flight)}: {watt_hours(large_energy(flight), style)}{GAP}Wh",
             *lines(flight, chemistry, style, today),
-            *verdict_lines(flight),
+            *verdict_lines(flight, style),
             *where_lines(flight),
             f"{head}.",
             _(

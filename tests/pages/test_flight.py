@@ -39,8 +39,11 @@ def test_not_marked_gives_do_not_pack_and_no_card(pages: Reader) -> None:
     pages.open("ride.flight")
     crown = pages.page.crown
     assert (crown.word, crown.form) == ("Do not pack it", WRONG)
-    first, after = (crown.text.index(said) for said in ("over 160", "not tested"))
+    first, after = (crown.text.index(said) for said in ("over 160", "tested to UN 38.3"))
     assert first < after
+    # No label is entered: the page says whose watt-hours these are, and what is not known as such.
+    assert crown.text.startswith("By its cells 288\u00a0Wh")
+    assert crown.text.endswith("Whether it is tested to UN 38.3 is not known.")
     assert not offers_the_card(pages)
     tested = next(one for one in pages["pack.tested"].options if one.text == "Yes")
     pages.act(tested.act)
