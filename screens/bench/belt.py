@@ -16,6 +16,7 @@ from screens.page import Foot, Page
 from screens.showing import fold, sentences
 from screens.tongue import _
 from screens.ways import leads_to
+from screens.words.tension import belt_name
 from screens.world import World
 
 HERE: dict[str, type[Measure]] = {"scale": Places, "pulls": Depths, "weight": Weight}
@@ -119,8 +120,7 @@ def _from_afar(way: Measure) -> Go:
     if isinstance(pull, Result) and plan.depth is not None:
         big = str(style.shown(pull.value, "force", unit=way.world.person.scale_unit))
         lines.insert(0, _("Pull {depth} aside").format(depth=style.number(plan.depth, "length")))
-    side = _("Belt, left") if way.side == "left" else _("Belt, right")
-    return Go("bench.view", {"title": side, "big": big, "lines": lines})
+    return Go("bench.view", {"title": belt_name(way.side), "big": big, "lines": lines})
 
 
 def _both(way: Measure) -> str:

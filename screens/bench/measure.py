@@ -26,7 +26,7 @@ from screens.saved_board import trial_note
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _, texts
 from screens.trying import KEEP_THIS_BOARD
-from screens.words.tension import ITEMS, REASONS, SIGNS, ago, tension_text, tile
+from screens.words.tension import ITEMS, REASONS, SIGNS, ago, belt_name, tension_text, tile
 from screens.world import World
 
 LABELS = {**ITEMS, **texts("belt")["bench"]}
@@ -55,7 +55,8 @@ class Measure(Measuring):
         """Return the way, with the side where there are two."""
         if len(self.sides) == 1:
             return self.heading
-        return _("{way}, {side}").format(way=self.heading, side=self.side.upper())
+        way = self.heading[0].lower() + self.heading[1:]
+        return _("{belt}: {way}").format(belt=belt_name(self.side), way=way)
 
     def foot(self) -> Foot:
         """Return the entry, and the bar that goes on or saves."""

@@ -21,6 +21,7 @@ from screens.page import Foot, Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.showing import fold
 from screens.tongue import _, texts
+from screens.words.tension import ago
 from screens.world import World
 
 PITCH = Field("pitch", _("Pitch"), "number", 0, "", quantity="frequency", low=20.0, high=2000.0)
@@ -216,11 +217,11 @@ class Pluck(Measure):
             yield Words(key="calibrated", text=text)
         act = self.set_against()
         if act is not None and record is not None:
-            detail = _("The last pull told {force}.").format(
-                force=self.style.number(record.body.tension, "force")
+            detail = _("The last pull at the span told {force}, {when}.").format(
+                force=self.style.number(record.body.tension, "force"), when=ago(record.at, self.world.now)
             )
             yield Line(
-                key="against", title=_("Set this pitch against that pull"), detail=detail, icon="sum", act=act
+                key="against", title=_("Set this pitch against a pull"), detail=detail, icon="sum", act=act
             )
 
     def _file(self) -> Iterator[Block]:

@@ -125,10 +125,12 @@ def _end(world: World, session: Session) -> End:
     of, found, held = session.of, session.verdict, pack_held(world)
     count = headline(found)
     if held:
-        return End(held_text(held), count, WRONG)
+        text = _("That forbids it. Of the items here, {count}").format(count=count)
+        return End(held_text(held), text, WRONG)
     stops = due_stops(world, of)
     if stops:
-        return End(not_yet_text([due_name(one, world.saved.sides) for one in stops]), count, WRONG)
+        text = _("That comes first. Of the items here, {count}").format(count=count)
+        return End(not_yet_text([due_name(one, world.saved.sides) for one in stops]), text, WRONG)
     fit = session.fitness(forbids(world, of), put_off(world, of), open_elsewhere(world, of))
     if fit is None:
         return End(count, "", UNSURE if found.notes or found.aside else RIGHT)

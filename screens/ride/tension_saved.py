@@ -36,12 +36,13 @@ def saved_page(world: World) -> Page:
 
 def _crown(records: list[Record], *, one: bool) -> Verdict:
     said = _("Saved. Checked by you.")
+    none = Verdict(key="verdict", word=_("Saved"), text=_("Checked by you."))
     if not records:
-        return Verdict(key="verdict", word=said)
+        return none
     first = worst(records).body
     word = word_of(first)
     if not word:
-        return Verdict(key="verdict", word=said)
+        return none
     name = "" if one else f"{belt_name(first.belt)}: "
     return Verdict(
         key="verdict", word=f"{name}{tile(word)}", text=said, form=form_of(word), sign=SIGNS.get(word, "")

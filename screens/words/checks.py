@@ -80,22 +80,22 @@ def held_text(held: str) -> str:
     """Return what is said of a run while something forbids riding, whatever its items say.
 
     >>> held_text("pack swollen")
-    'Do not ride: pack swollen.'
+    'Do not ride: pack swollen'
     """
-    return _("Do not ride: {held}.").format(held=held)
+    return _("Do not ride: {held}").format(held=held)
 
 
 def not_yet_text(names: list[str]) -> str:
     """Return what is said of a check before a ride while another check that stops a ride is due.
 
     >>> not_yet_text(["Check after water"]), not_yet_text(["Check after water", "Check after the crash"])
-    ('Not yet: check after water is due.', 'Not yet: check after water is due, and 1 more.')
+    ('Not yet: check after water is due', 'Not yet: check after water is due, and 1 more')
     """
     first, more = names[0][0].lower() + names[0][1:], len(names) - 1
     return (
-        _("Not yet: {first} is due, and {more} more.").format(first=first, more=more)
+        _("Not yet: {first} is due, and {more} more").format(first=first, more=more)
         if more
-        else _("Not yet: {first} is due.").format(first=first)
+        else _("Not yet: {first} is due").format(first=first)
     )
 
 
@@ -108,7 +108,7 @@ def check_text(check: Check) -> str:
     else:
         found = _found_text(check)
     found += "".join(f". Put off: {name}: {reason}" for name, reason in check.put_off)
-    return f"{held_text(check.held)} {found}" if check.held and fit is None else found
+    return f"{held_text(check.held)}. {found}" if check.held and fit is None else found
 
 
 def _found_text(check: Check) -> str:

@@ -21,7 +21,7 @@ EXAMPLES: dict[str, tuple[dict[str, Any], ...]] = {
     "bench.saved": ({"ids": []},),
     "bench.wear": ({"number": 0}, {"number": 1}),
     "bench.wear_sign": ({"number": 0}, {"number": 1}),
-    "bench.view": ({"title": "Belt, left", "big": "1.26 kg", "lines": ["Pull 1 mm aside", "Aim at 99 N"]},),
+    "bench.view": ({"title": "Left belt", "big": "1.26 kg", "lines": ["Pull 1 mm aside", "Aim at 99 N"]},),
     "bench.fault": ({"fault": "brake"}, {"fault": "hot_motor"}),
     "bench.joint": (
         {"joint": "motor_face"},

@@ -1,10 +1,11 @@
-"""What the bars at the foot of each page say: one way of writing for what gloves touch, one for all else."""
+"""How each page is written: bars for gloves one way, all others another; a verdict is a word, no sentence."""
 
 from pathlib import Path
 
 import pytest
 
 from logic.log import Ride
+from screens.blocks import Verdict
 from screens.page import Page
 from tests.pages.reader import Reader
 from tests.pages.states import names, states
@@ -24,8 +25,10 @@ def astray(name: str, page: Page, *, none: bool = False) -> list[str]:
 
 
 @pytest.mark.parametrize("name", names())
-def test_bars_for_gloves_are_in_capitals_and_all_others_are_not(name: str, tmp_path: Path) -> None:
+def test_bars_for_gloves_are_in_capitals_and_a_verdict_ends_without_a_stop(name: str, tmp_path: Path) -> None:
     for what, page in states(name, tmp_path):
+        if isinstance(page.crown, Verdict):
+            assert not page.crown.word.endswith("."), what
         assert not astray(name, page, none=name == "ride" and "no board" in what), what
 
 

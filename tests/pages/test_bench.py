@@ -83,6 +83,6 @@ def test_threadlocker_by_size_and_need(pages: Reader) -> None:
 
 
 def test_what_is_read_from_a_metre_away_keeps_the_screen_on(pages: Reader) -> None:
-    page = pages.open("bench.view", title="Belt, left", big="1.26\u00a0kg", lines=["Pull 1 mm aside"]).page
-    assert (page.title, page.crown.number, page.awake) == ("Belt, left", "1.26\u00a0kg", True)
+    page = pages.open("bench.view", title="Left belt", big="1.26\u00a0kg", lines=["Pull 1 mm aside"]).page
+    assert (page.title, page.crown.number, page.awake) == ("Left belt", "1.26\u00a0kg", True)
     assert [(block.text, block.role) for block in page.blocks] == [("Pull 1 mm aside", "title")]

@@ -399,8 +399,8 @@ def out(pages: Reader) -> Reader:
 def test_a_run_with_the_pack_out_of_use_never_ends_in_right(out: Reader) -> None:
     begin(out)
     right_until(out, "")
-    assert (out.page.crown.word, out.page.crown.form) == ("Do not ride: pack swollen.", WRONG)
-    assert out.page.crown.text == "9 of 9 right."
+    assert (out.page.crown.word, out.page.crown.form) == ("Do not ride: pack swollen", WRONG)
+    assert out.page.crown.text == "That forbids it. Of the items here, 9 of 9 right."
     out.tap("PACK OUT OF USE:\nwhat to do")
     assert out.name == "ride.pack_signs"
     out.back()
@@ -416,7 +416,7 @@ def test_every_other_list_says_so_too_and_still_counts_as_done(out: Reader) -> N
     out.restart()
     begin(out, "after_water")
     right_until(out, "")
-    assert out.page.crown.word == "Do not ride: pack swollen."
+    assert out.page.crown.word == "Do not ride: pack swollen"
     out.tap("FINISH: NOT RIDING")
     assert out.world.due == ()
 
@@ -433,7 +433,8 @@ def wet(pages: Reader) -> Reader:
 
 
 def test_a_due_check_that_stops_a_ride_comes_before_the_sign_off(wet: Reader) -> None:
-    assert (wet.page.crown.word, wet.page.crown.form) == ("Not yet: check after water is due.", WRONG)
+    assert (wet.page.crown.word, wet.page.crown.form) == ("Not yet: check after water is due", WRONG)
+    assert wet.page.crown.text == "That comes first. Of the items here, 9 of 9 right."
     assert not any(bar.text == "FINISH" for bar in (wet.page.foot.main, *wet.page.foot.beside))
     wet.act(Finish())
     assert wet.name == "ride.run_over"
