@@ -36,6 +36,25 @@ class Pen(Protocol):
         """Return the height of a line of text."""
 
 
+class FixedPen(NamedTuple):
+    """A Pen of a page that is no screen: `unit` is the length of a dp there."""
+
+    unit: float
+    wide: Callable[[str, float, bool], float]
+
+    def dp(self, length: float) -> float:
+        """Return a length in units of the page."""
+        return length * self.unit
+
+    def size(self, role: float, scale: float) -> float:
+        """Return a size of text at a text scale."""
+        return role * scale * self.unit
+
+    def line(self, size: float, bold: bool) -> float:  # noqa: ARG002, FBT001  (as a Pen is asked)
+        """Return the height of a line of text."""
+        return size * 1.2
+
+
 class Placed(NamedTuple):
     """A stroke in the painter's units from the lower left corner: a line, fill, text, or disc whose width is its radius."""
 

@@ -6,7 +6,7 @@ from functools import cache
 from html import escape
 from pathlib import Path
 
-from screens.pictures.laid import Placed, height_of, lay
+from screens.pictures.laid import FixedPen, Placed, height_of, lay
 from screens.pictures.strokes import Drawing
 
 COLOURS = Path(__file__).resolve().parents[2] / "assets" / "colours.toml"
@@ -16,25 +16,12 @@ SHARES = {"narrow": 0.34, "usual": 0.58, "broad": 0.9}
 """Width of a letter as a share of the size: what most plain fonts stay within, since the reader's is not known."""
 
 
-class _Pen:
-    """How texts come out in a browser, about."""
+def _wide(text: str, size: float, bold: bool) -> float:  # noqa: FBT001  (as a Pen is asked)
+    kinds = ("narrow" if one in NARROW else "broad" if one in BROAD else "usual" for one in text)
+    return size * sum(SHARES[kind] for kind in kinds) * (1.07 if bold else 1.0)
 
-    @staticmethod
-    def dp(length: float) -> float:
-        return length
 
-    @staticmethod
-    def size(role: float, scale: float) -> float:
-        return role * scale
-
-    @staticmethod
-    def wide(text: str, size: float, bold: bool) -> float:  # noqa: FBT001  (as a Pen is asked)
-        kinds = ("narrow" if one in NARROW else "broad" if one in BROAD else "usual" for one in text)
-        return size * sum(SHARES[kind] for kind in kinds) * (1.07 if bold else 1.0)
-
-    @staticmethod
-    def line(size: float, bold: bool) -> float:  # noqa: ARG004, FBT001  (the same)
-        return size * 1.2
+PEN = FixedPen(1.0, _wide)
 
 
 @cache
@@ -46,8 +33,8 @@ def day() -> dict[str, str]:
 
 def svg(picture: Drawing, title: str, width: float = WIDE) -> str:
     """Return a drawing as one SVG element; `title` says what it shows."""
-    height = height_of(picture, width, _Pen)
-    drawn = "".join(_one(stroke, height) for stroke in lay(picture, width, height, _Pen))
+    height = height_of(picture, width, PEN)
+    drawn = "".join(_one(stroke, height) for stroke in lay(picture, width, height, PEN))
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width:g} {height:.1f}" role="img">'
         f"<title>{escape(title)}</title>{drawn}</svg>"

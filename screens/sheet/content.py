@@ -5,9 +5,13 @@ from dataclasses import dataclass
 from logic.answers.checks import figures
 from logic.answers.gearing import gearing
 from logic.answers.reading import Item, Result
+from logic.answers.tension import belt_plan
 from logic.board import board_fields, groups
 from logic.checks.lists import build_stages
 from logic.store import Record
+from screens.pictures.drive import drive
+from screens.pictures.strokes import Picture
+from screens.sheet.pictures import history_drawing
 from screens.tongue import _, texts
 from screens.words import Style, sureness
 from screens.words.checks import FIGURES, check_text
@@ -24,35 +28,49 @@ RECENT = 12
 
 @dataclass(frozen=True)
 class Part:
-    """One heading with its lines: label, value, and how it is known or where it comes from."""
+    """One heading with its lines: label, value, and how it is known or where it comes from; `drawn` stands over them.
+
+    `shows` is what a drawing shows.
+    """
 
     title: str
     lines: tuple[tuple[str, str, str], ...]
+    drawn: Picture | None = None
+    shows: str = ""
 
 
 @dataclass(frozen=True)
 class Sheet:
-    """A whole sheet. `readings` are the tension records of each belt, oldest first."""
+    """A whole sheet."""
 
     name: str
     made: str
     parts: tuple[Part, ...]
-    readings: dict[str, tuple[Record, ...]]
 
 
 CLOSING = _("A record, not a promise. The maker's sheet, local law and licensed practice come first.")
 
 
-def sheet(world: World) -> Sheet:
-    """Return the build sheet of the board in use."""
+def sheet(world: World, *, drawn: bool = False) -> Sheet:
+    """Return the build sheet of the board in use; `drawn` with its drawings."""
     board, style = world.saved, world.style
-    parts = [*_board_parts(world, style), _worked_out(world, style), _build(world)]
-    readings = {side: _readings(world, side) for side in board.sides}
-    parts += [_tension(side, readings[side], style) for side in board.sides]
-    parts.append(_recent(world, style))
-    name = board.name + (" (example)" if board.example else "")
-    made = f"{world.now:%Y-%m-%d %H:%M}"
-    return Sheet(name, made, tuple(part for part in parts if part.lines), readings)
+    parts = [
+        *([_drive(world)] if drawn else []),
+        *_board_parts(world, style),
+        _worked_out(world, style),
+        _build(world),
+        *(_tension(side, _readings(world, side), style, drawn=drawn) for side in board.sides),
+        _recent(world, style),
+    ]
+    name = _("Build sheet: {name}").format(name=board.name + (" (example)" if board.example else ""))
+    made = f"Made {world.now:%Y-%m-%d %H:%M}"
+    return Sheet(name, made, tuple(part for part in parts if part.lines or part.drawn))
+
+
+def _drive(world: World) -> Part:
+    board, person = world.saved, world.person
+    picture = drive(board, belt_plan(board, person), world.style, person.scale_unit)
+    return Part(_("The drive, to scale"), (), picture, _("The drive to scale"))
 
 
 def _board_parts(world: World, style: Style) -> list[Part]:
@@ -102,9 +120,11 @@ def _readings(world: World, side: str) -> tuple[Record, ...]:
     return tuple([one for one in records if one.body.belt == side][:RECENT][::-1])
 
 
-def _tension(side: str, readings: tuple[Record, ...], style: Style) -> Part:
+def _tension(side: str, readings: tuple[Record, ...], style: Style, *, drawn: bool) -> Part:
     lines = tuple((f"{one.at:%Y-%m-%d %H:%M}", tension_text(one, style), "") for one in readings)
-    return Part(_("Tension, {side} belt").format(side=side), lines)
+    picture = history_drawing(readings, style) if drawn else None
+    shows = _("Tension history, oldest at the left")
+    return Part(_("Tension, {side} belt").format(side=side), lines, picture, shows)
 
 
 def _recent(world: World, style: Style) -> Part:

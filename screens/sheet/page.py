@@ -2,12 +2,8 @@
 
 from html import escape
 
-from logic.answers.tension import belt_plan
-from logic.board import Board
-from logic.person import Person
+from screens.pictures.svg import svg
 from screens.sheet.content import CLOSING, Sheet
-from screens.sheet.pictures import drive_svg, history_svg
-from screens.words import Style
 
 STYLE = (
     "body{font-family:sans-serif;max-width:46em;margin:1em auto;padding:0 1em;color:#1b1c1f;background:#fff}"
@@ -17,27 +13,20 @@ STYLE = (
 )
 
 
-def as_page(sheet: Sheet, board: Board, style: Style, person: Person) -> str:
+def as_page(sheet: Sheet) -> str:
     """Return the sheet as a whole HTML document."""
-    body = [f"<h1>Build sheet: {escape(sheet.name)}</h1>", f"<p>Made {escape(sheet.made)}</p>"]
-    drive = drive_svg(board, style, person.scale_unit, belt_plan(board, person))
-    if drive:
-        body += ["<h2>The drive, to scale</h2>", drive]
+    name = escape(sheet.name)
+    body = [f"<h1>{name}</h1>", f"<p>{escape(sheet.made)}</p>"]
     for part in sheet.parts:
         body.append(f"<h2>{escape(part.title)}</h2>")
-        side = part.title.removeprefix("Tension, ").removesuffix(" belt")
-        if side in sheet.readings and part.title.startswith("Tension"):
-            body.append(history_svg(sheet.readings[side], style))
-        body.append("<table>")
-        body += [_line(line) for line in part.lines]
-        body.append("</table>")
+        if part.drawn is not None:
+            body.append(svg(part.drawn, part.shows))
+        if part.lines:
+            body += ["<table>", *map(_line, part.lines), "</table>"]
     body.append(f"<p>{escape(CLOSING)}</p>")
-    head = f'<meta charset="utf-8"><title>Build sheet: {escape(sheet.name)}</title><style>{STYLE}</style>'
-    return (
-        f'<!DOCTYPE html>\n<html lang="en"><head>{head}</head><body>\n'
-        + "\n".join(body)
-        + "\n</body></html>\n"
-    )
+    head = f'<meta charset="utf-8"><title>{name}</title><style>{STYLE}</style>'
+    lines = "\n".join(body)
+    return f'<!DOCTYPE html>\n<html lang="en"><head>{head}</head><body>\n{lines}\n</body></html>\n'
 
 
 def _line(line: tuple[str, str, str]) -> str:

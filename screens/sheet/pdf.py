@@ -14,16 +14,10 @@ from reportlab.pdfbase.pdfmetrics import registerFont, stringWidth
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.platypus import CondPageBreak, Flowable, Paragraph, SimpleDocTemplate, Table
 
-from logic.answers.tension import belt_plan
-from logic.board import Board
-from logic.person import Person
-from screens.pictures.laid import Placed, height_of, lay
+from screens.pictures.laid import FixedPen, Placed, height_of, lay
 from screens.pictures.strokes import Drawing
 from screens.pictures.svg import day
 from screens.sheet.content import CLOSING, Sheet
-from screens.sheet.pictures import drive_drawing, history_drawing
-from screens.tongue import _
-from screens.words import Style
 
 PLAIN, BOLD = "Sheet", "SheetBold"
 EDGE = 18 * mm
@@ -35,58 +29,45 @@ PICTURE = 0.7
 """Points of a dp: a picture is as large as in a browser that prints the page."""
 
 
-def as_pdf(sheet: Sheet, board: Board, style: Style, person: Person) -> bytes:
+def as_pdf(sheet: Sheet) -> bytes:
     """Return the sheet as a whole PDF."""
     fonts = Path((find_spec("kivy").submodule_search_locations or [""])[0]) / "data" / "fonts"  # type: ignore[union-attr]
     for name, file in ((PLAIN, "Roboto-Regular.ttf"), (BOLD, "Roboto-Bold.ttf")):
         registerFont(TTFont(name, str(fonts / file)))
     out = BytesIO()
-    title = _("Build sheet: {name}").format(name=sheet.name)
     document = SimpleDocTemplate(
         out,
         pagesize=A4,
-        title=title,
+        title=sheet.name,
         leftMargin=EDGE,
         rightMargin=EDGE,
         topMargin=EDGE,
         bottomMargin=EDGE,
         invariant=1,
     )
-    document.build(
-        list(_parts(sheet, title, board, style, person)), onFirstPage=_number, onLaterPages=_number
-    )
+    document.build(list(_parts(sheet)), onFirstPage=_number, onLaterPages=_number)
     return out.getvalue()
 
 
-def _parts(sheet: Sheet, title: str, board: Board, style: Style, person: Person) -> Iterator[Flowable]:
-    yield _text(title, 20, bold=True)
-    yield _text(f"Made {sheet.made}")
-    drive = drive_drawing(board, style, person.scale_unit, belt_plan(board, person))
-    if drive is not None:
-        yield _heading(_("The drive, to scale"))
-        yield _Drawn(drive)
+def _parts(sheet: Sheet) -> Iterator[Flowable]:
+    yield _text(sheet.name, 20, bold=True)
+    yield _text(sheet.made)
     for part in sheet.parts:
         # A heading stands with its first lines, or with the whole of its drawing.
-        yield CondPageBreak(ROOM)
-        side = part.title.removeprefix("Tension, ").removesuffix(" belt")
-        past = history_drawing(sheet.readings[side], style) if side in sheet.readings else None
-        yield _heading(part.title, together=past is not None)
-        if past is not None:
-            yield _Drawn(past)
-        width = A4[0] - 2 * EDGE
+        if part.lines:
+            yield CondPageBreak(ROOM)
+        yield _heading(part.title, together=part.drawn is not None)
+        if part.drawn is not None:
+            yield _Drawn(part.drawn)
         rows = [[_text(label), _text(value, bold=True), _text(known)] for label, value, known in part.lines]
-        yield Table(
-            rows,
-            [share * width for share in SHARES],
-            style=[
-                ("LINEBELOW", (0, 0), (-1, -1), 0.5, day()["outline"]),
-                ("VALIGN", (0, 0), (-1, -1), "TOP"),
-            ],
-        )
+        if rows:
+            line = ("LINEBELOW", (0, 0), (-1, -1), 0.5, day()["outline"])
+            widths = [share * (A4[0] - 2 * EDGE) for share in SHARES]
+            yield Table(rows, widths, style=[line, ("VALIGN", (0, 0), (-1, -1), "TOP")])
     yield _text(CLOSING)
 
 
-def _heading(text: str, *, together: bool = True) -> Paragraph:
+def _heading(text: str, *, together: bool) -> Paragraph:
     shape = ParagraphStyle(
         "heading", fontName=BOLD, fontSize=14, leading=18, spaceBefore=12, spaceAfter=4, keepWithNext=together
     )
@@ -110,24 +91,11 @@ def _number(canvas: Any, document: Any) -> None:  # noqa: ANN401  (reportlab's)
     canvas.drawRightString(A4[0] - EDGE, EDGE / 2, str(document.page))
 
 
-class _Pen:
-    """How texts come out in the file."""
+def _wide(text: str, size: float, bold: bool) -> float:  # noqa: FBT001  (as a Pen is asked)
+    return float(stringWidth(_plain(text), BOLD if bold else PLAIN, size))
 
-    @staticmethod
-    def dp(length: float) -> float:
-        return length * PICTURE
 
-    @staticmethod
-    def size(role: float, scale: float) -> float:
-        return role * scale * PICTURE
-
-    @staticmethod
-    def wide(text: str, size: float, bold: bool) -> float:  # noqa: FBT001  (as a Pen is asked)
-        return float(stringWidth(_plain(text), BOLD if bold else PLAIN, size))
-
-    @staticmethod
-    def line(size: float, bold: bool) -> float:  # noqa: ARG004, FBT001  (the same)
-        return size * 1.2
+PEN = FixedPen(PICTURE, _wide)
 
 
 class _Drawn(Flowable):  # type: ignore[misc]
@@ -140,12 +108,12 @@ class _Drawn(Flowable):  # type: ignore[misc]
 
     def wrap(self, width: float, _height: float) -> tuple[float, float]:
         """Take the width there is."""
-        self.size = width, height_of(self.picture, width, _Pen)
+        self.size = width, height_of(self.picture, width, PEN)
         return self.size
 
     def draw(self) -> None:
         """Draw its strokes."""
-        for stroke in lay(self.picture, *self.size, _Pen):
+        for stroke in lay(self.picture, *self.size, PEN):
             _stroke(self.canv, stroke)
 
 

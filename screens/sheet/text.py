@@ -1,12 +1,11 @@
 """The build sheet as plain text, to be sent or printed."""
 
 from screens.sheet.content import CLOSING, Sheet
-from screens.tongue import _
 
 
 def as_text(sheet: Sheet) -> str:
     """Return the sheet in lines of one column: nothing depends on the width of a letter."""
-    lines = [_("Build sheet: {name}").format(name=sheet.name), f"Made {sheet.made}", ""]
+    lines = [sheet.name, sheet.made, ""]
     for part in sheet.parts:
         lines += [part.title, "-" * len(part.title)]
         for label, value, known in part.lines:

@@ -2,7 +2,9 @@
 
 from collections.abc import Callable
 from dataclasses import replace
+from importlib import import_module
 from pathlib import Path
+from typing import Any
 
 from logic.exchange.board_file import board_text
 from logic.exchange.files import file_name, write_whole
@@ -24,28 +26,19 @@ SEND = "send "
 NO_PDF = _("No PDF can be made here. Write the sheet with pictures, and print it from a browser.")
 
 
-# The sheet is loaded when one is made: the first act of the app loads this module, and the start waits for it.
+def _sheet(kind: str) -> Callable[[World], Any]:
+    """Return what makes the sheet as "text", "page" or "pdf".
 
+    It is loaded when one is made: the first act of the app loads this module, and the start waits for it.
+    """
 
-def _sheet_text(world: World) -> str:
-    from screens.sheet.content import sheet  # noqa: PLC0415  (see above)
-    from screens.sheet.text import as_text  # noqa: PLC0415
+    def make(world: World) -> Any:  # noqa: ANN401  (a text, or the bytes of a PDF)
+        from screens.sheet.content import sheet  # noqa: PLC0415  (said above)
 
-    return as_text(sheet(world))
+        write = getattr(import_module(f"screens.sheet.{kind}"), f"as_{kind}")
+        return write(sheet(world, drawn=kind != "text"))
 
-
-def _sheet_page(world: World) -> str:
-    from screens.sheet.content import sheet  # noqa: PLC0415  (see above)
-    from screens.sheet.page import as_page  # noqa: PLC0415
-
-    return as_page(sheet(world), world.saved, world.style, world.person)
-
-
-def _sheet_pdf(world: World) -> bytes:
-    from screens.sheet.content import sheet  # noqa: PLC0415  (see above)
-    from screens.sheet.pdf import as_pdf  # noqa: PLC0415
-
-    return as_pdf(sheet(world), world.saved, world.style, world.person)
+    return make
 
 
 def _log(world: World) -> str:
@@ -58,9 +51,9 @@ def _board(world: World) -> str:
 
 
 WRITES: dict[str, tuple[str, str, Callable[[World], str | bytes]]] = {
-    "sheet text": ("build-sheet", "txt", _sheet_text),
-    "sheet page": ("build-sheet", "html", _sheet_page),
-    "sheet pdf": ("build-sheet", "pdf", _sheet_pdf),
+    "sheet text": ("build-sheet", "txt", _sheet("text")),
+    "sheet page": ("build-sheet", "html", _sheet("page")),
+    "sheet pdf": ("build-sheet", "pdf", _sheet("pdf")),
     "log": ("log", "csv", _log),
     "board": ("board", "json", _board),
 }
@@ -75,7 +68,7 @@ def _written(world: World, folder: Path, key: str) -> Path:
 
 
 def _everything(world: World, folder: Path) -> Path:
-    from logic.exchange.copies import write_copy  # noqa: PLC0415  (see above)
+    from logic.exchange.copies import write_copy  # noqa: PLC0415  (as the sheet)
 
     make_folder(folder)
     path = folder / f"everything-{world.now:%Y-%m-%d}.db"
@@ -91,9 +84,9 @@ def copy(world: World, act: Copy) -> World:
     """
     title = _("Build sheet: {board}").format(board=world.saved.name)
     if act.what == "print":
-        return replace(world, out=(*world.out, PrintOut(title, _sheet_page(world))))
+        return replace(world, out=(*world.out, PrintOut(title, _sheet("page")(world))))
     if act.what == "share":
-        return replace(world, out=(*world.out, Share(title, _sheet_text(world))))
+        return replace(world, out=(*world.out, Share(title, _sheet("text")(world))))
     folder = world.store.path.parent / FOLDER
     try:
         what = act.what.removeprefix(SEND)

@@ -9,10 +9,12 @@ from logic.board import Board
 from logic.exchange import demo_boards
 from logic.log import Tension
 from logic.person import Person
+from screens.acts.boards import Choose
 from screens.pictures.drive import drive
 from screens.pictures.strokes import Fill, Label, Path, Picture
 from screens.pictures.svg import svg
-from screens.sheet.pictures import drive_svg, history_svg
+from screens.sheet.content import sheet
+from screens.sheet.pictures import history_drawing
 from screens.words import Style
 from tests.pages.reader import Reader
 
@@ -33,14 +35,14 @@ def points(element: ET.Element) -> list[tuple[float, float]]:
 
 
 @pytest.mark.parametrize("board", demo_boards(), ids=lambda board: board.name)
-def test_the_drive_of_the_sheet_is_the_drive_of_the_page(board: Board) -> None:
-    plan = belt_plan(board, Person())
-    page = drive(board, plan, Style(), "kg")
+def test_the_drive_of_the_sheet_is_the_drive_of_the_page(pages: Reader, board: Board) -> None:
+    pages.act(Choose(next(one.id for one in pages.world.boards() if one.name == board.name)))
+    world = pages.world
+    page = drive(world.saved, belt_plan(world.saved, world.person), world.style, world.person.scale_unit)
     assert page is not None
-    sheet = drive_svg(board, Style(), "kg", plan)
-    assert sheet == svg(page, "The drive to scale")
+    assert sheet(world, drawn=True).parts[0].drawn == page
     must = {one.text for one in page.strokes if isinstance(one, Label) and one.must}
-    assert must <= set(texts(read(sheet)))
+    assert must <= set(texts(read(svg(page, "The drive to scale"))))
 
 
 def test_a_length_is_as_long_across_as_up() -> None:
@@ -78,7 +80,9 @@ def test_the_history_shows_every_reading_in_its_window(pages: Reader) -> None:
             Tension(belt="left", method="scale", tension=force, error=5.0, floor=80.0, ceiling=110.0),
         )
     records = pages.world.entries("tension")[::-1]
-    root = read(history_svg(records, Style()))
+    drawn = history_drawing(records, Style())
+    assert drawn is not None
+    root = read(svg(drawn, "Tension history"))
     dots = [one for one in root.iter(f"{NAME}circle") if one.attrib["r"] == "5"]
     heights = [float(one.attrib["cy"]) for one in dots]
     assert len(dots) == 3
@@ -86,12 +90,14 @@ def test_the_history_shows_every_reading_in_its_window(pages: Reader) -> None:
     assert heights[1] - heights[0] == pytest.approx(heights[2] - heights[1], abs=0.11)
     assert heights[0] < heights[2]
     assert {"ceiling", "floor"} <= set(texts(root))
-    assert history_svg((), Style()) == ""
+    assert history_drawing((), Style()) is None
 
 
 @pytest.mark.parametrize("board", demo_boards(), ids=lambda board: board.name)
 def test_texts_stay_on_the_sheet(board: Board) -> None:
-    root = read(drive_svg(board, Style(), "kg", belt_plan(board, Person())))
+    drawn = drive(board, belt_plan(board, Person()), Style(), "kg")
+    assert drawn is not None
+    root = read(svg(drawn, "The drive to scale"))
     _, _, width, height = map(float, root.attrib["viewBox"].split())
     for one in root.iter(f"{NAME}text"):
         assert 0.0 <= float(one.attrib["x"]) <= width - 10.0
