@@ -1,10 +1,10 @@
 """The guided entry: which value of the board is asked for next, and how many there are."""
 
 from dataclasses import dataclass
+from operator import attrgetter
 
 from logic.answers.reading import RIDER
 from logic.board import Board, board_fields
-from logic.fields import Field
 from screens.asked import not_known
 from screens.world import World
 
@@ -57,16 +57,11 @@ def missing(world: World) -> tuple[str, ...]:
 
 def _asked(board: Board) -> list[str]:
     """Return the values that are asked for, the one that unlocks most first; the rider when the speed without load is known."""
-    fields = sorted(
-        (field for field in board_fields().values() if field.need and board.applies(field)), key=_need
-    )
+    wanted = (field for field in board_fields().values() if field.need and board.applies(field))
+    fields = sorted(wanted, key=attrgetter("need"))
     keys = [field.key for field in fields]
     after = next(place for place, field in enumerate(fields) if field.need > RIDER_AFTER)
     return [*keys[:after], RIDER.key, *keys[after:]]
-
-
-def _need(field: Field) -> int:
-    return field.need
 
 
 RIDER_AFTER = 6

@@ -12,6 +12,7 @@ from screens.asking import page_choice
 from screens.blocks import Block, Button, Field, Words
 from screens.page import Foot, Page
 from screens.tongue import _
+from screens.words.tension import belt_name
 from screens.world import World
 
 KINDS = (("note", _("Note")), ("work", _("Repair or work")), ("belt_fitted", _("New belt")))
@@ -20,7 +21,7 @@ PROMPTS = {
     "work": _("What was repaired, renewed or changed."),
     "belt_fitted": _("A new belt is checked anew: first ride, 10\u00a0km, 50\u00a0km."),
 }
-BELTS = (("left", _("Left belt")), ("right", _("Right belt")))
+BELTS = tuple((side, belt_name(side)) for side in ("left", "right"))
 
 
 def note_key(world: World) -> str:

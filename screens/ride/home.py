@@ -18,11 +18,10 @@ from screens.search_tool import search_tools
 from screens.tongue import _
 from screens.ways import leads_to, signs_line
 from screens.words.checks import FITNESS, due_name, due_when, fault_text, items_text, size_text
-from screens.words.tension import SAID, ago, tension_text
+from screens.words.tension import SAID, ago, belt_name, tension_text
 from screens.world import World
 
 FAULTS_SHOWN = 3
-SIDES = {"left": _("Left belt"), "right": _("Right belt")}
 
 
 def ride_page(world: World) -> Page:
@@ -88,7 +87,7 @@ def _list(base: str) -> tuple[str, Go | None]:
 
 def _belt(world: World, side: str) -> Line:
     """Return a belt's last tension with its verdict, its age and its small gauge."""
-    name = _("Belt") if len(world.saved.sides) == 1 else SIDES[side]
+    name = _("Belt") if len(world.saved.sides) == 1 else belt_name(side)
     record = world.last("tension", belt=side)
     act = Go("ride.tension", {"side": side})
     if record is None:

@@ -134,11 +134,7 @@ def _with_it(world: World, item: Item) -> Iterator[Block]:
     yield from figure_rows(item, world)
     if item.tool and not world.person.bench:
         yield Words(key="tool", text=_("Tool: {tool}.").format(tool=item.tool), tone="second")
-    for place, one in enumerate(links(item, world, world.style)):
-        act = Go(one.page, one.args)
-        yield Line(
-            key=f"link {place}", title=one.title, detail=one.detail, value=one.value, icon=one.icon, act=act
-        )
+    yield from links(item, world)
     if world.args.get("_hint"):
         yield Words(key="hint", text=world.args["_hint"], tone="second")
     if not world.person.bench:

@@ -1,80 +1,62 @@
 """Where an item of a run leads: values of the board, a joint, the tension check, another list or page."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
-from typing import Any
+from dataclasses import replace
 
 from logic.board import Field, board_fields
 from logic.checks.lists import Item
-from screens.tongue import _
-from screens.words import Style
+from screens.blocks import Line
+from screens.tongue import _, texts
+from screens.ways import leads_to
 from screens.words.tension import tension_text
+from screens.words.typed import value_words
 from screens.world import World
 
 OPENS = {
-    "bench.faults": _("Fault guide"),
-    "bench.spares": _("Tools and spares"),
-    "bench.reach": _("Screw reach"),
-    "bench.belt": _("Set a belt"),
     "bench.power": _("First power: resistor and polarity"),
     "bench.controller": _("What to set in the controller"),
-    "numbers.feel": _("Wheels, bushings and trucks"),
     "ride.flight": _("Pack for a flight: Wh and rules"),
-    "ride.pack_signs": _("Pack: stop signs"),
     "board": _("The board's values"),
 }
-"""What a page that an item leads to is called here."""
+"""What a page that an item leads to is called here, where it is not as the search has it."""
 
 
-@dataclass(frozen=True)
-class Link:
-    """A row that opens a page: its words, and what the page is asked for."""
-
-    page: str
-    title: str
-    detail: str = ""
-    value: str = ""
-    icon: str = ""
-    args: dict[str, Any] = field(default_factory=dict)
-
-
-def links(item: Item, state: World, style: Style) -> Iterator[Link]:
+def links(item: Item, world: World) -> Iterator[Line]:
     """Yield the ways on from an item, on the board in use."""
+    return (replace(one, key=f"link {place}") for place, one in enumerate(_links(item, world)))
+
+
+def _links(item: Item, world: World) -> Iterator[Line]:
     for key in item.figures:
-        if key in board_fields() and state.saved.applies(board_fields()[key]):
-            yield _board_link(board_fields()[key], state, style)
+        if key in board_fields() and world.saved.applies(board_fields()[key]):
+            yield _board_link(board_fields()[key], world)
     from screens.register import PAGES  # noqa: PLC0415  (the register imports the pages' packages)
 
     if item.belt:
-        yield Link("ride.tension", _("Tension check"), _belts(state, style), icon="gauge")
+        yield leads_to("", "ride.tension", _("Tension check"), _belts(world), icon="gauge")
     if item.joint and "bench.joint" in PAGES:
-        args = {"joint": item.joint}
-        yield Link("bench.joint", _("Joint: torque and locker"), _("For this board"), icon="bench", args=args)
+        title = _("Joint: torque and locker")
+        yield leads_to("", "bench.joint", title, _("For this board"), icon="bench", joint=item.joint)
     if item.opens.startswith("list:"):
         key = item.opens.removeprefix("list:")
-        record = state.last("check", list=key)
+        record = world.last("check", list=key)
         last = _("Not run yet") if record is None else f"Last: {record.at:%Y-%m-%d %H:%M}"
-        yield Link("ride.run", state.lists()[key].title, last, icon="checklist", args={"list": key})
+        yield leads_to("", "ride.run", world.lists()[key].title, last, icon="checklist", list=key)
     elif item.opens in PAGES:
-        yield Link(item.opens, OPENS.get(item.opens, "Open"))
+        yield leads_to("", item.opens, OPENS.get(item.opens) or texts("pages")["titles"][item.opens])
 
 
-def _board_link(of: Field, state: World, style: Style) -> Link:
-    value = state.saved.value(of.key)
-    if value is None:
-        text = "not set"
-    elif of.kind == "choice":
-        text = of.option(str(value.si)).label
-    else:
-        text = style.typed(float(value.si), of.quantity, value.typed_unit)
+def _board_link(of: Field, world: World) -> Line:
+    value = world.saved.value(of.key)
+    shown = "not set" if value is None else value_words(of, value, world.style)
     known = "" if value is None else value.known
-    return Link("board.value", of.label, known, text, args={"key": of.key})
+    return replace(leads_to("", "board.value", of.label, known, key=of.key), value=shown)
 
 
-def _belts(state: World, style: Style) -> str:
+def _belts(world: World) -> str:
     lines = []
-    for side in state.saved.sides:
-        record = state.last("tension", belt=side)
-        name = side.capitalize() if len(state.saved.sides) > 1 else "Belt"
-        lines.append(f"{name}: {tension_text(record, style) if record else 'not measured yet'}")
+    for side in world.saved.sides:
+        record = world.last("tension", belt=side)
+        name = side.capitalize() if len(world.saved.sides) > 1 else "Belt"
+        lines.append(f"{name}: {tension_text(record, world.style) if record else 'not measured yet'}")
     return ". ".join(lines)

@@ -1,15 +1,13 @@
 """The end of a run: its verdict, a count, what is noted, who checked. Nothing here promises anything."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
-from datetime import datetime
 from typing import TYPE_CHECKING
 
 from logic.checks.session import Session
 from logic.log.checks import CARE, FIT, STOPPED
 from screens.acts import Act, Back, Both, Go, Swap
 from screens.acts.runs import BackOne, Finish
-from screens.blocks import RIGHT, UNSURE, WRONG, Block, Button, Line, Verdict, Words
+from screens.blocks import RIGHT, UNSURE, WRONG, Button, Line, Verdict, Words
 from screens.due_act import due_act, later_act
 from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.page import Foot, Page
@@ -29,6 +27,8 @@ from screens.world import World
 if TYPE_CHECKING:
     from logic.log import Check
 
+STAYS = _("Ride shows this until a check finds it right. The next check begins with it.")
+PROMISE = Words(key="promise", text=_("A record of what you looked at, not a promise."), tone="second")
 FORMS = {FIT: RIGHT, CARE: UNSURE}
 """How a verdict on riding looks; the third is a no."""
 
@@ -65,30 +65,15 @@ def _logged(world: World, title: str) -> Page:
         title=title,
         crown=Verdict(key="verdict", word=word, text=reason, form=WRONG if stopped else RIGHT),
         blocks=(
-            *_stays(stopped),
+            *((Words(key="stays", text=STAYS),) if stopped else ()),
             *_notes(notes),
-            Words(key="who", text=_("Checked by you, {at}. In the log.").format(at=_time(record.at))),
-            _no_promise(),
+            Words(key="who", text=_("Checked by you, {at}. In the log.").format(at=f"{record.at:%H:%M}")),
+            PROMISE,
         ),
         foot=foot,
         places=False,
         card="logged",
     )
-
-
-def _stays(stopped: bool) -> Iterator[Words]:  # noqa: FBT001  (what it is about)
-    if stopped:
-        text = _("Ride shows this until a check finds it right. The next check begins with it.")
-        yield Words(key="stays", text=text)
-
-
-@dataclass(frozen=True)
-class End:
-    """What a run came to before it is signed off."""
-
-    word: str
-    text: str
-    form: str
 
 
 def _found(world: World, session: Session) -> Page:
@@ -97,11 +82,11 @@ def _found(world: World, session: Session) -> Page:
     stops = () if pack_held(world) else due_stops(world, of)
     end = _end(world, session)
     items = {item.key: item for item in of.items}
-    who = _("{time}. Checked by you, {at}.").format(time=seconds_text(found.seconds), at=_time(world.now))
+    who = _("{time}. Checked by you, {at}.").format(time=seconds_text(found.seconds), at=f"{world.now:%H:%M}")
     back = Both((BackOne(), Swap("ride.run", {"list": of.key, "_going_on": True})))
     return Page(
         title=of.title,
-        crown=Verdict(key="verdict", word=end.word, text=end.text, form=end.form),
+        crown=end,
         blocks=(
             *_notes(tuple((items[key].action, note) for key, note in found.notes)),
             *_due(world, session),
@@ -111,7 +96,7 @@ def _found(world: World, session: Session) -> Page:
                 if found.fast
                 else ()
             ),
-            _no_promise(),
+            PROMISE,
         ),
         foot=_foot(world, back, fit=end.form != WRONG),
         places=False,
@@ -120,23 +105,24 @@ def _found(world: World, session: Session) -> Page:
     )
 
 
-def _end(world: World, session: Session) -> End:
+def _end(world: World, session: Session) -> Verdict:
     """Return the verdict: what holds the pack first, then what is due, then what the items say."""
     of, found, held = session.of, session.verdict, pack_held(world)
     count = headline(found)
     if held:
         text = _("That forbids it. Of the items here, {count}").format(count=count)
-        return End(held_text(held), text, WRONG)
+        return Verdict(key="verdict", word=held_text(held), text=text, form=WRONG)
     stops = due_stops(world, of)
     if stops:
+        word = not_yet_text([due_name(one, world.saved.sides) for one in stops])
         text = _("That comes first. Of the items here, {count}").format(count=count)
-        return End(not_yet_text([due_name(one, world.saved.sides) for one in stops]), text, WRONG)
+        return Verdict(key="verdict", word=word, text=text, form=WRONG)
     fit = session.fitness(forbids(world, of), put_off(world, of), open_elsewhere(world, of))
     if fit is None:
-        return End(count, "", UNSURE if found.notes or found.aside else RIGHT)
+        return Verdict(key="verdict", word=count, form=UNSURE if found.notes or found.aside else RIGHT)
     why = "; ".join(fit.why)
     said = f"{why[0].upper()}{why[1:]}. {count}" if why else count
-    return End(FITNESS[fit.word], said, FORMS.get(fit.word, WRONG))
+    return Verdict(key="verdict", word=FITNESS[fit.word], text=said, form=FORMS.get(fit.word, WRONG))
 
 
 def _notes(notes: tuple[tuple[str, str], ...]) -> Iterator[Line]:
@@ -180,12 +166,3 @@ def _foot(world: World, back: Act, *, fit: bool) -> Foot:
     if not fit:
         return Foot(beside=(one_back, Button(_("FINISH: NOT RIDING"), Finish())), tall=True)
     return Foot(main=Button(_("FINISH"), Finish()), beside=(one_back,), tall=True)
-
-
-def _no_promise() -> Block:
-    text = _("A record of what you looked at, not a promise.")
-    return Words(key="promise", text=text, tone="second")
-
-
-def _time(at: datetime) -> str:
-    return f"{at:%H:%M}"

@@ -17,6 +17,7 @@ from screens.words import Style, sureness
 from screens.words.checks import FIGURES, check_text
 from screens.words.log import entry_words
 from screens.words.tension import tension_text
+from screens.words.typed import value_words
 from screens.world import World
 
 WORKED_OUT = ("target", "floor", "ceiling", "depth", "pull_target", "centre", "span")
@@ -80,10 +81,7 @@ def _board_parts(world: World, style: Style) -> list[Part]:
         for field in board_fields().values():
             value = world.saved.value(field.key)
             if field.group == group and value is not None:
-                if field.kind == "choice":
-                    text = field.option(str(value.si)).label
-                else:
-                    text = style.typed(float(value.si), field.quantity, value.typed_unit)
+                text = value_words(field, value, style)
                 lines.append((field.label, text, f"{value.known}, {value.on}" if value.on else value.known))
         parts.append(Part(heading, tuple(lines)))
     return parts

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from logic.checks.lists import checklist
+from logic.checks.lists import checklist, checklists
 from logic.log import Check, Fault, Ride, Tension
 from screens.acts import Back, Both, Place
 from screens.acts.entering import Write
@@ -15,6 +15,9 @@ from screens.acts.outside import Say
 from screens.acts.runs import Finish, PutInFront
 from screens.blocks import RIGHT, UNSURE, WRONG, Line, Notice
 from screens.paper.room import look_of, whole_look
+from screens.register import PAGES
+from screens.ride.run_links import OPENS
+from screens.tongue import texts
 from screens.world import open_world
 from tests.pages.reader import Reader
 from tests.pages.sight import in_sight
@@ -600,3 +603,8 @@ def test_a_line_of_the_whole_list_touched_twice_fails_nowhere(pages: Reader) -> 
     pages.act(Place("ride"))
     pages.act(twice)
     assert pages.page.title
+
+
+def test_every_page_that_an_item_leads_to_has_a_name() -> None:
+    opens = {item.opens for of in checklists().values() for item in of.items}
+    assert opens & set(PAGES) <= set(OPENS) | set(texts("pages")["titles"])
