@@ -1,6 +1,6 @@
 """The bars in the foot: the main act and those beside it."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import field
 
 from kivy.metrics import dp
@@ -8,13 +8,15 @@ from kivy.metrics import dp
 from logic.frozen import frozen
 from screens.acts import Act
 from screens.blocks import Block, Button
-from screens.paper.scale import BARS, LEAD, RADIUS, ROW, SMALL, TEXT
+from screens.paper.scale import BARS, FRAME, LEAD, RADIUS, ROW, SMALL, TEXT
 from screens.paper.sheet import Sheet
 
 GREAT = (112, 88)
-"""Height of a great main bar in dp: in a high window and in a low one."""
+"""Height of a great main bar in dp: in a high window; in a low one, and where large text leaves the page little room."""
 FLAT, FULL = 430, 600
 """Widths in dp of a low window from which all stand beside each other, and from which the words of a great one are large."""
+NARROW = 400
+"""Width in dp below which large text leaves the page little room."""
 
 
 @frozen(kw_only=True)
@@ -44,6 +46,7 @@ class Bars(Block):
 
 def bars(block: Bars, sheet: Sheet) -> None:
     """Draw the bars: side by side where their words have room, else the main one below in full width."""
+    scarce = sheet.width < dp(NARROW) and sheet.look.scale > FRAME
     sheet.look = sheet.look.capped(BARS)
     edge, gap = dp(8), dp(8)
     room = sheet.width - 2 * edge
@@ -63,17 +66,24 @@ def bars(block: Bars, sheet: Sheet) -> None:
     for line in lines:
         if not line:
             continue
-        wide = (room - gap * (len(line) - 1)) / len(line)
+        # The words of a great one are longest.
+        shares = [2 if block.great and bar is block.main and len(line) > 1 else 1 for bar in line]
+        each = (room - gap * (len(line) - 1)) / sum(shares)
+        widths = [each * share for share in shares]
         least = tall if block.main in line or block.tall else dp(48)
-        large = block.great and block.main in line and not (flat and sheet.width < dp(FULL))
+        large = block.great and block.main in line and not scarce and not (flat and sheet.width < dp(FULL))
         role = LEAD if large else TEXT
         if block.great:
-            least = dp(GREAT[sheet.look.low] if block.main in line else ROW)
+            least = dp(GREAT[sheet.look.low or scarce] if block.main in line else ROW)
         high = max(
-            least, *(sheet.fits(_said(bar), role, wide - dp(20), bold=True).height + dp(14) for bar in line)
+            least,
+            *(
+                sheet.fits(_said(bar), role, wide - dp(20), bold=True).height + dp(14)
+                for bar, wide in zip(line, widths, strict=True)
+            ),
         )
         main = shown.index(block.main) if block.main else -1
-        row_of_bars(sheet, line, edge, y, room, high, main, first, role=role)
+        row_of_bars(sheet, line, edge, y, widths, high, main, first, role=role)
         first += len(line)
         y += high + dp(6)
     sheet.y = y
@@ -94,7 +104,7 @@ def row_of_bars(  # noqa: PLR0913  (bars and their place)
     row: tuple[Button, ...],
     x: float,
     y: float,
-    room: float,
+    widths: Sequence[float],
     tall: float,
     main: int,
     first: int = 0,
@@ -103,10 +113,8 @@ def row_of_bars(  # noqa: PLR0913  (bars and their place)
     small: bool = False,
 ) -> None:
     """Draw bars of one height beside each other; the one at the place `main`, counted from `first`, is filled."""
-    gap = dp(8)
-    wide = (room - gap * (len(row) - 1)) / len(row)
-    for place, bar in enumerate(row):
-        left = x + place * (wide + gap)
+    left = x
+    for place, (bar, wide) in enumerate(zip(row, widths, strict=True)):
         if bar.act is None:
             look, tone = {"edge": "outline", "dashed": True}, "second"
         elif first + place == main:
@@ -130,3 +138,4 @@ def row_of_bars(  # noqa: PLR0913  (bars and their place)
         )
         if bar.act is not None:
             sheet.touch(f"bar {first + place}", left, y, wide, tall, bar.text, on=tone)
+        left += wide + dp(8)

@@ -118,10 +118,11 @@ def typed(block: Typed, sheet: Sheet) -> None:
         bottom = y + sheet.write(block.label, SMALL, x, y, room, tone="second", one=True).height
         bottom += sheet.write(value, role, x, bottom, room, bold=True, one=True).height
     if block.beside:
-        wide = (share - dp(8) * (len(block.beside) - 1)) / len(block.beside) - dp(16)
-        texts = [sheet.fits(bar.text, SMALL, wide, bold=True).height for bar in block.beside]
+        wide = (share - dp(8) * (len(block.beside) - 1)) / len(block.beside)
+        texts = [sheet.fits(bar.text, SMALL, wide - dp(16), bold=True).height for bar in block.beside]
         tall = max(dp(48), bottom - y, max(texts) + dp(8))
-        row_of_bars(sheet, block.beside, x + room + dp(8), y, share, tall, len(block.beside) - 1, small=True)
+        widths = [wide] * len(block.beside)
+        row_of_bars(sheet, block.beside, x + room + dp(8), y, widths, tall, len(widths) - 1, small=True)
         bottom = max(bottom, y + tall)
     sheet.y = bottom + dp(4)
 

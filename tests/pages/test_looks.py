@@ -34,6 +34,7 @@ from screens.paper.ink import ICONS, width_of
 from screens.paper.keypad import Typed
 from screens.paper.measure import measure
 from screens.paper.picture import height_of, lay
+from screens.paper.room import foot_blocks, look_of
 from screens.paper.scale import Look
 from screens.paper.sheet import Box, Drawing, Ink, Laid
 from screens.pictures.asked import picture_of
@@ -156,6 +157,17 @@ def test_the_label_of_what_is_typed_is_whole_beside_its_key(width: int) -> None:
         block = Typed(key="typed", label=label, text="90", unit="Wh", beside=(Button("Done", Back()),))
         laid = measure(block, dp(width), Look())
         assert [mark.cut for mark in inks(laid, label)] == [False], label
+
+
+def test_the_great_bar_has_room_for_its_words_and_leaves_the_page_the_rest(pages: Reader) -> None:
+    pages.open("ride")
+    for width, height, scale in ((640, 412, 1.3), (320, 568, 2.0), (320, 568, 1.6)):
+        (block,) = foot_blocks(pages.page.foot, low=height < 500)
+        laid = measure(block, dp(width), look_of(dp(height), scale))
+        (great,) = (mark for mark in laid.marks if isinstance(mark, Box) and mark.fill == "main")
+        (words,) = (mark for mark in inks(laid) if mark.text.startswith("BEFORE A RIDE"))
+        assert len(words.lines) == 2, (width, scale)
+        assert great.height <= dp(88), (width, scale)
 
 
 @pytest.mark.parametrize("scale", SCALES)
