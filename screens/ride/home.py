@@ -91,7 +91,7 @@ def _belt(world: World, side: str) -> Line:
     record = world.last("tension", belt=side)
     act = Go("ride.tension", {"side": side})
     if record is None:
-        return Line(key=side, title=name, detail=_("Tension not measured yet"), icon="gauge", act=act)
+        return Line(key=side, title=name, detail=_("Not measured yet"), icon="gauge", act=act)
     entry, when = record.body, ago(record.at, world.now)
     if entry.tension is None:
         return Line(

@@ -45,8 +45,7 @@ def items_text(items: int) -> str:
 def size_text(items: int, seconds: float) -> str:
     """Return how long a list is, as it is said before it begins."""
     minutes = ceil(seconds / 60)
-    about = "1 minute" if minutes == 1 else f"{minutes} minutes"
-    return f"{items_text(items)}, about {about}"
+    return f"{items_text(items)}, about {minutes}{GAP}min"
 
 
 def headline(found: Verdict) -> str:

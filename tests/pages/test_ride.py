@@ -47,7 +47,7 @@ def measured(pages: Reader, side: str, tension: float, word: str = "in window", 
 
 def test_each_belt_shows_its_tension_its_verdict_its_age_and_a_small_gauge(pages: Reader) -> None:
     assert pages["left"].title == "Left belt"
-    assert pages["left"].detail == "Tension not measured yet"
+    assert pages["left"].detail == "Not measured yet"
     measured(pages, "left", 99.0)
     measured(pages, "right", 40.0, "slack", hours=3 * 24)
     left, right_belt = pages["left"], pages["right"]
@@ -82,14 +82,14 @@ def test_the_pack_shows_what_was_read_last(pages: Reader) -> None:
 
 
 def test_the_great_bar_says_how_long_the_check_is(pages: Reader, monkeypatch: pytest.MonkeyPatch) -> None:
-    assert pages.page.foot.main.text == "BEFORE A RIDE\n9 items, about 2 minutes"
+    assert pages.page.foot.main.text == f"BEFORE A RIDE\n9 items, about 2{GAP}min"
 
     def shorter(of: Checklist, _board: object) -> Checklist:
         return replace(of, items=of.items[:-2], seconds=60)
 
     monkeypatch.setattr("screens.world.for_board", shorter)
     home(pages)
-    assert pages.page.foot.main.text == "BEFORE A RIDE\n7 items, about 1 minute"
+    assert pages.page.foot.main.text == f"BEFORE A RIDE\n7 items, about 1{GAP}min"
     pages.tap("All checks")
     assert pages["before_ride"].detail.startswith("7 items")
     pages.tap("Before a ride")
