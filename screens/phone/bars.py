@@ -6,9 +6,7 @@ insets say less what already lies outside the surface that the app draws on.
 
 from typing import Any, NamedTuple
 
-from kivy.logger import Logger
-
-from screens.phone.java import activity, java, level, on_android, on_androids_thread
+from screens.phone.java import activity, amiss, java, level, on_android, on_androids_thread
 
 TYPED_FROM, LIGHT_NAVIGATION_FROM = 30, 26
 """Levels of Android from which insets are told apart by what covers, and from which the lower bar can be light."""
@@ -50,34 +48,31 @@ def covered() -> Covered:
     """Return what is covered now, in pixels of the window; nothing off Android and where it cannot be read."""
     if not on_android():
         return Covered()
-    try:
-        view = activity().getWindow().getDecorView()
-        insets = view.getRootWindowInsets()
-        if insets is None:
-            return Covered()
-        outside = _outside(view)
-        if level() < TYPED_FROM:
-            stable = Sides(
-                insets.getStableInsetLeft(),
-                insets.getStableInsetTop(),
-                insets.getStableInsetRight(),
-                insets.getStableInsetBottom(),
-            )
-            return Covered(room(stable, outside))
-        kinds = java("android.view.WindowInsets$Type")
-        bars = _sides(insets.getInsets(kinds.systemBars() | kinds.displayCutout()))
-        keyboard = _sides(insets.getInsets(kinds.ime()))
-        return Covered(room(bars, outside), room(keyboard, outside).bottom)
-    except Exception as problem:  # noqa: BLE001  (whatever Java raises: a page under a bar can still be used)
-        Logger.warning("Deckhand: the bars cannot be read: %s", problem)
+    with amiss("the bars cannot be read"):
+        return _covered()
+    return Covered()
+
+
+def _covered() -> Covered:
+    view = activity().getWindow().getDecorView()
+    insets = view.getRootWindowInsets()
+    if insets is None:
         return Covered()
+    outside = _outside(view)
+    if level() < TYPED_FROM:
+        stable = (getattr(insets, f"getStableInset{side}")() for side in ("Left", "Top", "Right", "Bottom"))
+        return Covered(room(Sides(*stable), outside))
+    kinds = java("android.view.WindowInsets$Type")
+    bars = _sides(insets.getInsets(kinds.systemBars() | kinds.displayCutout()))
+    keyboard = _sides(insets.getInsets(kinds.ime()))
+    return Covered(room(bars, outside), room(keyboard, outside).bottom)
 
 
 def tells_keyboard() -> bool:
     """Tell whether this Android says how high the keyboard stands."""
     try:
         return on_android() and level() >= TYPED_FROM
-    except Exception:  # noqa: BLE001  (as above)
+    except Exception:  # noqa: BLE001  (whatever Java raises)
         return False
 
 
@@ -105,10 +100,8 @@ def dress(*, dark: bool) -> None:
     """Give the bars icons that can be seen on a dark or a light page."""
     if not on_android():
         return
-    try:
+    with amiss("the bars stay as they are"):
         on_androids_thread(lambda: _dress(dark=dark))
-    except Exception as problem:  # noqa: BLE001  (as above)
-        Logger.warning("Deckhand: the bars stay as they are: %s", problem)
 
 
 def _dress(*, dark: bool) -> None:

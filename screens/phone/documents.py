@@ -15,7 +15,7 @@ from typing import Any
 from kivy.logger import Logger
 
 from screens.phone import dialogs
-from screens.phone.java import activity, in_app, java, on_android
+from screens.phone.java import activity, amiss, in_app, java, on_android
 from screens.phone.share import TYPES
 from screens.tongue import _
 
@@ -57,12 +57,9 @@ class Documents:
             if not dialogs.ask("", chosen):
                 opened(None, BY_PATH)
             return
-        try:
+        with amiss("no file could be asked for", lambda: opened(None, NOT_OPENED)):
             intent = self._asking(java("android.content.Intent").ACTION_OPEN_DOCUMENT, "*/*")
             self._ask(OPEN, intent, lambda uri: self._read(uri, opened))
-        except Exception as problem:  # noqa: BLE001  (whatever Java raises, no file came)
-            Logger.warning("Deckhand: no file could be asked for: %s", problem)
-            opened(None, NOT_OPENED)
 
     def save(self, path: Path, done: Callable[[str], None]) -> None:
         """Let the person choose where a file goes; `done` hears where it went, or why not, "" when none was chosen."""
@@ -75,14 +72,11 @@ class Documents:
             if not dialogs.ask(path.name, chosen):
                 done(here)
             return
-        try:
+        with amiss("no place could be asked for", lambda: done(here)):
             kind = TYPES.get(path.suffix, "application/octet-stream")
             intent = self._asking(java("android.content.Intent").ACTION_CREATE_DOCUMENT, kind)
             intent.putExtra(java("android.content.Intent").EXTRA_TITLE, path.name)
             self._ask(CREATE, intent, lambda uri: self._write(path, uri, done))
-        except Exception as problem:  # noqa: BLE001  (as above)
-            Logger.warning("Deckhand: no place could be asked for: %s", problem)
-            done(here)
 
     @staticmethod
     def _asking(action: str, kind: str) -> Any:  # noqa: ANN401  (an Intent)
@@ -111,20 +105,16 @@ class Documents:
         if uri is None:
             opened(None, "")
             return
-        try:
-            number = self._stream(uri, "r")
-        except Exception as problem:  # noqa: BLE001  (as above)
-            Logger.warning("Deckhand: not opened: %s", problem)
-            opened(None, NOT_OPENED)
-            return
         path = self.folder / _name(uri)
+        with amiss("not opened", lambda: opened(None, NOT_OPENED)):
+            number = self._stream(uri, "r")
 
-        def work() -> None:
-            found, sentence = self._copied(number, path)
-            in_app(lambda: opened(found, sentence))
+            def work() -> None:
+                found, sentence = self._copied(number, path)
+                in_app(lambda: opened(found, sentence))
 
-        # A file that lies in a cloud comes as fast as the cloud gives it.
-        Thread(target=work, daemon=True).start()
+            # A file that lies in a cloud comes as fast as the cloud gives it.
+            Thread(target=work, daemon=True).start()
 
     def _copied(self, number: int, path: Path) -> tuple[Path | None, str]:
         try:
@@ -145,14 +135,12 @@ class Documents:
         if uri is None:
             done("")
             return
-        try:
+        said = NOT_WRITTEN
+        with amiss("not written"):
             with os.fdopen(self._stream(uri, "wt"), "wb") as target, path.open("rb") as source:
                 shutil.copyfileobj(source, target)
-        except Exception as problem:  # noqa: BLE001  (as above)
-            Logger.warning("Deckhand: not written: %s", problem)
-            done(NOT_WRITTEN)
-            return
-        done(WRITTEN)
+            said = WRITTEN
+        done(said)
 
     @staticmethod
     def _stream(uri: Any, mode: str) -> int:  # noqa: ANN401  (a Uri)

@@ -6,7 +6,8 @@ sent there and not waited for.
 """
 
 import os
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from typing import Any
 
 from kivy.clock import Clock
@@ -47,15 +48,23 @@ def level() -> int:
     return int(java("android.os.Build$VERSION").SDK_INT)
 
 
+@contextmanager
+def amiss(what: str, then: Callable[[], None] = lambda: None) -> Iterator[None]:
+    """Log what goes wrong inside, whatever Java raises, and do what is to be done then: no part of the phone stops the app."""
+    try:
+        yield
+    except Exception as problem:  # noqa: BLE001  (said above)
+        Logger.warning("Deckhand: %s: %s", what, problem)
+        then()
+
+
 def on_androids_thread(work: Callable[[], None]) -> None:
     """Have something done on the thread that owns Android's views. What goes wrong there is logged."""
     from android.runnable import Runnable  # noqa: PLC0415  (as above)
 
     def quietly() -> None:
-        try:
+        with amiss("refused by the phone"):
             work()
-        except Exception as problem:  # noqa: BLE001  (Java raises what it likes, and nobody is there to catch it)
-            Logger.warning("Deckhand: refused by the phone: %s", problem)
 
     Runnable(quietly)()
 

@@ -1,8 +1,6 @@
 """The phone's light, for a check in the dark. Android asks for no leave to switch it."""
 
-from kivy.logger import Logger
-
-from screens.phone.java import activity, cast, java, on_android
+from screens.phone.java import activity, amiss, cast, java, on_android
 from screens.tongue import _
 
 NO_LIGHT = _("This phone has no light that can be switched on here.")
@@ -20,24 +18,19 @@ def switch(*, on: bool) -> str:
     """Switch the light; return "" or the sentence that says why not."""
     if not on_android():
         return NO_LIGHT
-    try:
+    names = []
+    with amiss("no light"):
         context = java("android.content.Context")
         cameras = cast(
             "android.hardware.camera2.CameraManager", activity().getSystemService(context.CAMERA_SERVICE)
         )
         names = [_lit["camera"]] if _lit else list(cameras.getCameraIdList())
-    except Exception as problem:  # noqa: BLE001  (whatever Java raises, there is no light)
-        Logger.warning("Deckhand: no light: %s", problem)
-        return NO_LIGHT
-    _lit.clear()
+        _lit.clear()
     for name in names:
-        try:
-            # A camera without a light refuses; the next one is tried.
+        # A camera without a light refuses; the next one is tried.
+        with amiss(f"camera {name} gives no light"):
             cameras.setTorchMode(name, on)
-        except Exception as problem:  # noqa: BLE001  (as above)
-            Logger.warning("Deckhand: camera %s gives no light: %s", name, problem)
-            continue
-        if on:
-            _lit["camera"] = name
-        return ""
+            if on:
+                _lit["camera"] = name
+            return ""
     return NO_LIGHT

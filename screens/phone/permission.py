@@ -3,9 +3,7 @@
 from collections.abc import Callable
 from typing import Any
 
-from kivy.logger import Logger
-
-from screens.phone.java import in_app
+from screens.phone.java import amiss, in_app
 
 
 def ask(name: str, answered: Callable[[bool], None]) -> None:
@@ -18,7 +16,7 @@ def ask(name: str, answered: Callable[[bool], None]) -> None:
         leave = bool(granted) and all(granted)
         in_app(lambda: answered(leave))
 
-    try:
+    with amiss(f"{name} could not be asked for", lambda: told([], [])):
         from android.permissions import (  # noqa: PLC0415  (none off a phone)
             check_permission,
             request_permissions,
@@ -28,6 +26,3 @@ def ask(name: str, answered: Callable[[bool], None]) -> None:
             told([name], [True])
         else:
             request_permissions([name], told)
-    except Exception as problem:  # noqa: BLE001  (whatever Java raises, nobody gave leave)
-        Logger.warning("Deckhand: %s could not be asked for: %s", name, problem)
-        told([], [])

@@ -7,9 +7,8 @@ from collections.abc import Callable
 from typing import Any
 
 from kivy.clock import Clock
-from kivy.logger import Logger
 
-from screens.phone.java import activity, cast, in_app, java, on_androids_thread
+from screens.phone.java import activity, amiss, cast, in_app, java, on_androids_thread
 from screens.tongue import _
 
 OPEN = _("The phone's page for printing comes. It also saves a PDF.")
@@ -42,18 +41,15 @@ class _Printing:
         self._on_its_thread(self._read)
 
     def _on_its_thread(self, work: Callable[[], None]) -> None:
-        def tried() -> None:
-            try:
-                work()
-            except Exception as problem:  # noqa: BLE001  (whatever Java raises, nothing is printed)
-                Logger.warning("Deckhand: not printed: %s", problem)
-                self._end(NOT_HERE)
-
-        try:
-            on_androids_thread(tried)
-        except Exception as problem:  # noqa: BLE001  (as above)
-            Logger.warning("Deckhand: not printed: %s", problem)
+        def gone() -> None:
             self._end(NOT_HERE)
+
+        def tried() -> None:
+            with amiss("not printed", gone):
+                work()
+
+        with amiss("not printed", gone):
+            on_androids_thread(tried)
 
     def _read(self) -> None:
         self._view = java("android.webkit.WebView")(activity())

@@ -5,9 +5,7 @@ from functools import partial
 from threading import Thread
 from typing import Any
 
-from kivy.logger import Logger
-
-from screens.phone.java import activity, in_app, java, on_android, words
+from screens.phone.java import activity, amiss, in_app, java, on_android, words
 from screens.phone.service import service
 from screens.tongue import _
 
@@ -71,27 +69,21 @@ class AndroidVoice:
         self._waits = (text, told)
         if self._engine is not None:
             return
-        try:
+        with amiss("no voice", lambda: self._give_up(NO_VOICE)):
             # It is held here: Java alone would not keep it from going.
             self._listens = _listener(lambda status: in_app(lambda: self._began(status)))
             self._engine = java("android.speech.tts.TextToSpeech")(activity(), self._listens)
-        except Exception as problem:  # noqa: BLE001  (whatever Java raises, there is no voice)
-            Logger.warning("Deckhand: no voice: %s", problem)
-            self._give_up(NO_VOICE)
 
     def _began(self, status: int) -> None:
         if self._engine is None:
             return
-        try:
-            if status != DONE:
-                self._give_up(NO_VOICE)
-                return
-            if self._engine.setLanguage(java("java.util.Locale").ENGLISH) < DONE:
-                self._give_up(NO_ENGLISH)
-                return
-        except Exception as problem:  # noqa: BLE001  (as above)
-            Logger.warning("Deckhand: no voice: %s", problem)
-            self._give_up(NO_VOICE)
+        lacks = NO_VOICE
+        with amiss("no voice"):
+            if status == DONE:
+                speaks = self._engine.setLanguage(java("java.util.Locale").ENGLISH) >= DONE
+                lacks = "" if speaks else NO_ENGLISH
+        if lacks:
+            self._give_up(lacks)
             return
         self._ready = True
         waits, self._waits = self._waits, None
@@ -99,14 +91,12 @@ class AndroidVoice:
             self._speak(*waits)
 
     def _speak(self, text: str, told: Told) -> None:
-        try:
+        taken = False
+        with amiss("not said"):
             taken = all(
                 self._engine.speak(words(part), ADD if place else FLUSH, None, f"deckhand {place}") == DONE
                 for place, part in enumerate(parts(text))
             )
-        except Exception as problem:  # noqa: BLE001  (as above)
-            Logger.warning("Deckhand: not said: %s", problem)
-            taken = False
         if taken:
             told("")
         else:
@@ -125,11 +115,9 @@ class AndroidVoice:
         engine, self._engine, self._listens = self._engine, None, None
         self._ready, self._waits = False, None
         if engine is not None:
-            try:
+            with amiss("the voice did not go"):
                 engine.stop()
                 engine.shutdown()
-            except Exception as problem:  # noqa: BLE001  (as above)
-                Logger.warning("Deckhand: the voice did not go: %s", problem)
 
 
 class DesktopVoice:
