@@ -72,15 +72,18 @@ def cut(points: Sequence[Point], right: float, top: float) -> list[list[Point]]:
 
 
 def grid(across: Point, up: Point, text: Callable[[float], str] = plain_number) -> Iterator[Stroke]:
-    """Yield the lines and numbers of both axes, from their lower to their upper end, and the two axes themselves."""
+    """Yield the lines and numbers of both axes, from their lower to their upper end, and the two axes themselves.
+
+    A number that has no room beside its neighbour is left out: its line stands.
+    """
     (left, right), (foot, top) = across, up
     levels = round_ticks(foot, top, TICKS)
     for value in levels:
         yield Path(((left, value), (right, value)), "hair", 1.0)
-        yield Label(text(value), (left, value), ("l",), tone="second", must=True, gap=5.0)
+        yield Label(text(value), (left, value), ("l",), tone="second", gap=5.0)
     for value in round_ticks(left, right, TICKS):
         yield Path(((value, foot), (value, foot + (top - foot) * 0.025)), "outline", 1.0)
         # One nought in the corner serves both axes.
         if not (value == left == 0.0 in levels and -foot <= CORNER * (top - foot)):
-            yield Label(text(value), (value, foot), ("b",), tone="second", must=True)
+            yield Label(text(value), (value, foot), ("b",), tone="second")
     yield Path(((left, top), (left, foot), (right, foot)), "outline", 1.1)

@@ -3,11 +3,15 @@
 from datetime import timedelta
 
 import pytest
+from kivy.metrics import dp
 
 from logic.log import BeltFitted, Ride, Tension
+from screens.paper.ink import width_of
+from screens.paper.picture import height_of, lay
 from screens.pictures.history import Reading, history
 from screens.pictures.strokes import Disc, Fill, Label
 from tests.pages.reader import Reader
+from tests.pages.test_layout import SCALES
 
 RODE = ((111.0, 15.0), (101.0, 14.0), (95.0, 9.0), (91.0, 14.0), (84.0, 9.0))
 """Tensions of one belt with their errors, N: one a ride of 12 km."""
@@ -75,6 +79,23 @@ def test_first_and_last_reading_stand_off_the_frame() -> None:
     assert {one.at[1] for one in drawn.strokes if isinstance(one, Label) and one.text in ("floor", "ceiling")} == {
         75.0, 118.0,
     }  # fmt: skip
+
+
+def test_the_numbers_of_an_axis_stand_beside_it_at_any_text_size() -> None:
+    """Where lines are nearer than a number is high, every other number is left out."""
+    readings = [Reading(0.0, 111.0, 15.0), Reading(48.0, 84.0, 9.0)]
+    drawn = history(readings, (75.0, 118.0), y_title="N")
+    assert drawn is not None
+    for width in (288, 380):
+        for scale in SCALES:
+            laid = lay(drawn, dp(width), height_of(drawn, dp(width), height=0.0, text=scale), scale)
+            axis = next(one for one in reversed(laid) if one.kind == "line" and len(one.points) == 3).points[
+                0
+            ][0]
+            numbers = [one for one in laid if one.text.isdecimal() and one.points[0][0] < axis]
+            ends = [one.points[0][0] + width_of(one.text, one.width, one.bold) for one in numbers]
+            assert len(numbers) >= 2, (width, scale)
+            assert max(ends) < axis, (width, scale)
 
 
 def test_a_single_reading_is_drawn() -> None:
