@@ -19,7 +19,10 @@ def stepper(block: b.Stepper, sheet: Sheet) -> None:
     y += sheet.write(block.label, TEXT, x, y, room, tone="second").height + dp(2)
     key, gap = dp(72), dp(6)
     middle = room - 2 * (key + gap)
-    value = sheet.fits(block.value, LEAD, middle - dp(12), bold=True)
+    # A number keeps its unit beside it, in smaller letters where it must.
+    roles = (LEAD, TEXT, SMALL)
+    role = next((one for one in roles if sheet.wide(block.value, one, bold=True) <= middle - dp(12)), LEAD)
+    value = sheet.fits(block.value, role, middle - dp(12), bold=True)
     tall = max(dp(ROW), value.height + dp(12))
     for part, icon, left, name, act in (
         ("less", "minus", x, "one less", block.less),
@@ -40,7 +43,7 @@ def stepper(block: b.Stepper, sheet: Sheet) -> None:
     )
     sheet.write(
         block.value,
-        LEAD,
+        role,
         left + dp(6),
         y + (tall - value.height) / 2,
         middle - dp(12),

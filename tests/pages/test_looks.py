@@ -27,6 +27,7 @@ from screens.blocks import (
     Notice,
     Option,
     Picture,
+    Stepper,
     Verdict,
 )
 from screens.paper.furniture import Header, Places
@@ -168,6 +169,15 @@ def test_the_great_bar_has_room_for_its_words_and_leaves_the_page_the_rest(pages
         (words,) = (mark for mark in inks(laid) if mark.text.startswith("BEFORE A RIDE"))
         assert len(words.lines) == 2, (width, scale)
         assert great.height <= dp(88), (width, scale)
+
+
+@pytest.mark.parametrize("scale", SCALES)
+def test_a_number_between_its_keys_stands_on_one_line_with_its_unit(scale: float) -> None:
+    for value in ("16 teeth", "15 km/h"):
+        laid = measure(Stepper(key="a", label="Wheel pulley", value=value), dp(320), Look(scale))
+        (number,) = inks(laid, value)
+        assert len(number.lines) == 1, value
+        assert not number.cut
 
 
 @pytest.mark.parametrize("scale", SCALES)
