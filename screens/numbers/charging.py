@@ -75,8 +75,8 @@ def _verdict(world: World, answer: Charging) -> Verdict:
         word, text, form = upto or _("Tap to fill in"), why(time, style), PLAIN
     else:
         given = "" if amps is None else style.number(float(amps.si), "current")
-        word = _("with {amps} {time}").format(amps=given, time=about_hours(time.value))
-        word = f"{upto}; {word}" if upto else word[0].upper() + word[1:]
+        word = _("{time} with {amps}").format(amps=given, time=about_hours(time.value))
+        word = f"{upto}; {word}" if upto else word
         text = _("About: the last fifth is slow.")
         form = RIGHT if answer.amps == "within limit" and not answer.hazards else UNSURE
     return Verdict(key="verdict", word=word, text=text, form=form, act=act, lines=2)

@@ -66,7 +66,7 @@ def charger(pages: Reader) -> Reader:
 def test_the_most_amps_and_the_time_stand_in_one_verdict(charger: Reader) -> None:
     # Ours: 8 A is two cells of 4 A; 2.70 h at 3 A.
     crown = charger.page.crown
-    assert (crown.word, crown.form) == (f"Up to 8{GAP}A; with 3{GAP}A 2{GAP}1/2{GAP}h", RIGHT)
+    assert (crown.word, crown.form) == (f"Up to 8{GAP}A; 2{GAP}1/2{GAP}h with 3{GAP}A", RIGHT)
     assert crown.act == Go("working", {"item": crown.act.args["item"], "label": "Time on the charger"})
     assert (charger["time"].number, charger["time"].unit) == ("2.28 to 3.19", "h")
 
