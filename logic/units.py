@@ -3,7 +3,7 @@
 import math
 import re
 import tomllib
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -249,6 +249,12 @@ def show(si: float, quantity: str, system: str = "metric", *, mark: str = ".", d
 
 def show_in(si: float, quantity: str, unit: str, *, mark: str = ".", digits: int = 3) -> Shown:
     """Return an SI value as text in a unit of the quantity, rounded to `digits` significant figures."""
+    return _written(float(si), quantity, unit, mark, digits)
+
+
+@lru_cache(2_000)
+def _written(si: float, quantity: str, unit: str, mark: str, digits: int) -> Shown:
+    """Write a number: at a key most of a page's numbers are those of the key before."""
     kind = quantities()[quantity]
     chosen = kind.unit(unit)
     return Shown(number_text(chosen.of_si(si, kind.si), mark=mark, digits=digits), chosen.shown)

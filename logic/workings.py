@@ -7,8 +7,7 @@ can cut it. Arithmetic on a traced number is an unnamed step of the working. A n
 `bare`: it is shown as such and weakens whatever it goes into.
 """
 
-from collections.abc import Callable, Iterable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable, Iterable
 from contextvars import ContextVar
 from dataclasses import dataclass, field
 from functools import wraps
@@ -70,9 +69,9 @@ class Call:
     bracket: tuple[float, float] | None = None
 
     @property
-    def made_of(self) -> Iterator["Entry"]:
+    def made_of(self) -> tuple["Entry", ...]:
         """What went in."""
-        return (number.origin for number in self.arguments.values() if isinstance(number, Traced))
+        return tuple([number.origin for number in self.arguments.values() if isinstance(number, Traced)])
 
 
 @dataclass(frozen=True, eq=False)
@@ -95,9 +94,9 @@ class Given:
     because: tuple["Entry", ...] = ()
 
     @property
-    def made_of(self) -> Iterator["Entry"]:
+    def made_of(self) -> tuple["Entry", ...]:
         """What the row was found by."""
-        return iter(self.because)
+        return self.because
 
 
 Entry = Call | Given
@@ -157,6 +156,10 @@ class Choice(str):
         return str, (str(self),)
 
 
+CARRIES = (Traced, Choice)
+"""What carries an origin."""
+
+
 def _step(name: str, text: str) -> tuple[str, Callable[..., Any]]:
     """Return one arithmetic method of `Traced` that is kept as an unnamed step."""
     bare = getattr(float, f"__{name}__")
@@ -211,36 +214,41 @@ def trace(*values: object) -> tuple[Entry, ...]:
 
     def visit(entry: Entry) -> None:
         # A solution stands among the arguments of the calls that were made at it: seen before its parts are.
-        if id(entry) not in seen:
-            seen.add(id(entry))
-            for part in entry.made_of:
+        seen.add(id(entry))
+        for part in entry.made_of:
+            if id(part) not in seen:
                 visit(part)
-            found.append(entry)
+        found.append(entry)
 
-    for value in values:
-        if isinstance(value, Traced | Choice):
-            visit(value.origin)
+    for origin in origins(values):
+        if id(origin) not in seen:
+            visit(origin)
     return tuple(found)
 
 
-@contextmanager
-def recording() -> Iterator[None]:
+class _Switch:
+    """Traces numbers inside a `with`, or does not: entered by every formula, so it is light."""
+
+    __slots__ = ("on", "token")
+
+    def __init__(self, *, on: bool) -> None:
+        self.on = on
+
+    def __enter__(self) -> None:
+        self.token = _recording.set(self.on)
+
+    def __exit__(self, *_: object) -> None:
+        _recording.reset(self.token)
+
+
+def recording() -> _Switch:
     """Trace numbers, for one shown answer."""
-    token = _recording.set(True)
-    try:
-        yield
-    finally:
-        _recording.reset(token)
+    return _Switch(on=True)
 
 
-@contextmanager
-def unrecorded() -> Iterator[None]:
+def unrecorded() -> _Switch:
     """Trace nothing, for the many trial calls of a solver."""
-    token = _recording.set(False)
-    try:
-        yield
-    finally:
-        _recording.reset(token)
+    return _Switch(on=False)
 
 
 def is_recording() -> bool:
@@ -261,7 +269,7 @@ def choice(option: Given) -> str:
 
 def origins(values: Iterable[object]) -> tuple[Entry, ...]:
     """Return what the traced among some values were made of, without what went into that."""
-    return tuple(value.origin for value in values if isinstance(value, Traced | Choice))
+    return tuple([value.origin for value in values if isinstance(value, CARRIES)])
 
 
 def _register(function: Any, mark: str, text: str, source: str, standing: str) -> Formula:  # noqa: ANN401

@@ -50,8 +50,7 @@ class Parts:
             kept is not None
             and kept[1] == width
             and kept[2] == look
-            and type(kept[0]) is type(block)
-            and kept[0].looks_like(block)
+            and (kept[0] is block or (type(kept[0]) is type(block) and kept[0].looks_like(block)))
         ):
             return kept[3]
         laid = measure(block, width, look)

@@ -1,6 +1,7 @@
 """The type scale: seven sizes, a continuous text scale that keeps their order, and the measures of touch."""
 
 from dataclasses import replace
+from functools import lru_cache
 
 from kivy.metrics import dp
 
@@ -12,8 +13,6 @@ GENTLE = 0.2
 """What lies above LEAD grows by this share of what was asked: large text is large already."""
 FRAME = 1.3
 """Header, places and keys grow with text up to this."""
-BARS = 1.6
-"""The words of the bars grow with text up to this: they are bold, and what is read above them needs the room."""
 BARS = 1.6
 """The words of the bars grow with text up to this: they are bold, and what is read above them needs the room."""
 
@@ -62,4 +61,9 @@ class Look:
 
     def capped(self, most: float) -> "Look":
         """Return the look whose text grows to so much at the most."""
-        return self if self.scale <= most else replace(self, scale=most)
+        return self if self.scale <= most else _capped(self, most)
+
+
+@lru_cache(16)
+def _capped(look: Look, most: float) -> Look:
+    return replace(look, scale=most)

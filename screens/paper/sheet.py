@@ -1,19 +1,17 @@
 """A block laid out: marks to paint and areas to touch, in pixels from its upper left corner. Needs no window."""
 
-from dataclasses import dataclass, field, replace
-from typing import Any
+from dataclasses import dataclass, field
+from typing import Any, NamedTuple
 
 from kivy.metrics import dp
 
-from logic.frozen import frozen
 from screens.paper.icons import POINTS
 from screens.paper.ink import ICONS, Block, broken, line_of, longest_word, shortened, width_of
 from screens.paper.scale import EDGE, TOUCH, Look
 from screens.pictures.strokes import Drawing as Drawn
 
 
-@frozen
-class Box:
+class Box(NamedTuple):
     """A rectangle: filled, framed or both, with corners rounded by a radius."""
 
     x: float
@@ -27,8 +25,7 @@ class Box:
     radius: float = 0.0
 
 
-@frozen
-class Ink:
+class Ink(NamedTuple):
     """Text in lines, or an icon by its font."""
 
     text: str
@@ -48,8 +45,7 @@ class Ink:
     """Whether it was shortened on purpose: a title in the header."""
 
 
-@frozen
-class Drawing:
+class Drawing(NamedTuple):
     """A picture and the room it has."""
 
     x: float
@@ -60,8 +56,7 @@ class Drawing:
     scale: float = 1.0
 
 
-@frozen
-class Touch:
+class Touch(NamedTuple):
     """An area to touch: the part of the block it stands for, and what it is called aloud."""
 
     part: str
@@ -76,8 +71,7 @@ class Touch:
     """Whether it repeats while it is held."""
 
 
-@frozen
-class Laid:
+class Laid(NamedTuple):
     """A block laid out."""
 
     width: float
@@ -189,7 +183,7 @@ class Sheet:
 
     def shift(self, down: float, first: int = 0) -> None:
         """Move what is drawn down, all of it or from one mark on."""
-        self.marks[first:] = [replace(mark, y=mark.y + down) for mark in self.marks[first:]]
+        self.marks[first:] = [mark._replace(y=mark.y + down) for mark in self.marks[first:]]
 
     def touch(  # noqa: PLR0913  (an area)
         self,

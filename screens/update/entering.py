@@ -1,7 +1,7 @@
 """Typing and putting values. The old value stands until a new one is accepted."""
 
 from collections.abc import Mapping
-from dataclasses import asdict, replace
+from dataclasses import replace
 from typing import TypeVar
 
 from logic.answers.asked import questions
@@ -140,7 +140,7 @@ def _trial(world: World, trial: dict[str, Value]) -> World:
 def stored(world: World) -> World:
     """Write trial and typed text in one go, then return the world."""
     if world.trial or world.typed:
-        values = {key: asdict(value) for key, value in world.trial.items()}
+        values = {key: dict(vars(value)) for key, value in world.trial.items()}
         world.store.save_trial(world.saved.id, {"values": values, "typed": dict(world.typed)})
     else:
         world.store.drop_trial(world.saved.id)

@@ -154,11 +154,12 @@ def _many(label: str) -> bool:
 
 def sureness(result: Result) -> str:
     """Return the line that says how sure a result is: its standing, or what makes it rough."""
+    inputs = result.inputs
     for known, one, more in (
         ("guess", _("Rough: {name} is a guess"), _("are guesses")),
         ("assumed", _("Rough: {name} is assumed"), _("are assumed")),
     ):
-        names = [entry.name.lower() for entry in result.inputs if entry.known == known]
+        names = [entry.name.lower() for entry in inputs if entry.known == known]
         if len(names) == 1:
             return one.format(name=names[0])
         if names:
@@ -169,8 +170,8 @@ def sureness(result: Result) -> str:
         return _("Rough: an estimate is in it")
     if result.calls:
         return {"practice": _("Worked out, common practice in it")}.get(result.standing, _("Worked out"))
-    if result.inputs and not result.inputs[0].source:
-        return ENTERED.get(result.inputs[0].known, _("As entered"))
+    if inputs and not inputs[0].source:
+        return ENTERED.get(inputs[0].known, _("As entered"))
     return {"published": "Published", "derived": _("Worked out"), "practice": _("Common practice")}[
         result.standing
     ]
