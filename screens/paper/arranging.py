@@ -14,6 +14,7 @@ from screens.paper.furniture import Header, Places, WayBack
 from screens.paper.pane import Pane
 from screens.paper.parts import Parts
 from screens.paper.room import (
+    HIGH,
     KEYS_BESIDE,
     LOW,
     RAIL,
@@ -24,6 +25,7 @@ from screens.paper.room import (
     foot_room,
     list_width,
     look_of,
+    roomy_look,
     whole_look,
 )
 from screens.paper.scale import LINE, TWO_PANES
@@ -201,6 +203,9 @@ class Arranging:
         width = min(room, dp(LINE))
         offsets = way.offsets or tuple(pane.offset for pane in self.parts.panes)
         look = whole_look(first, page.whole, width, way.look, left.height)
+        # A task, or the state of the board, is read from farther off where a tablet has the room.
+        if two and way.tall >= dp(HIGH) and (page.whole or page.foot.great) and page.foot.entry is None:
+            look = roomy_look(first, width, look, left.height)
         for place, (pane, blocks) in enumerate(zip(self.parts.panes, (first, second), strict=False)):
             if place and not two:
                 pane.size, pane.opacity = (0, 0), 0

@@ -36,6 +36,11 @@ BESIDE_LIST = 480
 SHRINKS = 0.25
 """Share by which text may shrink so that what belongs together is in sight at once."""
 
+HIGH, GROWS, FILLED = 900, (1.5, 1.3), 0.7
+"""Height in dp of a window whose two panes a task may leave empty, how much larger its text is, and how far down it goes."""
+LARGEST = 2.0
+"""The largest text scale of all."""
+
 LARGE = 600
 """Height from which the number in the crown is large."""
 
@@ -102,6 +107,18 @@ def whole_look(blocks: Sequence[Block], whole: str, width: float, look: Look, ro
     while scale > least and sum(measure(one, width, look).height for one in first) > room:
         scale = max(least, scale - 0.05)
         look = replace(look, scale=scale)
+    return look
+
+
+def roomy_look(blocks: Sequence[Block], width: float, look: Look, room: float) -> Look:
+    """Return the largest look in which the blocks of a task leave some of the room."""
+    for factor in GROWS:
+        larger = replace(look, scale=look.scale * factor)
+        if (
+            larger.scale <= LARGEST
+            and sum(measure(one, width, larger).height for one in blocks) <= room * FILLED
+        ):
+            return larger
     return look
 
 

@@ -241,3 +241,23 @@ def test_on_a_wide_window_the_numbers_stand_in_two_lists(app: Session) -> None:
     assert second.opacity
     # Side by side nearly all of it is in sight.
     assert max(first.total, second.total) < 1.25 * first.height
+
+
+def test_a_task_is_larger_where_a_tablet_has_the_room_and_stays_so(app: Session) -> None:
+    """What is read and answered grows; what opens beside it does not change its size, nor does a place's list of pages."""
+    heights = {}
+    for size in ((412, 915), (800, 1280)):
+        app.resize(*size)
+        app.front.place("ride")
+        app.front.go("ride.run", list="before_ride")
+        app.settle()
+        heights[size] = app.find("Wanted: flat, dry, no smell.").height
+    assert heights[800, 1280] > 1.3 * heights[412, 915]
+    app.tap("Why this item")
+    app.settle()
+    assert app.find("Wanted: flat, dry, no smell.").height == heights[800, 1280]
+    app.front.place("numbers")
+    app.settle()
+    wide = app.find("Joining packs").height
+    app.resize(720, 800)
+    assert app.find("Joining packs").height == wide
