@@ -5,7 +5,6 @@ from collections.abc import Iterator
 from logic.answers.joint_guide import find_joints
 from logic.checks.faults import faults
 from logic.search import Thing, search
-from logic.store import Record
 from logic.tables import Row
 from screens.acts import Act, Both, Go, Place
 from screens.acts.entering import Write
@@ -17,11 +16,10 @@ from screens.blocks import Block, Line, Section
 from screens.glossary import SEARCH as GLOSSARY
 from screens.glossary import line as word_line
 from screens.glossary import things as all_words
-from screens.log.home import REACH, find
+from screens.log.home import REACH, entry_line, find
 from screens.log.home import SEARCH as LOG
 from screens.tongue import _, texts
 from screens.ways import leads_to
-from screens.words.log import entry_words
 from screens.world import World
 
 SHOWN = 4
@@ -88,10 +86,4 @@ def _words(wanted: str) -> list[Line]:
 def _log(world: World, wanted: str) -> list[Line]:
     """Return what the newest part of the log holds, of all boards."""
     records = world.kept(find, world.log, "", "", 0, wanted, REACH).records
-    return [_entry(world, record) for record in records]
-
-
-def _entry(world: World, record: Record) -> Line:
-    title, detail, icon = entry_words(record, world.style)
-    act = Go("log.entry", {"number": record.id})
-    return Line(key=f"entry {record.id}", title=title, detail=detail, icon=icon, act=act)
+    return [entry_line(record, world.style) for record in records]

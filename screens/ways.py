@@ -1,8 +1,11 @@
-"""Rows that lead to another page."""
+"""Rows that pages share: what leads to another page, and what turns the voice on."""
 
-from screens.acts import Go
+from screens.acts import Both, Go
+from screens.acts.keeping import Settle
+from screens.acts.outside import Say
 from screens.blocks import Line
 from screens.tongue import _
+from screens.world import World
 
 
 def leads_to(
@@ -10,6 +13,13 @@ def leads_to(
 ) -> Line:
     """Return a row that opens a page; `given` are the parameters of that page."""
     return Line(key=key, title=title, detail=detail, icon=icon, act=Go(page, given))
+
+
+def voice_line(world: World, key: str, title: str, text: str) -> Line:
+    """Return the row that turns the voice on, which then says a text at once, or off."""
+    on = world.person.say
+    acts = (Settle({"say": not on}), *(() if on else (Say(text),)))
+    return Line(key=key, title=title, detail=_("On") if on else _("Off"), icon="say", act=Both(acts))
 
 
 def signs_line(title: str = "") -> Line:

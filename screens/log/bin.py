@@ -3,12 +3,12 @@
 from collections.abc import Iterator
 
 from logic.store import Record
-from screens.acts import Go, Turn
+from screens.acts import Turn
 from screens.blocks import Block, Line, Words
+from screens.log.home import entry_line
 from screens.log_book import LogBook
 from screens.page import Page
 from screens.tongue import _
-from screens.words.log import entry_words
 from screens.world import World
 
 LISTED = 40
@@ -27,10 +27,7 @@ def _blocks(world: World) -> Iterator[Block]:
         return
     yield Words(key="how", text=_("Tap an entry to see it or bring it back."), tone="second")
     shown = world.args.get("_shown", LISTED)
-    for record in records[:shown]:
-        title, detail, icon = entry_words(record, world.style)
-        act = Go("log.entry", {"number": record.id})
-        yield Line(key=f"entry {record.id}", title=title, detail=detail, icon=icon, act=act)
+    yield from (entry_line(record, world.style) for record in records[:shown])
     if len(records) > shown:
         yield Line(key="more", title=_("Older entries"), icon="open", act=Turn({"_shown": shown + LISTED}))
 

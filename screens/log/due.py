@@ -9,7 +9,7 @@ from screens.due_act import due_act, later_act
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
-from screens.words import STANDING
+from screens.words import STANDING, begun
 from screens.words.checks import due_name, due_when
 from screens.world import World
 
@@ -35,7 +35,7 @@ def due_tile(world: World) -> Verdict:
         text = _("Next: {name}, {when}.").format(name=name, when=due_when(first, world.style))
         return Verdict(key="due", word=_("Nothing is due"), text=text, form=RIGHT, act=due_act(first))
     when = due_when(first, world.style)
-    text = f"{when[0].upper()}{when[1:]}."
+    text = f"{begun(when)}."
     if len(due) > 1:
         text += " " + _("{count} more due.").format(count=len(due) - 1)
     return Verdict(key="due", word=name, text=text, form=WRONG if first.stop else UNSURE, act=due_act(first))
@@ -59,7 +59,7 @@ def _card(world: World, one: Due, *, named: bool) -> Iterator[Block]:
     name, when = due_name(one, world.saved.sides), due_when(one, world.style)
     key = f"{one.key} {one.subject}"
     if named:
-        yield Section(key=key, title=name, note=f"{when[0].upper()}{when[1:]}")
+        yield Section(key=key, title=name, note=begun(when))
     yield Words(key=f"{key} why", text=f"{one.why} {_source(one)}.", tone="second")
     yield Line(key=f"{key} check", title=_("Check now"), detail=name, icon="due", act=due_act(one))
     yield Line(key=f"{key} later", title=_("Not now"), detail=name, icon="clock", act=later_act(one))

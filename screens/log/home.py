@@ -14,6 +14,7 @@ from screens.search_tool import search_tools
 from screens.showing import fold
 from screens.tongue import _
 from screens.ways import leads_to, signs_line
+from screens.words import Style
 from screens.words.log import KINDS, entry_words
 from screens.world import World
 
@@ -155,11 +156,15 @@ def _entries(look: _Look) -> Iterator[Block]:
         if day != last:
             last = day
             yield Section(key=f"day {record.id}", title=_("Today") if day == today else day)
-        title, detail, icon = entry_words(record, world.style)
-        if look.all:
-            detail = f"{names.get(record.board, _('Another board'))}. {detail}"
-        act = Go("log.entry", {"number": record.id})
-        yield Line(key=f"entry {record.id}", title=title, detail=detail, icon=icon, act=act)
+        whose = f"{names.get(record.board, _('Another board'))}. " if look.all else ""
+        yield entry_line(record, world.style, whose)
+
+
+def entry_line(record: Record, style: Style, before: str = "") -> Line:
+    """Return the row of an entry; `before` is told of it first."""
+    title, detail, icon = entry_words(record, style)
+    act = Go("log.entry", {"number": record.id})
+    return Line(key=f"entry {record.id}", title=title, detail=before + detail, icon=icon, act=act)
 
 
 def _empty(look: _Look) -> str:

@@ -17,6 +17,7 @@ from screens.ride.first_start import first_start
 from screens.search_tool import search_tools
 from screens.tongue import _
 from screens.ways import leads_to, signs_line
+from screens.words import begun
 from screens.words.checks import FITNESS, due_name, due_when, fault_text, items_text, size_text
 from screens.words.tension import SAID, ago, belt_name, tension_text
 from screens.world import World
@@ -144,7 +145,7 @@ def _due(world: World) -> Iterator[Line]:
         return
     first, name = due[0], due_name(due[0], world.saved.sides)
     when = due_when(first, world.style)
-    detail = f"{when[0].upper()}{when[1:]}. {first.why}"
+    detail = f"{begun(when)}. {first.why}"
     yield Line(
         key="due", title=_("DUE: {name}").format(name=name), detail=detail, icon="due", act=due_act(first)
     )

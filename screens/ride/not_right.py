@@ -12,6 +12,7 @@ from screens.page import Foot, Page
 from screens.tongue import _
 from screens.update.checks import note_key
 from screens.ways import leads_to
+from screens.words import within
 from screens.world import World
 
 
@@ -41,9 +42,7 @@ def _blocks(item: Item, sign: str, key: str, words: str) -> Iterator[Block]:
         yield page_choice("sign", _("What is it?"), ((one, one) for one in item.signs), sign)
     fix = item.remedy(sign)
     if fix:
-        yield Words(
-            key="fix", text=_("Do: {fix}").format(fix=fix[0].lower() + fix[1:]), role="lead", bold=True
-        )
+        yield Words(key="fix", text=_("Do: {fix}").format(fix=within(fix)), role="lead", bold=True)
     yield from _links(item)
     yield Field(key=key, label=_("In your own words"), text=words)
 

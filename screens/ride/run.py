@@ -10,7 +10,7 @@ from logic.checks.lists import Item
 from logic.checks.run import ASIDE, RIGHT
 from logic.checks.session import Session
 from logic.tables import sources
-from screens.acts import Act, Both, Go
+from screens.acts import Go
 from screens.acts.entering import Write
 from screens.acts.keeping import Settle
 from screens.acts.outside import Say
@@ -25,7 +25,8 @@ from screens.ride.run_links import links
 from screens.showing import fold
 from screens.tongue import _, texts
 from screens.update.checks import typed_key
-from screens.ways import leads_to
+from screens.ways import leads_to, voice_line
+from screens.words import within
 from screens.words.checks import REFUSALS, broke_off, items_text, size_text
 from screens.world import World
 
@@ -123,7 +124,7 @@ def _task(world: World, session: Session, item: Item) -> Iterator[Block]:
     how = _("MUST PASS. {how}").format(how=item.how).strip() if item.stop else item.how
     if how:
         yield Words(key="how", text=how, role="title" if big else "lead")
-    wanted = _("Wanted: {state}.").format(state=item.state[0].lower() + item.state[1:])
+    wanted = _("Wanted: {state}.").format(state=within(item.state))
     yield Words(key="wanted", text=wanted, role="title" if big else "lead", bold=True)
     if item.ask == "choice":
         yield _choice(world, session.of.key, item)
@@ -147,7 +148,7 @@ def _with_it(world: World, item: Item) -> Iterator[Block]:
 
 
 def _why(item: Item) -> Iterator[Block]:
-    fix = _(" If not: {fix}").format(fix=item.fix[0].lower() + item.fix[1:]) if item.fix else ""
+    fix = _(" If not: {fix}").format(fix=within(item.fix)) if item.fix else ""
     yield Words(key="why text", text=item.why + fix)
     if item.source in sources():
         yield Words(
@@ -181,16 +182,7 @@ def _more(world: World, session: Session, item: Item) -> Iterator[Line]:
         icon="view",
         act=Settle({"bench": not person.bench}),
     )
-    acts: tuple[Act, ...] = (Settle({"say": not person.say}),)
-    if not person.say:
-        acts = (*acts, Say(said_of(item, world)))
-    yield Line(
-        key="aloud",
-        title=_("Say items aloud"),
-        detail=_("On") if person.say else _("Off"),
-        icon="say",
-        act=Both(acts),
-    )
+    yield voice_line(world, "aloud", _("Say items aloud"), said_of(item, world))
 
 
 def _entry(world: World, key: str, item: Item) -> Entry | None:

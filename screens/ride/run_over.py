@@ -12,6 +12,7 @@ from screens.due_act import due_act, later_act
 from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.page import Foot, Page
 from screens.tongue import _
+from screens.words import begun
 from screens.words.checks import (
     FITNESS,
     check_text,
@@ -121,7 +122,7 @@ def _end(world: World, session: Session) -> Verdict:
     if fit is None:
         return Verdict(key="verdict", word=count, form=UNSURE if found.notes or found.aside else RIGHT)
     why = "; ".join(fit.why)
-    said = f"{why[0].upper()}{why[1:]}. {count}" if why else count
+    said = f"{begun(why)}. {count}" if why else count
     return Verdict(key="verdict", word=FITNESS[fit.word], text=said, form=FORMS.get(fit.word, WRONG))
 
 

@@ -5,9 +5,7 @@ from collections.abc import Iterator
 from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan
 from logic.board import Board
-from screens.acts import Act, Both, Turn
-from screens.acts.keeping import Settle
-from screens.acts.outside import Say
+from screens.acts import Turn
 from screens.belt_values import belt_first, belt_lines
 from screens.belt_verdict import form_of
 from screens.blocks import (
@@ -30,7 +28,7 @@ from screens.saved_board import trial_note
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _
 from screens.trying import KEEP_THIS_BOARD
-from screens.ways import leads_to
+from screens.ways import leads_to, voice_line
 from screens.words import Style
 from screens.words.tension import (
     ITEMS,
@@ -124,7 +122,7 @@ def blocks(check: Check) -> Iterator[Block]:
         icon="bench",
         side=check.side,
     )
-    yield _aloud(check)
+    yield voice_line(check.world, "say", _("Say target and verdict aloud"), spoken(check))
     if check.world.args.get("_hint"):
         yield Words(key="hint", text=check.world.args["_hint"], tone="second")
     yield from _drive(check)
@@ -234,18 +232,6 @@ def _depth(check: Check) -> Stepper:
         return None if wanted == depth else Turn({"depth": wanted})
 
     return Stepper(key="depth", label=_("Pull depth"), value=check.depth, less=to(-1), more=to(1))
-
-
-def _aloud(check: Check) -> Line:
-    on = check.world.person.say
-    acts: tuple[Act, ...] = (Settle({"say": not on}),) if on else (Settle({"say": True}), Say(spoken(check)))
-    return Line(
-        key="say",
-        title=_("Say target and verdict aloud"),
-        detail=_("On") if on else _("Off"),
-        icon="say",
-        act=Both(acts),
-    )
 
 
 def spoken(check: Check) -> str:

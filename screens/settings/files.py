@@ -41,30 +41,16 @@ def _ways(world: World) -> Iterator[Block]:
             yield Words(key=key, text=world.args[key], bold=True)
     yield Section(key="out", title=_("Write a file"))
     if not world.is_scratch:
-        yield Line(
-            key="board",
-            title=_("{board}, with its log").format(board=world.saved.name),
-            detail=_("One file, for another phone or a friend"),
-            icon="file",
-            act=Copy("board"),
-        )
-        yield Line(
-            key="send",
-            title=_("Send it"),
-            detail=_("The same file, to another app on this phone"),
-            icon="send",
-            act=Copy("send board"),
-        )
+        title, detail = _("{board}, with its log"), _("One file, for another phone or a friend")
+        board = title.format(board=world.saved.name)
+        yield Line(key="board", title=board, detail=detail, icon="file", act=Copy("board"))
+        detail = _("The same file, to another app on this phone")
+        yield Line(key="send", title=_("Send it"), detail=detail, icon="send", act=Copy("send board"))
         yield leads_to(
             "code", "settings.code", _("Show it as a code"), _("For another phone's camera, without its log")
         )
-    yield Line(
-        key="all",
-        title=_("Copy of everything"),
-        detail=_("All boards, logs and settings in one file"),
-        icon="save",
-        act=Copy("all"),
-    )
+    detail = _("All boards, logs and settings in one file")
+    yield Line(key="all", title=_("Copy of everything"), detail=detail, icon="save", act=Copy("all"))
     yield Section(key="in", title=_("Take a file in"), note=_("What would change is shown first."))
     yield Line(key="pick", title=_("Choose a file"), act=PickFile(), icon="take_in")
     path, pasted = world.typed.get(PATH, "").strip(), world.typed.get(PASTED, "")

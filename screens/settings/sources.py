@@ -10,7 +10,7 @@ from screens.blocks import Block, Figure, Line, Section, Words
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
-from screens.words import STANDING
+from screens.words import STANDING, begun
 from screens.world import World
 
 SEEN = {
@@ -88,7 +88,7 @@ def _held(count: checked.Totals) -> str:
 def _unheld() -> Iterator[Block]:
     for number, one in enumerate(checked.formulas()):
         if not one.held:
-            said = _("{name}: {standing}").format(name=_begun(one.title), standing=STANDING[one.standing])
+            said = _("{name}: {standing}").format(name=begun(one.title), standing=STANDING[one.standing])
             yield Words(key=f"unheld {number}", text=said, role="small")
 
 
@@ -129,7 +129,7 @@ def _checks(world: World, of: list[Check]) -> Iterator[Block]:
 def _check(number: int, check: Check) -> Words:
     """Return what one check compared: its first number, how many there were, the worst, and how they are known."""
     lines = [
-        _begun(check.what) + (f" ({check.where})" if check.where else ""),
+        begun(check.what) + (f" ({check.where})" if check.where else ""),
         _("Printed {printed}, ours {ours} {unit}").format(
             printed=check.printed, ours=check.ours, unit=check.unit
         ),
@@ -146,15 +146,11 @@ def _formulas(key: str) -> Iterator[Block]:
     for number, one in enumerate(checked.formulas()):
         if one.key == key:
             held = _("has an outside check") if one.held else _("no outside check")
-            said = _("{name}, {place}: {held}").format(name=_begun(one.title), place=one.where, held=held)
+            said = _("{name}, {place}: {held}").format(name=begun(one.title), place=one.where, held=held)
             yield Words(key=f"formula {number}", text=said, role="small")
 
 
 def _rows(key: str) -> Iterator[Block]:
     for table, places in checked.row_places(key).items():
-        said = _("{table}: {places}").format(table=_begun(table.replace("_", " ")), places="; ".join(places))
+        said = _("{table}: {places}").format(table=begun(table.replace("_", " ")), places="; ".join(places))
         yield Words(key=f"table {table}", text=said.removesuffix(": "), role="small")
-
-
-def _begun(text: str) -> str:
-    return text[:1].upper() + text[1:]

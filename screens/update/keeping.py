@@ -63,9 +63,7 @@ def record(world: World, act: Record) -> World:
         world = world.turned(**{act.key: number})
     if act.undo:
         world = replace(world, undo=TakeBack(act.undo, Void(number), ""))
-    for one in act.then:
-        world = update(world, one)
-    return world
+    return update(world, Both(act.then))
 
 
 @does(Settle)

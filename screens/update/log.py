@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from logic.store.errors import BadReplacement, UnknownEntry
+from screens.acts import Both
 from screens.acts.keeping import Correct, Void
 from screens.update import does, update
 from screens.update.keeping import gone, logged
@@ -24,7 +25,4 @@ def void(world: World, act: Void) -> World:
 def correct(world: World, act: Correct) -> World:
     """Give an entry another body."""
     world.store.correct(act.entry, act.body)
-    world = logged(world)
-    for one in act.then:
-        world = update(world, one)
-    return world
+    return update(logged(world), Both(act.then))

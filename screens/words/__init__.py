@@ -78,6 +78,16 @@ class Style:
         return number_text(number, mark=self.mark, digits=digits)
 
 
+def begun(text: str) -> str:
+    """Return a text with a capital at its beginning, as a sentence begins."""
+    return text[:1].upper() + text[1:]
+
+
+def within(text: str) -> str:
+    """Return a text as it stands within a sentence, its first letter small."""
+    return text[:1].lower() + text[1:]
+
+
 def label_of(key: str) -> str:
     """Return the words of a board field or a setting."""
     if key == "rider.mass":

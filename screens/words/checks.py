@@ -10,7 +10,7 @@ from logic.log.checks import ALL_RIGHT, CARE, NOT, STOPPED, UNFINISHED, WITH_NOT
 from logic.units import GAP
 from logic.upkeep import Due
 from screens.tongue import _, texts
-from screens.words import Style
+from screens.words import Style, within
 from screens.words.tension import ITEMS as BELT_ITEMS
 
 TEXTS = texts("checks")
@@ -63,11 +63,11 @@ def headline(found: Verdict) -> str:
 def fit_text(fit: Fitness) -> str:
     """Return what a check before a ride ends in: one of three verdicts, with what speaks against it.
 
-    >>> fit_text(Fitness(FIT)), fit_text(Fitness(CARE, ("Mounts: line broken", "nearly empty")))
+    >>> fit_text(Fitness("fit to ride")), fit_text(Fitness(CARE, ("Mounts: line broken", "nearly empty")))
     ('Fit to ride.', 'With care: mounts: line broken; nearly empty.')
     """
     why = "; ".join(fit.why)
-    return f"{FITNESS[fit.word]}: {why[0].lower()}{why[1:]}." if why else f"{FITNESS[fit.word]}."
+    return f"{FITNESS[fit.word]}: {within(why)}." if why else f"{FITNESS[fit.word]}."
 
 
 def fault_text(fault: OpenFault) -> str:
@@ -90,7 +90,7 @@ def not_yet_text(names: list[str]) -> str:
     >>> not_yet_text(["Check after water"]), not_yet_text(["Check after water", "Check after the crash"])
     ('Not yet: check after water is due', 'Not yet: check after water is due, and 1 more')
     """
-    first, more = names[0][0].lower() + names[0][1:], len(names) - 1
+    first, more = within(names[0]), len(names) - 1
     return (
         _("Not yet: {first} is due, and {more} more").format(first=first, more=more)
         if more

@@ -2,6 +2,7 @@
 
 from logic.tables import sources
 from screens.tongue import _
+from screens.words import begun
 
 OURS = {
     "derived": "",
@@ -14,6 +15,5 @@ OURS = {
 def source_text(key: str, where: str) -> str:
     """Return a source as title and place, or what stands in its place."""
     if key in OURS and where:
-        text = OURS[key] + where
-        return text[0].upper() + text[1:]
+        return begun(OURS[key] + where)
     return ", ".join(part for part in (sources()[key].title, where) if part)

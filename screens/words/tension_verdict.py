@@ -6,7 +6,7 @@ from logic.answers.reading import Result
 from logic.answers.tension import BeltPlan, BeltReading
 from logic.board import Value
 from screens.tongue import _
-from screens.words import Style, offer, refusal
+from screens.words import Style, begun, offer, refusal
 from screens.words.tension import MOVES, REASONS, TONES, scale_text, tile, with_error
 
 NOT_LOOSE = _("Not loose.")
@@ -48,8 +48,7 @@ def told(  # noqa: PLR0913  (a reading, what it was made of, and how it is writt
         return Told(reads=reads, certainty=lacks)
     error = reading.error.value if isinstance(reading.error, Result) else None
     text = _("Belt tension {with_error}").format(with_error=with_error(tension.value, error, style))
-    change = "" if last is None else f"{style.change(tension.value, last, 'force')} since last time."
-    change = change[:1].upper() + change[1:]
+    change = "" if last is None else begun(f"{style.change(tension.value, last, 'force')} since last time.")
     if reading.verdict is None:
         least = plan.items["least"]
         over = isinstance(least, Result) and float(tension.value) - float(error or 0.0) > float(least.value)

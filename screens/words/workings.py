@@ -9,7 +9,7 @@ from logic.fields import WAYS
 from logic.step_units import unit_of
 from logic.units import GAP, quantities
 from logic.workings import BARE, Call, Entry, Given, Traced, origins
-from screens.words import STANDING, Style
+from screens.words import STANDING, Style, begun, within
 from screens.words.sources import source_text
 from screens.words.sums import SHAPES, is_step, name_of, sum_of
 
@@ -117,7 +117,7 @@ def _founded(entry: Given) -> tuple[str, ...]:
     if not known and entry.source:
         known = source_text(entry.source, entry.where)
     chosen = [
-        f"for {by.name[0].lower()}{by.name[1:]} “{by.value}”" + (f" ({by.known})" if by.known in WAYS else "")
+        f"for {within(by.name)} “{by.value}”" + (f" ({by.known})" if by.known in WAYS else "")
         for by in entry.because
         if isinstance(by, Given) and isinstance(by.value, str)
     ]
@@ -148,7 +148,7 @@ def _number_put_in(entry: Given, style: Style) -> Step:
     """Return the one step of a result that is no more than a number put in: a row of a table, or a value of the board."""
     name = name_of(entry)
     return Step(
-        name[0].upper() + name[1:],
+        begun(name),
         "as printed in the table" if entry.source else "as entered",
         (_line(entry, style, name),),
         f"= {number(float(entry.value), entry.unit, style, entry.quantity, entry.typed_unit)}",
@@ -169,7 +169,7 @@ def _step(call: Call, style: Style, quantity: str) -> Step:
             quantity = ""
     else:
         title, quantity = SHORT_WORDS.sub(lambda word: word[0].upper(), name_of(call)), ""
-        title = title[0].upper() + title[1:]
+        title = begun(title)
         lines = [
             _line(value.origin, style, name.replace("_", " "), formula.units.get(name, "1"))
             for name, value in call.arguments.items()
