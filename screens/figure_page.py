@@ -2,11 +2,11 @@
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import field, replace
-from typing import Protocol, TypeVar
+from functools import partial
+from typing import Any, TypeVar
 
 from logic.answers.hazards import Hazard
 from logic.answers.reading import Item, Open, Result
-from logic.board import Board
 from logic.errors import InputError
 from logic.frozen import frozen
 from screens.acts import Act
@@ -14,46 +14,34 @@ from screens.acts.entering import Ask
 from screens.acts.keeping import Drop
 from screens.asked import out_of_use
 from screens.asking import choice, field_of, refused_now, stepper, value_line
-from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Notice, Section, Verdict, Words
+from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Line, Notice, Section, Verdict, Words
 from screens.page import Foot, Page
 from screens.showing import figure, fold, once_each, shared_sureness, told_in
 from screens.tongue import _
-from screens.trying import faults_said, trial_foot, values_heading
+from screens.trying import faults_said, page_rows, trial_foot, values_heading
 from screens.ways import signs_line
 from screens.words import sureness
 from screens.words.packs import hazard_text
 from screens.world import World
 
-
-class Answer(Protocol):
-    """What logic answers a page of figures with."""
-
-    @property
-    def items(self) -> Mapping[str, Item]:
-        """Return results by name."""
+A = TypeVar("A")
 
 
-A = TypeVar("A", bound=Answer)
-
-
-def answered(world: World, work_out: Callable[[Board], A]) -> tuple[A, Mapping[str, Item]]:
+def answered(world: World, work_out: Callable[..., A], *asked: object) -> tuple[A, Mapping[str, Item]]:
     """Return the answer for the board with what is tried, and the results of the saved board while there is a trial."""
-    answer = work_out(world.board)
-    return answer, work_out(world.saved).items if world.trial and not world.is_scratch else {}
+    answer = world.kept(work_out, world.board, *asked)
+    if world.is_scratch or not world.trial:
+        return answer, {}
+    saved: Any = world.kept(work_out, world.saved, *asked)
+    return answer, saved if isinstance(saved, Mapping) else saved.items
 
 
-def compared(
-    world: World, work_out: Callable[[Board], Mapping[str, Item]]
-) -> tuple[Mapping[str, Item], Mapping[str, Item]]:
-    """Return what `answered` does, for results that come by name alone."""
-    return work_out(world.board), work_out(world.saved) if world.trial and not world.is_scratch else {}
-
-
-@frozen(kw_only=True)
+@frozen
 class Figures:
     """Results by name, what they are called, and what is said of them.
 
-    `labels` gives the order. `outcomes` are sentences in place of a number, by what stands in its way.
+    `labels` gives the order. `outcomes` are sentences in place of a number, by what stands in its way. `head` is the one that
+    the page leads with.
     """
 
     world: World
@@ -65,6 +53,7 @@ class Figures:
     grey: bool = False
     ask: Callable[[str], Act] = Ask
     """How a value that is missing is asked for."""
+    head: str = ""
 
     def __getitem__(self, name: str) -> FigureRow:
         """Return a result as a row."""
@@ -77,9 +66,9 @@ class Figures:
         """Return how sure most of them are: said once, and beside a figure only where it differs."""
         return self.world.kept(shared_sureness, self.items)
 
-    def crown(self, name: str) -> Figure:
-        """Return a result large."""
-        found = self._shown(name, row=False)
+    def crown(self) -> Figure:
+        """Return the one that the page leads with, large."""
+        found = self._shown(self.head, row=False)
         assert isinstance(found, Figure)  # noqa: S101  (row=False makes one)
         return found
 
@@ -104,14 +93,14 @@ class Figures:
         instead = isinstance(item, Open) and (item.outcome or (item.problem.reason if item.problem else ""))
         return replace(shown, detail=self.outcomes[instead]) if instead in self.outcomes else shown  # type: ignore[index]
 
-    def rows(self, first: Sequence[str], title: str = "", head: str = "") -> Iterator[Block]:
+    def rows(self, first: Sequence[str], title: str = "") -> Iterator[Block]:
         """Yield a heading, the first figures, and the rest under "All figures".
 
         Of those that lack the same value only the first is shown, and none that lacks what the `head` already names.
         """
         here = {name: self.items[name] for name in self.labels if name in self.items}
-        said = once_each(({head: here[head]} if head in here else {}) | here)
-        said = tuple(name for name in said if name != head)
+        said = once_each(({self.head: here[self.head]} if self.head in here else {}) | here)
+        said = tuple(name for name in said if name != self.head)
         if said:
             yield Section(key="figures", title=title or _("Figures"), note=self.note)
         yield from (self[name] for name in first if name in said)
@@ -122,8 +111,9 @@ class Figures:
 
 def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand)
     world: World,
+    page: str = "",
     *,
-    title: str,
+    title: str = "",
     crown: Verdict | Figure,
     faults: Sequence[InputError] = (),
     hazards: Sequence[Hazard] = (),
@@ -132,20 +122,23 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     note: Sequence[Block] = (),
     controls: Sequence[str | Block] = (),
     picture: Sequence[Block] = (),
-    figures: Callable[[], Iterator[Block]],
+    figures: Figures | Callable[[], Iterator[Block]],
     advice: Sequence[Block] = (),
-    values: Sequence[str | Block] = (),
+    values: Sequence[Block] | None = None,
     values_title: str = "",
+    line: Callable[[World, str], Line] = value_line,
     offer: Button | None = None,
     then: str = "",
 ) -> Page:
-    """Return a page of figures.
+    """Return a page of figures: title, figures that stand first and values are those of its row in assets/page_values.toml.
 
-    `stop` follows the word DANGER in the verdict while a hazard is one; a page that has it is stopped by a pack out of use,
-    too. All that is left then are the notice and the values, and `fixes` names the one that ends it. Nothing on the page
-    dismisses it. `offer` is what the page can lay over the board, `then` the value that is
-    asked for after the one being entered: the next one that the headline lacks, unless it is given.
+    `line` shows a value. `stop` follows the word DANGER in the verdict while a hazard is one; a page that has it is stopped by
+    a pack out of use, too. All that is left then are the notice and the values, and `fixes` names the one that ends it.
+    Nothing on the page dismisses it. `offer` is what the page can lay over the board, `then` the value that is asked for after
+    the one being entered: the next one that the headline lacks, unless it is given.
     """
+    row = page_rows().get(page, {})
+    title, values_title = title or row["title"], values_title or row.get("values_title", "")
     out = out_of_use(world) if stop else None
     hazards = [Hazard("DANGER", "pack out")] if out is not None else list(hazards)
     stopped = bool(hazards) and hazards[0].word == "DANGER"
@@ -158,6 +151,8 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
         foot = _stopped_foot(world, foot, (fixes or {}).get(hazards[0].key, ""))
     elif faults or refused_now(world):
         crown = replace(crown, grey=True)
+    if isinstance(figures, Figures):
+        figures = partial(figures.rows, row["first"], row.get("first_title", ""))
     more = () if stopped else (*picture, *figures(), *advice)
     return Page(
         title=title,
@@ -168,8 +163,10 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
             *faults_said(world, faults),
             *(_control(world, one) for one in controls),
             *more,
-            Section(key="values", title=values_heading(world, values_title)),
-            *(value_line(world, one) if isinstance(one, str) else one for one in values),
+            Section(
+                key="values", title=values_heading(world, values_title or _(row.get("values_title", "")))
+            ),
+            *((line(world, key) for key in row["values"]) if values is None else values),
         ),
         foot=foot,
         aside=frozenset(block.key for block in more),

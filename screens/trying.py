@@ -3,6 +3,7 @@
 import tomllib
 from collections.abc import Sequence
 from functools import cache
+from typing import Any
 
 from logic.errors import InputError
 from screens.acts import Go
@@ -35,12 +36,17 @@ def values_heading(world: World, title: str = "") -> str:
 
 def values_of(page: str) -> tuple[str, ...]:
     """Return the values that a page of figures rests on, in the order in which assets/page_values.toml has them."""
-    return tuple(_page_values()[page])
+    return tuple(page_rows()[page]["values"])
 
 
 @cache
-def _page_values() -> dict[str, list[str]]:
-    return tomllib.loads((ASSETS / "page_values.toml").read_text(encoding="utf-8"))
+def page_rows() -> dict[str, dict[str, Any]]:
+    """Return what assets/page_values.toml says of each page of figures."""
+    rows = tomllib.loads((ASSETS / "page_values.toml").read_text(encoding="utf-8"))
+    return {
+        page: {name: _(told) if isinstance(told, str) else told for name, told in row.items()}
+        for page, row in rows.items()
+    }
 
 
 def faults_said(world: World, faults: Sequence[InputError]) -> tuple[Words, ...]:

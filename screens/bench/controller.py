@@ -9,12 +9,9 @@ from screens.figure_page import Figures, figure_page
 from screens.page import Page
 from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.world import World
 
 HEAD = "limit_drive_each"
-FIRST = ("limit_brake_each", "slows_for_long", "motor_drive", "motor_brake", "low_start", "low_end")
-"""Figures that stand open: braking never without what it does."""
 DETAILS = {
     "motor_drive": _("Motor amps, not battery amps. As on the board; heat in the motor decides."),
     "motor_brake": _("Motor amps, not battery amps. As on the board."),
@@ -27,7 +24,6 @@ DETAILS = {
     "low_end": _("At rest, whole pack."),
     "full": _("Above this the brake may cut out at once."),
 }
-VALUES = values_of("bench.controller")
 
 
 def controller_page(world: World) -> Page:
@@ -35,23 +31,17 @@ def controller_page(world: World) -> Page:
     still = untried(world)
     card = world.kept(controller_card, still.board, world.person.rider, world.answers)
     speed = world.style.number(FROM_SPEED, "speed")
-    figures = Figures(
-        world=still,
-        items=card.items,
-        labels={name: label.format(speed=speed) for name, label in texts("packs")["card"].items()},
-        details=_details(card),
-        ask=board_ask,
-    )
+    labels = {name: label.format(speed=speed) for name, label in texts("packs")["card"].items()}
+    figures = Figures(still, card.items, labels, details=_details(card), ask=board_ask, head=HEAD)
     return figure_page(
         still,
-        title=_("Set the controller"),
-        crown=figures.crown(HEAD),
+        "bench.controller",
+        crown=figures.crown(),
         hazards=card.hazards,
         note=trial_note(world),
-        figures=lambda: figures.rows(FIRST, head=HEAD),
+        figures=figures,
         advice=tuple(_rest(world, card)),
-        values=tuple(board_line(world, key) for key in VALUES),
-        values_title=_("From the board: tap one to change it"),
+        line=board_line,
     )
 
 

@@ -1,6 +1,5 @@
 """First power: polarity by meter, then the capacitors through a resistor."""
 
-from logic.answers.asked import questions
 from logic.answers.reading import Open, Result
 from logic.answers.wiring import FirstPower, first_power
 from logic.tables import Row, rows
@@ -12,7 +11,6 @@ from screens.page import Page
 from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.showing import why
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.world import World
 
 WIRING = texts("packs")["wiring"]
@@ -23,23 +21,17 @@ DETAILS = {
     "spark_current": _("Without a resistor; the wire's inductance rounds the peak off."),
     "precharge_power": _("For a moment only. If it stays hot there is a short: pull the plug."),
 }
-VALUES = values_of("bench.power")
 
 
 def power_page(world: World) -> Page:
     """Return how long the resistor is held on, the steps in order, then the figures. It is about the saved board."""
     note, world = trial_note(world), untried(world)
     answer = world.kept(first_power, world.board, world.answers)
-    figures = Figures(
-        world=world,
-        items=answer.items,
-        labels={name: WIRING[name] for name in NAMES},
-        details=DETAILS,
-        ask=board_ask,
-    )
+    labels = {name: WIRING[name] for name in NAMES}
+    figures = Figures(world, answer.items, labels, details=DETAILS, ask=board_ask)
     return figure_page(
         world,
-        title=_("First power"),
+        "bench.power",
         crown=_verdict(world, answer),
         stop=_("do not connect"),
         note=note,
@@ -51,9 +43,8 @@ def power_page(world: World) -> Page:
                 for block in _step(world, number, row)
             ),
         ),
-        figures=lambda: figures.rows(NAMES[:5]),
-        values=tuple(key if key in questions() else board_line(world, key) for key in VALUES),
-        values_title=_("From the board: tap one to change it"),
+        figures=figures,
+        line=board_line,
     )
 
 

@@ -71,6 +71,7 @@ def reach_page(world: World) -> Page:
     """Return the verdict, the cut, the five lengths, and what to look at once the screws are in."""
     seat = _Seat(world)
     steps = matching("reach_steps", of="after")
+    figures = Figures(world, seat.card.items, texts("joints")["items"])
     return Page(
         title=_("Screw reach"),
         crown=seat.verdict(),
@@ -79,9 +80,7 @@ def reach_page(world: World) -> Page:
             *seat.picture(),
             *(seat.length(name) for name in NAMES),
             *(seat.pick(name) for name in PICKS),
-            *Figures(world=world, items=seat.card.items, labels=texts("joints")["items"]).rows(
-                (), _("How it is worked out")
-            ),
+            *figures.rows((), _("How it is worked out")),
             Section(key="after", title=_("After the screws are in")),
             *sentences("step", (row.text("step") for row in steps)),
         ),

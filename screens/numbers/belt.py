@@ -13,7 +13,6 @@ from screens.numbers.nearer import following, lacks_values, not_yet
 from screens.page import Page
 from screens.pictures.drive import drive
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.ways import leads_to
 from screens.words.belt import makers, stock_title
 from screens.world import World
@@ -23,30 +22,23 @@ HEAD = "centre"
 BELT = "drive.belt_teeth"
 ROUND = ("drive.belt_teeth", "drive.motor_teeth", "drive.wheel_teeth", "drive.profile")
 """Values that give the centre distance; the print of a belt gives its profile, too, so that comes last."""
-FIRST = ("teeth_in_mesh", "lay_on", "take_up", "used_start", "used_top", "smallest")
-VALUES = values_of("numbers.belt")
 
 
 def belt_page(world: World) -> Page:
     """Return the belt's centre first, then teeth, what is in stock, the drawing, and what the belt carries."""
     rider, asked = world.person.rider, Asked(world.answers).value("ask.wanted_centre")
     wanted = None if asked is None else float(asked.si)
-    answer, before = answered(world, lambda board: world.kept(belt_choice, board, rider, wanted))
+    answer, before = answered(world, belt_choice, rider, wanted)
     own = next((row for row in answer.rows if _on_board(world, row)), None)
-    figures = Figures(
-        world=world,
-        items=answer.items,
-        labels=texts("belt")["choice"],
-        before=before,
-        details={HEAD: _said(makers(own.belt), LACKS[own.lacks])} if own is not None else {},
-    )
+    details = {} if own is None else {HEAD: _said(makers(own.belt), LACKS[own.lacks])}
+    figures = Figures(world, answer.items, texts("belt")["choice"], before, details, head=HEAD)
     return figure_page(
         world,
-        title=_("Belt"),
+        "numbers.belt",
         crown=_crown(world, figures),
         controls=("drive.motor_teeth", "drive.wheel_teeth", stepper(world, BELT, _("Belt"))),
         picture=(*_notes(answer), *_stock(world, answer), *_drawing(world, answer)),
-        figures=lambda: figures.rows(FIRST, _("The drive"), HEAD),
+        figures=figures,
         advice=(
             Words(key="beyond", text=texts("belt")["said"]["beyond"], tone="second"),
             leads_to(
@@ -57,8 +49,6 @@ def belt_page(world: World) -> Page:
                 icon="ruler",
             ),
         ),
-        values=VALUES,
-        values_title=_("Tap one to try another value"),
         then=following(world, (ROUND,)),
     )
 
@@ -68,7 +58,7 @@ def _crown(world: World, figures: Figures) -> Figure:
     lacks = lacking(world.board, world.person.rider, ROUND)
     if lacks and lacks_values(figures.items[HEAD]):
         return not_yet(Open(HEAD, missing=lacks), figures.labels[HEAD], grey=False)
-    return figures.crown(HEAD)
+    return figures.crown()
 
 
 def _on_board(world: World, row: BeltRow) -> bool:

@@ -8,33 +8,30 @@ from logic.board import Value
 from screens.acts import Both
 from screens.acts.entering import Put
 from screens.blocks import PLAIN, RIGHT, UNSURE, Button, Notice, Verdict, Words
-from screens.figure_page import Figures, compared, figure_page
+from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.world import World
 
-FIRST = ("kv", "resistance", "pole_pairs")
 SHORT = {"kv": _("Kv {value}"), "resistance": _("{value}"), "pole_pairs": _("{value} pole pairs")}
 """How each stands in the verdict."""
 WORDS = texts("bench_motor")
 LABELS = WORDS["labels"]
-VALUES = values_of("numbers.bench_motor")
 
 
 def bench_motor_page(world: World) -> Page:
     """Return what was measured in one verdict, the figures, and the way to lay it over the board."""
-    items, before = compared(world, lambda board: world.kept(bench_motor, board, world.answers))
-    figures = Figures(world=world, items=items, labels=LABELS, before=before)
+    items, before = answered(world, bench_motor, world.answers)
+    figures = Figures(world, items, LABELS, before)
     worst = mixings()[0]
     error = world.style.number(abs(worst.error), "share", 2)
     return figure_page(
         world,
-        title=_("Motor from the bench"),
+        "numbers.bench_motor",
         crown=_verdict(world, items),
         note=(Notice(key="safe", word="warning", text=WORDS["said"]["safe"]),),
-        figures=lambda: figures.rows(FIRST),
+        figures=figures,
         advice=tuple(
             Words(
                 key=f"amps {place}",
@@ -43,16 +40,14 @@ def bench_motor_page(world: World) -> Page:
             )
             for place, text in enumerate(WORDS["convention"].values())
         ),
-        values=VALUES,
-        values_title=_("What you measured"),
         offer=_offer(world, items),
     )
 
 
 def _verdict(world: World, items: Mapping[str, Item]) -> Verdict:
     """Return what the bench tells so far, and what comes next."""
-    told = [(name, item) for name in FIRST if isinstance(item := items[name], Result)]
-    lacks = next((item for name in FIRST if isinstance(item := items[name], Open)), None)
+    told = [(name, item) for name in SHORT if isinstance(item := items[name], Result)]
+    lacks = next((item for name in SHORT if isinstance(item := items[name], Open)), None)
     word = ", ".join(
         SHORT[name].format(value=world.style.number(item.value, item.quantity)) for name, item in told
     )

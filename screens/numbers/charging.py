@@ -9,15 +9,11 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import sentences, why, working
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.ways import signs_line
 from screens.words.packs import about_hours
 from screens.world import World
 
 CHARGING = texts("packs")["charging"]
-CONTROLS = ("ask.cells_at", "ask.charge", "ask.target")
-VALUES = values_of("numbers.charging")
-FIRST = ("time", "most", "cell_amps", "full", "wall")
 FIXES = {
     f"charger {outcome}": "pack.charger_voltage"
     for outcome in ("other series", "other chemistry", "too high", "too low")
@@ -33,19 +29,17 @@ OVER = ("over any limit", "over cell limit")
 
 def charging_page(world: World) -> Page:
     """Return how many amps and how long, then temperature and charge. A wrong charger stops it all."""
-    answer, before = answered(world, lambda board: world.kept(charging, board, world.answers))
-    figures = Figures(
-        world=world, items=answer.items, labels=CHARGING, before=before, details=_details(world, answer)
-    )
+    answer, before = answered(world, charging, world.answers)
+    figures = Figures(world, answer.items, CHARGING, before, _details(world, answer))
     return figure_page(
         world,
-        title=_("Charging"),
+        "numbers.charging",
         crown=_verdict(world, answer),
         hazards=answer.hazards,
         stop=_("do not charge"),
         fixes=FIXES,
-        controls=CONTROLS,
-        figures=lambda: figures.rows(FIRST),
+        controls=("ask.cells_at", "ask.charge", "ask.target"),
+        figures=figures,
         advice=(
             Section(key="advice", title=_("While it charges")),
             *sentences("advice", (row.text for row in advice("charge"))),
@@ -56,7 +50,6 @@ def charging_page(world: World) -> Page:
             ),
             signs_line(),
         ),
-        values=VALUES,
     )
 
 

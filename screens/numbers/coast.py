@@ -8,36 +8,30 @@ from logic.board import Value, board_fields
 from logic.errors import InputError
 from screens.acts.entering import Put
 from screens.blocks import PLAIN, RIGHT, Block, Button, Verdict, Words
-from screens.figure_page import Figures, compared, figure_page
+from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import sentences, why, working
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.words import refusal
 from screens.world import World
 
 KEY = "load.rolling"
 WAYS = ("by_distance", "by_time")
 LABELS = texts("drag")["labels"]
-VALUES = values_of("numbers.coast")
 
 
 def coast_page(world: World) -> Page:
     """Return the coefficient by each way that was entered, and the way to lay their mean over the board."""
-    items, before = compared(
-        world, lambda board: world.kept(coasting, board, world.person.rider, world.answers)
-    )
-    figures = Figures(world=world, items=items, labels=LABELS, before=before)
+    items, before = answered(world, coasting, world.person.rider, world.answers)
+    figures = Figures(world, items, LABELS, before)
     offer, refused = _offer(world, items)
     return figure_page(
         world,
-        title=_("Coast"),
+        "numbers.coast",
         crown=_verdict(world, items),
         picture=refused,
-        figures=lambda: figures.rows(WAYS),
+        figures=figures,
         advice=tuple(sentences("how", texts("drag")["coast"].values(), tone="second")),
-        values=VALUES,
-        values_title=_("What you measured"),
         offer=offer,
     )
 

@@ -9,7 +9,6 @@ from screens.numbers.first_figures import DESCENT_ROUNDS, descent_crown, more_ex
 from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.world import World
 
 HEAD = "drop_back"
@@ -20,31 +19,24 @@ DETAILS = {
     "slows_as_set": texts("packs")["braking"]["at worst"],
     "stop_as_set": texts("packs")["braking"]["after reaction"],
 }
-FIRST = ("volts", "full", "to_full", "comes_back", "stop_as_set")
-VALUES = values_of("numbers.descents")
 
 
 def descents_page(world: World) -> Page:
     """Return the drop this charge takes back, under the warning when the brake may cut out at once."""
     rider, speed = world.person.rider, world.style.number(FROM_SPEED, "speed")
-    answer, before = answered(world, lambda board: world.kept(descent, board, rider, world.answers))
-    figures = Figures(
-        world=world,
-        items=answer.items,
-        labels={name: text.format(speed=speed) for name, text in texts("packs")["descent"].items()},
-        before=before,
-        details=DETAILS,
-    )
+    answer, before = answered(world, descent, rider, world.answers)
+    labels = {name: text.format(speed=speed) for name, text in texts("packs")["descent"].items()}
+    figures = Figures(world, answer.items, labels, before, DETAILS, head=HEAD)
     lacks = lacks_values(answer.items[HEAD])
     first = world.kept(first_descent, world.board, rider, world.answers) if lacks else None
     return figure_page(
         world,
-        title=_("Long descents"),
-        crown=figures.crown(HEAD) if first is None else descent_crown(world, first, figures.labels[HEAD]),
+        "numbers.descents",
+        crown=figures.crown() if first is None else descent_crown(world, first, figures.labels[HEAD]),
         note=() if first is None else tuple(more_exact(world, DESCENT_ROUNDS, first)),
         hazards=answer.hazards,
         controls=("ask.start_charge", "ask.drop"),
-        figures=lambda: figures.rows(FIRST, head=HEAD),
+        figures=figures,
         advice=(
             Words(key="try", text=_("Try the brake on the flat before the hill. Cold packs accept less.")),
             Words(
@@ -54,6 +46,5 @@ def descents_page(world: World) -> Page:
                 ),
             ),
         ),
-        values=VALUES,
         then=following(world, DESCENT_ROUNDS),
     )

@@ -13,40 +13,30 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.ways import leads_to
 from screens.words import offer
 from screens.words.figures import OUTCOMES
 from screens.world import World
 
 WORDS = texts("feel")
-FIRST = ("radius", "gap_lean", "turn_dry", "bushing", "edge_push")
 MEASURES = ("ask.deck_width", "ask.track", "ask.wheel_width")
 """What wheel bite rests on beside the board: while one is assumed it is not sure."""
-VALUES = values_of("numbers.feel")
 
 
 def feel_page(world: World) -> Page:
     """Return whether a wheel bites and how tight it turns at a lean, then figures, then what a change of each part does."""
-    answer, before = answered(world, lambda board: world.kept(feel, board, world.person.rider, world.answers))
+    answer, before = answered(world, feel, world.person.rider, world.answers)
     larger = world.style.number(LARGER, "length")
-    figures = Figures(
-        world=world,
-        items=answer.items,
-        labels={name: label.format(larger=larger) for name, label in WORDS["labels"].items()},
-        before=before,
-        details=WORDS["details"] | {"bushing": WORDS["bushing"][answer.bushing]},
-        outcomes=OUTCOMES,
-    )
+    labels = {name: label.format(larger=larger) for name, label in WORDS["labels"].items()}
+    details = WORDS["details"] | {"bushing": WORDS["bushing"][answer.bushing]}
+    figures = Figures(world, answer.items, labels, before, details, OUTCOMES)
     return figure_page(
         world,
-        title=_("Wheels, bushings and trucks"),
+        "numbers.feel",
         crown=_verdict(world, answer),
         controls=(*_warning(world, answer), "ask.lean"),
-        figures=lambda: figures.rows(FIRST),
+        figures=figures,
         advice=tuple(_advice(world)),
-        values=VALUES,
-        values_title=_("Tap one to try another value"),
     )
 
 

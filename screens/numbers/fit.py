@@ -8,25 +8,21 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.world import World
 
 FIT = texts("belt")["fit"]
-FIRST = ("pulley_ground", "can_ground", "pulley_deck", "can_deck", "can_hanger", "motors_gap")
-"""Gaps that stand open; those of a worn wheel are under "All figures"."""
-VALUES = values_of("numbers.fit")
 
 
 def fit_page(world: World) -> Page:
     """Return whether it fits by the narrowest gap, then every gap."""
     worn = Asked(world.answers)("ask.wheel_wear")
-    answer, before = answered(world, lambda board: world.kept(belt_fit, board, worn))
-    figures = Figures(world=world, items=answer.items, labels=FIT, before=before)
+    answer, before = answered(world, belt_fit, worn)
+    figures = Figures(world, answer.items, FIT, before)
     return figure_page(
         world,
-        title=_("Does it fit"),
+        "numbers.fit",
         crown=_verdict(world, answer),
-        figures=lambda: figures.rows(FIRST, _("Gaps")),
+        figures=figures,
         advice=(
             Words(
                 key="level",
@@ -37,8 +33,6 @@ def fit_page(world: World) -> Page:
                 tone="second",
             ),
         ),
-        values=VALUES,
-        values_title=_("Tap one to try another value"),
     )
 
 

@@ -24,7 +24,6 @@ from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.showing import sentences
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.words import Style
 from screens.world import World
 
@@ -32,24 +31,20 @@ WORDS = texts("hold")
 HOTTEST = 1.6
 """Of the limit: what the chart shows."""
 HEAD = "hold_time"
-FIRST = ("held_grade", "settled", "climb_current", "held")
-VALUES = values_of("numbers.hold")
 
 
 def hold_page(world: World) -> Page:
     """Return the time first, then the climb without end, the temperature over time and the figures."""
     rider = world.person.rider
-    answer, before = answered(world, lambda board: world.kept(holding, board, rider, world.answers))
-    figures = Figures(
-        world=world, items=answer.items, labels=_labels(world), before=before, grey=bool(answer.faults)
-    )
+    answer, before = answered(world, holding, rider, world.answers)
+    figures = Figures(world, answer.items, _labels(world), before, grey=bool(answer.faults), head=HEAD)
     lacks = lacks_values(answer.items[HEAD]) and not answer.faults
     first = world.kept(first_hold, world.board, rider, world.answers) if lacks else None
     return figure_page(
         world,
-        title=_("Motor heat on a climb"),
+        "numbers.hold",
         crown=(
-            _crown(world.style, answer, figures.crown(HEAD))
+            _crown(world.style, answer, figures.crown())
             if first is None
             else hold_crown(world, first, figures.labels[HEAD])
         ),
@@ -57,10 +52,8 @@ def hold_page(world: World) -> Page:
         note=() if first is None else tuple(more_exact(world, HOLD_ROUNDS, first)),
         controls=("ask.hold_grade", _tilt(world), "ask.hold_speed"),
         picture=(Section(key="chart head", title=_("Temperature over time")), *_chart(world, answer)),
-        figures=lambda: figures.rows(FIRST, head=HEAD),
+        figures=figures,
         advice=tuple(sentences("model", WORDS["model"].values(), tone="second")),
-        values=VALUES,
-        values_title=_("Tap one to try another value"),
         then=following(world, HOLD_ROUNDS),
     )
 

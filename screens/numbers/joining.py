@@ -12,15 +12,11 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.ways import signs_line
 from screens.world import World
 
 JOINING = texts("packs")["joining"]
 LIMIT = "controller.voltage_limit"
-CONTROLS = ("ask.way", "ask.first_volts", "ask.second_volts")
-VALUES = values_of("numbers.joining")
-FIRST = ("allowed", "full_in_series", "apart", "joining_current", "settles", "charge_limit")
 FIXES = {
     "series differ": "ask.second_series",
     "chemistry differs": "ask.second_chemistry",
@@ -32,26 +28,20 @@ FIXES = {
 
 def joining_page(world: World) -> Page:
     """Return whether they may be joined, then the readings. Packs that differ stop the page."""
-    answer, before = answered(world, lambda board: world.kept(joining, board, world.answers))
-    figures = Figures(
-        world=world,
-        items=answer.items,
-        labels={name: JOINING[name] for name in (*PARALLEL, *SERIES)},
-        before=before,
-        details=_details(world, answer),
-    )
+    answer, before = answered(world, joining, world.answers)
+    labels = {name: JOINING[name] for name in (*PARALLEL, *SERIES)}
+    figures = Figures(world, answer.items, labels, before, _details(world, answer))
     return figure_page(
         world,
-        title=_("Joining packs"),
+        "numbers.joining",
         crown=_verdict(world, answer),
         hazards=answer.hazards,
         stop=_("do not join"),
         fixes=FIXES,
-        controls=CONTROLS,
-        figures=lambda: figures.rows(FIRST),
+        controls=("ask.way", "ask.first_volts", "ask.second_volts"),
+        figures=figures,
         advice=tuple(_rules(answer)),
-        values=tuple(_second(world, key) if key in SECOND else key for key in VALUES),
-        values_title=_("The second pack and the board's: tap one to change it"),
+        line=_line,
     )
 
 
@@ -131,10 +121,10 @@ def _rules(answer: Joining) -> list[Block]:
     return [*blocks, signs_line()]
 
 
-def _second(world: World, key: str) -> Line:
-    """Return a value of the second pack: like the first until it is said to differ."""
+def _line(world: World, key: str) -> Line:
+    """Return a value; one of the second pack is like the first until it is said to differ."""
     line = value_line(world, key)
-    same = None if key in world.answers else like(world.board, key)
+    same = like(world.board, key) if key in SECOND and key not in world.answers else None
     return line if same is None else replace(line, value=_shown(world, key, same), detail=_("like the first"))
 
 

@@ -6,40 +6,27 @@ from screens.asking import value_of
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.ways import leads_to
 from screens.world import World
 
 WAYS = {"limit_drive": "drive", "limit_brake": "brake", "limit_burst": "burst"}
-CONTROLS = ("pack.series", "pack.parallel", "pack.packs")
-VALUES = values_of("numbers.packs")
-FIRST = ("limit_drive", "limit_brake", "sag", "full", "empty", "stop_as_set")
 
 
 def packs_page(world: World) -> Page:
     """Return watt-hours first, then what the parts allow; braking amps never without what they do to the board."""
-    answer, before = answered(
-        world, lambda board: world.kept(pack_figures, board, world.person.rider, world.answers)
-    )
-    figures = Figures(
-        world=world,
-        items=answer.items,
-        labels=_labels(world),
-        before=before,
-        details=_details(answer),
-        outcomes=texts("packs")["outcomes"],
-    )
+    answer, before = answered(world, pack_figures, world.person.rider, world.answers)
+    outcomes = texts("packs")["outcomes"]
+    figures = Figures(world, answer.items, _labels(world), before, _details(answer), outcomes, head="energy")
     return figure_page(
         world,
-        title=_("Pack energy and limits"),
-        crown=figures.crown("energy"),
+        "numbers.packs",
+        crown=figures.crown(),
         hazards=answer.hazards,
-        controls=CONTROLS,
-        figures=lambda: figures.rows(FIRST, head="energy"),
+        controls=("pack.series", "pack.parallel", "pack.packs"),
+        figures=figures,
         advice=(
             leads_to("controller", "bench.controller", _("What to set in the controller"), icon="controller"),
         ),
-        values=VALUES,
     )
 
 

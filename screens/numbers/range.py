@@ -13,31 +13,18 @@ from screens.page import Page
 from screens.pictures.chart import Curve, Mark, chart
 from screens.showing import fold
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.ways import leads_to
 from screens.world import World
 
 SPEED = "ask.range_speed"
-CONTROLS = ("ask.cells_at", SPEED, "ask.range_grade")
-VALUES = values_of("numbers.range")
-FIRST = ("per_distance", "usable", "range_modelled", "range_cold", "per_distance_learnt", "steady_battery")
-"""Figures that stand open; the rest are under "All figures"."""
 
 
 def range_page(world: World) -> Page:
     """Return a range with its band first, then temperature, speed and climb."""
     rider = world.person.rider
-    answer, before = answered(
-        world, lambda board: world.kept(range_answer, board, rider, world.answers, world.rides)
-    )
-    figures = Figures(
-        world=world,
-        items=answer.items,
-        labels=_labels(world, answer),
-        before=before,
-        details=_details(world, answer),
-        outcomes=texts("packs")["outcomes"],
-    )
+    answer, before = answered(world, range_answer, rider, world.answers, world.rides)
+    labels, details = _labels(world, answer), _details(world, answer)
+    figures = Figures(world, answer.items, labels, before, details, texts("packs")["outcomes"], head="range")
     first = (
         world.kept(first_range, world.board, rider, world.answers)
         if lacks_values(answer.items["range"]) and not answer.faults
@@ -45,13 +32,13 @@ def range_page(world: World) -> Page:
     )
     return figure_page(
         world,
-        title=_("Range"),
-        crown=figures.crown("range") if first is None else range_crown(world, first, grey=False),
+        "numbers.range",
+        crown=figures.crown() if first is None else range_crown(world, first, grey=False),
         note=() if first is None else tuple(nearer_range(world, first)),
         faults=answer.faults,
-        controls=CONTROLS,
+        controls=("ask.cells_at", SPEED, "ask.range_grade"),
         picture=tuple(_picture(world, answer)),
-        figures=lambda: figures.rows(FIRST, head="range"),
+        figures=figures,
         advice=(
             *fold(world, "spent", _("Energy over speed"), lambda: _spent(world, answer)),
             Words(
@@ -64,7 +51,6 @@ def range_page(world: World) -> Page:
             ),
             *_drag(world),
         ),
-        values=VALUES,
         then=following(world, ROUNDS),
     )
 

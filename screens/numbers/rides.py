@@ -14,7 +14,7 @@ from screens.acts.keeping import Remember
 from screens.asked import ride_speeds
 from screens.asking import number_entry, typed_value
 from screens.blocks import PLAIN, RIGHT, UNSURE, Button, FigureRow, Line, Verdict, Words
-from screens.figure_page import Figures, answered, figure_page
+from screens.figure_page import Figures, figure_page
 from screens.page import Foot, Page
 from screens.showing import working
 from screens.tongue import _, texts
@@ -32,7 +32,7 @@ def rides_page(world: World) -> Page:
     rides = [ride for ride in world.entries("ride", SHOWN) if ride.body.energy_per_distance]
     speeds = ride_speeds(world)
     samples = world.kept.same("ride samples", _samples(rides, speeds))
-    answer, _before = answered(world, lambda board: world.kept(ride_fit, board, world.person.rider, samples))
+    answer = world.kept(ride_fit, world.board, world.person.rider, samples)
     page = figure_page(
         world,
         title=_("Drag from rides"),
@@ -84,7 +84,7 @@ def _verdict(world: World, answer: RideFit, rides: list[Record], speeds: Mapping
 
 def _figures(world: World, answer: RideFit) -> tuple[FigureRow, ...]:
     """Return what fits the rides best, and how far they leave it open."""
-    figures = Figures(world=world, items=answer.items, labels=WORDS["labels"])
+    figures = Figures(world, answer.items, WORDS["labels"])
     rows = tuple(figures[name] for name in NAMES)
     fit = answer.fit
     if fit is None:

@@ -33,22 +33,16 @@ def road_note(world: World) -> str:
 
 def road_blocks(world: World) -> Iterator[Block]:
     """Yield what is asked of the road, push and load on it, then the figures; their keys begin with "road"."""
-    style, rider = world.style, world.person.rider
-    answer, before = answered(world, lambda board: world.kept(pushing, board, rider, world.answers))
+    style = world.style
+    answer, before = answered(world, pushing, world.person.rider, world.answers)
     speed = style.number(asked(world, "ask.speed"), "speed")
     labels = _labels(style, speed)
 
     def figures(title: str, *names: str) -> Iterator[Block]:
         # What is folded is not read: what is not read is not worked out.
         items = {name: answer.items[name] for name in names if name in answer.items}
-        shown = Figures(
-            world=world,
-            items=items,
-            labels=labels,
-            before={name: before[name] for name in items if name in before},
-            details={name: _entered(item, style) for name, item in items.items()},
-            grey=bool(answer.faults),
-        )
+        details = {name: _entered(item, style) for name, item in items.items()}
+        shown = Figures(world, items, labels, before, details, grey=bool(answer.faults))
         yield Section(key=f"road {title}", title=title, note=shown.note)
         yield from (once(shown[name], f"road {name}") for name in once_each(items))
 

@@ -2,7 +2,7 @@
 
 from logic.answers.first_stop import first_stop
 from logic.answers.reading import Open
-from logic.answers.stopping import REACTIONS, SURFACES, Stopping, stop_curves, stopping
+from logic.answers.stopping import Stopping, stop_curves, stopping
 from screens.asking import asked, value_of
 from screens.blocks import Block, Notice, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
@@ -11,37 +11,30 @@ from screens.numbers.nearer import following, lacks_values
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.words import Style
 from screens.world import World
 
 HEAD = "stop_dry_design"
-STOPS = tuple(f"stop_{surface}_{reaction}" for surface in SURFACES for reaction in REACTIONS)[1:]
 WORDS = texts("stopping")
-VALUES = values_of("numbers.stopping")
 
 
 def stopping_page(world: World) -> Page:
     """Return the dry stop of someone who does not expect it, then the other stops, and what the pack allows."""
     rider = world.person.rider
-    answer, before = answered(world, lambda board: world.kept(stopping, board, rider, world.answers))
+    answer, before = answered(world, stopping, rider, world.answers)
     any_charge = value_of(world, "ask.rest_voltage") is None
+    details = {HEAD: WORDS["said"]["any charge"]} if any_charge else {}
     figures = Figures(
-        world=world,
-        items=answer.items,
-        labels=_labels(world),
-        before=before,
-        details={HEAD: WORDS["said"]["any charge"]} if any_charge else {},
-        grey=bool(answer.faults),
+        world, answer.items, _labels(world), before, details, grey=bool(answer.faults), head=HEAD
     )
     head = answer.items[HEAD]
     lacks = lacks_values(head) and not answer.faults
     first = world.kept(first_stop, world.board, rider, world.answers) if lacks else None
     return figure_page(
         world,
-        title=_("Stopping"),
+        "numbers.stopping",
         crown=(
-            told_outcome(figures.crown(HEAD), head)
+            told_outcome(figures.crown(), head)
             if first is None
             else stop_crown(world, first, figures.labels[HEAD])
         ),
@@ -56,9 +49,7 @@ def stopping_page(world: World) -> Page:
             *_chart(world, answer),
             *_rules(answer, world.style),
         ),
-        figures=lambda: figures.rows(STOPS, _("By surface and reaction"), HEAD),
-        values=VALUES[2:],
-        values_title=_("Tap one to try another value"),
+        figures=figures,
         then=following(world, STOP_ROUNDS),
     )
 

@@ -57,7 +57,7 @@ def _shown(world: World, kind: str) -> tuple[Block, ...]:
         for place, shown in enumerate(in_every_unit(world.answers, kind, mark=world.style.mark))
     ]
     items = world.kept(by_rule, world.answers, kind)
-    figures = Figures(world=world, items=items, labels=texts("unit_page")["labels"])
+    figures = Figures(world, items, texts("unit_page")["labels"])
     return (*rows, *(figures[name] for name in items))
 
 

@@ -9,35 +9,30 @@ from logic.errors import InputError
 from logic.tables import pick
 from screens.acts.entering import Put
 from screens.blocks import Block, Button, Words
-from screens.figure_page import Figures, compared, figure_page
+from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import sentences
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.words import refusal
 from screens.world import World
 
 WORDS = texts("wheel")
 KEY = "drive.wheel_diameter"
 HEAD = "today"
-FIRST = ("circumference_today", "change", "push_change", "top", "push_today", "clearance")
-VALUES = values_of("numbers.wheel")
 
 
 def wheel_page(world: World) -> Page:
     """Return the diameter of today, what it does, and how to measure it; a measured one can be laid over the board."""
-    items, before = compared(world, lambda board: world.kept(wheel, board, world.person.rider, world.answers))
-    figures = Figures(world=world, items=items, labels=WORDS["labels"], before=before)
+    items, before = answered(world, wheel, world.person.rider, world.answers)
+    figures = Figures(world, items, WORDS["labels"], before, head=HEAD)
     offer, refused = _offer(world, items)
     return figure_page(
         world,
-        title=_("Wheel wear and size"),
-        crown=figures.crown(HEAD),
+        "numbers.wheel",
+        crown=figures.crown(),
         picture=(*refused, *_low(items)),
-        figures=lambda: figures.rows(FIRST, head=HEAD),
+        figures=figures,
         advice=tuple(sentences("how", WORDS["how"].values(), tone="second")),
-        values=VALUES,
-        values_title=_("What you measured"),
         offer=offer,
     )
 

@@ -16,7 +16,6 @@ from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.ways import leads_to
 from screens.world import World
 
@@ -26,29 +25,22 @@ NO_FUSE = _(
     " short only. It must open before the wire suffers."
 )
 AREA = "pack.lead_area"
-VALUES = values_of("numbers.wiring")
 FIRST = ("riding", "closed_low", "closed_high", "drop", "stands_short", "precharge_time")
 
 
 def wiring_page(world: World) -> Page:
     """Return which fuse and how the wire fares, then the riding current both rest on."""
-    answer, before = answered(world, lambda board: world.kept(wiring, board, world.answers))
-    figures = Figures(
-        world=world,
-        items=answer.items,
-        labels={name: WIRING[name] for name in (*LEAD, *INRUSH, "fuse")},
-        before=before,
-        details=_details(world),
-    )
+    answer, before = answered(world, wiring, world.answers)
+    labels = {name: WIRING[name] for name in (*LEAD, *INRUSH, "fuse")}
+    figures = Figures(world, answer.items, labels, before, _details(world), head="fuse")
     return figure_page(
         world,
-        title=_("Wiring and fuse"),
+        "numbers.wiring",
         crown=_verdict(world, answer),
         hazards=answer.hazards,
         controls=(_gauge(world),),
         figures=lambda: _rows(world, answer, figures),
         advice=(leads_to("power", "bench.power", _("First power: polarity and pre-charge"), icon="wires"),),
-        values=VALUES,
     )
 
 
@@ -112,7 +104,7 @@ def _details(world: World) -> dict[str, str]:
 
 def _rows(world: World, answer: Wiring, figures: Figures) -> Iterator[Block]:
     """Yield the riding current, the fuse it asks for, then the rest."""
-    shown = list(figures.rows(FIRST, head="fuse"))
+    shown = list(figures.rows(FIRST))
     yield from (*shown[:2], *_fuse(world, answer, figures), *shown[2:])
 
 

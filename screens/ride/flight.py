@@ -31,7 +31,6 @@ from screens.page import Foot, Page
 from screens.saved_board import board_ask, board_choice, board_line, trial_note, untried
 from screens.showing import sentences
 from screens.tongue import _, texts
-from screens.trying import values_of
 from screens.ways import signs_line
 from screens.words import refusal
 from screens.words.flight import arithmetic, confirmed, rules_read, verdict_lines, watt_hours, where_lines
@@ -40,7 +39,6 @@ from screens.world import World
 LABELS = {"each": _("One pack"), "all_joined": _("All packs together")}
 FORMS = {"allowed, ask the airline": RIGHT, "operator approval": UNSURE}
 """How a verdict looks; the others are a no."""
-VALUES = values_of("ride.flight")
 MOST = 4
 """Packs that can be said to be there."""
 LINES = 3
@@ -58,18 +56,17 @@ def flight_page(world: World) -> Page:
     found = world.kept(may_fly, still.board, world.answers, out_of_use(world) is not None)
     items: dict[str, Item] = {"each": found.energy, "all_joined": found.all_joined}
     ask = Ask if world.is_scratch else board_ask
-    figures = Figures(world=still, items=items, labels=LABELS, details=_details(world, found), ask=ask)
+    figures = Figures(still, items, LABELS, details=_details(world, found), ask=ask)
     page = figure_page(
         still,
-        title=_("Pack for a flight"),
+        "ride.flight",
         crown=_verdict(world, found),
         stop=_("do not pack it"),
         note=trial_note(world),
         controls=tuple(_questions(world, found)),
         figures=lambda: _energies(figures),
         advice=tuple(_rules(world, found)),
-        values=tuple(_line(world, key) for key in VALUES),
-        values_title=_("From the board: tap one to change it"),
+        line=_line,
     )
     if page.foot.entry is not None:
         if page.foot.entry.key != "pack.marked_energy":
