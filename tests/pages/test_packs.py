@@ -111,6 +111,8 @@ def test_cold_charging_is_a_warning_and_leaves_the_figures(charger: Reader) -> N
     assert charger["ask.cells_at"].value == "\N{MINUS SIGN}5 °C"
     assert [notice.word for notice in notices(charger)] == ["warning"]
     assert (charger.page.crown.word, charger.page.crown.form) == ("Do not charge now", WRONG)
+    # The line under it says what is right, not the same again.
+    assert charger.page.crown.text == f"To charge these cells, 0{GAP}°C to 45{GAP}°C is right."
     assert figures(charger)
     charger.tap("Temperature of the cells, one more")
     assert [notice.word for notice in notices(charger)] == ["caution"]
