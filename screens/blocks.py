@@ -71,6 +71,7 @@ class Verdict(Tappable):
     """
 
     says = ("word", "text")
+    key: str = "verdict"
     word: str
     text: str = ""
     form: str = PLAIN

@@ -5,9 +5,10 @@ from collections.abc import Sequence
 from functools import cache
 from typing import Any
 
+from logic.board import Value, board_fields
 from logic.errors import InputError
 from screens.acts import Go
-from screens.acts.entering import Ask, Done
+from screens.acts.entering import Ask, Done, Put
 from screens.acts.keeping import Drop, Keep
 from screens.asking import entry_of
 from screens.blocks import Button, Words
@@ -55,6 +56,21 @@ def faults_said(world: World, faults: Sequence[InputError]) -> tuple[Words, ...]
         Words(key=f"fault {place}", text=refusal(fault, world.style), tone="bad", bold=True)
         for place, fault in enumerate(faults)
     )
+
+
+def try_measured(
+    world: World, key: str, found: float, shown: str, note: str = ""
+) -> tuple[Button | None, tuple[Words, ...]]:
+    """Return the bar that tries what was measured, unless the board has it; or why the board cannot have it."""
+    present = world.board.value(key)
+    if present is not None and present.si == found:
+        return None, ()
+    try:
+        board_fields()[key].check(found)
+    except InputError as problem:
+        return None, (Words(key="refused", text=refusal(problem, world.style), tone="bad", bold=True),)
+    text = _("Try {value} on the board").format(value=shown)
+    return Button(text, Put(key, Value(float(found), "measured", note=note))), ()
 
 
 def trial_foot(world: World, *, fits: bool = True, offer: Button | None = None, then: str = "") -> Foot:

@@ -59,7 +59,7 @@ def build_page(world: World) -> Page:
     onward = world.checklist(build.onward).title
     return Page(
         title=_("Build"),
-        crown=Verdict(key="verdict", word=build.text, form=RIGHT if over else PLAIN),
+        crown=Verdict(word=build.text, form=RIGHT if over else PLAIN),
         blocks=(
             Progress(key="progress", states=tuple(build.states.values()), text=build.text),
             Words(

@@ -93,18 +93,16 @@ class CardBlocks:
             over = ABOVE_DRAG if card.drag_missing else ""
             text = "\n".join(part for part in (self._locker(), self._pull()) if part)
             act = working(item, ITEMS["wrench"])
-            return Verdict(key="verdict", word=f"{word}{over}", text=text, form=form, act=act)
+            return Verdict(word=f"{word}{over}", text=text, form=form, act=act)
         if isinstance(item, Open) and item.missing:
             # Locker and pull need two lines: what is tapped stays where it is when they come.
             word, text = _lacking(item.missing)
-            return Verdict(key="verdict", word=word, text=text, form=PLAIN, lines=2)
+            return Verdict(word=word, text=text, lines=2)
         if isinstance(item, Open) and item.problem is not None:
             text = refusal(item.problem, style)
-            return Verdict(key="verdict", word=_("Not known"), text=text, form=form)
+            return Verdict(word=_("Not known"), text=text, form=form)
         how = card.kind.text("how") if "how" in card.kind else texts("joints")["how"].get(card.feel, "")
-        return Verdict(
-            key="verdict", word=texts("joints")["feel"].get(card.feel, _("By feel")), text=how, form=form
-        )
+        return Verdict(word=texts("joints")["feel"].get(card.feel, _("By feel")), text=how, form=form)
 
     def _locker(self) -> str:
         locker, cure = self.card.locker, self.card.items.get("cure")

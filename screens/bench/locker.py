@@ -12,7 +12,7 @@ from logic.answers.joint_guide import (
     locker_surfaces,
 )
 from screens.asking import page_choice
-from screens.blocks import PLAIN, Notice, Section, Verdict, Words
+from screens.blocks import Notice, Section, Verdict, Words
 from screens.page import Page
 from screens.showing import fold, sentences
 from screens.tongue import _, texts
@@ -36,10 +36,8 @@ def locker_page(world: World) -> Page:
     return Page(
         title=_("Threadlocker"),
         crown=Verdict(
-            key="verdict",
             word=_("{grade} strength").format(grade=locker.grade.capitalize()),
             text=_("The label reads: {label}.").format(label=locker.label),
-            form=PLAIN,
         ),
         blocks=(
             page_choice("size", _("Thread"), {one: one for one in SIZES}.items(), size),

@@ -10,7 +10,6 @@ from screens.acts.entering import Forget
 from screens.belt_verdict import form_of
 from screens.bench.measuring import Measuring
 from screens.blocks import (
-    PLAIN,
     Block,
     Button,
     Choice,
@@ -85,23 +84,16 @@ class Measure(Measuring):
         reading = self.reading
         if reading is None:
             word, text = self.headline()
-            return Verdict(key="verdict", word=word, text=text, form=PLAIN, lines=2)
+            return Verdict(word=word, text=text, lines=2)
         told, word = self.told(), reading.verdict.word if reading.verdict is not None else ""
         if not word:
-            return Verdict(
-                key="verdict", word=told or _("Not known yet"), text=self.lacks(), form=PLAIN, lines=2
-            )
+            return Verdict(word=told or _("Not known yet"), text=self.lacks(), lines=2)
         reserve = self.provisional()
         if reserve:
             head = _("HERE: {word}").format(word=tile(word))
-            return Verdict(key="verdict", word=head, text=reserve, form=form_of("unsure"), lines=2)
+            return Verdict(word=head, text=reserve, form=form_of("unsure"), lines=2)
         return Verdict(
-            key="verdict",
-            word=tile(word),
-            text=self.reads() or told,
-            form=form_of(word),
-            sign=SIGNS.get(word, ""),
-            lines=2,
+            word=tile(word), text=self.reads() or told, form=form_of(word), sign=SIGNS.get(word, ""), lines=2
         )
 
     def blocks(self) -> Iterator[Block]:

@@ -5,7 +5,7 @@ from logic.answers.wiring import FirstPower, first_power
 from logic.tables import Row, rows
 from screens.acts import Go
 from screens.bench.explained import BY_HAND, explained
-from screens.blocks import PLAIN, Block, Section, Verdict, Words
+from screens.blocks import Block, Section, Verdict, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Page
 from screens.saved_board import board_ask, board_line, trial_note, untried
@@ -65,8 +65,8 @@ def _verdict(world: World, answer: FirstPower) -> Verdict:
     if isinstance(hold, Open):
         word = _("Meter first, then the resistor")
         act = board_ask(hold.missing[0]) if hold.missing else None
-        return Verdict(key="verdict", word=word, text=meter or why(hold, style), form=PLAIN, act=act)
+        return Verdict(word=word, text=meter or why(hold, style), act=act)
     time = style.number(max(hold.value, BY_HAND), hold.quantity)
     word = _("Resistor first, {time}").format(time=time)
     act = Go("working", {"item": hold, "label": WIRING[HOLD]})
-    return Verdict(key="verdict", word=word, text=meter, form=PLAIN, act=act)
+    return Verdict(word=word, text=meter, act=act)

@@ -13,7 +13,6 @@ from screens.acts.entering import Ask, Done, Put
 from screens.asking import entry_of, field_of, refused_now, value_line
 from screens.bench.joint_card import board_of
 from screens.blocks import (
-    PLAIN,
     RIGHT,
     UNSURE,
     WRONG,
@@ -133,14 +132,14 @@ class _Seat:
             room = card.items.get("room")
             if isinstance(room, Result):
                 text = text.format(past=self.world.style.number(abs(room.value), "length"))
-            return Verdict(key="verdict", word=word, text=text, form=form, grey=stale, lines=2)
+            return Verdict(word=word, text=text, form=form, grey=stale, lines=2)
         if card.problem is not None:
             text = refusal(card.problem, self.world.style)
-            return Verdict(key="verdict", word=_("Not known"), text=text, form=PLAIN, lines=2)
+            return Verdict(word=_("Not known"), text=text, lines=2)
         count = len(card.missing)
         text = _("Still to measure: 1 length.") if count == 1 else _("Still to measure: {count} lengths.")
         text = text.format(count=count)
-        return Verdict(key="verdict", word=_("Not known yet"), text=text, form=PLAIN, lines=2)
+        return Verdict(word=_("Not known yet"), text=text, lines=2)
 
     def told(self) -> Iterator[Block]:
         """Yield how to measure what is asked; the hazard; which screws fit; what to do about one that is too long."""

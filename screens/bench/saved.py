@@ -26,7 +26,6 @@ def saved_page(world: World) -> Page:
     return Page(
         title=_("Tension saved"),
         crown=Verdict(
-            key="verdict",
             word=tile(word) if word else _("Saved"),
             text=_("Saved."),
             form=form_of(word),

@@ -53,7 +53,6 @@ def _verdict(world: World, items: Mapping[str, Item]) -> Verdict:
     )
     act = working(lacks, LABELS[lacks.name]) if lacks is not None else working(told[0][1], LABELS[told[0][0]])
     return Verdict(
-        key="verdict",
         word=word or _("Not measured yet"),
         text="" if lacks is None else why(lacks, world.style),
         form=PLAIN if not told else RIGHT if lacks is None else UNSURE,

@@ -72,7 +72,7 @@ def _verdict(world: World, answer: Charging) -> Verdict:
         word = f"{upto}; {word}" if upto else word
         text = _("About: the last fifth is slow.")
         form = RIGHT if answer.amps == "within limit" and not answer.hazards else UNSURE
-    return Verdict(key="verdict", word=word, text=text, form=form, act=act, lines=2)
+    return Verdict(word=word, text=text, form=form, act=act, lines=2)
 
 
 def _details(world: World, answer: Charging) -> dict[str, str]:

@@ -9,8 +9,8 @@ from logic.answers.reading import Item, Open, Result
 from logic.board import Board
 from screens.asking import asked, page_choice, refused_now, value_line
 from screens.blocks import Block, Cell, Choice, Columns, Picture, Section, Verdict, Words
+from screens.numbers.over_speed import over_speed
 from screens.page import Page
-from screens.pictures.chart import Curve, chart
 from screens.showing import fold, once, why, working
 from screens.tongue import _, texts
 from screens.trying import trial_foot, values_of
@@ -79,7 +79,6 @@ def _nothing(world: World) -> Page:
     return Page(
         title=_("Two set-ups"),
         crown=Verdict(
-            key="verdict",
             word=_("Nothing to compare with"),
             text=_("Try another value on a page of Numbers, or save a second board."),
         ),
@@ -111,7 +110,7 @@ def _verdict(world: World, answer: Comparison, first: Named, second: Named) -> V
         for one, won in zip((first, second), wins, strict=True)
         if won
     ]
-    return Verdict(key="verdict", word=word, text=" ".join(said), grey=refused_now(world))
+    return Verdict(word=word, text=" ".join(said), grey=refused_now(world))
 
 
 def _better(line: ComparedLine, style: Style) -> int | None:
@@ -180,7 +179,7 @@ def _chart(style: Style, answer: Comparison) -> tuple[Block, ...]:
     """Draw push and load of both over speed."""
     named = zip((_("first"), _("second")), answer.push, answer.load, strict=True)
     curves = [
-        Curve(words, [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points])
+        (words, points)
         for name, push, load in named
         for words, points in ((name, push), (_("load, {name}").format(name=name), load))
         if points
@@ -188,9 +187,5 @@ def _chart(style: Style, answer: Comparison) -> tuple[Block, ...]:
     head = Section(key="chart head", title=_("Push against road load, both"))
     if not curves:
         return head, Words(key="chart", text=_("The chart needs values that are missing."), tone="second")
-    picture = chart(
-        curves,
-        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
-        y_title=_("Push, {unit}").format(unit=style.unit("force")),
-    )
+    picture = over_speed(style, curves, "force", _("Push, {unit}"))
     return head, Picture(key="chart", strokes=picture, text=_("Push and road load of both over speed."))

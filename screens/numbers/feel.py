@@ -8,7 +8,7 @@ from logic.answers.reading import Open, Result
 from logic.tables import pick
 from screens.acts.entering import Ask
 from screens.asking import asked
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Notice, Verdict, Words
+from screens.blocks import RIGHT, UNSURE, WRONG, Block, Notice, Verdict, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.page import Page
 from screens.showing import fold
@@ -57,9 +57,7 @@ def _verdict(world: World, answer: Feel) -> Verdict:
         lacks = bite.missing if isinstance(bite, Open) else ()
         text = f"{turn} {offer(lacks)}" if lacks else turn
         act = Ask(lacks[0]) if lacks else None
-        return Verdict(
-            key="verdict", word=_("Wheel bite not known yet"), text=text, form=PLAIN, act=act, lines=2
-        )
+        return Verdict(word=_("Wheel bite not known yet"), text=text, act=act, lines=2)
     assumed = _assumed(world)
     unsure = _("Deck width or wheels are assumed.") if assumed else ""
     text = f"{turn} {unsure}".strip()
@@ -67,9 +65,9 @@ def _verdict(world: World, answer: Feel) -> Verdict:
         word = _("Wheel bite")
         if isinstance(bite, Result) and bite.value > 0.0:
             word = _("Wheel bite from {lean}").format(lean=style.number(bite.value, "angle"))
-        return Verdict(key="verdict", word=word, text=text, form=UNSURE if assumed else WRONG, lines=2)
+        return Verdict(word=word, text=text, form=UNSURE if assumed else WRONG, lines=2)
     word = _("No wheel bite at {lean}").format(lean=lean)
-    return Verdict(key="verdict", word=word, text=text, form=UNSURE if assumed else RIGHT, lines=2)
+    return Verdict(word=word, text=text, form=UNSURE if assumed else RIGHT, lines=2)
 
 
 def _warning(world: World, answer: Feel) -> tuple[Block, ...]:

@@ -10,8 +10,7 @@ from logic.answers.first_speed import FIRST, WEIGHT
 from logic.answers.first_stop import BRAKES
 from logic.answers.reading import Open
 from screens.blocks import Block, Figure
-from screens.numbers.nearer import Rounds, nearer, not_yet, taken
-from screens.showing import figure
+from screens.numbers.nearer import Rounds, nearer, so_far, taken
 from screens.tongue import _
 from screens.words import Style
 from screens.world import World
@@ -42,12 +41,7 @@ def told_outcome(crown: Figure, item: object) -> Figure:
 
 def first_crown(world: World, first: FirstFigure, label: str, detail: str) -> Figure:
     """Return the best figure so far; before there is one, how many values give it."""
-    item = first.item
-    if isinstance(item, Open) and item.missing:
-        return not_yet(item, label, grey=False)
-    shown = figure(world, item, label, detail=detail, row=False, reserve=True)
-    assert isinstance(shown, Figure)  # noqa: S101  (row=False makes one)
-    return told_outcome(shown, item)
+    return told_outcome(so_far(world, first.item, label, detail), first.item)
 
 
 def stop_crown(world: World, first: FirstFigure, label: str) -> Figure:

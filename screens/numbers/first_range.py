@@ -1,10 +1,8 @@
 """The best range so far, while a board lacks what the full answer needs."""
 
 from logic.answers.first_range import PACK, RIDING, FirstRange
-from logic.answers.reading import Open
 from screens.blocks import Block, Figure
-from screens.numbers.nearer import Rounds, nearer, not_yet, taken
-from screens.showing import figure
+from screens.numbers.nearer import Rounds, nearer, so_far, taken
 from screens.tongue import _
 from screens.world import World
 
@@ -14,20 +12,15 @@ ROUNDS: Rounds = {
 }
 
 
-def range_crown(world: World, first: FirstRange, *, grey: bool) -> Figure:
+def range_crown(world: World, first: FirstRange) -> Figure:
     """Return the best range so far; before there is one, how many values give it."""
-    item, label = first.item, _("Range, about")
-    if isinstance(item, Open) and item.missing:
-        return not_yet(item, label, grey=grey)
     packs = _("One pack.") if world.board.pack.packs is None else ""
     rests = (
         _("By what boards usually take on the way, at 15 to 30 km/h.")
         if first.level == "by usual"
         else _("Steady speed, no wind, no stops.")
     )
-    shown = figure(world, item, label, detail=f"{packs} {rests}".strip(), grey=grey, row=False, reserve=True)
-    assert isinstance(shown, Figure)  # noqa: S101  (row=False makes one)
-    return shown
+    return so_far(world, first.item, _("Range, about"), f"{packs} {rests}".strip())
 
 
 def nearer_range(world: World, first: FirstRange) -> tuple[Block, ...]:

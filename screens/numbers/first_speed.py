@@ -2,9 +2,9 @@
 
 from logic.answers.first_push import HILLS
 from logic.answers.first_speed import FIRST, LIMITS, WEIGHT, FirstSpeed
-from logic.answers.reading import Open, Result
+from logic.answers.reading import Result
 from screens.blocks import Block, Figure
-from screens.numbers.nearer import Rounds, nearer, not_yet, taken
+from screens.numbers.nearer import Rounds, nearer, so_far, taken
 from screens.showing import figure, spanned
 from screens.tongue import _
 from screens.world import World
@@ -25,12 +25,7 @@ LABELS = {
 
 def speed_crown(world: World, first: FirstSpeed, *, grey: bool) -> Figure:
     """Return the best speed so far; before there is one, how many values give it."""
-    label, item = LABELS[first.level], first.item
-    if isinstance(item, Open) and item.missing:
-        return not_yet(item, label, grey=grey)
-    shown = figure(world, item, label, detail=_detail(world, first), grey=grey, row=False, reserve=True)
-    assert isinstance(shown, Figure)  # noqa: S101  (row=False makes one)
-    return shown
+    return so_far(world, first.item, LABELS[first.level], _detail(world, first), grey=grey)
 
 
 def _detail(world: World, first: FirstSpeed) -> str:

@@ -43,7 +43,6 @@ def _verdict(world: World, answer: BeltFit) -> Verdict:
     if not isinstance(narrowest, Result):
         lacks = unknown[0]
         return Verdict(
-            key="verdict",
             word=_("Not known yet"),
             text=why(lacks, world.style),
             act=working(lacks, FIT[lacks.name]),
@@ -61,7 +60,6 @@ def _verdict(world: World, answer: BeltFit) -> Verdict:
     else:
         word, text, form = _("Fits: {gap} at the narrowest"), label, RIGHT
     return Verdict(
-        key="verdict",
         word=word.format(gap=gap, count=len(unknown)),
         text=text,
         form=form,

@@ -6,14 +6,14 @@ from logic.answers.first_push import first_push
 from logic.answers.first_speed import first_speed
 from logic.answers.gearing import Curves, Gearing, gearing
 from logic.answers.reading import Item, Result
-from logic.units import quantities
 from screens.asking import asked, refused_now, stepper, value_line
-from screens.blocks import Block, Figure, Picture, Section, Words
+from screens.blocks import Block, Figure, Picture, Section
 from screens.numbers.first_speed import ROUNDS, nearer_speed, speed_crown
 from screens.numbers.nearer import following, lacks_values
+from screens.numbers.over_speed import not_drawn, over_speed
 from screens.numbers.road import road_blocks, road_note
 from screens.page import Page
-from screens.pictures.chart import Curve, Mark, chart, chart_later
+from screens.pictures.chart import chart_later
 from screens.pictures.strokes import Picture as Strokes
 from screens.showing import figure, fold, once_each, shared_sureness
 from screens.tongue import _, texts
@@ -153,14 +153,11 @@ def _chart(answer: Gearing, style: Style, *, wanted: bool) -> tuple[Block, ...]:
     """Draw push against road load; say why there is no chart only where one is `wanted`."""
     head = Section(key="chart head", title=_("Push against road load"))
     if not answer.drawn:
-        text = _("The chart needs the values that are missing above.")
-        return (head, Words(key="chart", text=text, tone="second")) if wanted else ()
+        return (head, not_drawn()) if wanted else ()
     top = answer.items[CROWN]
-    met = (
-        _("They meet at {speed}.").format(speed=style.plain(style.scale(top.value, "speed")))
-        if isinstance(top, Result)
-        else ""
-    )
+    met = ""
+    if isinstance(top, Result):
+        met = _("They meet at {speed}.").format(speed=style.plain(style.scale(top.value, "speed")))
     text = _("Push and road load over speed. {met}").format(met=met)
     picture = chart_later(lambda: _drawn(answer.curves, style), answer, style)
     return (head, Picture(key="chart", strokes=picture, text=text))
@@ -168,18 +165,6 @@ def _chart(answer: Gearing, style: Style, *, wanted: bool) -> tuple[Block, ...]:
 
 def _drawn(curves: Curves | None, style: Style) -> Strokes:
     assert curves is not None  # noqa: S101  (they can be drawn)
-    speed, force = (quantities()[name].home(style.system).shown for name in ("speed", "force"))
-
-    def scaled(points: tuple[tuple[float, float], ...]) -> list[tuple[float, float]]:
-        return [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points]
-
-    marks = scaled((curves.meeting,)) if curves.meeting else []
-    return chart(
-        (
-            Curve(_("push at full throttle"), scaled(curves.push)),
-            Curve(_("road load"), scaled(curves.load)),
-        ),
-        tuple(Mark(x, y, style.plain(x)) for x, y in marks),
-        x_title=_("Speed, {unit}").format(unit=speed),
-        y_title=_("Push, {unit}").format(unit=force),
-    )
+    lines = ((_("push at full throttle"), curves.push), (_("road load"), curves.load))
+    met = [(point, style.plain(style.scale(point[0], "speed"))) for point in (curves.meeting,) if point]
+    return over_speed(style, lines, "force", _("Push, {unit}"), met)

@@ -8,7 +8,7 @@ from logic.answers.hold import Holding, holding
 from logic.answers.reading import Open
 from screens.acts.outside import Tilt
 from screens.asking import asked
-from screens.blocks import Block, Figure, Line, Picture, Section, Words
+from screens.blocks import Block, Figure, Line, Picture, Section
 from screens.figure_page import Figures, answered, figure_page
 from screens.numbers.first_figures import (
     HOLD_ROUNDS,
@@ -20,6 +20,7 @@ from screens.numbers.first_figures import (
     told_outcome,
 )
 from screens.numbers.nearer import following, lacks_values
+from screens.numbers.over_speed import not_drawn
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
 from screens.showing import sentences
@@ -103,8 +104,7 @@ def _chart(world: World, answer: Holding) -> tuple[Block, ...]:
     ]
     lines = [line for line in lines if len(line.points) > 1]
     if not lines:
-        text = _("The chart needs the values that are missing above.")
-        return (Words(key="chart", text=text, tone="second"),)
+        return (not_drawn(),)
     end = max(x for line in lines for x, _y in line.points)
     picture = chart(
         [*lines, Curve(_("limit"), [(0.0, limit), (end, limit)])],

@@ -50,7 +50,7 @@ def _verdict(world: World, answer: Joining) -> Verdict:
     style, head, apart = world.style, answer.items[answer.head], answer.items["apart"]
     act = working(head, JOINING[answer.head])
     if isinstance(head, Open):
-        return Verdict(key="verdict", word=_("Tap to fill in"), text=why(head, style), act=act, lines=2)
+        return Verdict(word=_("Tap to fill in"), text=why(head, style), act=act, lines=2)
     shown = style.number(head.value, head.quantity)
     parallel, over = answer.way == "parallel", any(one.key == OVER for one in answer.hazards)
     if over:
@@ -69,7 +69,7 @@ def _verdict(world: World, answer: Joining) -> Verdict:
             (_("Join: yes, {volts} full"), RIGHT) if known else (_("{volts} full, in series"), UNSURE)
         )
         act = act if known else Ask(LIMIT)
-    return Verdict(key="verdict", word=word.format(volts=shown), text=text, form=form, act=act, lines=2)
+    return Verdict(word=word.format(volts=shown), text=text, form=form, act=act, lines=2)
 
 
 OVER = "series over the controller"

@@ -6,7 +6,7 @@ from logic.answers.reading import Item, Open
 from screens.acts.entering import Ask
 from screens.asking import field_of, value_line, value_of
 from screens.blocks import Block, Figure, Line
-from screens.showing import fold, once
+from screens.showing import figure, fold, once
 from screens.tongue import _
 from screens.world import World
 
@@ -39,6 +39,15 @@ def not_yet(item: Open, label: str, *, grey: bool) -> Figure:
         grey=grey,
         reserve=True,
     )
+
+
+def so_far(world: World, item: Item, label: str, detail: str, *, grey: bool = False) -> Figure:
+    """Return the best figure so far as a headline; before there is one, how many values give it."""
+    if isinstance(item, Open) and item.missing:
+        return not_yet(item, label, grey=grey)
+    shown = figure(world, item, label, detail=detail, grey=grey, row=False, reserve=True)
+    assert isinstance(shown, Figure)  # noqa: S101  (row=False makes one)
+    return shown
 
 
 def nearer(world: World, rounds: Rounds) -> tuple[Line, ...]:

@@ -2,15 +2,15 @@
 
 from logic.answers.first_range import first_range
 from logic.answers.range import RangeAnswer, range_answer
-from logic.answers.reading import Open, Result
+from logic.answers.reading import Result
 from logic.answers.riding import FREEZING
 from screens.asking import asked, value_text
 from screens.blocks import Block, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.numbers.first_range import ROUNDS, nearer_range, range_crown
 from screens.numbers.nearer import following, lacks_values
+from screens.numbers.over_speed import not_drawn, over_speed
 from screens.page import Page
-from screens.pictures.chart import Curve, Mark, chart
 from screens.showing import fold
 from screens.tongue import _, texts
 from screens.ways import leads_to
@@ -33,7 +33,7 @@ def range_page(world: World) -> Page:
     return figure_page(
         world,
         "numbers.range",
-        crown=figures.crown() if first is None else range_crown(world, first, grey=False),
+        crown=figures.crown() if first is None else range_crown(world, first),
         note=() if first is None else tuple(nearer_range(world, first)),
         faults=answer.faults,
         controls=("ask.cells_at", SPEED, "ask.range_grade"),
@@ -55,15 +55,10 @@ def range_page(world: World) -> Page:
     )
 
 
-def _speed(world: World) -> float:
-    """Return the speed asked about; the question begins with one."""
-    return asked(world, SPEED)
-
-
 def _labels(world: World, answer: RangeAnswer) -> dict[str, str]:
     """Put speed and temperature into the labels."""
     style = world.style
-    speed, cold = style.number(_speed(world), "speed"), style.number(FREEZING, "temperature")
+    speed, cold = style.number(asked(world, SPEED), "speed"), style.number(FREEZING, "temperature")
     found = {name: text.format(speed=speed, cold=cold) for name, text in texts("packs")["range"].items()}
     head = _("Range, learnt from the log") if answer.learnt else _("Range, modelled at {speed}")
     return found | {"range": head.format(speed=speed)}
@@ -98,51 +93,27 @@ def _picture(world: World, answer: RangeAnswer) -> list[Block]:
         blocks.append(Words(key="rides", text=f"{told} {left}".strip(), tone="second"))
     title = Section(key="chart head", title=_("Range over speed"))
     if not answer.curves:
-        empty = _("The chart needs the values that are missing above.")
-        return [*blocks, title, Words(key="chart", text=empty, tone="second")]
-    modelled, speed = answer.modelled, _speed(world)
+        return [*blocks, title, not_drawn()]
+    lines = [
+        (_("{grade} climb").format(grade=style.number(grade, "share")) if grade else _("level"), points)
+        for grade, points in answer.curves
+    ]
+    far = answer.modelled
     marks = (
-        ()
-        if isinstance(modelled, Open)
-        else (
-            Mark(
-                style.scale(speed, "speed"),
-                style.scale(modelled.value, "distance"),
-                style.number(modelled.value, "distance"),
-            ),
-        )
+        [((asked(world, SPEED), far.value), style.number(far.value, "distance"))]
+        if isinstance(far, Result)
+        else []
     )
-    picture = chart(
-        [
-            Curve(
-                _("{grade} climb").format(grade=style.number(grade, "share")) if grade else _("level"),
-                [(style.scale(x, "speed"), style.scale(y, "distance")) for x, y in points],
-            )
-            for grade, points in answer.curves
-        ],
-        marks,
-        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
-        y_title=_("As modelled, {unit}").format(unit=style.unit("distance")),
-    )
+    picture = over_speed(style, lines, "distance", _("As modelled, {unit}"), marks)
     return [*blocks, title, Picture(key="chart", strokes=picture, text=_("Range over speed, by climb."))]
 
 
 def _spent(world: World, answer: RangeAnswer) -> tuple[Block, ...]:
     """Return what a way takes over speed, on the level."""
-    style = world.style
     if not answer.spent:
-        text = _("The chart needs the values that are missing above.")
-        return (Words(key="spent chart", text=text, tone="second"),)
-    picture = chart(
-        [
-            Curve(
-                _("held steady"),
-                [(style.scale(x, "speed"), style.scale(y, "energy_per_distance")) for x, y in answer.spent],
-            )
-        ],
-        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
-        y_title=style.unit("energy_per_distance"),
-    )
+        return (not_drawn("spent chart"),)
+    lines = [(_("held steady"), answer.spent)]
+    picture = over_speed(world.style, lines, "energy_per_distance", "{unit}")
     return (Picture(key="spent chart", strokes=picture, text=_("Energy over speed, on the level.")),)
 
 

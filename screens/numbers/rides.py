@@ -13,7 +13,7 @@ from screens.acts.entering import Put, Write
 from screens.acts.keeping import Remember
 from screens.asked import ride_speeds
 from screens.asking import number_entry, typed_value
-from screens.blocks import PLAIN, RIGHT, UNSURE, Button, FigureRow, Line, Verdict, Words
+from screens.blocks import RIGHT, UNSURE, Button, FigureRow, Line, Verdict, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Foot, Page
 from screens.showing import working
@@ -63,10 +63,10 @@ def _verdict(world: World, answer: RideFit, rides: list[Record], speeds: Mapping
         word = _("{rides} of {wanted} rides known").format(rides=answer.rides, wanted=answer.wanted)
         text = _("Each needs its energy and its usual speed.")
         turn = None if bare is None else Turn({"ride": bare.id})
-        return Verdict(key="verdict", word=word, text=text, form=PLAIN, act=turn, lines=2)
+        return Verdict(word=word, text=text, act=turn, lines=2)
     if fit is None:
         text = _("Slow and fast rides tell the two apart.")
-        return Verdict(key="verdict", word=_("These rides cannot be used"), text=text, form=UNSURE, lines=2)
+        return Verdict(word=_("These rides cannot be used"), text=text, form=UNSURE, lines=2)
     scatter = _("From {rides} rides that scatter by {share}.").format(
         rides=answer.rides, share=style.number(fit.scatter, "share", 2)
     )
@@ -76,10 +76,8 @@ def _verdict(world: World, answer: RideFit, rides: list[Record], speeds: Mapping
     act = working(answer.items["rolling"], WORDS["labels"]["rolling"])
     if not answer.clear:
         word = _("Too alike to tell rolling from air")
-        return Verdict(
-            key="verdict", word=word, text=WORDS["rides"]["not clear"], form=UNSURE, act=act, lines=2
-        )
-    return Verdict(key="verdict", word=word, text=scatter, form=RIGHT, act=act, lines=2)
+        return Verdict(word=word, text=WORDS["rides"]["not clear"], form=UNSURE, act=act, lines=2)
+    return Verdict(word=word, text=scatter, form=RIGHT, act=act, lines=2)
 
 
 def _figures(world: World, answer: RideFit) -> tuple[FigureRow, ...]:

@@ -7,7 +7,7 @@ from logic.answers.reading import Item, Result
 from screens.asking import asked, stepper, value_line
 from screens.blocks import Block, Picture, Section, Words
 from screens.figure_page import Figures, answered
-from screens.pictures.chart import Curve, Mark, chart
+from screens.numbers.over_speed import not_drawn, over_speed
 from screens.showing import fold, once, once_each
 from screens.tongue import _, texts
 from screens.words import Style
@@ -93,30 +93,22 @@ def _rules(answer: Pushing, style: Style) -> tuple[Block, ...]:
 def _chart(answer: Pushing, style: Style, speed: str) -> tuple[Block, ...]:
     """Draw push by charge against the road load, and where one stands on it."""
     if answer.curves is None:
-        text = _("The chart needs the values that are missing above.")
-        return (Words(key="road chart", text=text, tone="second"),)
-
-    def scaled(points: tuple[tuple[float, float], ...]) -> list[tuple[float, float]]:
-        return [(style.scale(x, "speed"), style.scale(y, "force")) for x, y in points]
-
+        return (not_drawn("road chart"),)
     curves, cursor = answer.curves, answer.curves.cursor
-    met = {charge: scaled((point,))[0] for charge, point in curves.meetings.items() if point is not None}
-    picture = chart(
-        [
-            *(Curve(charge, scaled(points)) for charge, points in curves.push.items()),
-            Curve(_("load"), scaled(curves.load)),
-        ],
-        # Three numbers would stand over each other: those of a full and an empty pack are in the rows.
-        tuple(Mark(x, y, style.plain(x) if charge == "nominal" else "") for charge, (x, y) in met.items()),
-        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
-        y_title=_("Push, {unit}").format(unit=style.unit("force")),
-        cursor=None if cursor is None else style.scale(cursor[0], "speed"),
-    )
-    at = ""
+    # Three numbers would stand over each other: those of a full and an empty pack are in the rows.
+    met = [
+        (point, style.plain(style.scale(point[0], "speed")) if charge == "nominal" else "")
+        for charge, point in curves.meetings.items()
+        if point is not None
+    ]
+    lines = (*curves.push.items(), (_("load"), curves.load))
+    at = None if cursor is None else cursor[0]
+    picture = over_speed(style, lines, "force", _("Push, {unit}"), met, at)
+    said = ""
     if cursor is not None:
         push, load = (style.number(force, "force") for force in cursor[1:])
-        at = _("At {speed}: push {push}, load {load}.").format(speed=speed, push=push, load=load)
+        said = _("At {speed}: push {push}, load {load}.").format(speed=speed, push=push, load=load)
     return (
         Picture(key="road chart", strokes=picture, text=_("Push by charge and road load over speed.")),
-        Words(key="road at", text=at, bold=True, reserve=1),
+        Words(key="road at", text=said, bold=True, reserve=1),
     )

@@ -8,8 +8,8 @@ from screens.blocks import Block, Notice, Picture, Section, Words
 from screens.figure_page import Figures, answered, figure_page
 from screens.numbers.first_figures import STOP_ROUNDS, more_exact, stop_crown, told_outcome
 from screens.numbers.nearer import following, lacks_values
+from screens.numbers.over_speed import not_drawn, over_speed
 from screens.page import Page
-from screens.pictures.chart import Curve, chart
 from screens.tongue import _, texts
 from screens.words import Style
 from screens.world import World
@@ -100,22 +100,10 @@ def _rules(answer: Stopping, style: Style) -> tuple[Block, ...]:
 
 def _chart(world: World, answer: Stopping) -> tuple[Block, ...]:
     """Draw the whole way over speed, by surface."""
-    style = world.style
     curves = world.kept(stop_curves, world.board, world.person.rider, world.answers)
-    lines = [
-        Curve(
-            WORDS["surface"][surface], [(style.scale(x, "speed"), style.scale(y, "way")) for x, y in points]
-        )
-        for surface, points in curves.items()
-        if points
-    ]
+    lines = [(WORDS["surface"][surface], points) for surface, points in curves.items() if points]
     if not lines:
-        empty = _("The chart needs the values that are missing above.")
-        text = _("Nothing to draw: it does not stop on this slope.") if _runs_on(answer) else empty
-        return (Words(key="chart", text=text, tone="second"),)
-    picture = chart(
-        lines,
-        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
-        y_title=_("Stopping distance, {unit}").format(unit=style.unit("way")),
-    )
+        never = _("Nothing to draw: it does not stop on this slope.")
+        return (Words(key="chart", text=never, tone="second") if _runs_on(answer) else not_drawn(),)
+    picture = over_speed(world.style, lines, "way", _("Stopping distance, {unit}"))
     return (Picture(key="chart", strokes=picture, text=_("Stopping distance over speed, by surface.")),)

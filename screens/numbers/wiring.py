@@ -72,7 +72,7 @@ def _verdict(world: World, answer: Wiring) -> Verdict:
                 own=style.typed(float(own.si), "current"), low=low.number, high=high
             )
             form = form if fits else WRONG
-    return Verdict(key="verdict", word=word, text=text, form=form, act=_way(item), lines=2)
+    return Verdict(word=word, text=text, form=form, act=_way(item), lines=2)
 
 
 def _way(item: Item) -> Ask | Go | None:

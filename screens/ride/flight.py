@@ -12,7 +12,6 @@ from screens.acts.entering import Ask, Put
 from screens.asked import out_of_use
 from screens.asking import choice, stepper, value_line
 from screens.blocks import (
-    PLAIN,
     RIGHT,
     UNSURE,
     WRONG,
@@ -114,13 +113,13 @@ def _verdict(world: World, found: Flight) -> Verdict:
     if found.best is None:
         asks = _("How many Wh does the pack say?")
         why = refusal(found.problem, world.style) if found.problem else _("It is printed on its case.")
-        return Verdict(key="verdict", word=asks, text=why, form=PLAIN, lines=LINES)
+        return Verdict(word=asks, text=why, lines=LINES)
     outcome = found.best.outcome
     word, form = texts("packs")["flight"][outcome], FORMS.get(outcome, WRONG)
     if found.best.card and found.hopes:
-        return Verdict(key="verdict", word=word, text=text, form=UNSURE, lines=LINES)
+        return Verdict(word=word, text=text, form=UNSURE, lines=LINES)
     said = " ".join((*lines, *where_lines(found)))
-    return Verdict(key="verdict", word=word, text=said, form=form, lines=LINES)
+    return Verdict(word=word, text=said, form=form, lines=LINES)
 
 
 def _energies(figures: Figures) -> Iterator[Block]:

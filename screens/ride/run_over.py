@@ -64,7 +64,7 @@ def _logged(world: World, title: str) -> Page:
     notes = () if stopped else check.notes
     return Page(
         title=title,
-        crown=Verdict(key="verdict", word=word, text=reason, form=WRONG if stopped else RIGHT),
+        crown=Verdict(word=word, text=reason, form=WRONG if stopped else RIGHT),
         blocks=(
             *((Words(key="stays", text=STAYS),) if stopped else ()),
             *_notes(notes),
@@ -112,18 +112,18 @@ def _end(world: World, session: Session) -> Verdict:
     count = headline(found)
     if held:
         text = _("That forbids it. Of the items here, {count}").format(count=count)
-        return Verdict(key="verdict", word=held_text(held), text=text, form=WRONG)
+        return Verdict(word=held_text(held), text=text, form=WRONG)
     stops = due_stops(world, of)
     if stops:
         word = not_yet_text([due_name(one, world.saved.sides) for one in stops])
         text = _("That comes first. Of the items here, {count}").format(count=count)
-        return Verdict(key="verdict", word=word, text=text, form=WRONG)
+        return Verdict(word=word, text=text, form=WRONG)
     fit = session.fitness(forbids(world, of), put_off(world, of), open_elsewhere(world, of))
     if fit is None:
-        return Verdict(key="verdict", word=count, form=UNSURE if found.notes or found.aside else RIGHT)
+        return Verdict(word=count, form=UNSURE if found.notes or found.aside else RIGHT)
     why = "; ".join(fit.why)
     said = f"{begun(why)}. {count}" if why else count
-    return Verdict(key="verdict", word=FITNESS[fit.word], text=said, form=FORMS.get(fit.word, WRONG))
+    return Verdict(word=FITNESS[fit.word], text=said, form=FORMS.get(fit.word, WRONG))
 
 
 def _notes(notes: tuple[tuple[str, str], ...]) -> Iterator[Line]:

@@ -9,7 +9,6 @@ from screens.acts import Turn
 from screens.belt_values import belt_first, belt_lines
 from screens.belt_verdict import form_of
 from screens.blocks import (
-    PLAIN,
     Block,
     Button,
     Line,
@@ -77,9 +76,8 @@ def crown(check: Check) -> Verdict:
     if not check.word:
         word = found.reads or _("Pull {depth} aside").format(depth=check.depth)
         text = found.tension or found.certainty or aim_text(check.plan, style, check.entry.unit)
-        return Verdict(key="verdict", word=word, text=text, form=PLAIN, lines=2)
+        return Verdict(word=word, text=text, lines=2)
     return Verdict(
-        key="verdict",
         word=found.verdict,
         text=found.reads,
         form=form_of(check.word),

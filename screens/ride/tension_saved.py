@@ -36,7 +36,7 @@ def saved_page(world: World) -> Page:
 
 def _crown(records: list[Record], *, one: bool) -> Verdict:
     said = _("Saved. Checked by you.")
-    none = Verdict(key="verdict", word=_("Saved"), text=_("Checked by you."))
+    none = Verdict(word=_("Saved"), text=_("Checked by you."))
     if not records:
         return none
     first = worst(records).body
@@ -44,9 +44,7 @@ def _crown(records: list[Record], *, one: bool) -> Verdict:
     if not word:
         return none
     name = "" if one else f"{belt_name(first.belt)}: "
-    return Verdict(
-        key="verdict", word=f"{name}{tile(word)}", text=said, form=form_of(word), sign=SIGNS.get(word, "")
-    )
+    return Verdict(word=f"{name}{tile(word)}", text=said, form=form_of(word), sign=SIGNS.get(word, ""))
 
 
 def _line(world: World, record: Record, *, one: bool) -> Line:

@@ -1,0 +1,36 @@
+"""Charts of a quantity over speed, in the reader's units, and what stands where there is nothing to draw yet."""
+
+from collections.abc import Iterable, Sequence
+
+from screens.blocks import Words
+from screens.pictures.chart import Curve, Mark, chart
+from screens.pictures.strokes import Picture, Point
+from screens.tongue import _
+from screens.words import Style
+
+
+def over_speed(  # noqa: PLR0913  (what a chart is made of)
+    style: Style,
+    curves: Iterable[tuple[str, Sequence[Point]]],
+    quantity: str,
+    title: str,
+    marks: Iterable[tuple[Point, str]] = (),
+    cursor: float | None = None,
+) -> Picture:
+    """Return named lines of a quantity over speed, both in SI; `title` of its axis has a place for the unit."""
+
+    def scaled(point: Point) -> Point:
+        return style.scale(point[0], "speed"), style.scale(point[1], quantity)
+
+    return chart(
+        [Curve(name, [scaled(point) for point in points]) for name, points in curves],
+        [Mark(*scaled(point), text) for point, text in marks],
+        x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
+        y_title=title.format(unit=style.unit(quantity)),
+        cursor=None if cursor is None else style.scale(cursor, "speed"),
+    )
+
+
+def not_drawn(key: str = "chart") -> Words:
+    """Return what stands in place of a chart whose values are missing."""
+    return Words(key=key, text=_("The chart needs the values that are missing above."), tone="second")
