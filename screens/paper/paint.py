@@ -58,11 +58,12 @@ class Painted:
 
 def _pieces(laid: Laid) -> list[Piece]:
     boxes = tuple(mark for mark in laid.marks if isinstance(mark, Box))
+    inks = tuple(mark for mark in laid.marks if isinstance(mark, Ink))
     pieces: list[Piece] = [(_boxes, boxes, laid.height)] if boxes else []
+    if inks:
+        pieces.append((_inks, inks, laid.height))
     for mark in laid.marks:
-        if isinstance(mark, Ink):
-            pieces.append((_ink, mark, laid.height))
-        elif isinstance(mark, Drawing):
+        if isinstance(mark, Drawing):
             x, y = mark.x, laid.height - mark.y - mark.height
             placed = lay(mark.picture, mark.width, mark.height, mark.scale)
             for (flat, _tone), group in groupby(placed, lambda one: (_is_flat(one), one.tone)):
@@ -98,12 +99,26 @@ def _tint(canvas: Any, tone: str) -> None:  # noqa: ANN401
     canvas.add(Color(*colour(tone)))
 
 
-def _ink(canvas: Any, mark: Ink, height: float) -> None:  # noqa: ANN401
-    found = written(mark.lines, mark.size, mark.bold, mark.align, mark.font)
-    wide, tall = found.size
-    x = mark.x + (mark.width - wide) / 2 if mark.align != "left" else mark.x
-    _tint(canvas, mark.tone)
-    canvas.add(Rectangle(texture=found, pos=(round(x), round(height - mark.y - tall)), size=(wide, tall)))
+def _inks(canvas: Any, marks: tuple[Ink, ...], height: float) -> None:  # noqa: ANN401
+    """Paint texts, those of one tone that stand on one texture in one go."""
+    found: dict[tuple[str, int], tuple[Any, list[float]]] = {}
+    for mark in marks:
+        text = written(mark.lines, mark.size, mark.bold, mark.align, mark.font)
+        wide, tall = text.size
+        x = round(mark.x + (mark.width - wide) / 2 if mark.align != "left" else mark.x)
+        y = round(height - mark.y - tall)
+        right, top = x + wide, y + tall
+        u0, v0, u1, v1, u2, v2, u3, v3 = text.tex_coords
+        vertices = found.setdefault((mark.tone, text.id), (text, []))[1]
+        vertices += (x, y, u0, v0, right, y, u1, v1, right, top, u2, v2, x, top, u3, v3)
+    for (tone, _), (text, vertices) in found.items():
+        _tint(canvas, tone)
+        corners = [first + corner for first in range(0, len(vertices) // 4, 4) for corner in QUAD]
+        canvas.add(Mesh(vertices=vertices, indices=corners, mode="triangles", texture=text))
+
+
+QUAD = (0, 1, 2, 2, 3, 0)
+"""Corners of the two triangles of a rectangle."""
 
 
 class Shape:
