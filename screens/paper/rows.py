@@ -10,6 +10,10 @@ from screens.paper.sheet import Drawing, Sheet, inner
 
 SMALL_DRAWING = 108
 """Width of the drawing at the end of a row, in dp; it is a third as high."""
+STATES = ("tick", "cross", "ticked", "unticked", "too little", "too much")
+"""Icons that say how it stands; the others say where a row leads, each on its tile."""
+NARROW, SCARCE = 400, 1.5
+"""Width in dp below which, and text scale above which, titles of rows give way to more rows."""
 
 
 def _stands_beside(sheet: Sheet, label: str, role: float, beside: float, room: float) -> bool:
@@ -37,6 +41,12 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
 ) -> None:
     """Draw a row: words left, a value right where there is room for both, else under each other."""
     x, room = inner(sheet)
+    # The largest text on a narrow phone: more rows are in sight in smaller titles without the sign of where they lead.
+    scarce = big and sheet.width < dp(NARROW) and sheet.look.scale > SCARCE
+    icon, role = (
+        ("" if scarce and not bad and icon not in STATES else icon),
+        (LEAD if big and not scarce else TEXT),
+    )
     # A row that is bad as a whole has no detail to say so.
     tone = "second" if grey else "bad" if bad and not under else "text"
     mark = sheet.look.framed().size(LEAD) * 1.1
@@ -44,7 +54,6 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     tile = mark + (dp(14) if sheet.look.scale <= FRAME else 0.0)
     start, pad = x + (tile + dp(12) if icon else 0.0), dp(8)
     end = x + room - (mark if opens else 0.0)
-    role = LEAD if big else TEXT
     wide = max(sheet.wide(right, LEAD, bold=True), sheet.wide(change, SMALL, bold=True))
     beside = end - start - wide - (dp(12) if right else 0.0)
     y, middle = pad, 0.0
@@ -99,10 +108,6 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     if opens:
         sheet.icon(opens, end + dp(2), top, mark, tone="second")
     sheet.box(x, sheet.y - dp(1), room, dp(1), fill="hair")
-
-
-STATES = ("tick", "cross", "ticked", "unticked", "too little", "too much")
-"""Icons that say how it stands; the others say where a row leads, each on its tile."""
 
 
 def row_icon(  # noqa: PLR0913  (an icon with its place)

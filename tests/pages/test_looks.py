@@ -45,6 +45,7 @@ from screens.pictures.strokes import Label
 from screens.words.tension import SIGNS
 from tests.contrast import THEMES, contrast, shade
 from tests.pages.reader import Reader
+from tests.pages.sight import in_sight
 from tests.pages.states import names, states
 from tests.pages.test_layout import SCALES, SIZES, laids
 
@@ -169,6 +170,13 @@ def test_the_great_bar_has_room_for_its_words_and_leaves_the_page_the_rest(pages
         (words,) = (mark for mark in inks(laid) if mark.text.startswith("BEFORE A RIDE"))
         assert len(words.lines) == 2, (width, scale)
         assert great.height <= dp(88), (width, scale)
+
+
+def test_the_largest_text_on_a_narrow_phone_leaves_three_rows_of_a_menu_in_sight(pages: Reader) -> None:
+    for name in ("ride", "bench"):
+        pages.open(name)
+        seen = in_sight(pages.page, 320, 568, 2.0)
+        assert sum(isinstance(block, Line) for block in pages.page.blocks if block.key in seen) >= 3, name
 
 
 @pytest.mark.parametrize("scale", SCALES)
