@@ -1,6 +1,6 @@
 """What a belt is asked before it can be read where no board is saved: one value after the other, the best known first."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import replace
 from typing import NamedTuple
 
@@ -123,23 +123,23 @@ def _foot(world: World, key: str, step: Step | None) -> Foot:
         return Foot(main=Button(_("Next: {title}").format(title=label[0].lower() + label[1:]), Ask(key)))
     on = (Done(), Arrive())
     there = value_of(world, key) is not None and not refused_now(world)
-    beside: Sequence[Button] = ()
+    beside: tuple[Button, ...] = ()
     if step is not None and not step.known and not there:
         skipped = [*world.args.get("skipped", ()), key]
         beside = (Button(_("Don't know"), Both((Turn({"skipped": skipped}), *on))),)
     return Foot(
         main=Button(_("Next"), Both(on) if there else None, _("Type a value first.")),
-        beside=tuple(beside),
+        beside=beside,
         entry=entry,
     )
 
 
 def belt_lines(world: World, plan: BeltPlan) -> Iterator[Block]:
     """Yield the values that a belt rests on, to be changed: of a saved board only those that stop a depth or a window."""
-    if not world.is_scratch:
-        stopped = (plan.items["depth"], plan.items["target"])
-        keys = [key for item in stopped if isinstance(item, Open) for key in item.missing]
-        yield from (board_line(world, key) for key in dict.fromkeys(keys))
     if world.is_scratch:
         rows = (value_line(world, key) for key in (*KEYS, *MORE))
         yield from fold(world, "belt values", _("Values of this belt"), lambda: rows)
+        return
+    stopped = (plan.items["depth"], plan.items["target"])
+    keys = [key for item in stopped if isinstance(item, Open) for key in item.missing]
+    yield from (board_line(world, key) for key in dict.fromkeys(keys))

@@ -12,18 +12,6 @@ from screens.tongue import _, texts
 from screens.world import World
 
 HEAD = "limit_drive_each"
-DETAILS = {
-    "motor_drive": _("Motor amps, not battery amps. As on the board; heat in the motor decides."),
-    "motor_brake": _("Motor amps, not battery amps. As on the board."),
-    "limit_burst": _(
-        "Where the controller has a limit for a time. Set what holds for long, this is no setting."
-    ),
-    "slows_for_long": texts("packs")["braking"]["at worst"],
-    "stop_for_long": texts("packs")["braking"]["after reaction"],
-    "low_start": _("At rest, whole pack."),
-    "low_end": _("At rest, whole pack."),
-    "full": _("Above this the brake may cut out at once."),
-}
 
 
 def controller_page(world: World) -> Page:
@@ -47,7 +35,11 @@ def controller_page(world: World) -> Page:
 
 def _details(card: ControllerCard) -> dict[str, str]:
     """Say which part holds a current down."""
-    found = dict(DETAILS)
+    braking = texts("packs")["braking"]
+    found = texts("packs")["card_details"] | {
+        "slows_for_long": braking["at worst"],
+        "stop_for_long": braking["after reaction"],
+    }
     for name in card.items:
         part = card.held_by.get(name.removesuffix("_each"), "")
         if part:

@@ -16,11 +16,6 @@ from screens.world import World
 WIRING = texts("packs")["wiring"]
 HOLD = "precharge_time"
 NAMES = (HOLD, "full", "empty", "spark_energy", "spark_current", "precharge_current", "precharge_power")
-DETAILS = {
-    HOLD: _("Five time constants of resistor and capacitors. By hand: two seconds."),
-    "spark_current": _("Without a resistor; the wire's inductance rounds the peak off."),
-    "precharge_power": _("For a moment only. If it stays hot there is a short: pull the plug."),
-}
 
 
 def power_page(world: World) -> Page:
@@ -28,7 +23,7 @@ def power_page(world: World) -> Page:
     note, world = trial_note(world), untried(world)
     answer = world.kept(first_power, world.board, world.answers)
     labels = {name: WIRING[name] for name in NAMES}
-    figures = Figures(world, answer.items, labels, details=DETAILS, ask=board_ask)
+    figures = Figures(world, answer.items, labels, details=texts("packs")["power_details"], ask=board_ask)
     return figure_page(
         world,
         "bench.power",

@@ -35,27 +35,8 @@ from screens.tongue import _, texts
 from screens.words import refusal
 from screens.world import World
 
-VERDICTS = {
-    "too short": (_("Too short"), WRONG, _("Less than one diameter of thread holds.")),
-    "enough": (_("Enough"), RIGHT, _("The thread holds and the end of the hole is clear.")),
-    "close": (
-        _("Close"),
-        UNSURE,
-        _("Less than half a millimetre is left. Measure again, or add a washer."),
-    ),
-    "reaches the windings": (_("Too long"), WRONG, _("It ends {past} past the hole.")),
-    "bottoms": (
-        _("Too long"),
-        WRONG,
-        _("It jams at the end of the thread: it feels tight, and is loose."),
-    ),
-    "does not reach": (
-        _("Does not reach"),
-        WRONG,
-        _("Plate and washers are as thick as the screw is long."),
-    ),
-}
-"""Word, form and sentence of each verdict."""
+FORMS = {"enough": RIGHT, "close": UNSURE}
+"""How a verdict looks; the others are a no."""
 WINDINGS = _(
     "Screw reaches the windings. It can short the motor and lock the wheel while riding."
     " Add washers or take a shorter screw."
@@ -126,12 +107,13 @@ class _Seat:
         """Return whether it holds and is clear; how many lengths are missing before that."""
         card, stale = self.card, refused_now(self.world)
         if card.verdict:
-            word, form, text = VERDICTS[card.verdict]
+            text, form = texts("joints")["reach_told"][card.verdict], FORMS.get(card.verdict, WRONG)
             if card.verdict == "enough" and card.short:
                 text = LESS_THAN_WANTED
             room = card.items.get("room")
             if isinstance(room, Result):
                 text = text.format(past=self.world.style.number(abs(room.value), "length"))
+            word = texts("joints")["reach"][card.verdict]
             return Verdict(word=word, text=text, form=form, grey=stale, lines=2)
         if card.problem is not None:
             text = refusal(card.problem, self.world.style)

@@ -18,12 +18,7 @@ FIXES = {
     f"charger {outcome}": "pack.charger_voltage"
     for outcome in ("other series", "other chemistry", "too high", "too low")
 }
-AMPS = {
-    "within limit": _("Within what the cells take."),
-    "look at the cell sheet": _("No limit entered: look at the cell's sheet."),
-    "over any limit": _("More than cells usually stand, and no limit entered."),
-    "over cell limit": _("Over what the cells take."),
-}
+AMPS = texts("packs")["amps"]
 OVER = ("over any limit", "over cell limit")
 
 
@@ -77,11 +72,7 @@ def _verdict(world: World, answer: Charging) -> Verdict:
 
 def _details(world: World, answer: Charging) -> dict[str, str]:
     """Return how the amps lie against the cells' limit, and which volts are right."""
-    found = {
-        "heat": _("A pack that gets hot on slow charge is faulty."),
-        "wall": _("Losses of charger and cells."),
-        "cell_amps": AMPS.get(answer.amps, ""),
-    }
+    found = texts("packs")["charging_details"] | {"cell_amps": AMPS.get(answer.amps, "")}
     if world.board.pack.cell_charge_current is None:
         found["most"] = _("Half the amp-hours, as is usual: no limit of the cells is entered.")
     if answer.check is not None and not answer.check.danger:

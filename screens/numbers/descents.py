@@ -12,12 +12,10 @@ from screens.tongue import _, texts
 from screens.world import World
 
 HEAD = "drop_back"
-DETAILS = {
-    HEAD: _("By energy alone: above full volts the brake may cut out before."),
-    "volts": _("Rest volts by a straight line from empty to full. The brake's amps come on top."),
-    "comes_back": _("Rolling and air make the real figure lower."),
-    "slows_as_set": texts("packs")["braking"]["at worst"],
-    "stop_as_set": texts("packs")["braking"]["after reaction"],
+BRAKING = texts("packs")["braking"]
+DETAILS = texts("packs")["descent_details"] | {
+    "slows_as_set": BRAKING["at worst"],
+    "stop_as_set": BRAKING["after reaction"],
 }
 
 

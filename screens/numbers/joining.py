@@ -91,11 +91,7 @@ def _against_the_controller(world: World, full: float) -> str:
 def _details(world: World, answer: Joining) -> dict[str, str]:
     """Return what each holds for: that readings grow old, and what the controller stands."""
     apart, full = answer.items["apart"], answer.items.get("full_in_series")
-    found = {
-        "allowed": _("50 mV for each cell in series, or less by the lower pack's charge limit."),
-        "joining_current": _("From the fuller pack into the lower one, through both and the leads."),
-        "settles": _("Until a twentieth of the current is left. It is not over at once."),
-    }
+    found = dict(texts("packs")["joining_details"])
     if isinstance(apart, Result) or not apart.missing:
         found["apart"] = _("Readings count for half an hour.")
     if isinstance(apart, Result) and answer.outcome is not None:

@@ -43,13 +43,10 @@ def _labels(world: World) -> dict[str, str]:
 
 def _details(answer: PackFigures) -> dict[str, str]:
     """Return what each figure holds for, and which part limits first."""
-    found = {
-        "energy": _("Nominal volts times rated amp-hours. Cheap cells hold less than their label says."),
-        "slows_as_set": texts("packs")["braking"]["at worst"],
-        "stop_as_set": texts("packs")["braking"]["after reaction"],
-        "full_braking": _("Above full charge the brake may cut out at once."),
-        "packs_mass": _("Cells with case, leads and BMS."),
-        "short": _("What a fuse must be able to break."),
+    braking = texts("packs")["braking"]
+    found = texts("packs")["energy_details"] | {
+        "slows_as_set": braking["at worst"],
+        "stop_as_set": braking["after reaction"],
     }
     for name, way in WAYS.items():
         if way in answer.weakest:

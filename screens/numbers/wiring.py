@@ -90,16 +90,8 @@ def _details(world: World) -> dict[str, str]:
             (value_of(world, "ask.cruise"), "current"),
         )
     )
-    riding = _("{share} of the time at the battery limit, {cruise} for the rest. Heating goes by it.")
-    return {
-        "riding": riding.format(share=share, cruise=cruise),
-        "closed_low": _("Half the column for hot, still surroundings."),
-        "free_low": _("Continuous, about 30 °C air, one wire."),
-        "spark_current": _("The wire's inductance rounds the peak off."),
-        "precharge_time": _("Five time constants: under 1 % is missing then."),
-        "stands_short": _("The fuse must open sooner: see its time-current curve."),
-        "fuse": _("Over what the ride asks, within what this wire carries in a closed deck."),
-    }
+    details = texts("packs")["wiring_details"]
+    return details | {"riding": details["riding"].format(share=share, cruise=cruise)}
 
 
 def _rows(world: World, answer: Wiring, figures: Figures) -> Iterator[Block]:
