@@ -145,16 +145,16 @@ def ours() -> None:
             print(f"{name}: {cost:.1f} ms (bar {bar}), {cost / page:.2f} of the column")
         print(f"widgets alive on the largest page: {alive}")
         driver.stop()
-        print("\n".join(matter_table(Path(folder))))
+        print("\n".join(matter_table()))
 
 
-def matter_table(folder: Path) -> Iterator[str]:
+def matter_table() -> Iterator[str]:
     """Yield the least share of the window that any page leaves for its matter, by size and text scale."""
     from screens.paper.room import matter  # noqa: PLC0415  (after Kivy's environment is set)
     from tests.pages.states import states  # noqa: PLC0415
     from tests.pages.test_layout import LIES, SCALES, SIZES  # noqa: PLC0415
 
-    pages = [page for name in plain_pages() for _, page in states(name, folder / name)]
+    pages = [page for name in plain_pages() for _, page in states(name)]
     yield "least share of the matter (bar 45 %)" + "".join(f"{f'text {scale}':>10}" for scale in SCALES)
     for width, height in (*SIZES, *LIES):
         shares = (min(matter(page, width, height, scale) for page in pages) for scale in SCALES)

@@ -6,9 +6,7 @@ Prints a line for each fault of the layout, then how many texts were said in the
 
 import re
 import sys
-import tempfile
 from gettext import NullTranslations
-from pathlib import Path
 
 LONGER = 0.4
 MARKED = str.maketrans("aeiouyAEIOUY", "áéíóúýÁÉÍÓÚÝ")
@@ -43,14 +41,13 @@ def main() -> None:
 
     marked, texts = 0, 0
     for name in names():
-        with tempfile.TemporaryDirectory() as folder:
-            for what, page in states(name, Path(folder)):
-                for part, laid in laids(page, *SIZE):
-                    said = [mark.text for mark in laid.marks if isinstance(mark, Ink) and mark.text]
-                    texts += len(said)
-                    marked += sum(bool(set(text) & SIGNS) for text in said)
-                    for fault in faults(laid):
-                        sys.stdout.write(f"{what} {part}: {fault}\n")
+        for what, page in states(name):
+            for part, laid in laids(page, *SIZE):
+                said = [mark.text for mark in laid.marks if isinstance(mark, Ink) and mark.text]
+                texts += len(said)
+                marked += sum(bool(set(text) & SIGNS) for text in said)
+                for fault in faults(laid):
+                    sys.stdout.write(f"{what} {part}: {fault}\n")
     sys.stdout.write(f"{marked} of {texts}\n")
 
 

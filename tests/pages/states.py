@@ -3,7 +3,9 @@
 A page is found through the register. The parameters of one that needs some are in `examples.py`.
 """
 
+import tempfile
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -26,8 +28,14 @@ def examples(name: str) -> tuple[dict[str, Any], ...]:
     return EXAMPLES.get(name, ({},))
 
 
-def states(name: str, folder: Path) -> Iterator[tuple[str, Page]]:
-    """Yield each state of a page with a name for it."""
+@cache
+def states(name: str) -> tuple[tuple[str, Page], ...]:
+    """Return each state of a page with a name for it. Pages are frozen: what is made for one test serves all of a process."""
+    with tempfile.TemporaryDirectory() as folder:
+        return tuple(_states(name, Path(folder)))
+
+
+def _states(name: str, folder: Path) -> Iterator[tuple[str, Page]]:
     for number, args in enumerate(examples(name)):
         for demo in (True, False):
             reader = Reader(folder / f"{number} {demo}", demo=demo)

@@ -1,7 +1,5 @@
 """How each page is written: bars for gloves one way, all others another; a verdict is a word, no sentence."""
 
-from pathlib import Path
-
 import pytest
 
 from logic.log import Ride
@@ -25,8 +23,8 @@ def astray(name: str, page: Page, *, none: bool = False) -> list[str]:
 
 
 @pytest.mark.parametrize("name", names())
-def test_bars_for_gloves_are_in_capitals_and_a_verdict_ends_without_a_stop(name: str, tmp_path: Path) -> None:
-    for what, page in states(name, tmp_path):
+def test_bars_for_gloves_are_in_capitals_and_a_verdict_ends_without_a_stop(name: str) -> None:
+    for what, page in states(name):
         if isinstance(page.crown, Verdict):
             assert not page.crown.word.endswith("."), what
         assert not astray(name, page, none=name == "ride" and "no board" in what), what

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 from itertools import combinations
-from pathlib import Path
 
 import pytest
 from kivy.metrics import dp
@@ -46,11 +45,14 @@ SLACK = 1.5
 LEAST = 48
 
 
+def room_of(page: Page, width: float) -> float:
+    """Return how wide the blocks of a page are laid out in a window."""
+    return min(width / 2 if width >= TWO_PANES and page.aside else width, LINE)
+
+
 def laids(page: Page, width: float, height: float, scale: float) -> Iterator[tuple[str, Laid]]:
     """Yield each part of a page laid out for a window."""
-    look = look_of(height, scale)
-    two = width >= TWO_PANES and page.aside
-    room = min(width / 2 if two else width, LINE)
+    look, room = look_of(height, scale), room_of(page, width)
     for block in page.blocks:
         yield block.key, measure(block, room, look)
     if page.crown is not None:
@@ -122,10 +124,10 @@ def drawn(mark: Drawing) -> Iterator[str]:
 
 
 @pytest.mark.parametrize("name", names())
-def test_nothing_is_cut_and_everything_can_be_touched(name: str, tmp_path: Path) -> None:
+def test_nothing_is_cut_and_everything_can_be_touched(name: str) -> None:
     found = []
     count = 0
-    for what, page in states(name, tmp_path):
+    for what, page in states(name):
         for width, height in SIZES:
             for scale in SCALES:
                 for part, laid in laids(page, width, height, scale):
@@ -136,11 +138,9 @@ def test_nothing_is_cut_and_everything_can_be_touched(name: str, tmp_path: Path)
 
 
 @pytest.mark.parametrize("name", names())
-def test_beside_the_bars_of_the_system_nothing_is_cut_and_every_sentence_is_plain(
-    name: str, tmp_path: Path
-) -> None:
+def test_beside_the_bars_of_the_system_nothing_is_cut_and_every_sentence_is_plain(name: str) -> None:
     found = []
-    for what, page in states(name, tmp_path):
+    for what, page in states(name):
         # Where numbers and names fill a sentence, only the page shows how long it is.
         found += [f"{what}: {fault}" for fault in faults_of(name, page)]
         for width, height in BESIDE:
@@ -167,9 +167,9 @@ def many_signs(page: Page) -> bool:
 
 
 @pytest.mark.parametrize("name", names())
-def test_the_matter_has_at_least_45_percent_of_the_window(name: str, tmp_path: Path) -> None:
+def test_the_matter_has_at_least_45_percent_of_the_window(name: str) -> None:
     low = []
-    for what, page in states(name, tmp_path):
+    for what, page in states(name):
         for width, height in (*SIZES, *LIES):
             for scale in SCALES:
                 share = matter(page, width, height, scale)
@@ -181,12 +181,10 @@ def test_the_matter_has_at_least_45_percent_of_the_window(name: str, tmp_path: P
 
 
 @pytest.mark.parametrize("name", names())
-def test_on_its_side_what_is_entered_and_its_keys_stand_whole_beside_the_page(
-    name: str, tmp_path: Path
-) -> None:
+def test_on_its_side_what_is_entered_and_its_keys_stand_whole_beside_the_page(name: str) -> None:
     """With three buttons of the system at the right, and at the largest text."""
     found = []
-    for what, page in states(name, tmp_path):
+    for what, page in states(name):
         entry = page.foot.entry
         if entry is None:
             continue

@@ -47,7 +47,7 @@ from tests.contrast import THEMES, contrast, shade
 from tests.pages.reader import Reader
 from tests.pages.sight import in_sight
 from tests.pages.states import names, states
-from tests.pages.test_layout import SCALES, SIZES, laids
+from tests.pages.test_layout import SCALES, SIZES, laids, room_of
 
 TEXT, LARGE, MARK = 7.0, 4.5, 3.0
 """Least contrast of text, of the large bold word WARNING on the standard's orange, and of a mark."""
@@ -334,22 +334,21 @@ def test_lines_of_a_chart_that_lie_on_each_other_are_one_with_both_names() -> No
 
 
 @pytest.mark.parametrize("name", names())
-def test_every_line_of_a_chart_is_named_on_it(name: str, tmp_path: Path) -> None:
+def test_every_line_of_a_chart_is_named_on_it(name: str) -> None:
     missing = []
-    for what, page in states(name, tmp_path):
+    for what, page in states(name):
         for block in page.blocks:
             if not isinstance(block, Picture):
                 continue
             wanted = {one.text for one in block.strokes.strokes if isinstance(one, Label) and one.others}
-            for width, height in SIZES if wanted else ():
-                for scale in SCALES:
-                    for part, laid in laids(page, width, height, scale):
-                        drawings = [mark for mark in laid.marks if isinstance(mark, Drawing)]
-                        if part != block.key or not drawings:
-                            continue
-                        (mark,) = drawings
+            looks = {
+                (room_of(page, width), look_of(height, scale)) for width, height in SIZES for scale in SCALES
+            }
+            for room, look in looks if wanted else ():
+                for mark in measure(block, room, look).marks:
+                    if isinstance(mark, Drawing):
                         shown = {one.text for one in lay(mark.picture, mark.width, mark.height, mark.scale)}
-                        missing += [f"{what} {width}x{height} {scale}: {one}" for one in wanted - shown]
+                        missing += [f"{what} {room} {look}: {one}" for one in wanted - shown]
     assert missing == []
 
 
@@ -376,9 +375,9 @@ def pale(laid: Laid, paper: str) -> Iterator[tuple[str, str, float]]:
 
 
 @pytest.mark.parametrize("name", names())
-def test_each_text_is_readable_on_the_ground_it_stands_on(name: str, tmp_path: Path) -> None:
+def test_each_text_is_readable_on_the_ground_it_stands_on(name: str) -> None:
     pairs: dict[tuple[str, str], float] = {}
-    for _what, page in states(name, tmp_path):
+    for _what, page in states(name):
         for part, laid in laids(page, 360, 640, 1.0):
             for tone, on, least in pale(laid, "panel" if part == "crown" else "ground"):
                 pairs[tone, on] = max(pairs.get((tone, on), -inf), least)
@@ -392,10 +391,8 @@ def test_each_text_is_readable_on_the_ground_it_stands_on(name: str, tmp_path: P
 
 
 @pytest.mark.parametrize("name", names())
-def test_a_field_does_not_say_its_label_twice(name: str, tmp_path: Path) -> None:
-    said = [
-        block for _what, page in states(name, tmp_path) for block in page.blocks if isinstance(block, Field)
-    ]
+def test_a_field_does_not_say_its_label_twice(name: str) -> None:
+    said = [block for _what, page in states(name) for block in page.blocks if isinstance(block, Field)]
     assert [block.label for block in said if block.hint == block.label] == []
 
 

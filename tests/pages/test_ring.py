@@ -1,7 +1,5 @@
 """The frame around what the keyboard is on is seen: at least 3 to 1 against what it stands on, as WCAG 2.2 1.4.11 asks."""
 
-from pathlib import Path
-
 import pytest
 
 from screens.paper.scale import Look
@@ -33,9 +31,9 @@ def under(touch: Touch, laid: Laid) -> set[str]:
 
 
 @pytest.mark.parametrize("name", names())
-def test_the_frame_is_told_from_what_it_stands_on_in_every_theme(name: str, tmp_path: Path) -> None:
+def test_the_frame_is_told_from_what_it_stands_on_in_every_theme(name: str) -> None:
     pairs = set()
-    for what, page in states(name, tmp_path):
+    for what, page in states(name):
         for part, laid in laids(page, 1200, 900, Look().scale):
             pairs |= {
                 (tone, touch.on, f"{what} {part} {touch.name}")
