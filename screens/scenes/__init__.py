@@ -103,8 +103,9 @@ def _hung(driver: Driver, scene: Scene) -> None:
 def visited(driver: Driver, theme: str, text: float, astray: list[str]) -> Iterator[tuple[int, Scene]]:
     """Walk to each scene in turn and yield it with its number; one that goes astray adds a sentence and is left out.
 
-    One that hangs ends the run.
+    One that hangs ends the run. What is drawn on the way nobody looks at.
     """
+    driver.unseen = True
     for number, scene in enumerate(scenes(), start=1):
         watch = Timer(HANGS, _hung, (driver, scene))
         watch.daemon = True
