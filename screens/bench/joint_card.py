@@ -8,7 +8,7 @@ from logic.answers.joints import JointCard
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board
 from logic.board_joints import joint_places
-from logic.fields import ARM
+from logic.fields import ARM, Field
 from logic.store import Record
 from logic.units import show_in
 from screens.acts import Go
@@ -58,6 +58,19 @@ COLDEST, HOTTEST, STEP = 263.15, 313.15, 5.0
 def board_of(world: World) -> Board:
     """Return the board whose joints are shown: the saved one, or the scratch board with its trial."""
     return world.board if world.is_scratch else world.saved
+
+
+def joint_value_line(key: str, world: World, field: Field, path: str, shown: str, known: str) -> Line:  # noqa: PLR0913
+    """Return a value under its whole name, `path`, with how it is known or what could not be used; a touch asks for it."""
+    left = not_used(world.typed.get(f"value/{path}", ""))
+    return Line(
+        key=key,
+        title=field.label,
+        value=shown,
+        detail=left or known,
+        bad=bool(left),
+        act=Go("bench.joint_value", {"key": path}),
+    )
 
 
 def rides_since(world: World, record: Record | None) -> int:
@@ -159,12 +172,12 @@ class CardBlocks:
     def folds(self) -> Iterator[Block]:
         """Yield threadlocker, pull, tool and order, and why it is so much: each opens on a tap."""
         card, world = self.card, self.world
-        yield from fold(world, "locker", _("Threadlocker"), lambda: tuple(self._put_on()))
+        yield from fold(world, "locker", _("Threadlocker"), self._put_on)
         if isinstance(card.items.get("pull"), Result):
-            yield from fold(world, "no wrench", _("Without a torque wrench"), lambda: tuple(self._pulled()))
-        yield from fold(world, "tool", _("Tool and order"), lambda: tuple(self._work()))
+            yield from fold(world, "no wrench", _("Without a torque wrench"), self._pulled)
+        yield from fold(world, "tool", _("Tool and order"), self._work)
         if self._reasons():
-            yield from fold(world, "why", _("Why"), lambda: tuple(self._why()))
+            yield from fold(world, "why", _("Why"), self._why)
         if card.kind.text("kind") == REACHES:
             yield leads_to(
                 "reach", "bench.reach", _("Screw reach"), _("Is it clear of the windings?"), icon="ruler"
@@ -238,20 +251,14 @@ class CardBlocks:
             share = world.style.number(error.value, "share", 2)
             detail += _(" Your scale is good to ± {share} of it.").format(share=share)
         arm = world.person.key_arm
-        left = not_used(world.typed.get(f"value/{ARM.key}", ""))
         yield Picture(
             key="key",
             strokes=pull_on_key(self._arm(item), self._scale(item), spanner=tool == "spanner"),
             text=_("Pull square to the arm, at its end."),
         )
         yield self.row("pull", detail)
-        yield Line(
-            key="arm",
-            title=ARM.label,
-            detail=left or ("assumed" if arm is None else arm.known),
-            bad=bool(left),
-            value=self._arm(item),
-            act=Go("bench.joint_value", {"key": ARM.key}),
+        yield joint_value_line(
+            "arm", world, ARM, ARM.key, self._arm(item), "assumed" if arm is None else arm.known
         )
 
     def _work(self) -> Iterator[Block]:

@@ -3,13 +3,11 @@
 from logic.answers.joints import kind_of
 from logic.board_joints import joint_places
 from logic.fields import joint_fields
-from screens.acts import Go
-from screens.bench.joint_card import board_of
+from screens.bench.joint_card import board_of, joint_value_line
 from screens.blocks import Line, Words
 from screens.page import Page
 from screens.tongue import _
 from screens.words.joints import value_text
-from screens.words.typed import not_used
 from screens.world import World
 
 
@@ -29,12 +27,5 @@ def joint_edit_page(world: World) -> Page:
 
 def _line(world: World, joint: str, name: str) -> Line:
     value, path = board_of(world).joint(joint).value(name), f"joints.{joint}.{name}"
-    left = not_used(world.typed.get(f"value/{path}", ""))
-    return Line(
-        key=name,
-        title=joint_fields()[name].label,
-        value=value_text(name, value, world.style),
-        detail=left or ("" if value is None else value.known),
-        bad=bool(left),
-        act=Go("bench.joint_value", {"key": path}),
-    )
+    shown, known = value_text(name, value, world.style), "" if value is None else value.known
+    return joint_value_line(name, world, joint_fields()[name], path, shown, known)

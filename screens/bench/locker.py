@@ -51,16 +51,11 @@ def locker_page(world: World) -> Page:
             *sentences("on", locker_steps("put on")),
             Section(key="places", title=_("Where it must not go")),
             *sentences("place", (f"{name[0].upper()}{name[1:]}: {why}" for name, why in locker_places())),
-            *fold(world, "surfaces", _("Surfaces"), lambda: tuple(sentences("surface", _surfaces()))),
-            *fold(world, "cure", _("Cure by temperature"), lambda: tuple(sentences("day", _cure(world)))),
+            *fold(world, "surfaces", _("Surfaces"), lambda: sentences("surface", _surfaces())),
+            *fold(world, "cure", _("Cure by temperature"), lambda: sentences("day", _cure(world))),
+            *fold(world, "take off", _("Take off"), lambda: sentences("step", locker_steps("take off"))),
             *fold(
-                world, "take off", _("Take off"), lambda: tuple(sentences("step", locker_steps("take off")))
-            ),
-            *fold(
-                world,
-                "strength",
-                _("Strength on M10 steel"),
-                lambda: tuple(sentences("grade", _strength(world))),
+                world, "strength", _("Strength on M10 steel"), lambda: sentences("grade", _strength(world))
             ),
         ),
         places=False,

@@ -12,16 +12,15 @@ from logic.board import Board, value_from
 from logic.board_joints import BoardJoint, joint_places
 from logic.fields import joint_fields
 from logic.person import Person
-from screens.acts import Both, Go, Swap, Turn
+from screens.acts import Both, Swap, Turn
 from screens.acts.keeping import Set
-from screens.bench.joint_card import CardBlocks, board_of
+from screens.bench.joint_card import CardBlocks, board_of, joint_value_line
 from screens.bench.lookup import joint_of
 from screens.blocks import Block, Choice, Line, Option, Words
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
 from screens.words.joints import summary, value_text
-from screens.words.typed import not_used
 from screens.world import World
 
 INTO = ("aluminium unknown", "6061-T6", "steel", "insert nut")
@@ -117,10 +116,6 @@ def _choice(world: World, name: str, label: str, options: Mapping[str, str], cho
     return Choice(key=name, label=label, options=picks)
 
 
-def _asks(name: str) -> Go:
-    return Go("bench.joint_value", {"key": f"joints.{LOOK_UP}.{name}"})
-
-
 def _more(world: World, card: JointCard) -> Iterator[Block]:
     """Yield every value, each with its whole list or the keypad."""
     into = "" if card.joint.into is None else str(card.joint.into.si)
@@ -129,15 +124,9 @@ def _more(world: World, card: JointCard) -> Iterator[Block]:
         *(one for one in first if one != "engagement" or holds_a_thread(into)),
         *MORE[card.kind.text("way")],
     ):
-        left = not_used(world.typed.get(f"value/joints.{LOOK_UP}.{name}", ""))
-        yield Line(
-            key=f"more {name}",
-            title=joint_fields()[name].label,
-            value=value_text(name, card.joint.value(name), world.style),
-            detail=left,
-            bad=bool(left),
-            act=_asks(name),
-        )
+        shown = value_text(name, card.joint.value(name), world.style)
+        path = f"joints.{LOOK_UP}.{name}"
+        yield joint_value_line(f"more {name}", world, joint_fields()[name], path, shown, "")
 
 
 def _keep(card: JointCard) -> Iterator[Line]:

@@ -1,7 +1,6 @@
 """Which pulleys for the speed and the hill one wants: the answer in a word, shared by Numbers and the page of pairs."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from math import inf
 
 from logic.answers.pairs import (
@@ -17,7 +16,7 @@ from logic.answers.pairs import (
 )
 from screens.acts import Act, Go
 from screens.acts.entering import Ask
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Verdict
 from screens.tongue import _, texts
 from screens.words import offer, refusal
 from screens.world import World
@@ -28,14 +27,8 @@ ALSO = 2
 Ranked = Sequence[tuple[Pair, WishFit]]
 
 
-@dataclass(frozen=True)
-class BestPairs:
-    """The answer: a word, what is said with it, how sure it is, and what a touch opens."""
-
-    word: str
-    text: str
-    form: str
-    act: Act | None = None
+def _said(word: str, text: str, form: str, act: Act | None = None) -> Verdict:
+    return Verdict(key="best", word=word, text=text, form=form, act=act, lines=2)
 
 
 def teeth(option: PairOption) -> str:
@@ -82,15 +75,15 @@ def wish_text(world: World, wish: Wish) -> str:
     return _(" and ").join(parts)
 
 
-def best_told(world: World) -> BestPairs:
+def best_told(world: World) -> Verdict:
     """Return which pulleys do what is wished for, and what stands in the way of an answer."""
     table, wish = table_of(world), wished(world)
     if table.missing:
-        return BestPairs(_("Tap to fill in"), _lacking(table.missing), PLAIN, Ask(table.missing[0]))
+        return _said(_("Tap to fill in"), _lacking(table.missing), PLAIN, Ask(table.missing[0]))
     if table.problem is not None:
-        return BestPairs(_("Not known yet"), refusal(table.problem, world.style), UNSURE)
+        return _said(_("Not known yet"), refusal(table.problem, world.style), UNSURE)
     if not table.pairs:
-        return BestPairs(_("None fits"), texts("pairs")["said"]["none fits"], WRONG)
+        return _said(_("None fits"), texts("pairs")["said"]["none fits"], WRONG)
     if wish.speed is None and wish.grade is None:
         return _unwished(world, table)
     order = ranked(world)
@@ -100,12 +93,12 @@ def best_told(world: World) -> BestPairs:
         text = _("None does {wish}. Nearest: {pair}, {short}.").format(
             wish=wish_text(world, wish), pair=teeth(nearest[0].option), short=gives(world, nearest[1])
         )
-        return BestPairs(_("None does it"), text, WRONG, pair_act(nearest[0]))
+        return _said(_("None does it"), text, WRONG, pair_act(nearest[0]))
     also = ", ".join(teeth(pair.option) for pair in good[1 : 1 + ALSO])
     doubts = list(_doubts(world, table, wish, good[0]))
     said = [_("For {wish}.").format(wish=wish_text(world, wish)), *doubts]
     text = " ".join([_("also {pairs}").format(pairs=also) + ".", *said] if also else said)
-    return BestPairs(teeth(good[0].option), text, UNSURE if doubts else RIGHT, pair_act(good[0]))
+    return _said(teeth(good[0].option), text, UNSURE if doubts else RIGHT, pair_act(good[0]))
 
 
 def _lacking(missing: Sequence[str]) -> str:
@@ -115,17 +108,17 @@ def _lacking(missing: Sequence[str]) -> str:
     return _("{count} values give the pulleys.").format(count=len(missing))
 
 
-def _unwished(world: World, table: PairTable) -> BestPairs:
+def _unwished(world: World, table: PairTable) -> Verdict:
     present = next((pair for pair in table.pairs if pair.present), None)
     asked = _("Enter below the speed and hill you want.")
     if present is None or present.option.loaded is None:
-        return BestPairs(_("{count} pairs fit").format(count=len(table.pairs)), asked, PLAIN)
+        return _said(_("{count} pairs fit").format(count=len(table.pairs)), asked, PLAIN)
     option, style = present.option, world.style
     does = style.number(option.loaded or 0.0, "speed")
     if option.climb is not None:
         does = _("{speed}, {grade} hill").format(speed=does, grade=style.number(option.climb, "share"))
     text = _("On the board now: {does}. {asked}").format(does=does, asked=asked)
-    return BestPairs(teeth(option), text, PLAIN, pair_act(present))
+    return _said(teeth(option), text, PLAIN, pair_act(present))
 
 
 def _doubts(world: World, table: PairTable, wish: Wish, best: Pair) -> Iterator[str]:

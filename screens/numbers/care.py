@@ -1,7 +1,7 @@
 """Storage and care of packs. The stop signs have a page of their own."""
 
 from logic.answers.care import advice
-from screens.blocks import Block, Section, Words
+from screens.blocks import Section, Words
 from screens.page import Page
 from screens.tongue import _
 from screens.ways import signs_line
@@ -16,12 +16,8 @@ def care_page(_world: World) -> Page:
         crown=Words(key="head", text=first.text, role="lead", bold=True),
         blocks=(
             *(Words(key=f"storage {row.key}", text=row.text) for row in rest),
-            *_charging(),
+            Section(key="charging", title=_("Charging")),
+            *(Words(key=f"charge {row.key}", text=row.text) for row in advice("charge")),
             signs_line(),
         ),
     )
-
-
-def _charging() -> tuple[Block, ...]:
-    rows = (Words(key=f"charge {row.key}", text=row.text) for row in advice("charge"))
-    return (Section(key="charging", title=_("Charging")), *rows)

@@ -1,6 +1,6 @@
 """Two set-ups side by side: the saved board against its trial, or against another board."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from logic.answers.compare import ComparedLine, Comparison, comparison
@@ -8,7 +8,7 @@ from logic.answers.push import REACHED
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board
 from screens.asking import asked, page_choice, refused_now, value_line
-from screens.blocks import Block, Cell, Choice, Columns, Picture, Section, Verdict, Words
+from screens.blocks import Block, Cell, Columns, Picture, Section, Verdict, Words
 from screens.numbers.over_speed import over_speed
 from screens.page import Page
 from screens.showing import fold, once, why, working
@@ -64,7 +64,7 @@ def compare_page(world: World) -> Page:
         title=_("Two set-ups"),
         crown=_verdict(world, answer, first, second),
         blocks=(
-            _against(seconds, key),
+            page_choice("second", _("Against"), seconds.items(), key),
             *blocks,
             *drawn,
             Section(key="values", title=_("Asked of both")),
@@ -84,10 +84,6 @@ def _nothing(world: World) -> Page:
         ),
         foot=trial_foot(world),
     )
-
-
-def _against(seconds: Mapping[str, str], key: str) -> Choice:
-    return page_choice("second", _("Against"), seconds.items(), key)
 
 
 def _verdict(world: World, answer: Comparison, first: Named, second: Named) -> Verdict:

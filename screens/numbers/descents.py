@@ -31,7 +31,7 @@ def descents_page(world: World) -> Page:
         world,
         "numbers.descents",
         crown=figures.crown() if first is None else descent_crown(world, first, figures.labels[HEAD]),
-        note=() if first is None else tuple(more_exact(world, DESCENT_ROUNDS, first)),
+        note=() if first is None else more_exact(world, DESCENT_ROUNDS, first),
         hazards=answer.hazards,
         controls=("ask.start_charge", "ask.drop"),
         figures=figures,

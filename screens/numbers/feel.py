@@ -40,10 +40,6 @@ def feel_page(world: World) -> Page:
     )
 
 
-def _assumed(world: World) -> list[str]:
-    return [key for key in MEASURES if key not in world.answers]
-
-
 def _verdict(world: World, answer: Feel) -> Verdict:
     """Return whether a wheel bites at that lean; without it, how tight it turns."""
     style, radius, bite = world.style, answer.items["radius"], answer.items["bite"]
@@ -58,7 +54,7 @@ def _verdict(world: World, answer: Feel) -> Verdict:
         text = f"{turn} {offer(lacks)}" if lacks else turn
         act = Ask(lacks[0]) if lacks else None
         return Verdict(word=_("Wheel bite not known yet"), text=text, act=act, lines=2)
-    assumed = _assumed(world)
+    assumed = any(key not in world.answers for key in MEASURES)
     unsure = _("Deck width or wheels are assumed.") if assumed else ""
     text = f"{turn} {unsure}".strip()
     if answer.bites:

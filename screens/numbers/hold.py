@@ -50,7 +50,7 @@ def hold_page(world: World) -> Page:
             else hold_crown(world, first, figures.labels[HEAD])
         ),
         faults=answer.faults,
-        note=() if first is None else tuple(more_exact(world, HOLD_ROUNDS, first)),
+        note=() if first is None else more_exact(world, HOLD_ROUNDS, first),
         controls=("ask.hold_grade", _tilt(world), "ask.hold_speed"),
         picture=(Section(key="chart head", title=_("Temperature over time")), *_chart(world, answer)),
         figures=figures,

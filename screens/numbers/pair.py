@@ -38,21 +38,15 @@ def pair_page(world: World) -> Page:
         crown=figures.crown(),
         controls=(Words(key="told", text=told.format(motor=motor, wheel=wheel, belt=said)),),
         figures=figures,
-        offer=None if _is_on(world) else _try(world),
+        offer=_try(world),
     )
 
 
-def _wanted(world: World) -> dict[str, float]:
-    return {key: float(world.args[name]) for name, key in KEYS.items() if world.args.get(name)}
-
-
-def _is_on(world: World) -> bool:
-    """Tell whether the pair and its belt are what is on the board now."""
-    present = {key: world.board.value(key) for key in _wanted(world)}
-    return all(value is not None and value.si == _wanted(world)[key] for key, value in present.items())
-
-
-def _try(world: World) -> Button:
-    """Return the bar that lays the pair over the board as a trial."""
-    acts = tuple(Put(key, Value(count)) for key, count in _wanted(world).items())
+def _try(world: World) -> Button | None:
+    """Return the bar that lays the pair and its belt over the board as a trial, unless they are on it now."""
+    wanted = {key: float(world.args[name]) for name, key in KEYS.items() if world.args.get(name)}
+    present = {key: world.board.value(key) for key in wanted}
+    if all(value is not None and value.si == wanted[key] for key, value in present.items()):
+        return None
+    acts = tuple(Put(key, Value(count)) for key, count in wanted.items())
     return Button(_("Try this pair on the board"), Both(acts))

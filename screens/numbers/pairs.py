@@ -1,11 +1,12 @@
 """Pairs of pulleys: which of them do what is wished for, and every sensible one in a table to sort."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from logic.answers.pairs import FIRST, Pair, PairTable, WishFit, fit, speed_cap
 from screens.acts import Turn
 from screens.asking import refused_now, value_line
-from screens.blocks import Block, Choice, FigureRow, Line, Notice, Option, Section, Verdict, Words
+from screens.blocks import Block, Choice, FigureRow, Line, Notice, Option, Section, Words
 from screens.numbers.best_pairs import (
     Ranked,
     best_told,
@@ -53,19 +54,10 @@ SHOWN, MORE = 5, 20
 
 def pairs_page(world: World) -> Page:
     """Return the best pairs for the wish, the wish itself, then the table."""
-    best = best_told(world)
     rows = tuple(_rows(world))
     return Page(
         title=_("Pairs of pulleys"),
-        crown=Verdict(
-            key="best",
-            word=best.word,
-            text=best.text,
-            form=best.form,
-            lines=2,
-            grey=refused_now(world),
-            act=best.act,
-        ),
+        crown=replace(best_told(world), grey=refused_now(world)),
         blocks=(
             *(value_line(world, key) for key in WISHES),
             *(nearer(world, ROUNDS) if table_of(world).missing else ()),

@@ -34,7 +34,7 @@ def range_page(world: World) -> Page:
         world,
         "numbers.range",
         crown=figures.crown() if first is None else range_crown(world, first),
-        note=() if first is None else tuple(nearer_range(world, first)),
+        note=() if first is None else nearer_range(world, first),
         faults=answer.faults,
         controls=("ask.cells_at", SPEED, "ask.range_grade"),
         picture=tuple(_picture(world, answer)),
