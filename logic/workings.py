@@ -9,7 +9,7 @@ can cut it. Arithmetic on a traced number is an unnamed step of the working. A n
 
 from collections.abc import Callable, Iterable
 from contextvars import ContextVar
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import wraps
 from typing import Any, ParamSpec
 
@@ -59,7 +59,7 @@ REGISTER: dict[str, Formula] = {}
 """Every formula of the app by module and name; tests walk it."""
 
 
-@dataclass(frozen=True, eq=False)
+@frozen
 class Call:
     """One recorded call of a formula. `bracket` is where a solver looked, None for closed formulas."""
 
@@ -68,13 +68,16 @@ class Call:
     value: float
     bracket: tuple[float, float] | None = None
 
+    __eq__, __hash__ = object.__eq__, object.__hash__
+    """Two calls that look alike are two calls."""
+
     @property
     def made_of(self) -> tuple["Entry", ...]:
         """What went in."""
         return tuple([number.origin for number in self.arguments.values() if isinstance(number, Traced)])
 
 
-@dataclass(frozen=True, eq=False)
+@frozen
 class Given:
     """A number or a choice put in: read from the board (`known` is set) or from a table (`standing` is set).
 
@@ -92,6 +95,9 @@ class Given:
     where: str = ""
     typed_unit: str = ""
     because: tuple["Entry", ...] = ()
+
+    __eq__, __hash__ = object.__eq__, object.__hash__
+    """Two inputs that look alike are two inputs."""
 
     @property
     def made_of(self) -> tuple["Entry", ...]:
@@ -122,7 +128,7 @@ class Traced(float):
 
     def __new__(cls, value: float, origin: Entry) -> "Traced":
         """Return `value` with its origin."""
-        made = super().__new__(cls, value)
+        made = float.__new__(cls, value)
         made.origin = origin
         return made
 
@@ -143,7 +149,7 @@ class Choice(str):
 
     def __new__(cls, text: str, origin: Given) -> "Choice":
         """Return `text` with its origin."""
-        made = super().__new__(cls, text)
+        made = str.__new__(cls, text)
         made.origin = origin
         return made
 
