@@ -67,6 +67,7 @@ from logic.tables import Row, rows
 from logic.units import quantities
 from tests.random_boards import EMPTY
 
+EXAMPLES = demo_boards()
 KNOWN = ("measured", "label", "guess")
 EDGE = 0.3
 """Share of values that stand at a limit of their field."""
@@ -110,7 +111,7 @@ def value_of(dice: Random, field: Field) -> Value:
 def any_board(dice: Random) -> Board:
     """Return an example board with some values changed, a board with every value drawn, or one with gaps."""
     share = dice.choice([0.05, 0.2, 1.0])
-    board = EMPTY if share == 1.0 and dice.random() < 0.5 else dice.choice(demo_boards())
+    board = EMPTY if share == 1.0 and dice.random() < 0.5 else dice.choice(EXAMPLES)
     for key, field in board_fields().items():
         if dice.random() < share:
             board = board.with_value(key, None if dice.random() < 0.03 else value_of(dice, field))
@@ -141,7 +142,7 @@ def any_case(dice: Random, board: Board | None = None) -> Case:
 
 def boards_at_limits() -> Iterator[Board]:
     """Yield each example board with each of its fields at each end, or at each option."""
-    for board in demo_boards():
+    for board in EXAMPLES:
         for key, field in board_fields().items():
             ends: tuple[Any, ...] = (field.low, field.high)
             options: list[Any] = [one.key for one in field.options]

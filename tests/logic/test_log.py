@@ -3,6 +3,7 @@
 import json
 from collections.abc import Mapping
 from dataclasses import fields, replace
+from functools import cache
 from typing import Any, get_args, get_origin, get_type_hints
 
 import pytest
@@ -69,6 +70,7 @@ def any_of(hint: Any) -> st.SearchStrategy[Any]:
     return st.builds(hint, **{name: any_of(part) for name, part in get_type_hints(hint).items()})
 
 
+@cache
 def entries(kind: type[Entry]) -> st.SearchStrategy[Entry]:
     """Return entries of a kind, with every field and some that no version knows yet."""
     hints, drawn = get_type_hints(kind), {}

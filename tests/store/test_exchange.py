@@ -22,7 +22,7 @@ from logic.log import Note, Ride
 from logic.store import Store
 from logic.store.errors import NoRight
 from logic.tables import ASSETS
-from tests.every_answer import any_case
+from tests.every_answer import any_board
 
 AT = datetime(2026, 11, 25, 12, 0, tzinfo=UTC)
 SCHEMA = json.loads((ASSETS / "formats" / "board-file.schema.json").read_text("utf-8"))
@@ -60,7 +60,7 @@ def said(store: Store, board: str) -> list[tuple[object, ...]]:
 
 @pytest.mark.parametrize("seed", range(200))
 def test_a_board_with_its_log_goes_out_and_comes_in_again(tmp_path, clock, seed):
-    board = any_case(random.Random(seed)).board if seed >= 4 else demo_boards()[seed]
+    board = any_board(random.Random(seed)) if seed >= 4 else demo_boards()[seed]
     with Store(tmp_path / "one.db", clock) as one, Store(tmp_path / "two.db", clock) as two:
         one.save_board(board.id, board.name, to_dict(board))
         some_log(one, board.id, seed)
