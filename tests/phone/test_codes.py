@@ -1,11 +1,5 @@
 """The code of a board as a camera sees it: read back from the pixels by another library than the one that wrote it."""
 
-import ctypes.util
-import os
-import subprocess
-import sys
-from pathlib import Path
-
 import pytest
 import zxingcpp
 from PIL import Image, ImageDraw
@@ -14,10 +8,8 @@ from logic.exchange import demo_boards
 from logic.exchange.board_file import read_board_file
 from logic.exchange.code import code_line
 from screens.pictures.code import code
+from tests.alone import NEEDS_GRAPHICS, alone
 from tests.contrast import COLOURS
-
-ROOT = Path(__file__).parents[2]
-GRAPHICS = ctypes.util.find_library("GL") and ctypes.util.find_library("EGL")
 
 
 def seen(picture: Image.Image) -> str:
@@ -52,20 +44,9 @@ def test_every_version_of_the_standard_is_drawn_whole():
     assert code("A" * 4297) is None
 
 
-@pytest.mark.skipif(sys.platform != "linux" or not GRAPHICS, reason="libgl1 and libegl1 are not installed")
+@NEEDS_GRAPHICS
 def test_the_page_on_the_screen_is_read_in_every_theme_and_on_the_smallest_phone(tmp_path):
-    clean = {
-        name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_", "DISPLAY"))
-    }
-    done = subprocess.run(  # noqa: S603  (our own interpreter and program)
-        [sys.executable, "-m", "tests.phone.codes", str(tmp_path)],
-        cwd=ROOT,
-        env={**clean, "HOME": str(tmp_path)},
-        capture_output=True,
-        text=True,
-        check=False,
-        timeout=120,
-    )
+    done = alone(tmp_path, "-m", "tests.phone.codes", str(tmp_path))
     assert done.returncode == 0, done.stderr
     pictures = sorted(tmp_path.glob("*.png"))
     assert len(pictures) == 6
