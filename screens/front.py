@@ -1,6 +1,7 @@
 """What is in front: one World, and the paper that shows its page. Each touch is an act; `update` makes the next World of it."""
 
 import logging
+from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import replace
 from functools import cached_property
@@ -47,7 +48,7 @@ if TYPE_CHECKING:
     from screens.outside import Outside
 
 BACK = 27
-WARM = ("ride.tension", "numbers.gearing", "ride.run", "bench.joints")
+WARM = ("ride.tension", "numbers.gearing", "ride.run", "bench.joints", "bench.belt")
 """Pages that are loaded before they are asked for."""
 UNTIL_SAID = 1.0
 """Seconds after the last key until a verdict is said: not while the number is half typed."""
@@ -75,6 +76,8 @@ class Front:
         Window.bind(on_keyboard=self._on_keyboard)
         self._say_later = Clock.create_trigger(lambda *_: self.outside.say(self.page.say), UNTIL_SAID)
         self._undo_over = Clock.create_trigger(self._forget_undo, UNDO_FOR)
+        self._cold: Iterator[None] = iter(())
+        self._warming = Clock.create_trigger(lambda _: next(self._cold, False), 0, interval=True)
         self.dress()
         self.edges = Edges(self.paper)
         self._resume()
@@ -287,16 +290,26 @@ class Front:
         self._accept(replace(self.world, log=LogBook(self.world.store, self.world.saved.id)))
 
     def warm_up(self) -> None:
-        """Load what the first frame did not need, so that the first page opens as fast as any."""
-        for name in WARM:
-            page_function(name)
-        for size in (SMALL, TEXT, LEAD, TITLE, *NUMBERS):
-            for bold in (False, True):
-                width_of("0", grown(size, theme.scale), bold)
-        update(self.world, Both(()))
+        """Load what the first frame did not need, so that the first page opens as fast as any.
+
+        It is a piece at each frame: a touch that comes meanwhile is heard between them.
+        """
+        self._cold = self._warm()
+        self._warming()
+
+    def _warm(self) -> Iterator[None]:
         self._tell_unread()
         # From now on a file that is dropped on the window is opened.
         assert self.outside  # noqa: S101  (made when it is first asked for)
+        yield
+        for size in (SMALL, TEXT, LEAD, TITLE, *NUMBERS):
+            for bold in (False, True):
+                width_of("0", grown(size, theme.scale), bold)
+        yield
+        update(self.world, Both(()))
+        for name in WARM:
+            yield
+            page_function(name)
 
     # From one start to the next
 
@@ -346,7 +359,7 @@ class Front:
     def release(self) -> None:
         """Let go of the window, for an app that ends inside a running process."""
         awake.release()
-        for event in (self._say_later, self._undo_over):
+        for event in (self._say_later, self._undo_over, self._warming):
             event.cancel()
         self.veil.lift()
         if "outside" in self.__dict__:

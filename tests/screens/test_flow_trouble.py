@@ -209,6 +209,17 @@ def test_what_could_not_be_read_is_told_once_after_the_start(app: Session) -> No
     assert not app.shows(UNREAD)
 
 
+def test_a_touch_is_heard_while_pages_are_loaded(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
+    loaded: list[str] = []
+    monkeypatch.setattr(front, "page_function", lambda name: loaded.append(name) or fails)
+    app.front.warm_up()
+    while len(loaded) < len(front.WARM):
+        before = len(loaded)
+        app.frame()
+        assert len(loaded) - before <= 1
+    assert loaded == list(front.WARM)
+
+
 def test_nothing_is_told_where_all_was_read(app: Session) -> None:
     app.front.warm_up()
     app.settle()
