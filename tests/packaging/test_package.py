@@ -6,17 +6,15 @@ Tokens: default.spec of buildozer 1.6.0. Manifest attributes: developer.android.
 
 import compileall
 import configparser
-import ctypes.util
-import os
 import shutil
-import subprocess
-import sys
 import tomllib
 from importlib.metadata import version
 from pathlib import Path
 from xml.etree import ElementTree as ET
 
 import pytest
+
+from tests.alone import NEEDS_GRAPHICS, alone
 
 ROOT = Path(__file__).parents[2]
 FOLDER = ROOT / "assets" / "packaging"
@@ -228,10 +226,7 @@ driver.stop()
 """
 
 
-@pytest.mark.skipif(
-    not (ctypes.util.find_library("GL") and ctypes.util.find_library("EGL")),
-    reason="libgl1 and libegl1 are not installed",
-)
+@NEEDS_GRAPHICS
 def test_the_packaged_form_draws_the_same(spec, tmp_path):
     package = tmp_path / "package"
     for path in shipped(spec):
@@ -241,21 +236,12 @@ def test_the_packaged_form_draws_the_same(spec, tmp_path):
     assert compileall.compile_dir(package, quiet=1, legacy=True)
     for path in package.rglob("*.py"):
         path.unlink()
-    clean = {
-        name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_", "DISPLAY"))
-    }
     pictures = {}
     for name, masked, folder in (("packaged", ",".join(MASKED), package), ("plain", "numpy", ROOT)):
         out = tmp_path / name
         out.mkdir()
-        done = subprocess.run(  # noqa: S603  (our own interpreter and program)
-            [sys.executable, "-c", RUN, masked, str(folder), str(out)],
-            cwd=out,
-            env={**clean, "HOME": str(out), "TMPDIR": str(out), "KIVY_IMAGE": "sdl2"},
-            capture_output=True,
-            text=True,
-            check=False,
-            timeout=300,
+        done = alone(
+            out, "-c", RUN, masked, str(folder), str(out), folder=out, within=300.0, KIVY_IMAGE="sdl2"
         )
         assert done.returncode == 0, done.stderr[-2000:]
         pictures[name] = {path.name: path.read_bytes() for path in out.glob("*.png")}

@@ -1,6 +1,5 @@
 """`main.py` as a person starts it: pictures off the screen, and one sentence where it cannot go on."""
 
-import ctypes.util
 import os
 import re
 import signal
@@ -16,10 +15,7 @@ import pytest
 from main import options
 from screens import ends
 from screens.scenes import scenes
-
-ROOT = Path(__file__).parents[2]
-GRAPHICS = ctypes.util.find_library("GL") and ctypes.util.find_library("EGL")
-NEEDS_GRAPHICS = pytest.mark.skipif(not GRAPHICS, reason="libgl1 and libegl1 are not installed")
+from tests.alone import NEEDS_GRAPHICS, ROOT, alone, surroundings
 
 NO_NUMPY = """
 import runpy, sys
@@ -62,18 +58,7 @@ main.main(sys.argv[1:])
 
 def run(folder: Path, *arguments: str, **changes: str) -> subprocess.CompletedProcess[str]:
     """Run main.py in a process of its own, as from a terminal with an empty home."""
-    clean = {
-        name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_", "DISPLAY"))
-    }
-    return subprocess.run(  # noqa: S603  (our own interpreter and program)
-        [sys.executable, "-c", NO_NUMPY, *arguments],
-        cwd=ROOT,
-        env={**clean, "HOME": str(folder), "TMPDIR": str(folder), **changes},
-        capture_output=True,
-        text=True,
-        check=False,
-        timeout=300,
-    )
+    return alone(folder, "-c", NO_NUMPY, *arguments, within=300.0, **changes)
 
 
 def picture(path: Path) -> tuple[tuple[int, int], int]:
@@ -192,11 +177,10 @@ def test_a_text_scale_that_is_none_is_told_in_a_sentence(tmp_path: Path, scale: 
 
 def begin(folder: Path, pictures: Path) -> subprocess.Popen[str]:
     """Start writing pictures in a process of its own."""
-    clean = {name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_"))}
     return subprocess.Popen(  # noqa: S603  (our own interpreter and program)
         [sys.executable, "-c", HEARS_SIGNALS, "--pictures", str(pictures), "--size", "320x568"],
         cwd=ROOT,
-        env={**clean, "HOME": str(folder), "TMPDIR": str(folder)},
+        env=surroundings(folder),
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
         text=True,

@@ -1,9 +1,6 @@
 """A scene is what its name says, or the run of pictures tells that it is not."""
 
-import ctypes.util
-import os
 import subprocess
-import sys
 from pathlib import Path
 
 import pytest
@@ -12,9 +9,7 @@ from screens.register import PAGES
 from screens.scenes import CANNOT_SHOW, AstrayError, Scene, arrive, scenes, start
 from screens.scenes.held import Held
 from screens.scenes.steps import STEPS, written
-
-ROOT = Path(__file__).parents[2]
-GRAPHICS = ctypes.util.find_library("GL") and ctypes.util.find_library("EGL")
+from tests.alone import NEEDS_GRAPHICS, alone
 
 RUN = """
 import sys, time
@@ -85,7 +80,7 @@ def test_a_widget_higher_than_its_scroller_is_touched_where_it_shows(tmp_path: P
     driver.stop()
 
 
-@pytest.mark.skipif(not GRAPHICS, reason="libgl1 and libegl1 are not installed")
+@NEEDS_GRAPHICS
 @pytest.mark.parametrize(("names", "hangs", "status", "told"), [
     (("right",), "60", 0, []),
     (("elsewhere", "fails", "right"), "60", 1, [
@@ -102,7 +97,7 @@ def test_no_scene_passes_silently(
         assert sentence in done.stderr
 
 
-@pytest.mark.skipif(not GRAPHICS, reason="libgl1 and libegl1 are not installed")
+@NEEDS_GRAPHICS
 def test_contact_sheets_of_one_size_know_nothing_of_the_size_before(tmp_path: Path) -> None:
     """The last of these walks notes a fault, which the next check would begin with."""
     done = _run(SHEETS, tmp_path, "journey-before-2", "journey-before-3")
@@ -110,17 +105,6 @@ def test_contact_sheets_of_one_size_know_nothing_of_the_size_before(tmp_path: Pa
     assert len(list((tmp_path / "pictures").glob("*.png"))) == 2
 
 
-def _run(program: str, folder: Path, *arguments: str) -> "subprocess.CompletedProcess[str]":
+def _run(program: str, folder: Path, *arguments: str) -> subprocess.CompletedProcess[str]:
     """Run a program of ours that writes pictures, in a process of its own."""
-    clean = {
-        name: value for name, value in os.environ.items() if not name.startswith(("KIVY_", "SDL_", "DISPLAY"))
-    }
-    return subprocess.run(  # noqa: S603  (our own interpreter and program)
-        [sys.executable, "-c", program, str(folder / "pictures"), *arguments],
-        cwd=ROOT,
-        env={**clean, "HOME": str(folder), "TMPDIR": str(folder)},
-        capture_output=True,
-        text=True,
-        check=False,
-        timeout=120,
-    )
+    return alone(folder, "-c", program, str(folder / "pictures"), *arguments)
