@@ -101,7 +101,8 @@ def _chart(answer: Pushing, style: Style, speed: str) -> tuple[Block, ...]:
         for charge, point in curves.meetings.items()
         if point is not None
     ]
-    lines = (*curves.push.items(), (_("load"), curves.load))
+    charge = texts("push")["charge"]
+    lines = (*((charge[name], points) for name, points in curves.push.items()), (_("load"), curves.load))
     at = None if cursor is None else cursor[0]
     picture = over_speed(style, lines, "force", _("Push, {unit}"), met, at)
     said = ""
