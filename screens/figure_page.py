@@ -163,9 +163,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
             *faults_said(world, faults),
             *(_control(world, one) for one in controls),
             *more,
-            Section(
-                key="values", title=values_heading(world, values_title or _(row.get("values_title", "")))
-            ),
+            Section(key="values", title=values_heading(world, values_title)),
             *((line(world, key) for key in row["values"]) if values is None else values),
         ),
         foot=foot,

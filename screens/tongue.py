@@ -26,8 +26,8 @@ def take(catalogue: NullTranslations) -> None:
 
 
 def _(text: str) -> str:
-    """Return a sentence in the language that is spoken."""
-    return _spoken[0].gettext(text)
+    """Return a sentence in the language that is spoken. Of no words a catalogue would tell who wrote it."""
+    return _spoken[0].gettext(text) if text else ""
 
 
 @cache

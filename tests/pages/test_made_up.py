@@ -2,12 +2,20 @@
 
 import ast
 import re
+import struct
 import subprocess
 import sys
 from collections.abc import Iterator
+from gettext import GNUTranslations
+from io import BytesIO
 from pathlib import Path
 
 import pytest
+
+from screens import tongue
+from screens.pictures.strokes import Label
+from tests.pages.made_up import SIGNS, MadeUp
+from tests.pages.reader import Reader
 
 ROOT = Path(__file__).parents[2]
 SAID = re.compile(r"^\s*(?:[A-Z{]|\d).*[a-z]{2}", re.DOTALL)
@@ -122,3 +130,39 @@ def test_pages_hold_in_a_language_two_fifths_longer() -> None:
     said, _of, texts = last.split()
     # Half of all texts are numbers, names and what assets say of the trade: the rest is in that language.
     assert int(said) / int(texts) > 0.45
+
+
+def catalogue() -> GNUTranslations:
+    """Return a compiled catalogue as its tool writes it: what stands for no words is its head, and one sentence."""
+    said = {"": "Content-Type: text/plain; charset=UTF-8\n", "Numbers": "Zahlen"}
+    pairs = [(key.encode(), text.encode()) for key, text in said.items()]
+    at, places, body = 28 + 16 * len(pairs), [], b""
+    for texts in zip(*pairs, strict=True):
+        for text in texts:
+            places += [len(text), at + len(body)]
+            body += text + b"\0"
+    count = len(pairs)
+    head = struct.pack("<7I", 0x950412DE, 0, count, 28, 28 + 8 * count, 0, 0)
+    return GNUTranslations(BytesIO(head + struct.pack(f"<{4 * count}I", *places) + body))
+
+
+def test_of_no_words_a_catalogue_says_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Source: manual of GNU gettext, "The Format of PO Files": the entry of the empty text is the catalogue's own head."""
+    spoken = catalogue()
+    assert spoken.gettext("")
+    monkeypatch.setattr(tongue, "_spoken", [spoken])
+    assert (tongue._("Numbers"), tongue._("")) == ("Zahlen", "")
+
+
+def test_the_lines_of_a_chart_are_named_in_the_language(
+    pages: Reader, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    # What stands in a module is said when it is loaded: not in this language.
+    assert pages.open("numbers.gearing", open_road=True)["road chart"].text
+    monkeypatch.setattr(tongue, "_spoken", [MadeUp()])
+    tongue.texts.cache_clear()
+    chart = pages.open("numbers.gearing", open_road=True)["road chart"].strokes
+    tongue.texts.cache_clear()
+    named = {one.text for one in chart.strokes if isinstance(one, Label) and one.others}
+    assert len(named) == 4
+    assert [name for name in named if not set(name) & SIGNS] == []

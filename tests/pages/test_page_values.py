@@ -1,12 +1,16 @@
-"""The table of what each page of figures rests on names pages and values that there are, none twice."""
+"""The table of what each page of figures rests on names pages, values and figures that there are, none twice."""
 
 import tomllib
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 import pytest
 
 from screens.asking import field_of
+from screens.blocks import Block
+from screens.figure_page import Figures
 from screens.register import PAGES
+from tests.pages.examples import EXAMPLES
 from tests.pages.reader import Reader
 
 LISTED = tomllib.loads(
@@ -27,3 +31,28 @@ def test_its_values_stand_on_the_page_in_that_order(pages: Reader, page: str) ->
     pages.open(page)
     keys = [block.key for block in pages.blocks()]
     assert keys[-len(LISTED[page]["values"]) :] == LISTED[page]["values"]
+
+
+@pytest.mark.parametrize("page", [page for page in LISTED if "first" in LISTED[page]])
+def test_every_figure_that_stands_open_is_one_of_the_page(
+    pages: Reader, monkeypatch: pytest.MonkeyPatch, page: str
+) -> None:
+    """One that no answer has would be missing without a word."""
+    labels: set[str] = set()
+    rows = Figures.rows
+
+    def seen(figures: Figures, first: Sequence[str], title: str = "") -> Iterator[Block]:
+        labels.update(figures.labels)
+        return rows(figures, first, title)
+
+    monkeypatch.setattr(Figures, "rows", seen)
+    assert pages.open(page, **EXAMPLES.get(page, ({},))[0]).page.title
+    first = LISTED[page]["first"]
+    assert len(set(first)) == len(first)
+    assert set(first) <= labels
+
+
+def test_what_is_said_of_a_page_is_what_pages_of_figures_read() -> None:
+    read = {"title", "first", "first_title", "values_title", "values"}
+    assert set().union(*LISTED.values()) == read
+    assert all(text for row in LISTED.values() for text in row.values())
