@@ -79,11 +79,15 @@ class Store(Log, Boards):
             self._drop_trial(connection, board)
             return self._append(connection, board, change)
 
-    def keep_trial_as(self, board: str, name: str, body: Mapping[str, object], trial_of: str) -> None:
-        """Save a new board, forget the trial it was made of, put it in use: all or nothing."""
+    def keep_trial_as(
+        self, board: str, name: str, body: Mapping[str, object], trial_of: str, left: Mapping[str, object]
+    ) -> None:
+        """Save a new board, put what is left of the trial it was made of on it, put it in use: all or nothing."""
         with self._writing() as connection:
             self._save_board(connection, board, name, body)
             self._drop_trial(connection, trial_of)
+            if left:
+                self._save_trial(connection, board, left)
             self._put(connection, "board", board)
 
     def finish_run(self, board: str, checklist: str, check: Check) -> int:

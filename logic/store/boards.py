@@ -100,11 +100,7 @@ class Boards(File):
         Written at each key: it does not wait for the disk.
         """
         with self._writing_soon() as connection:
-            connection.execute(
-                "INSERT INTO trial (board, body, at) VALUES (?, ?, ?)"
-                " ON CONFLICT (board) DO UPDATE SET body = excluded.body, at = excluded.at",
-                (board, object_text(body), self._now()),
-            )
+            self._save_trial(connection, board, body)
 
     def trial(self, board: str) -> Body | None:
         """Return the trial of a board; None when there is none or it was last saved more than 24 h ago."""
@@ -201,6 +197,13 @@ class Boards(File):
             "INSERT INTO setting (key, value) VALUES (?, ?)"
             " ON CONFLICT (key) DO UPDATE SET value = excluded.value",
             (key, json_text(value)),
+        )
+
+    def _save_trial(self, connection: sqlite3.Connection, board: str, body: Mapping[str, object]) -> None:
+        connection.execute(
+            "INSERT INTO trial (board, body, at) VALUES (?, ?, ?)"
+            " ON CONFLICT (board) DO UPDATE SET body = excluded.body, at = excluded.at",
+            (board, object_text(body), self._now()),
         )
 
     def _drop_trial(self, connection: sqlite3.Connection, board: str) -> None:

@@ -57,11 +57,12 @@ def rename(world: World, act: Rename) -> World:
 
 @does(KeepAs)
 def keep_as(world: World, act: KeepAs) -> World:
-    """Save what was tried as a new board: one transaction. Raises InputError as `add_board`."""
+    """Save what was tried as a new board, one transaction; what else was typed is of it. Raises InputError as `add_board`."""
     world = left(world)
     check_name(world, act.name)
     board = replace(world.board, id=uuid4().hex, name=act.name.strip())
-    world.store.keep_trial_as(board.id, board.name, to_dict(board), world.saved.id)
+    left_over = {"values": {}, "typed": dict(world.typed)} if world.typed else {}
+    world.store.keep_trial_as(board.id, board.name, to_dict(board), world.saved.id, left_over)
     return in_front(world, board.id)
 
 

@@ -1,5 +1,7 @@
 """Is the belt right? From an app without any board to the verdict: what is typed and how often one taps beside the digits."""
 
+import pytest
+
 from screens.acts import Arrive, Place
 from screens.blocks import PLAIN, WRONG
 from tests.pages.reader import Reader
@@ -47,6 +49,22 @@ def test_with_all_values_and_no_board_the_board_is_kept_first(bare: Reader) -> N
         bare.enter()
     assert bare.name == "board.name"
     assert bare.records("tension") == []
+
+
+def test_a_pull_that_led_to_keeping_the_board_is_saved_with_the_next_tap(bare: Reader) -> None:
+    bare.open("ride.tension")
+    for value in VALUES:
+        bare.type(value)
+        bare.tap("Next")
+    bare.type("0.92")
+    told = bare.page.crown.text
+    bare.tap("Keep this board")
+    bare.restart(minutes=1)
+    bare.tap("Save")
+    assert (bare.name, bare.typed, bare.page.crown.text) == ("ride.tension", "0.92", told)
+    bare.tap("Save")
+    # Source: 3rd CGPM, 1901: a kilogram weighs 9.80665 N.
+    assert bare.records("tension")[0].body.pull == pytest.approx(0.92 * 9.80665)
 
 
 def test_who_does_not_know_the_motor_still_gets_what_is_known(bare: Reader) -> None:
