@@ -56,7 +56,7 @@ def gearing(board: Board, rider: Value | None, at_speed: float) -> Gearing:
     make = partial(GearingParts, rider, at_speed)
     run = Run(lambda: make(board))
     items = kv_bands(board, make, RESULTS, run.when_read(RESULTS), *SPREAD_BY_KV)
-    drawn = run.view(lambda parts: (parts.drive("nominal"), parts.road), None) is not None
+    drawn = run.reads(lambda parts: (parts.drive("nominal"), parts.road))
     return Gearing(items, faults(board), drawn, run)
 
 

@@ -112,6 +112,11 @@ class Run(Generic[P]):
         """Return every figure by name, worked out when it is read."""
         return WhenRead(of, lambda name: self.figure(name, *of[name]))
 
+    def reads(self, compute: Callable[[P], object]) -> bool:
+        """Tell whether parts can be read; they are those of the figures, so nothing is read twice."""
+        with recording():
+            return not isinstance(_or_open("", lambda: compute(self.parts)), Open)
+
     def or_open(self, name: str, compute: Callable[[P], T]) -> T | Open:
         """Return something beside the figures, or what stands in its way."""
         with unrecorded():
