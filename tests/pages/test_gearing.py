@@ -41,7 +41,7 @@ def test_steps_are_a_trial_against_the_saved_board(gears: Reader) -> None:
     before = float(gears.page.crown.number)
     gears.tap("Motor pulley, one more")
     gears.tap("Motor pulley, one more")
-    assert gears["drive.motor_teeth"].value == "18 teeth"
+    assert gears["drive.motor_teeth"].value == "18\u00a0teeth"
     assert gears["drive.motor_teeth"].trial
     assert gears.page.foot.note == "Trying: Motor pulley"
     # Ours: 18 teeth for 16 are an eighth more speed, 43.837 x 18 / 16 = 49.316 km/h.
@@ -62,15 +62,15 @@ def test_keep_makes_it_the_boards_and_undo_takes_it_back(gears: Reader) -> None:
     gears.act(Undo())
     assert gears.world.saved.drive.motor_teeth.si == 16.0
     gears.restart()
-    assert gears["drive.motor_teeth"].value == "16 teeth"
+    assert gears["drive.motor_teeth"].value == "16\u00a0teeth"
 
 
 def test_drop_puts_the_saved_values_back_and_undo_the_trial(gears: Reader) -> None:
     gears.tap("Motor pulley, one more")
     gears.tap("Drop the trial")
-    assert gears["drive.motor_teeth"].value == "16 teeth"
+    assert gears["drive.motor_teeth"].value == "16\u00a0teeth"
     gears.act(Undo())
-    assert gears["drive.motor_teeth"].value == "17 teeth"
+    assert gears["drive.motor_teeth"].value == "17\u00a0teeth"
 
 
 def test_undo_changes_the_board_it_belongs_to(gears: Reader) -> None:
@@ -98,9 +98,9 @@ def test_stepping_back_to_the_saved_value_ends_the_trial(gears: Reader) -> None:
 def test_a_trial_outlives_a_restart_and_is_dropped_after_a_day(gears: Reader) -> None:
     gears.tap("Motor pulley, one more")
     gears.restart(hours=23)
-    assert gears["drive.motor_teeth"].value == "17 teeth"
+    assert gears["drive.motor_teeth"].value == "17\u00a0teeth"
     gears.restart(hours=25)
-    assert gears["drive.motor_teeth"].value == "16 teeth"
+    assert gears["drive.motor_teeth"].value == "16\u00a0teeth"
 
 
 def test_a_digit_changes_the_results(gears: Reader) -> None:

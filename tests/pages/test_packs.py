@@ -108,7 +108,7 @@ def test_the_edges_of_a_right_charger(charger: Reader, typed: str, danger: bool)
 def test_cold_charging_is_a_warning_and_leaves_the_figures(charger: Reader) -> None:
     for _ in range(5):
         charger.tap("Temperature of the cells, one less")
-    assert charger["ask.cells_at"].value == "\N{MINUS SIGN}5 °C"
+    assert charger["ask.cells_at"].value == "\N{MINUS SIGN}5\u00a0°C"
     assert [notice.word for notice in notices(charger)] == ["warning"]
     assert (charger.page.crown.word, charger.page.crown.form) == ("Do not charge now", WRONG)
     # The line under it says what is right, not the same again.
@@ -129,7 +129,7 @@ def test_amps_over_the_limit_of_the_cells_are_no_right_charger(charger: Reader) 
 
 def test_a_stepper_ends_at_its_limit(charger: Reader) -> None:
     target = charger["ask.target"]
-    assert (target.value, target.more) == ("100 %", None)
+    assert (target.value, target.more) == ("100\u00a0%", None)
     assert target.less is not None
 
 
@@ -268,9 +268,9 @@ def test_steps_are_even_in_the_unit_that_is_read(pages: Reader) -> None:
     pages.act(Settle({"system": "inch"}))
     pages.tap("At a speed of, one more")
     # Ours: 20 km/h are 12.4 mph; the next fifth is 15.
-    assert pages["ask.range_speed"].value == "15 mph"
+    assert pages["ask.range_speed"].value == "15\u00a0mph"
     pages.tap("At a speed of, one less")
-    assert pages["ask.range_speed"].value == "10 mph"
+    assert pages["ask.range_speed"].value == "10\u00a0mph"
 
 
 def test_the_chart_stands_only_where_it_can(pages: Reader) -> None:

@@ -65,10 +65,10 @@ def test_a_hill_too_steep_is_a_sentence_and_a_warning(stop: Reader) -> None:
 def test_what_was_asked_outlives_a_restart_and_stays_with_its_board(stop: Reader) -> None:
     ask(stop, "Stop from", "32")
     stop.restart(hours=2)
-    assert stop["ask.stop_speed"].value == "32 km/h"
+    assert stop["ask.stop_speed"].value == "32\u00a0km/h"
     stop.store.put("board", next(board.id for board in stop.world.boards() if board.name == "Weir"))
     stop.restart()
-    assert stop["ask.stop_speed"].value == "25 km/h"
+    assert stop["ask.stop_speed"].value == "25\u00a0km/h"
 
 
 def test_volts_of_a_stop_are_refused_like_the_boards(stop: Reader) -> None:
@@ -106,7 +106,7 @@ def test_steps_along_the_curve(push: Reader) -> None:
     crown, top = push.page.crown.number, push["road top_loaded"].number
     assert crown == top
     push.tap("Along the curve, one more")
-    assert push["ask.speed"].value == "21 km/h"
+    assert push["ask.speed"].value == "21\u00a0km/h"
     strokes = push["road chart"].strokes.strokes
     upright = [one for one in strokes if isinstance(one, Path) and {x for x, _ in one.points} == {21.0}]
     assert len(upright) == 1
@@ -115,13 +115,13 @@ def test_steps_along_the_curve(push: Reader) -> None:
     assert push["road top_loaded"].number == top
     push.tap("Grade, one more")
     push.tap("Grade, one more")
-    assert push["ask.grade"].value == "2 %"
+    assert push["ask.grade"].value == "2\u00a0%"
     assert float(push["road top_loaded"].number) < float(top)
     # The headline stays that of a level road, and says so; the fold says which road is asked about.
     assert push.page.crown.number == crown
     assert "level road" in push.page.crown.detail
     push.tap("Headwind, one less")
-    assert push["ask.wind"].value == f"{MINUS}5 km/h"
+    assert push["ask.wind"].value == f"{MINUS}5\u00a0km/h"
     assert push["road"].note == f"grade 2{GAP}%, headwind {MINUS}5{GAP}km/h"
 
 
@@ -158,10 +158,10 @@ def test_a_folded_road_is_not_worked_out(push: Reader) -> None:
 def test_a_speed_asked_before_under_its_old_key_is_kept(push: Reader) -> None:
     push.store.put(f"answers/{push.world.saved.id}", {"ask.gearing_speed": {"si": 5.0, "known": "chosen"}})
     push.restart()
-    assert push["ask.speed"].value == "18 km/h"
+    assert push["ask.speed"].value == "18\u00a0km/h"
     push.tap("Along the curve, one more")
     push.restart()
-    assert push["ask.speed"].value == "19 km/h"
+    assert push["ask.speed"].value == "19\u00a0km/h"
 
 
 # Long descents
