@@ -82,7 +82,7 @@ def test_a_touch_is_an_act_and_the_page_follows(one: Person) -> None:
     one.tap("Motor pulley, one more")
     one.settle()
     assert one.front.world.trial["drive.motor_teeth"].si == 17.0
-    assert one.shows("17 teeth")
+    assert one.shows("17\u00a0teeth")
     assert one.front.world.store.trial(one.front.world.saved.id) is not None
 
 

@@ -293,7 +293,7 @@ def test_a_trial_is_seen_from_page_to_page(gears: Session) -> None:
     gears.tap("Back")
     gears.tap("Drop the trial")
     gears.tap("Undo")
-    assert gears.shows("17 teeth")
+    assert gears.shows("17\u00a0teeth")
 
 
 def test_a_closed_app_leaves_no_page_behind(app: Session) -> None:
