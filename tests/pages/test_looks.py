@@ -181,7 +181,7 @@ def test_the_largest_text_on_a_narrow_phone_leaves_three_rows_of_a_menu_in_sight
 
 @pytest.mark.parametrize("scale", SCALES)
 def test_a_number_between_its_keys_stands_on_one_line_with_its_unit(scale: float) -> None:
-    for value in ("16 teeth", "15 km/h"):
+    for value in ("16\u00a0teeth", "15\u00a0km/h"):
         laid = measure(Stepper(key="a", label="Wheel pulley", value=value), dp(320), Look(scale))
         (number,) = inks(laid, value)
         assert len(number.lines) == 1, value

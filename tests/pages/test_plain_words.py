@@ -5,8 +5,13 @@ import re
 import tomllib
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
+from typing import Any, get_args
 
+from logic.belt.verdict import CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT, Word
+from logic.exchange.errors import Broken, Foreign, Later, TooDeep, TooLarge
+from logic.log.checks import CARE, FIT, NOT
+from logic.store.errors import NoRight
+from screens import tongue
 from tests.pages.plain import INSTEAD
 from tests.pages.sentences import too_long, unsaid
 
@@ -92,3 +97,46 @@ def test_every_group_of_texts_is_read_and_none_that_there_is_not() -> None:
     }
     assert len(written) > 50
     assert read == written
+
+
+def named_rows(code: str) -> Iterator[tuple[str, str, str]]:
+    """Yield file, group and name of each text that a module asks for by a name it writes out."""
+    groups = re.findall(r'(\w+) = texts\("(\w+)"\)\["(\w+)"\]$', code, re.MULTILINE)
+    asked = [(rf'texts\("{file}"\)\["(\w+)"\]', file, "") for file in re.findall(r'texts\("(\w+)"\)', code)]
+    asked += [
+        (rf'\b{name}\["(\w+)"\]', file, "")
+        for name, file in re.findall(r'(\w+) = texts\("(\w+)"\)$', code, re.MULTILINE)
+    ]
+    asked += [(rf"\b{name}()", file, group) for name, file, group in groups]
+    for start, file, group in asked:
+        for found, key in re.findall(start + r"\[([^\[\]]*)\]", code):
+            whole = re.fullmatch(r'"([^"]+)"(?: if .* else "([^"]+)")?', key)
+            for name in whole.groups() if whole else ():
+                if name is not None:
+                    yield file, group or found, name
+
+
+def test_every_text_that_is_asked_for_by_its_name_is_written_and_none_is_left_over() -> None:
+    """What a page seldom says would fail when it does. All of the group `said` is asked for by name."""
+    code = [path.read_text(encoding="utf-8") for path in (ROOT / "screens").rglob("*.py")]
+    asked = {row for one in code for row in named_rows(one)}
+    written = {
+        (path.stem, group, name)
+        for path in (ROOT / "assets" / "words").glob("*.toml")
+        for group, texts in tomllib.loads(path.read_text(encoding="utf-8")).items()
+        for name in texts
+    }
+    assert len(asked) > 20
+    assert asked - written == set()
+    said = {row for row in written if row[1] == "said" and row[0] != "tension"}
+    assert said - asked == set()
+
+
+def test_a_table_by_words_of_logic_has_just_these() -> None:
+    """One that is written otherwise would not be found, and another sentence or none be shown."""
+    tension, checks = tongue.texts("tension"), tongue.texts("checks")
+    assert set(tension["said"]) == set(get_args(Word))
+    assert set(tension["reasons"]) == {CANNOT_TELL, MAY_BE_SLACK, MAY_BE_TIGHT}
+    assert set(checks["fitness"]) == {FIT, CARE, NOT}
+    refused = {kind.__name__ for kind in (TooLarge, TooDeep, Broken, Foreign, Later, NoRight)}
+    assert set(tongue.texts("files")["refusals"]) == refused
