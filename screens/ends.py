@@ -19,7 +19,8 @@ class TerminatedError(BaseException):
 
 def guarded(folder: Path, write: Callable[[], int]) -> int:
     """Return the exit status of a run that writes into a folder; say in a sentence why it ended early."""
-    before = signal.signal(signal.SIGTERM, _terminated)
+    before = {number: signal.signal(number, _ended) for number in (signal.SIGINT, signal.SIGTERM)}
+    told, sys.unraisablehook = sys.unraisablehook, _quiet
     try:
         return write()
     except OSError as problem:
@@ -29,7 +30,10 @@ def guarded(folder: Path, write: Callable[[], int]) -> int:
     except TerminatedError:
         status, said = TERMINATED, f"Ended by the system. What was written is in {folder}."
     finally:
-        signal.signal(signal.SIGTERM, before)
+        _asked.clear()
+        sys.unraisablehook = told
+        for number, handler in before.items():
+            signal.signal(number, handler)
     print(said, file=sys.stderr)
     return status
 
@@ -42,12 +46,25 @@ def _cause(folder: Path, problem: OSError) -> tuple[int, str]:
     return NOT_WRITTEN, f"{problem.filename or folder} cannot be written: {problem.strerror or problem}."
 
 
-def _terminated(_number: int, _frame: FrameType | None) -> None:
-    raise TerminatedError
+_asked: list[BaseException] = []
+"""What a signal asked for: a callback inside Kivy may swallow what is raised, so the next picture raises it again."""
+
+
+def _ended(number: int, _frame: FrameType | None) -> None:
+    _asked.append(TerminatedError() if number == signal.SIGTERM else KeyboardInterrupt())
+    raise _asked[0]
+
+
+def _quiet(lost: "sys.UnraisableHookArgs") -> None:
+    """Say nothing of an end that was swallowed: it comes again."""
+    if lost.exc_value not in _asked:
+        sys.__unraisablehook__(lost)
 
 
 def keep_picture(path: Path, data: bytes) -> None:
-    """Write a picture whole, or leave none behind. Raises OSError."""
+    """Write a picture whole, or leave none behind. Raises OSError, and what a signal asked for."""
+    if _asked:
+        raise _asked[0]
     try:
         path.write_bytes(data)
     except BaseException:

@@ -8,6 +8,7 @@ import subprocess
 import sys
 import time
 import zlib
+from contextlib import suppress
 from pathlib import Path
 
 import pytest
@@ -229,3 +230,22 @@ def test_a_signal_ends_the_pictures_in_a_sentence(
     assert told == f"{said} What was written is in {pictures}.\n"
     for path in pictures.iterdir():
         picture(path)
+
+
+@pytest.mark.parametrize(("number", "status"), [(signal.SIGINT, 130), (signal.SIGTERM, 143)])
+def test_an_end_that_something_swallowed_comes_again_at_the_next_picture(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], number: int, status: int
+) -> None:
+    """A callback inside Kivy may lose what is raised in it."""
+    before = signal.getsignal(number)
+
+    def deaf() -> int:
+        with suppress(BaseException):
+            signal.raise_signal(number)
+        ends.keep_picture(tmp_path / "next.png", b"")
+        return 0
+
+    assert ends.guarded(tmp_path, deaf) == status
+    assert str(tmp_path) in capsys.readouterr().err
+    assert not any(tmp_path.iterdir())
+    assert signal.getsignal(number) is before
