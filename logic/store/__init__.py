@@ -79,15 +79,23 @@ class Store(Log, Boards):
             self._drop_trial(connection, board)
             return self._append(connection, board, change)
 
-    def keep_trial_as(
-        self, board: str, name: str, body: Mapping[str, object], trial_of: str, left: Mapping[str, object]
+    def keep_trial_as(  # noqa: PLR0913  (a board, and what of its trial goes where)
+        self,
+        board: str,
+        name: str,
+        body: Mapping[str, object],
+        trial_of: str,
+        left: Mapping[str, object],
+        settings: Mapping[str, object],
     ) -> None:
-        """Save a new board, put what is left of the trial it was made of on it, put it in use: all or nothing."""
+        """Save a new board with its settings, put what is left of the trial on it, put it in use: all or nothing."""
         with self._writing() as connection:
             self._save_board(connection, board, name, body)
             self._drop_trial(connection, trial_of)
             if left:
                 self._save_trial(connection, board, left)
+            for key, value in settings.items():
+                self._put(connection, key, value)
             self._put(connection, "board", board)
 
     def finish_run(self, board: str, checklist: str, check: Check) -> int:

@@ -55,7 +55,7 @@ def _save(world: World, name: str) -> Act:
     written = Write(typed_name(world), "")
     if world.args["purpose"] == "new":
         # What was typed while there was no board is of this one.
-        made = KeepAs(name) if world.is_scratch and world.trial else AddBoard(name)
+        made = KeepAs(name) if world.is_scratch else AddBoard(name)
         return Both((written, made, Swap("board"), GUIDE))
     acts = {
         "copy": AddBoard(name, replace(world.saved, example=False)),

@@ -6,7 +6,7 @@ from uuid import uuid4
 from logic.board import Board, to_dict
 from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename, Unbin
 from screens.acts.keeping import Save
-from screens.asked import not_known, not_known_key
+from screens.asked import moved_to, not_known, not_known_key
 from screens.board.naming import check_name
 from screens.tongue import _
 from screens.update import does
@@ -57,12 +57,16 @@ def rename(world: World, act: Rename) -> World:
 
 @does(KeepAs)
 def keep_as(world: World, act: KeepAs) -> World:
-    """Save what was tried as a new board, one transaction; what else was typed is of it. Raises InputError as `add_board`."""
+    """Save what was tried as a new board, in one transaction; what else was typed and answered is of it.
+
+    Raises InputError as `add_board`.
+    """
     world = left(world)
     check_name(world, act.name)
     board = replace(world.board, id=uuid4().hex, name=act.name.strip())
     left_over = {"values": {}, "typed": dict(world.typed)} if world.typed else {}
-    world.store.keep_trial_as(board.id, board.name, to_dict(board), world.saved.id, left_over)
+    answered = moved_to(world, board.id)
+    world.store.keep_trial_as(board.id, board.name, to_dict(board), world.saved.id, left_over, answered)
     return in_front(world, board.id)
 
 

@@ -8,9 +8,10 @@ from logic.board import Value
 from logic.log import Note
 from logic.store import Store
 from screens.acts import Both, Undo
-from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, Rename
-from screens.acts.entering import Put
-from screens.acts.keeping import Record, Set, Settle
+from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename
+from screens.acts.entering import Put, Write
+from screens.acts.keeping import Record, Set, Settle, TakeOut
+from screens.asked import not_known, out_of_use
 from screens.world import CLOSE, SCRATCH
 from tests.pages.reader import Reader
 
@@ -134,3 +135,21 @@ def test_what_was_tried_without_a_board_is_kept_whole_or_not_at_all(
     bare.act(KeepAs("Mooring"))
     assert (bare.world.saved.name, bare.world.saved.drive.motor_teeth.si) == ("Mooring", 17.0)
     assert (dict(bare.world.trial), bare.store.trial(SCRATCH)) == ({}, None)
+
+
+@pytest.mark.parametrize("purpose", ["keep", "new"])
+def test_what_was_answered_without_a_board_is_of_the_board_that_is_kept(bare: Reader, purpose: str) -> None:
+    """The speed one wishes for, what nobody knows, and a swollen pack."""
+    bare.act(Put("ask.wish_speed", Value(10.0), "question"))
+    bare.act(NotKnown("motor.kv"))
+    bare.act(TakeOut("Swollen"))
+    bare.open("board.name", purpose=purpose)
+    bare.act(Write(f"name/{purpose}", "Mooring"))
+    bare.tap("Save")
+    bare.restart()
+    assert bare.world.saved.name == "Mooring"
+    assert bare.world.answers["ask.wish_speed"].si == 10.0
+    assert not_known(bare.world) == {"motor.kv"}
+    assert out_of_use(bare.world)["sign"] == "Swollen"
+    bare.act(Bin())
+    assert (bare.world.saved.id, out_of_use(bare.world), dict(bare.world.answers)) == (SCRATCH, None, {})
