@@ -129,19 +129,26 @@ def unit_of(world: World, key: str) -> str:
 
 
 def value_line(world: World, key: str, label: str = "") -> Line:
-    """Return a row that shows a value and asks for it."""
-    text, known = value_text(world, key)
-    refused = unused(world, key)
-    return Line(
-        key=key,
-        title=label or field_of(key).label,
-        value=text,
-        detail=refused or known,
-        bad=bool(refused),
-        trial=on_trial(world, key),
-        chosen=world.asking is not None and world.asking.key == key,
-        act=Ask(key),
-    )
+    """Return a row that shows a value and asks for it; at a key all rows but one are those of before."""
+    trial, chosen = on_trial(world, key), world.asking is not None and world.asking.key == key
+    typed = world.typed.get(key, ""), world.units.get(key, "")
+
+    def made() -> Line:
+        text, known = value_text(world, key)
+        refused = unused(world, key)
+        return Line(
+            key=key,
+            title=label or field_of(key).label,
+            value=text,
+            detail=refused or known,
+            bad=bool(refused),
+            trial=trial,
+            chosen=chosen,
+            act=Ask(key),
+        )
+
+    rests_on = (value_of(world, key), world.style, typed, label, trial, chosen)
+    return world.kept.unless(f"line {key}", rests_on, made)
 
 
 def stepper(world: World, key: str, label: str = "") -> Stepper:

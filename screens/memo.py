@@ -18,6 +18,7 @@ class Memo:
         """Keep nothing yet."""
         self._kept: dict[Callable[..., Any], list[tuple[tuple[Any, ...], Any]]] = {}
         self._read: dict[str, Any] = {}
+        self._made: dict[str, tuple[tuple[object, ...], Any]] = {}
 
     def same(self, name: str, read: T) -> T:
         """Return what was read under a name before while it is equal: answers that rest on it are kept then."""
@@ -37,6 +38,13 @@ class Memo:
         kept.insert(0, (given, result))
         del kept[KEPT:]
         return result
+
+    def unless(self, name: str, rests_on: tuple[object, ...], make: Callable[[], T]) -> T:
+        """Return what was made under a name before while what it rests on is equal, else make it anew."""
+        kept = self._made.get(name)
+        if kept is None or kept[0] != rests_on:
+            kept = self._made[name] = (rests_on, make())
+        return kept[1]
 
     def known(self, where: str, *given: Any) -> tuple[Any, ...]:  # noqa: ANN401  (whatever the function takes)
         """Return what a function, by module and name, gave; nothing where it was not asked the same. It is not run."""
