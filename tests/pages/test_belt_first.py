@@ -10,13 +10,18 @@ VALUES = ("280-5M-15", "16", "40", "170", "45")
 """Belt print, teeth of both pulleys, motor constant, motor amps: those of Towpath 36."""
 
 
-def test_the_answer_is_the_one_of_a_saved_board_and_says_that_it_is_rough(
-    bare: Reader, pages: Reader
-) -> None:
+def type_all_values(bare: Reader) -> None:
+    """Type what a belt needs without a board, up to its pull."""
     bare.open("ride.tension")
     for value in VALUES:
         bare.type(value)
         bare.tap("Next")
+
+
+def test_the_answer_is_the_one_of_a_saved_board_and_says_that_it_is_rough(
+    bare: Reader, pages: Reader
+) -> None:
+    type_all_values(bare)
     saved = pages.open("ride.tension").page.crown
     # Towpath 36 has 36 V and brakes with less than it drives with: what stands in is what is so.
     assert bare.page.crown == saved
@@ -35,10 +40,7 @@ def test_an_empty_board_saves_no_meaningless_reading(bare: Reader) -> None:
 
 
 def test_with_all_values_and_no_board_the_board_is_kept_first(bare: Reader) -> None:
-    bare.open("ride.tension")
-    for value in VALUES:
-        bare.type(value)
-        bare.tap("Next")
+    type_all_values(bare)
     bare.type("0.92")
     assert bare.page.foot.main.text == "Keep this board"
     bare.open("bench.belt")
@@ -52,10 +54,7 @@ def test_with_all_values_and_no_board_the_board_is_kept_first(bare: Reader) -> N
 
 
 def test_a_pull_that_led_to_keeping_the_board_is_saved_with_the_next_tap(bare: Reader) -> None:
-    bare.open("ride.tension")
-    for value in VALUES:
-        bare.type(value)
-        bare.tap("Next")
+    type_all_values(bare)
     bare.type("0.92")
     told = bare.page.crown.text
     bare.tap("Keep this board")
