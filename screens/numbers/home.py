@@ -42,7 +42,7 @@ ROWS: dict[str, tuple[Row, ...]] = {
     SPEED: (
         Row("numbers.gearing", "speed", _("Gearing and speed"), _("Top speed, loaded; hills and wind.")),
         Row("numbers.compare", "compare", _("Two set-ups side by side"), _("The board against its trial or another board.")),
-        Row("numbers.stopping", "stop", _("Stopping"), _("Stopping distance, dry, 2.5 s to react.")),
+        Row("numbers.stopping", "stop", _("Stopping"), _("Stopping distance, dry, 2.5\u00a0s to react.")),
         Row("numbers.hold", "heat", _("Motor heat on a climb"), _("How long until it is too hot.")),
     ),
     PACKS: (

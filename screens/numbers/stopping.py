@@ -73,7 +73,9 @@ def _labels(world: World) -> dict[str, str]:
     """Put the asked speed and the compared one into the labels."""
     style = world.style
     speed, compared = asked(world, "ask.stop_speed"), style.number(20 / 3.6, "speed")
-    head = _("Stopping distance from {speed}: dry, 2.5 s to react").format(speed=style.number(speed, "speed"))
+    head = _("Stopping distance from {speed}: dry, 2.5\u00a0s to react").format(
+        speed=style.number(speed, "speed")
+    )
     stops = {
         f"stop_{surface}_{reaction}": f"{ground.capitalize()}, {acting}"
         for surface, ground in WORDS["surface"].items()

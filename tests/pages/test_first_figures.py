@@ -20,7 +20,7 @@ def fill(pages: Reader, texts: tuple[str, ...]) -> None:
 def test_a_stop_is_told_before_any_value(bare: Reader) -> None:
     bare.open("numbers.stopping")
     crown = bare.page.crown
-    assert crown.label == f"Stopping distance from 25{GAP}km/h: dry, 2.5 s to react"
+    assert crown.label == f"Stopping distance from 25{GAP}km/h: dry, 2.5{GAP}s to react"
     # Ours: 17.36 m gone while reacting, then 6.944^2 / (2 x 2.5) = 9.64 m or / (2 x 0.6) = 40.19 m.
     assert (crown.number, crown.unit) == ("27 to 57.5", "m")
     assert crown.detail == "By how motors alone usually slow a board."

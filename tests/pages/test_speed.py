@@ -44,7 +44,7 @@ def test_the_stop_follows_the_typed_speed(stop: Reader) -> None:
     stop.tap("Stop from")
     stop.type("30")
     assert float(stop.page.crown.number) > before
-    assert stop.page.crown.label == f"Stopping distance from 30{GAP}km/h: dry, 2.5 s to react"
+    assert stop.page.crown.label == f"Stopping distance from 30{GAP}km/h: dry, 2.5{GAP}s to react"
     stop.tap("Done")
     assert words(stop) == ["warning"]
     ask(stop, "Pack at rest", "38")
