@@ -56,14 +56,6 @@ def answered(world: "World", key: str, value: Value | None) -> tuple[str, dict[s
     return _key(world), stored
 
 
-def moved_to(world: "World", board: str) -> dict[str, Any]:
-    """Return the settings to keep so that answers, what nobody knows and a pack out of use are those of a new board."""
-    keys = (_key(world), not_known_key(world), out_key(world))
-    found = {key: said for key in keys if (said := world.store.get(key)) is not None}
-    moved = {key.removesuffix(world.saved.id) + board: said for key, said in found.items()}
-    return dict.fromkeys(found) | moved
-
-
 def logged_rides(world: "World") -> tuple[LoggedRide, ...]:
     """Return the newest rides of the board in use, as the range reads them."""
     speeds = ride_speeds(world)

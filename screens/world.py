@@ -25,14 +25,12 @@ from screens.acts import Act
 from screens.asked import answers, logged_rides
 from screens.log_book import LogBook
 from screens.memo import Memo
+from screens.stand_in import stand_in
 from screens.tongue import _
 from screens.words import Style
 
 if TYPE_CHECKING:
     from logic.checks.session import Session
-
-SCRATCH = "scratch"
-"""Id of the board that stands in while none is saved; its values live in a trial only."""
 
 CLOSE = _("Close")
 """Word of a bar that only says something: it stays until it is closed."""
@@ -79,6 +77,8 @@ class World:
     saved: Board
     log: LogBook
     person: Person = field(default_factory=Person)
+    is_scratch: bool = False
+    """Whether no saved board is in use: the values of the one that stands in live in a trial only."""
     trial: Mapping[str, Value] = field(default_factory=dict)
     typed: Mapping[str, str] = field(default_factory=dict)
     units: Mapping[str, str] = field(default_factory=dict)
@@ -114,11 +114,6 @@ class World:
         return self.kept(Style, self.person.system, self.person.mark)
 
     # The board
-
-    @property
-    def is_scratch(self) -> bool:
-        """Tell whether no saved board is in use."""
-        return self.saved.id == SCRATCH
 
     @cached_property
     def board(self) -> Board:
@@ -195,10 +190,11 @@ class World:
 
 def open_world(store: Store, clock: Clock, board: str = "") -> World:
     """Return the world as the store holds it, the board in use last in front."""
-    identity = board or store.get("board", SCRATCH)
-    saved = read_back.board(store, identity) or Board(SCRATCH, "Scratch board")
+    found = read_back.board(store, board or store.get("board", ""))
+    saved = found or stand_in(store)
     trial, typed = read_back.trial(store, saved.id)
-    return World(store, clock, saved, LogBook(store, saved.id), read_back.person(store), trial, typed)
+    log, person = LogBook(store, saved.id), read_back.person(store)
+    return World(store, clock, saved, log, person, found is None, trial, typed)
 
 
 def _overlaid(saved: Board, trial: Mapping[str, Value]) -> Board:

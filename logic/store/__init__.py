@@ -79,24 +79,22 @@ class Store(Log, Boards):
             self._drop_trial(connection, board)
             return self._append(connection, board, change)
 
-    def keep_trial_as(  # noqa: PLR0913  (a board, and what of its trial goes where)
+    def keep_trial_as(
         self,
         board: str,
         name: str,
         body: Mapping[str, object],
-        trial_of: str,
         left: Mapping[str, object],
         settings: Mapping[str, object],
     ) -> None:
-        """Save a new board with its settings, put what is left of the trial on it, put it in use: all or nothing."""
+        """Save a board that was a trial only, put what is left of the trial in its place, and settings: all or nothing."""
         with self._writing() as connection:
             self._save_board(connection, board, name, body)
-            self._drop_trial(connection, trial_of)
+            self._drop_trial(connection, board)
             if left:
                 self._save_trial(connection, board, left)
             for key, value in settings.items():
                 self._put(connection, key, value)
-            self._put(connection, "board", board)
 
     def finish_run(self, board: str, checklist: str, check: Check) -> int:
         """Forget a checklist in progress and log what came of it: all or nothing. Return the entry's id."""

@@ -1,18 +1,18 @@
 """Boards: which one is in use, new ones, names, the bin."""
 
 from dataclasses import replace
-from uuid import uuid4
 
 from logic.board import Board, to_dict
 from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename, Unbin
 from screens.acts.keeping import Save
-from screens.asked import moved_to, not_known, not_known_key
+from screens.asked import not_known, not_known_key
 from screens.board.naming import check_name
+from screens.stand_in import STAND_IN, next_id
 from screens.tongue import _
 from screens.update import does
 from screens.update.entering import left
 from screens.words import label_of
-from screens.world import SCRATCH, TakeBack, World, open_world
+from screens.world import TakeBack, World, open_world
 
 
 @does(Choose)
@@ -33,8 +33,8 @@ def in_front(world: World, board: str) -> World:
 def add_board(world: World, act: AddBoard) -> World:
     """Save a new board. Raises InputError for a name that is taken or cannot be shown."""
     check_name(world, act.name)
-    like = act.like or Board(SCRATCH, act.name)
-    return _saved(world, replace(like, id=uuid4().hex, name=act.name.strip()))
+    like = act.like or Board("", act.name)
+    return _saved(world, replace(like, id=next_id(), name=act.name.strip()))
 
 
 def _saved(world: World, board: Board) -> World:
@@ -57,16 +57,16 @@ def rename(world: World, act: Rename) -> World:
 
 @does(KeepAs)
 def keep_as(world: World, act: KeepAs) -> World:
-    """Save what was tried as a new board, in one transaction; what else was typed and answered is of it.
+    """Save the board that stands in with what was tried on it, in one transaction. Raises InputError as `add_board`.
 
-    Raises InputError as `add_board`.
+    What else was typed, answered, checked and logged is of it already.
     """
     world = left(world)
     check_name(world, act.name)
-    board = replace(world.board, id=uuid4().hex, name=act.name.strip())
+    board = replace(world.board, name=act.name.strip())
     left_over = {"values": {}, "typed": dict(world.typed)} if world.typed else {}
-    answered = moved_to(world, board.id)
-    world.store.keep_trial_as(board.id, board.name, to_dict(board), world.saved.id, left_over, answered)
+    settings = {"board": board.id, STAND_IN: next_id()}
+    world.store.keep_trial_as(board.id, board.name, to_dict(board), left_over, settings)
     return in_front(world, board.id)
 
 
@@ -76,7 +76,7 @@ def put_in_bin(world: World, _act: Bin) -> World:
     gone = world.saved
     world.store.bin_board(gone.id)
     rest = world.store.boards()
-    world = choose(world, Choose(rest[0].id if rest else SCRATCH))
+    world = choose(world, Choose(rest[0].id if rest else ""))
     said = _("{name} is in the bin").format(name=gone.name)
     return replace(world, undo=TakeBack(said, Unbin(gone.id), ""))
 

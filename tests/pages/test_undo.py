@@ -1,18 +1,22 @@
 """A step is taken back on the board it was done to, whatever board has come in front since."""
 
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
 from logic.board import Value
 from logic.log import Note
 from logic.store import Store
-from screens.acts import Both, Undo
+from screens.acts import Both, Place, Undo
 from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename
 from screens.acts.entering import Put, Write
 from screens.acts.keeping import Record, Set, Settle, TakeOut
+from screens.acts.runs import Answer as AnswerItem
+from screens.acts.runs import Halt
 from screens.asked import not_known, out_of_use
-from screens.world import CLOSE, SCRATCH
+from screens.stand_in import SCRATCH
+from screens.world import CLOSE
 from tests.pages.reader import Reader
 
 TEETH = "drive.motor_teeth"
@@ -131,10 +135,10 @@ def test_what_was_tried_without_a_board_is_kept_whole_or_not_at_all(
         with pytest.raises(OSError, match="full"):
             bare.act(KeepAs("Mooring"))
     bare.restart()
-    assert (bare.world.saved.id, bare.world.trial[TEETH].si, bare.store.boards()) == (SCRATCH, 17.0, [])
+    assert (bare.world.is_scratch, bare.world.trial[TEETH].si, bare.store.boards()) == (True, 17.0, [])
     bare.act(KeepAs("Mooring"))
     assert (bare.world.saved.name, bare.world.saved.drive.motor_teeth.si) == ("Mooring", 17.0)
-    assert (dict(bare.world.trial), bare.store.trial(SCRATCH)) == ({}, None)
+    assert (dict(bare.world.trial), bare.store.trial(bare.world.saved.id)) == ({}, None)
 
 
 @pytest.mark.parametrize("purpose", ["keep", "new"])
@@ -152,4 +156,72 @@ def test_what_was_answered_without_a_board_is_of_the_board_that_is_kept(bare: Re
     assert not_known(bare.world) == {"motor.kv"}
     assert out_of_use(bare.world)["sign"] == "Swollen"
     bare.act(Bin())
-    assert (bare.world.saved.id, out_of_use(bare.world), dict(bare.world.answers)) == (SCRATCH, None, {})
+    assert (bare.world.is_scratch, out_of_use(bare.world), dict(bare.world.answers)) == (True, None, {})
+
+
+def kept(pages: Reader) -> None:
+    """Save the board that stands in, by its page."""
+    pages.open("board.name", purpose="keep")
+    pages.act(Write("name/keep", "Mooring"))
+    pages.tap("Save")
+
+
+def test_a_check_without_a_board_is_of_the_board_that_is_kept(bare: Reader) -> None:
+    """It ended "Do not ride", and the board that was kept looked as if it could be ridden."""
+    bare.act(Place("ride"))
+    bare.open("ride.run", list="before_ride")
+    bare.act(Halt("A wheel wobbles"))
+    assert (bare.records("check")[0].body.verdict, len(bare.world.history().faults)) == ("stopped", 1)
+    kept(bare)
+    bare.restart()
+    assert bare.world.saved.name == "Mooring"
+    assert bare.records("check")[0].body.verdict == "stopped"
+    assert len(bare.world.history().faults) == 1
+    bare.act(Bin())
+    assert (bare.world.is_scratch, bare.records(), bare.world.history().faults) == (True, [], ())
+
+
+def test_a_run_that_was_begun_without_a_board_goes_on_on_the_board_that_is_kept(bare: Reader) -> None:
+    bare.open("ride.run", list="before_ride")
+    bare.act(AnswerItem("passed"))
+    kept(bare)
+    assert bare.name == "ride.run"
+    assert len(bare.world.session("before_ride").under_way.answers) == 1
+
+
+def test_a_step_from_before_the_board_was_kept_is_taken_back_on_it(bare: Reader) -> None:
+    """What nobody knows was taken back on the board that stands in."""
+    bare.act(NotKnown("motor.kv"))
+    step = bare.world.undo
+    kept(bare)
+    assert bare.world.undo == step
+    bare.act(Undo())
+    bare.restart()
+    assert (bare.world.saved.name, not_known(bare.world)) == ("Mooring", frozenset())
+
+
+def test_an_entry_from_before_the_board_was_kept_is_taken_back_on_it(bare: Reader) -> None:
+    bare.act(Record(Note(note="dry"), undo="Noted"))
+    kept(bare)
+    bare.act(Undo())
+    assert (bare.world.saved.name, bare.records("note")) == ("Mooring", [])
+
+
+def test_boards_of_two_phones_have_two_ids(bare: Reader, tmp_path: Path) -> None:
+    """One that is kept has the id of the one that stood in for it: a friend's board may not be taken for it."""
+    other = Reader(tmp_path / "other", demo=False)
+    for one in (bare, other):
+        one.act(Put(TEETH, Value(17.0)))
+        kept(one)
+    assert bare.world.saved.id != other.world.saved.id
+    other.close()
+
+
+def test_values_from_before_a_board_that_stands_in_had_an_id_of_its_own_are_there(bare: Reader) -> None:
+    bare.store.save_trial(SCRATCH, {"values": {TEETH: {"si": 17.0}}, "typed": {}})
+    bare.store.put("stand_in", None)
+    bare.restart()
+    assert (bare.world.saved.id, bare.world.trial[TEETH].si) == (SCRATCH, 17.0)
+    kept(bare)
+    bare.act(Bin())
+    assert (bare.world.is_scratch, bare.world.saved.id != SCRATCH) == (True, True)

@@ -18,7 +18,7 @@ from screens.acts import Arrive
 from screens.asked import answered, answers
 from screens.register import page_function
 from screens.update import update
-from screens.world import SCRATCH, Step, open_world
+from screens.world import Step, open_world
 from tests.pages.states import examples, names
 
 BAD = (
@@ -53,7 +53,7 @@ def test_a_board_that_cannot_be_read_is_named_and_the_others_open(kept, raw):
     for text in BAD:
         raw("UPDATE board SET body = ? WHERE id = ?", text, weir)
         assert [board.name for board in read_back.boards(kept)] == ["Ferry"]
-        assert open_world(kept, kept._clock).saved.id == SCRATCH  # noqa: SLF001  (its clock)
+        assert open_world(kept, kept._clock).is_scratch  # noqa: SLF001  (its clock)
         (told,) = read_back.unread(kept)
         assert (told.what, told.name) == ("board", "Weir")
         assert raw("SELECT CAST(body AS BLOB) FROM board WHERE id = ?", weir) == [

@@ -1,0 +1,31 @@
+"""The board that stands in while none is saved. It has the id it keeps once it is saved, so that all that is of it follows."""
+
+from os import urandom
+
+from logic.board import Board
+from logic.store import Store
+from logic.store.errors import CannotStore
+
+STAND_IN = "stand_in"
+"""Setting that holds its id; once it is saved the next one gets another."""
+
+SCRATCH = "scratch"
+"""Id that it had in files of before, and has where none can be written."""
+
+
+def stand_in(store: Store) -> Board:
+    """Return an empty board with the id of the one that stands in."""
+    identity = store.get(STAND_IN, "")
+    if not identity:
+        before = store.trial_text(SCRATCH) or store.count(SCRATCH)
+        identity = SCRATCH if before else next_id()
+        try:
+            store.put(STAND_IN, identity)
+        except CannotStore:
+            identity = SCRATCH
+    return Board(identity, "Scratch board")
+
+
+def next_id() -> str:
+    """Return an id that no other board has, here or on another phone."""
+    return urandom(16).hex()
