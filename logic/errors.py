@@ -1,5 +1,7 @@
 """Refusals and offers. Screens turn both into sentences in the person's units; scripts read the SI text."""
 
+from math import isfinite
+
 # ruff: noqa: N818  (a refusal reads better without Error at the end of each name)
 
 UNREADABLE = (ValueError, TypeError, LookupError, AttributeError, ArithmeticError, RecursionError)
@@ -67,7 +69,7 @@ class Missing(Exception):
 
 
 def positive(**numbers: float) -> None:
-    """Raise InputError for the first number that is not finite and above zero.
+    """Raise InputError for the first number that is not finite or not above zero, and say which of the two.
 
     >>> positive(span=0.06)
     >>> positive(span=0.0)
@@ -77,11 +79,11 @@ def positive(**numbers: float) -> None:
     """
     for name, value in numbers.items():
         if not 0.0 < value < float("inf"):
-            raise InputError(name, value, "not positive", low=0.0)
+            raise _refused(name, value, "not positive")
 
 
 def not_negative(**numbers: float) -> None:
-    """Raise InputError for the first number that is not finite or is below zero.
+    """Raise InputError for the first number that is not finite or is below zero, and say which of the two.
 
     >>> not_negative(friction=0.0)
     >>> not_negative(friction=-0.1)
@@ -91,4 +93,12 @@ def not_negative(**numbers: float) -> None:
     """
     for name, value in numbers.items():
         if not 0.0 <= value < float("inf"):
-            raise InputError(name, value, "below zero", low=0.0)
+            raise _refused(name, value, "below zero")
+
+
+def _refused(name: str, value: float, reason: str) -> InputError:
+    return (
+        InputError(name, value, reason, low=0.0)
+        if isfinite(value)
+        else InputError(name, value, "not a number")
+    )

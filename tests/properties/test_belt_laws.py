@@ -160,7 +160,7 @@ def test_handbook_wrap_is_close(drive: dict[str, float], teeth: int) -> None:
         ({"large": 0.02, "small": 0.03, "centre": 0.1}, "small", "larger than the large pulley"),
         ({"large": 0.06, "small": 0.03, "centre": 0.04}, "centre", "pulleys overlap"),
         ({"large": 0.06, "small": 0.0, "centre": 0.1}, "small", "not positive"),
-        ({"large": 0.06, "small": 0.03, "centre": float("nan")}, "centre", "not positive"),
+        ({"large": 0.06, "small": 0.03, "centre": float("nan")}, "centre", "not a number"),
     ],
 )
 def test_drives_that_cannot_be_are_refused(numbers: dict[str, float], field: str, reason: str) -> None:

@@ -367,7 +367,7 @@ def test_belt_runs_as_fast_on_both_pulleys(motor_teeth: int, wheel_teeth: int, s
         ({"efficiency": 0.0}, "not positive"),
         ({"motors": -1.0}, "not positive"),
         ({"no_load_current": -0.1}, "below zero"),
-        ({"pack_resistance": float("nan")}, "below zero"),
+        ({"pack_resistance": float("nan")}, "not a number"),
     ],
 )
 def test_a_drive_that_cannot_be_is_refused(changed: dict[str, Any], reason: str) -> None:

@@ -138,13 +138,24 @@ def test_any_text_is_found_or_refused(text: str) -> None:
             thread(text)
 
 
-@pytest.mark.parametrize("friction", [-0.01, float("nan"), float("inf")])
+@pytest.mark.parametrize(
+    ("friction", "reason"),
+    [
+        (-0.01, "below zero"),
+        (float("-inf"), "not a number"),
+        (float("nan"), "not a number"),
+        (float("inf"), "not a number"),
+    ],
+)
 @pytest.mark.parametrize("name", ["thread_friction", "head_friction"])
-def test_a_friction_that_cannot_be_is_refused_by_its_own_name(name: str, friction: float) -> None:
+def test_a_friction_that_cannot_be_is_refused_by_its_own_name(
+    name: str, friction: float, reason: str
+) -> None:
+    """One without end was refused as below zero."""
     screw = {"preload": 4300.0, "pitch": 0.0007, "pitch_diameter": 0.003545, "mean_bearing_diameter": 0.00519}
     with pytest.raises(InputError) as told:
         torque_long(**{**screw, "thread_friction": 0.14, "head_friction": 0.14, name: friction})
-    assert (told.value.field, told.value.reason) == (name, "below zero")
+    assert (told.value.field, told.value.reason) == (name, reason)
 
 
 @given(
