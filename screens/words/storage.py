@@ -6,6 +6,18 @@ from screens.tongue import texts
 
 CANNOT_OPEN = (NewerFile, NotAStore, CannotStore)
 
+STATUSES = {
+    "NewerFile": 4,
+    "NotAStore": 5,
+    "NoFolder": 6,
+    "NoRight": 7,
+    "Full": 8,
+    "Busy": 9,
+    "Damaged": 10,
+    "NotSaved": 11,
+}
+"""The exit status of each cause: 1 to 3 have other meanings, and one that a script knows never changes."""
+
 
 def sentences() -> dict[str, str]:
     """Return the sentence of each cause by the name of its error; they are read when something is amiss."""
@@ -18,8 +30,8 @@ def sentence(problem: Exception) -> str:
 
 
 def status(problem: Exception) -> int:
-    """Return the exit status of the program for a problem with the storage, from 4: 1 to 3 have other meanings."""
-    return 4 + list(sentences()).index(_cause(problem))
+    """Return the exit status of the program for a problem with the storage."""
+    return STATUSES[_cause(problem)]
 
 
 def _cause(problem: Exception) -> str:

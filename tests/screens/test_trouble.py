@@ -10,7 +10,8 @@ from logic.store import NewerFile, NotAStore, errors
 from screens.app import DeckhandApp
 from screens.driver import Driver
 from screens.trouble import trouble_page
-from screens.words.storage import sentence, sentences, status
+from screens.words import storage
+from screens.words.storage import STATUSES, sentence, sentences, status
 from tests.screens.session import Session
 
 CAUSES = [
@@ -23,8 +24,16 @@ CAUSES = [
 def test_every_cause_has_its_sentence_and_its_status() -> None:
     assert {kind.__name__ for kind in CAUSES} == set(sentences())
     assert len({sentence(kind()) for kind in CAUSES}) == len(CAUSES)
-    assert len({status(kind()) for kind in CAUSES}) == len(CAUSES)
-    assert not {status(kind()) for kind in CAUSES} & {0, 1, 2, 3}
+    assert {kind.__name__ for kind in CAUSES} == set(STATUSES)
+    assert len(set(STATUSES.values())) == len(CAUSES)
+    assert not set(STATUSES.values()) & {0, 1, 2, 3}
+
+
+def test_a_status_does_not_rest_on_the_order_of_the_sentences(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A script waits for 8 where the storage is full, whatever stands above that sentence."""
+    turned = {"sentences": dict(reversed(sentences().items()))}
+    monkeypatch.setattr(storage, "texts", lambda _file: turned)
+    assert [status(kind()) for kind in (NewerFile, errors.Full, errors.NotSaved)] == [4, 8, 11]
 
 
 @pytest.mark.parametrize("cause", CAUSES)
