@@ -46,4 +46,4 @@ def list_state(world: World, of: Checklist) -> str:
     last = world.last("check", list=of.key)
     if last is None:
         return f"{items_text(len(of.items))}, {of.pause}."
-    return f"{check_text(last.body).removesuffix('.')}, {ago(last.at, now)}."
+    return f"{check_text(last.body)}, {ago(last.at, now)}."

@@ -60,19 +60,29 @@ def headline(found: Verdict) -> str:
     return f"{found.right} of {found.total} right{more}."
 
 
-def fit_text(fit: Fitness) -> str:
-    """Return what a check before a ride ends in: one of three verdicts, with what speaks against it.
+def fit_text(fit: Fitness, mark: str = ": ") -> str:
+    """Return what a check before a ride ends in: one of three verdicts, with what speaks against it after a mark.
 
-    >>> fit_text(Fitness("fit to ride")), fit_text(Fitness(CARE, ("Mounts: line broken", "nearly empty")))
-    ('Fit to ride.', 'With care: mounts: line broken; nearly empty.')
+    >>> fit_text(Fitness("fit to ride")), fit_text(Fitness(CARE, ("Mounts: Line broken", "Nearly empty.")))
+    ('Fit to ride', 'With care: mounts (line broken); nearly empty')
     """
-    why = "; ".join(fit.why)
-    return f"{FITNESS[fit.word]}: {within(why)}." if why else f"{FITNESS[fit.word]}."
+    why = "; ".join(map(seen_text, fit.why))
+    return f"{FITNESS[fit.word]}{mark}{why}" if why else FITNESS[fit.word]
+
+
+def seen_text(said: str) -> str:
+    """Return what was seen at an item as part of a sentence that may have a colon already.
+
+    >>> seen_text("Wheels: Wobbles"), seen_text("Nearly empty.")
+    ('wheels (wobbles)', 'nearly empty')
+    """
+    item, named, seen = said.removesuffix(".").partition(": ")
+    return within(f"{item} ({within(seen)})" if named else item)
 
 
 def fault_text(fault: OpenFault) -> str:
     """Return the title of what is open on a board: whether it forbids riding, and what was seen."""
-    return fit_text(Fitness(NOT if fault.stops else CARE, (fault.text,))).removesuffix(".")
+    return fit_text(Fitness(NOT if fault.stops else CARE, (fault.text,)))
 
 
 def held_text(held: str) -> str:
@@ -98,26 +108,32 @@ def not_yet_text(names: list[str]) -> str:
     )
 
 
-def check_text(check: Check) -> str:
-    """Return what a logged check found, first what forbade riding."""
+def check_text(check: Check, mark: str = ": ") -> str:
+    """Return what a logged check found, first what forbade riding, with what speaks against it after a mark.
+
+    >>> why = ("Wheels: Wobbles",)
+    >>> check = Check(list="before_ride", base="before_ride", verdict="stopped", fit=NOT, fit_why=why)
+    >>> check_text(check), check_text(check, ", ")
+    ('Do not ride: wheels (wobbles)', 'Do not ride, wheels (wobbles)')
+    """
     fit = Fitness(check.fit, check.fit_why) if check.fit else None
     if fit is not None:
-        found = fit_text(fit)
-        found += "" if fit.word == NOT and not check.held else f" {_count_text(check)}"
+        found = fit_text(fit, mark)
+        found += "" if fit.word == NOT and not check.held else f". {_count_text(check)}"
     else:
-        found = _found_text(check)
-    found += "".join(f". Put off: {name}: {reason}" for name, reason in check.put_off)
+        found = _found_text(check, mark)
+    found += "".join(f". Put off: {seen_text(f'{name}: {reason}')}" for name, reason in check.put_off)
     return f"{held_text(check.held)}. {found}" if check.held and fit is None else found
 
 
-def _found_text(check: Check) -> str:
+def _found_text(check: Check, mark: str) -> str:
     if check.verdict == STOPPED:
-        return f"{check.halted or 'Stopped'}: {check.stopped_by}. {check.reason}"
+        return f"{check.halted or 'Stopped'}{mark}{seen_text(f'{check.stopped_by}: {check.reason}')}"
     text = _count_text(check)
-    notes = "; ".join(f"{action}: {note}" for action, note in check.notes)
+    notes = "; ".join(seen_text(f"{action}: {note}") for action, note in check.notes)
     if check.verdict == UNFINISHED:
         return f"{text}, not finished"
-    return f"{text}. {notes}" if notes else text
+    return f"{text}{mark}{notes}" if notes else text
 
 
 def _count_text(check: Check) -> str:

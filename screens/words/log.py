@@ -22,7 +22,7 @@ from logic.log import (
 from logic.store import Record
 from logic.units import GAP
 from screens.tongue import _, texts
-from screens.words import Style, label_of
+from screens.words import Style, label_of, within
 from screens.words.checks import check_text, check_tone, seconds_text
 from screens.words.tension import SAID, tension_text, with_error
 
@@ -62,7 +62,7 @@ def entry_words(record: Record, style: Style) -> tuple[str, str, str]:
 
 TITLES: dict[type[Entry], Callable[[Record, Style], str]] = {
     Ride: lambda record, style: f"Ride: {ride_text(record.body, style)}",
-    Check: lambda record, _style: f"{record.body.title}: {check_text(record.body)}",
+    Check: lambda record, _style: f"{record.body.title}: {within(check_text(record.body, ', '))}",
     Tension: lambda record, style: _("Tension, {belt} belt: {tension_text}").format(
         belt=record.body.belt, tension_text=tension_text(record, style)
     ),

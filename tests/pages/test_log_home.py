@@ -10,6 +10,7 @@ from logic.log import Note, Ride, Work, text_of
 from logic.store.file import utc_text
 from screens.acts.entering import Write
 from screens.acts.keeping import Record
+from screens.acts.runs import Answer, Halt
 from screens.log import home
 from tests.pages.reader import Reader
 from tests.pages.test_layout import SCALES, SIZES, faults, laids
@@ -30,6 +31,16 @@ def fill(pages: Reader, count: int) -> None:
             "INSERT INTO log (board, kind, at, offset, version, body) VALUES (?, ?, ?, ?, ?, ?)", rows
         )
     pages.restart()
+
+
+def test_a_check_that_ended_a_ride_is_one_sentence_with_one_colon(pages: Reader) -> None:
+    """It read "Before a ride: Do not ride: wheels: Wobbles."."""
+    pages.open("ride.run", list="before_ride")
+    while pages.world.session("before_ride").under_way.at != "wheels":
+        pages.act(Answer("passed"))
+    pages.act(Halt("Wobbles", "Wobbles"))
+    pages.open("log")
+    assert titles(pages) == ["Before a ride: do not ride, wheels (wobbles)"]
 
 
 def test_an_empty_log_says_what_will_stand_there(bare: Reader) -> None:

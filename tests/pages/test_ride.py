@@ -148,7 +148,7 @@ def test_what_was_noted_is_a_row_until_it_is_found_right(pages: Reader) -> None:
     pages.store.append(pages.world.saved.id, noted)
     home(pages)
     assert pages.page.crown is None
-    assert pages["fault 0"].title == "With care: mounts: Line broken"
+    assert pages["fault 0"].title == "With care: mounts (line broken)"
     cleared = replace(noted, verdict="all right", faults=(), answers={"mounts": ("right", "")})
     pages.store.append(pages.world.saved.id, cleared)
     assert "fault 0" not in home(pages)

@@ -463,7 +463,7 @@ def test_a_list_says_in_one_sentence_what_it_found_and_when(pages: Reader) -> No
     pages.store.append(pages.world.saved.id, found)
     pages.restart()
     pages.open("ride.lists")
-    assert pages.shows("Do not ride: wheels: wobble, just now.")
+    assert pages.shows("Do not ride: wheels (wobble), just now.")
 
 
 def test_what_another_list_left_open_forbids_riding_until_that_list_finds_it_right(pages: Reader) -> None:
