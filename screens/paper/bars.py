@@ -28,6 +28,8 @@ class Bars(Block):
     tall: bool = False
     great: bool = False
     note: str = ""
+    reason: str = ""
+    """Why several of them are dashed, said once."""
     first: int = field(default=0)
 
     def acts(self) -> Mapping[str, Act | None]:
@@ -41,7 +43,7 @@ class Bars(Block):
 
     def said(self) -> str:
         """Return what is said over them."""
-        return self.note
+        return " ".join(one for one in (self.note, self.reason) if one)
 
 
 def bars(block: Bars, sheet: Sheet) -> None:
@@ -61,8 +63,9 @@ def bars(block: Bars, sheet: Sheet) -> None:
     if len(lines[0]) == 2 and len(lines) == 2 and not _fit_beside(sheet, lines[0], room):  # noqa: PLR2004
         lines = [shown[:1], shown[1:2], shown[2:]]
     y, first = dp(6), 0
-    if block.note:
-        y += sheet.write(block.note, SMALL, edge, y, room, tone="trial", bold=True).height + dp(4)
+    for said, tone in ((block.note, "trial"), (block.reason, "second")):
+        if said:
+            y += sheet.write(said, SMALL, edge, y, room, tone=tone, bold=True).height + dp(4)
     for line in lines:
         if not line:
             continue

@@ -54,8 +54,10 @@ def look_of(height: float, scale: float) -> Look:
 def foot_blocks(foot: Foot, *, low: bool, sentence: str = "", choosing: bool = False) -> tuple[Block, ...]:
     """Return what stands in a foot: the bars alone, or what is typed with its keys, the bars below or beside it."""
     entry = foot.entry
+    foot, reason = _said_once(foot)
     bars = Bars(
         key="bars",
+        reason=reason,
         main=foot.main,
         beside=foot.beside,
         tall=foot.tall and entry is None,
@@ -65,8 +67,20 @@ def foot_blocks(foot: Foot, *, low: bool, sentence: str = "", choosing: bool = F
     if entry is None:
         return (bars,) if bars.bars else ()
     beside = bars.bars if low and len(bars.bars) < 3 else ()  # noqa: PLR2004  (there is no room for three)
+    if beside and entry.text and not (sentence or entry.sentence or entry.read_back):
+        # So small a bar does not say why it is dashed.
+        sentence = next((bar.why for bar in beside if bar.act is None), "")
     blocks = entry_blocks(entry, low=low, sentence=sentence, beside=beside, choosing=choosing)
     return blocks if beside or not bars.bars else (*blocks, bars)
+
+
+def _said_once(foot: Foot) -> tuple[Foot, str]:
+    """Return a foot whose dashed bars leave it to the words over them to say why, and these words; "" where they differ."""
+    dashed = [bar.why for bar in (*foot.beside, foot.main) if bar is not None and bar.act is None]
+    if len(dashed) < 2 or len(set(dashed)) > 1:  # noqa: PLR2004  (one says so itself)
+        return foot, ""
+    main = foot.main and replace(foot.main, why="")
+    return replace(foot, main=main, beside=tuple(replace(bar, why="") for bar in foot.beside)), dashed[0]
 
 
 def foot_look(blocks: tuple[Block, ...], width: float, look: Look, most: float) -> Look:

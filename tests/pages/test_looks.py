@@ -10,6 +10,7 @@ from kivy.metrics import dp
 
 from logic.log import Tension
 from screens.acts import Back, Place
+from screens.acts.entering import Write
 from screens.belt_verdict import form_of
 from screens.blocks import (
     PLAIN,
@@ -170,6 +171,32 @@ def test_the_great_bar_has_room_for_its_words_and_leaves_the_page_the_rest(pages
         (words,) = (mark for mark in inks(laid) if mark.text.startswith("BEFORE A RIDE"))
         assert len(words.lines) == 2, (width, scale)
         assert great.height <= dp(88), (width, scale)
+
+
+def test_what_two_dashed_bars_wait_for_is_said_once_over_them(pages: Reader) -> None:
+    """In each of them it made bars of six lines, which left the signs it asks for no room."""
+    pages.open("ride.not_right", list="before_ride", item="mounts")
+    (block,) = foot_blocks(pages.page.foot, low=True)
+    laid = measure(block, dp(320), look_of(dp(568), 2.0))
+    assert [mark.text for mark in inks(laid) if "sign" in mark.text] == ["Tap a sign first."]
+    assert all(len(mark.lines) <= 3 for mark in inks(laid))
+    pages.tap("Screw missing")
+    (block,) = foot_blocks(pages.page.foot, low=True)
+    assert block.reason == ""
+
+
+def test_why_a_small_bar_beside_the_keys_is_dashed_stands_over_them(pages: Reader) -> None:
+    """On a low window nothing said why this ride could not be saved."""
+    pages.open("log.ride")
+    pages.type("5")
+    pages.act(Write("ride/new/volts_before", "37"))
+    pages.tap("Volts after")
+    pages.type("39")
+    typed, _keys = foot_blocks(pages.page.foot, low=True)
+    assert typed.sentence == "More volts after than before: read both again, or leave one out."
+    pages.rub()
+    typed, _keys = foot_blocks(pages.page.foot, low=True)
+    assert typed.sentence == ""
 
 
 def test_the_largest_text_on_a_narrow_phone_leaves_three_rows_of_a_menu_in_sight(pages: Reader) -> None:
