@@ -6,12 +6,11 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
+from kivy.app import App
 from kivy.base import ExceptionManager
 from kivy.clock import Clock
 from kivy.core.window import Window
 from kivy.metrics import Metrics
-from kivymd.app import MDApp
-from kivymd.theming import ThemeManager
 
 from logic.store import Clock as TellsTime
 from logic.store.errors import CannotStore
@@ -30,21 +29,12 @@ from screens.words.storage import CANNOT_OPEN
 from screens.world import World, open_world
 
 
-def _own_colours(manager: ThemeManager, *_: object) -> None:
-    """Stand in for KivyMD's colour scheme, which is generated at each start; our palettes are data."""
-    manager.backgroundColor = theme.ground
-    manager.primaryColor = theme.main
-
-
-ThemeManager.set_colors = _own_colours
-
-
 def now() -> datetime:
     """Return the time here with its offset from UTC."""
     return datetime.now().astimezone()
 
 
-class DeckhandApp(MDApp):
+class DeckhandApp(App):
     """Deckhand. `data` is the folder of its file; `clock` tells the time of what is recorded."""
 
     title = "Deckhand"
@@ -53,7 +43,6 @@ class DeckhandApp(MDApp):
     def __init__(self, data: Path, clock: TellsTime = now, *, demo: bool = False, **kwargs: Any) -> None:  # noqa: ANN401
         """Open the store and read what was in use last. `problem` is why not, where it cannot be opened."""
         super().__init__(**kwargs)
-        self.theme_cls.theme_style_switch_animation = False
         self._data, self._clock, self._demo = data, clock, demo
         self.problem: Exception | None = None
         self._open()

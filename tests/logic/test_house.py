@@ -66,9 +66,6 @@ ARROWS = {
 }
 """What each package may import of the house, beside itself. Formulas are reached through answers only."""
 
-KIVYMD = {"app.py"}
-"""The modules of screens that import KivyMD: the app class and its theme. Widgets are our own."""
-
 
 def package_of(name: str) -> str:
     """Return the package of the house a dotted name lies in, nothing for what is not ours."""
@@ -155,7 +152,7 @@ def test_every_package_has_its_line() -> None:
     assert {package for _, package in modules() if package} <= set(ARROWS)
 
 
-def test_kivymd_is_imported_where_the_list_says() -> None:
+def test_no_module_of_kivymd_is_imported_only_its_icon_font_is_used() -> None:
     found = {
         str(path.relative_to(ROOT / "screens"))
         for path, package in modules()
@@ -163,7 +160,7 @@ def test_kivymd_is_imported_where_the_list_says() -> None:
         for name in imports(path)
         if name.partition(".")[0] == "kivymd"
     }
-    assert found == KIVYMD
+    assert found == set()
 
 
 def test_logic_needs_neither_kivy_nor_numpy_nor_pint_to_be_imported() -> None:

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from kivymd.app import MDApp
+from kivy.app import App
 
 from logic.board import to_dict
 from logic.exchange import demo_boards
@@ -24,12 +24,11 @@ from screens.world import open_world
 from tests.screens.session import CANAL_TIME
 
 
-class Pages(MDApp):
+class Pages(App):
     """The front alone, on the example boards."""
 
     def __init__(self, folder: Path, clock: Any, **kwargs: Any) -> None:
         super().__init__(**kwargs)
-        self.theme_cls.theme_style_switch_animation = False
         folder.mkdir(exist_ok=True)
         self.store = Store(folder / "deckhand.db", clock)
         if not self.store.boards():
