@@ -20,12 +20,12 @@ from logic.log.rides import LoggedRide
 from logic.person import Person
 from logic.store import Clock, Store
 from logic.store import Record as Entered
+from logic.store.stand_in import stand_in_id
 from logic.upkeep import Due, upkeep
 from screens.acts import Act
 from screens.asked import answers, logged_rides
 from screens.log_book import LogBook
 from screens.memo import Memo
-from screens.stand_in import stand_in
 from screens.tongue import _
 from screens.words import Style
 
@@ -191,7 +191,7 @@ class World:
 def open_world(store: Store, clock: Clock, board: str = "") -> World:
     """Return the world as the store holds it, the board in use last in front."""
     found = read_back.board(store, board or store.get("board", ""))
-    saved = found or stand_in(store)
+    saved = found or Board(stand_in_id(store), "Scratch board")
     trial, typed = read_back.trial(store, saved.id)
     log, person = LogBook(store, saved.id), read_back.person(store)
     return World(store, clock, saved, log, person, found is None, trial, typed)

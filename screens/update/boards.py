@@ -3,11 +3,11 @@
 from dataclasses import replace
 
 from logic.board import Board, to_dict
+from logic.store.stand_in import STAND_IN, next_id
 from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename, Unbin
 from screens.acts.keeping import Save
 from screens.asked import not_known, not_known_key
 from screens.board.naming import check_name
-from screens.stand_in import STAND_IN, next_id
 from screens.tongue import _
 from screens.update import does
 from screens.update.entering import left

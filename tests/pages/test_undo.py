@@ -8,6 +8,7 @@ import pytest
 from logic.board import Value
 from logic.log import Note
 from logic.store import Store
+from logic.store.stand_in import SCRATCH
 from screens.acts import Both, Place, Undo
 from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename
 from screens.acts.entering import Put, Write
@@ -15,7 +16,6 @@ from screens.acts.keeping import Record, Set, Settle, TakeOut
 from screens.acts.runs import Answer as AnswerItem
 from screens.acts.runs import Halt
 from screens.asked import not_known, out_of_use
-from screens.stand_in import SCRATCH
 from screens.world import CLOSE
 from tests.pages.reader import Reader
 

@@ -1,8 +1,7 @@
-"""The board that stands in while none is saved. It has the id it keeps once it is saved, so that all that is of it follows."""
+"""The id of the board that stands in while none is saved: it is kept once it is saved, so that all that is of it follows."""
 
 from os import urandom
 
-from logic.board import Board
 from logic.store import Store
 from logic.store.errors import CannotStore
 
@@ -13,8 +12,8 @@ SCRATCH = "scratch"
 """Id that it had in files of before, and has where none can be written."""
 
 
-def stand_in(store: Store) -> Board:
-    """Return an empty board with the id of the one that stands in."""
+def stand_in_id(store: Store) -> str:
+    """Return the id of the board that stands in; `SCRATCH` where the store takes no other."""
     identity = store.get(STAND_IN, "")
     if not identity:
         before = store.trial_text(SCRATCH) or store.count(SCRATCH)
@@ -23,7 +22,7 @@ def stand_in(store: Store) -> Board:
             store.put(STAND_IN, identity)
         except CannotStore:
             identity = SCRATCH
-    return Board(identity, "Scratch board")
+    return str(identity)
 
 
 def next_id() -> str:
