@@ -3,21 +3,24 @@
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import field, replace
 from functools import partial
+from string import Formatter
 from typing import Any, TypeVar
 
 from logic.answers.hazards import Hazard
 from logic.answers.reading import Item, Open, Result
 from logic.errors import InputError
 from logic.frozen import frozen
+from logic.units import quantities
 from screens.acts import Act
 from screens.acts.entering import Ask
 from screens.acts.keeping import Drop
 from screens.asked import out_of_use
-from screens.asking import choice, field_of, refused_now, stepper, value_line
+from screens.asking import asked, choice, field_of, refused_now, stepper, value_line
 from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Line, Notice, Section, Verdict, Words
+from screens.nearer import Near
 from screens.page import Foot, Page
 from screens.showing import figure, fold, once_each, shared_sureness, told_in
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.trying import faults_said, page_rows, trial_foot, values_heading
 from screens.ways import signs_line
 from screens.words import sureness
@@ -27,30 +30,23 @@ from screens.world import World
 A = TypeVar("A")
 
 
-def answered(world: World, work_out: Callable[..., A], *asked: object) -> tuple[A, Mapping[str, Item]]:
-    """Return the answer for the board with what is tried, and the results of the saved board while there is a trial."""
-    answer = world.kept(work_out, world.board, *asked)
-    if world.is_scratch or not world.trial:
-        return answer, {}
-    saved: Any = world.kept(work_out, world.saved, *asked)
-    return answer, saved if isinstance(saved, Mapping) else saved.items
-
-
 @frozen
 class Figures:
     """Results by name, what they are called, and what is said of them.
 
-    `labels` gives the order. `outcomes` are sentences in place of a number, by what stands in its way. `head` is the one that
-    the page leads with.
+    `page` is the row of assets/page_values.toml that they are of. `labels` gives the order. `outcomes` are sentences in place
+    of a number, by what stands in its way. `head` is the one that the page leads with.
     """
 
     world: World
     items: Mapping[str, Item]
     labels: Mapping[str, str]
+    page: str = ""
     before: Mapping[str, Item] = field(default_factory=dict)
     details: Mapping[str, str] = field(default_factory=dict)
     outcomes: Mapping[str, str] = field(default_factory=dict)
-    grey: bool = False
+    faults: Sequence[InputError] = ()
+    hazards: Sequence[Hazard] = ()
     ask: Callable[[str], Act] = Ask
     """How a value that is missing is asked for."""
     head: str = ""
@@ -84,7 +80,7 @@ class Figures:
             before=self.before.get(name),
             detail=detail,
             unit=told_in(item),
-            grey=self.grey or refused_now(self.world),
+            grey=bool(self.faults) or refused_now(self.world),
             row=row,
             reserve=True,
         )
@@ -109,61 +105,129 @@ class Figures:
             yield from fold(self.world, "all", _("All figures"), lambda: (self[name] for name in rest))
 
 
+def answered(world: World, work_out: Callable[..., A], *asked: object) -> tuple[A, Mapping[str, Item]]:
+    """Return the answer for the board with what is tried, and the results of the saved board while there is a trial."""
+    answer = world.kept(work_out, world.board, *asked)
+    if world.is_scratch or not world.trial:
+        return answer, {}
+    return answer, _items(world.kept(work_out, world.saved, *asked))
+
+
+def _items(answer: Any) -> Mapping[str, Item]:  # noqa: ANN401  (each answer is of its own kind)
+    return answer if isinstance(answer, Mapping) else answer.items
+
+
+def figures_of(
+    world: World, page: str, work_out: Callable[..., A], *asked: object, **put: str
+) -> tuple[A, Figures]:
+    """Return an answer for the board and its figures.
+
+    What they are called and what is said of them is as the row of the page in assets/page_values.toml has it, with what is
+    `put` in (see `filled`).
+    """
+    row = page_rows()[page]
+    answer, before = answered(world, work_out, *asked)
+    labels, details, outcomes = (_groups(row.get(name, ())) for name in ("labels", "details", "outcomes"))
+    figures = Figures(
+        world,
+        _items(answer),
+        filled(world, labels, **put),
+        page,
+        before,
+        details,
+        outcomes,
+        getattr(answer, "faults", ()),
+        getattr(answer, "hazards", ()),
+        head=row.get("head", ""),
+    )
+    return answer, figures
+
+
+class _Put(Formatter):
+    """Fills texts: {climb_grade} with the answer to that question, {20:speed} with that number, both in the reader's unit."""
+
+    def __init__(self, world: World, put: Mapping[str, str]) -> None:
+        self.world, self.put = world, put
+
+    def get_value(self, key: int | str, _args: object, _more: object) -> Any:  # noqa: ANN401  (as Formatter has it)
+        """Return what stands in place of a name; of a number itself, which is in the metric unit of a quantity."""
+        if isinstance(key, int) or key in self.put:
+            return self.put.get(str(key), key)
+        question = f"ask.{key}"
+        return self.world.style.number(asked(self.world, question), field_of(question).quantity)
+
+    def format_field(self, value: Any, quantity: str) -> str:  # noqa: ANN401  (as Formatter has it)
+        """Return a text as it is, a number in the reader's unit."""
+        if not quantity:
+            return str(value)
+        kind = quantities()[quantity]
+        return self.world.style.number(kind.home("metric").to_si(value, kind.si), quantity)
+
+
+def filled(world: World, texts: Mapping[str, str], **put: str) -> dict[str, str]:
+    """Return texts with what their names stand for: what is `put` in by name, else answers to questions."""
+    fill = _Put(world, put)
+    return {name: fill.format(text) if "{" in text else text for name, text in texts.items()}
+
+
+def _groups(named: Sequence[str]) -> dict[str, str]:
+    """Return groups of assets/words together, each by its file and its name there: "packs.descent"."""
+    parts = (name.split(".") for name in named)
+    return {name: text for file, group in parts for name, text in texts(file)[group].items()}
+
+
 def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand)
-    world: World,
-    page: str = "",
+    figures: Figures,
     *,
     title: str = "",
-    crown: Verdict | Figure,
-    faults: Sequence[InputError] = (),
-    hazards: Sequence[Hazard] = (),
-    stop: str = "",
+    crown: Verdict | Figure | None = None,
     fixes: Mapping[str, str] | None = None,
     note: Sequence[Block] = (),
-    controls: Sequence[str | Block] = (),
+    controls: Sequence[str | Block] | None = None,
     picture: Sequence[Block] = (),
-    figures: Figures | Callable[[], Iterator[Block]],
+    rows: Callable[[], Iterator[Block]] | None = None,
     advice: Sequence[Block] = (),
     values: Sequence[Block] | None = None,
     values_title: str = "",
     line: Callable[[World, str], Line] = value_line,
     offer: Button | None = None,
-    then: str = "",
+    near: Near | None = None,
 ) -> Page:
-    """Return a page of figures: title, figures that stand first and values are those of its row in assets/page_values.toml.
+    """Return a page of figures: what is not given is as its row in assets/page_values.toml has it, the crown is its head.
 
-    `line` shows a value. `stop` follows the word DANGER in the verdict while a hazard is one; a page that has it is stopped by
-    a pack out of use, too. All that is left then are the notice and the values, and `fixes` names the one that ends it.
-    Nothing on the page dismisses it. `offer` is what the page can lay over the board, `then` the value that is asked for after
-    the one being entered: the next one that the headline lacks, unless it is given.
+    `line` shows a value, `rows` makes the figures where they are not merely listed. The row's `stop` follows the word DANGER in
+    the verdict while a hazard is one; a page that has it is stopped by a pack out of use, too. All that is left then are the
+    notice and the values, and `fixes` names the one that ends it. Nothing on the page dismisses it. `offer` is what can be laid
+    over the board, `near` the first figure while the board lacks values, and what is asked for one after the other.
     """
-    row = page_rows().get(page, {})
-    title, values_title = title or row["title"], values_title or row.get("values_title", "")
+    world, row = figures.world, page_rows().get(figures.page, {})
+    stop, near = row.get("stop", ""), near or Near()
+    crown = near.crown or crown or figures.crown()
     out = out_of_use(world) if stop else None
-    hazards = [Hazard("DANGER", "pack out")] if out is not None else list(hazards)
+    hazards = [Hazard("DANGER", "pack out")] if out is not None else list(figures.hazards)
     stopped = bool(hazards) and hazards[0].word == "DANGER"
-    foot = trial_foot(world, fits=not faults, offer=offer, then=then or _next_missing(world, crown))
+    then = near.following(world) or _next_missing(world, crown)
+    foot = trial_foot(world, fits=not figures.faults, offer=offer, then=then)
     if stopped:
         hazards, crown = (
             hazards[:1],
             Verdict(key="stop", word=f"{_('DANGER')}: {stop}".strip(": "), form=WRONG),
         )
         foot = _stopped_foot(world, foot, (fixes or {}).get(hazards[0].key, ""))
-    elif faults or refused_now(world):
+    elif figures.faults or refused_now(world):
         crown = replace(crown, grey=True)
-    if isinstance(figures, Figures):
-        figures = partial(figures.rows, row["first"], row.get("first_title", ""))
-    more = () if stopped else (*picture, *figures(), *advice)
+    rows = rows or partial(figures.rows, row["first"], row.get("first_title", ""))
+    more = () if stopped else (*picture, *rows(), *advice)
     return Page(
-        title=title,
+        title=title or row["title"],
         crown=crown,
         blocks=(
             *_signals(world, hazards, "" if out is None else out["sign"]),
-            *(() if stopped else note),
-            *faults_said(world, faults),
-            *(_control(world, one) for one in controls),
+            *(() if stopped else (*note, *near.more(world))),
+            *faults_said(world, figures.faults),
+            *(_control(world, one) for one in (row.get("controls", ()) if controls is None else controls)),
             *more,
-            Section(key="values", title=values_heading(world, values_title)),
+            Section(key="values", title=values_heading(world, values_title or row.get("values_title", ""))),
             *((line(world, key) for key in row["values"]) if values is None else values),
         ),
         foot=foot,

@@ -40,12 +40,16 @@ def values_of(page: str) -> tuple[str, ...]:
     return tuple(page_rows()[page]["values"])
 
 
+SAID = frozenset({"title", "stop", "first_title", "values_title"})
+"""What of a row is in words; the rest is names."""
+
+
 @cache
 def page_rows() -> dict[str, dict[str, Any]]:
     """Return what assets/page_values.toml says of each page of figures."""
     rows = tomllib.loads((ASSETS / "page_values.toml").read_text(encoding="utf-8"))
     return {
-        page: {name: _(told) if isinstance(told, str) else told for name, told in row.items()}
+        page: {name: _(told) if name in SAID else told for name, told in row.items()}
         for page, row in rows.items()
     }
 

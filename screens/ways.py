@@ -1,9 +1,12 @@
 """Rows that pages share: what leads to another page, and what turns the voice on."""
 
+from collections.abc import Mapping
+from typing import Any
+
 from screens.acts import Both, Go
 from screens.acts.keeping import Settle
 from screens.acts.outside import Say
-from screens.blocks import Line
+from screens.blocks import Line, Words
 from screens.tongue import _
 from screens.world import World
 
@@ -13,6 +16,11 @@ def leads_to(
 ) -> Line:
     """Return a row that opens a page; `given` are the parameters of that page."""
     return Line(key=key, title=title, detail=detail, icon=icon, act=Go(page, given))
+
+
+def words_of(texts: Mapping[str, str], **look: Any) -> tuple[Words, ...]:  # noqa: ANN401  (what Words takes)
+    """Return texts one under the other, each under its name, all in one look."""
+    return tuple(Words(key=name, text=text, **look) for name, text in texts.items())
 
 
 def voice_line(world: World, key: str, title: str, text: str) -> Line:

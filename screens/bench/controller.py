@@ -1,33 +1,28 @@
 """What to set in the controller: one card, worked out from the saved board."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from logic.answers.braking import FROM_SPEED
 from logic.answers.controller_card import ControllerCard, controller_card
 from screens.blocks import Block, Section, Words
-from screens.figure_page import Figures, figure_page
+from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.tongue import _, texts
 from screens.world import World
 
-HEAD = "limit_drive_each"
-
 
 def controller_page(world: World) -> Page:
     """Return what each controller is set to first, then volts, temperatures and settings in words."""
     still = untried(world)
-    card = world.kept(controller_card, still.board, world.person.rider, world.answers)
     speed = world.style.number(FROM_SPEED, "speed")
-    labels = {name: label.format(speed=speed) for name, label in texts("packs")["card"].items()}
-    figures = Figures(still, card.items, labels, details=_details(card), ask=board_ask, head=HEAD)
+    card, figures = figures_of(
+        still, "bench.controller", controller_card, world.person.rider, world.answers, speed=speed
+    )
     return figure_page(
-        still,
-        "bench.controller",
-        crown=figures.crown(),
-        hazards=card.hazards,
+        replace(figures, details={**figures.details, **_details(card)}, ask=board_ask),
         note=trial_note(world),
-        figures=figures,
         advice=tuple(_rest(world, card)),
         line=board_line,
     )
@@ -36,10 +31,7 @@ def controller_page(world: World) -> Page:
 def _details(card: ControllerCard) -> dict[str, str]:
     """Say which part holds a current down."""
     braking = texts("packs")["braking"]
-    found = texts("packs")["card_details"] | {
-        "slows_for_long": braking["at worst"],
-        "stop_for_long": braking["after reaction"],
-    }
+    found = {"slows_for_long": braking["slows_as_set"], "stop_for_long": braking["stop_as_set"]}
     for name in card.items:
         part = card.held_by.get(name.removesuffix("_each"), "")
         if part:

@@ -1,12 +1,14 @@
 """First power: polarity by meter, then the capacitors through a resistor."""
 
+from dataclasses import replace
+
 from logic.answers.reading import Open, Result
 from logic.answers.wiring import FirstPower, first_power
 from logic.tables import Row, rows
 from screens.acts import Go
 from screens.bench.explained import BY_HAND, explained
 from screens.blocks import Block, Section, Verdict, Words
-from screens.figure_page import Figures, figure_page
+from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.showing import why
@@ -15,20 +17,16 @@ from screens.world import World
 
 WIRING = texts("packs")["wiring"]
 HOLD = "precharge_time"
-NAMES = (HOLD, "full", "empty", "spark_energy", "spark_current", "precharge_current", "precharge_power")
 
 
 def power_page(world: World) -> Page:
     """Return how long the resistor is held on, the steps in order, then the figures. It is about the saved board."""
     note, world = trial_note(world), untried(world)
-    answer = world.kept(first_power, world.board, world.answers)
-    labels = {name: WIRING[name] for name in NAMES}
-    figures = Figures(world, answer.items, labels, details=texts("packs")["power_details"], ask=board_ask)
+    answer, figures = figures_of(world, "bench.power", first_power, world.answers)
+    labels = {name: figures.labels[name] for name in (HOLD, "full", "empty", *figures.labels)}
     return figure_page(
-        world,
-        "bench.power",
+        replace(figures, labels=labels, ask=board_ask),
         crown=_verdict(world, answer),
-        stop=_("do not connect"),
         note=note,
         picture=(
             Section(key="steps", title=_("Step by step")),
@@ -38,7 +36,6 @@ def power_page(world: World) -> Page:
                 for block in _step(world, number, row)
             ),
         ),
-        figures=figures,
         line=board_line,
     )
 

@@ -1,5 +1,7 @@
 """Choose a belt: those in stock near the wanted centre distance, and what the board's own can carry."""
 
+from dataclasses import replace
+
 from logic.answers.asked import Asked
 from logic.answers.belt_choice import BeltChoice, BeltRow, belt_choice
 from logic.answers.first_figure import lacking
@@ -8,8 +10,8 @@ from logic.board import Value
 from screens.acts.entering import Put
 from screens.asking import keeps, stepper
 from screens.blocks import Block, Figure, Line, Picture, Section, Words
-from screens.figure_page import Figures, answered, figure_page
-from screens.numbers.nearer import following, lacks_values, not_yet
+from screens.figure_page import Figures, figure_page, figures_of
+from screens.nearer import Near, lacks_values, not_yet
 from screens.page import Page
 from screens.pictures.drive import drive
 from screens.tongue import _, texts
@@ -28,17 +30,15 @@ def belt_page(world: World) -> Page:
     """Return the belt's centre first, then teeth, what is in stock, the drawing, and what the belt carries."""
     rider, asked = world.person.rider, Asked(world.answers).value("ask.wanted_centre")
     wanted = None if asked is None else float(asked.si)
-    answer, before = answered(world, belt_choice, rider, wanted)
+    answer, figures = figures_of(world, "numbers.belt", belt_choice, rider, wanted)
     own = next((row for row in answer.rows if _on_board(world, row)), None)
     details = {} if own is None else {HEAD: _said(makers(own.belt), LACKS[own.lacks])}
-    figures = Figures(world, answer.items, texts("belt")["choice"], before, details, head=HEAD)
+    figures = replace(figures, details=details)
     return figure_page(
-        world,
-        "numbers.belt",
+        figures,
         crown=_crown(world, figures),
         controls=("drive.motor_teeth", "drive.wheel_teeth", stepper(world, BELT, _("Belt"))),
         picture=(*_notes(answer), *_stock(world, answer), *_drawing(world, answer)),
-        figures=figures,
         advice=(
             Words(key="beyond", text=texts("belt")["said"]["beyond"], tone="second"),
             leads_to(
@@ -49,7 +49,7 @@ def belt_page(world: World) -> Page:
                 icon="ruler",
             ),
         ),
-        then=following(world, (ROUND,)),
+        near=Near({ROUND: ""}),
     )
 
 

@@ -7,11 +7,12 @@ from logic.answers.reading import Item, Open, Result
 from logic.board import Value
 from screens.acts import Both
 from screens.acts.entering import Put
-from screens.blocks import PLAIN, RIGHT, UNSURE, Button, Notice, Verdict, Words
-from screens.figure_page import Figures, answered, figure_page
+from screens.blocks import PLAIN, RIGHT, UNSURE, Button, Notice, Verdict
+from screens.figure_page import figure_page, figures_of, filled
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _, texts
+from screens.ways import words_of
 from screens.world import World
 
 SHORT = {"kv": _("Kv {value}"), "resistance": _("{value}"), "pole_pairs": _("{value} pole pairs")}
@@ -22,23 +23,16 @@ LABELS = WORDS["labels"]
 
 def bench_motor_page(world: World) -> Page:
     """Return what was measured in one verdict, the figures, and the way to lay it over the board."""
-    items, before = answered(world, bench_motor, world.answers)
-    figures = Figures(world, items, LABELS, before)
+    items, figures = figures_of(world, "numbers.bench_motor", bench_motor, world.answers)
     worst = mixings()[0]
     error = world.style.number(abs(worst.error), "share", 2)
     return figure_page(
-        world,
-        "numbers.bench_motor",
+        figures,
         crown=_verdict(world, items),
         note=(Notice(key="safe", word="warning", text=WORDS["said"]["safe"]),),
-        figures=figures,
-        advice=tuple(
-            Words(
-                key=f"amps {place}",
-                text=text.format(taken=worst.taken, meant=worst.meant, error=error),
-                tone="second",
-            )
-            for place, text in enumerate(WORDS["convention"].values())
+        advice=words_of(
+            filled(world, WORDS["convention"], taken=worst.taken, meant=worst.meant, error=error),
+            tone="second",
         ),
         offer=_offer(world, items),
     )

@@ -1,11 +1,13 @@
 """Charging: what this charger does to these cells."""
 
+from dataclasses import replace
+
 from logic.answers.care import advice
 from logic.answers.charging import Charging, charging
 from logic.answers.reading import Open, Result
 from logic.errors import NotCharged
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Section, Verdict, Words
-from screens.figure_page import Figures, answered, figure_page
+from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.showing import sentences, why, working
 from screens.tongue import _, texts
@@ -24,17 +26,11 @@ OVER = ("over any limit", "over cell limit")
 
 def charging_page(world: World) -> Page:
     """Return how many amps and how long, then temperature and charge. A wrong charger stops it all."""
-    answer, before = answered(world, charging, world.answers)
-    figures = Figures(world, answer.items, CHARGING, before, _details(world, answer))
+    answer, figures = figures_of(world, "numbers.charging", charging, world.answers)
     return figure_page(
-        world,
-        "numbers.charging",
+        replace(figures, details=_details(world, answer)),
         crown=_verdict(world, answer),
-        hazards=answer.hazards,
-        stop=_("do not charge"),
         fixes=FIXES,
-        controls=("ask.cells_at", "ask.charge", "ask.target"),
-        figures=figures,
         advice=(
             Section(key="advice", title=_("While it charges")),
             *sentences("advice", (row.text for row in advice("charge"))),

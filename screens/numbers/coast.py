@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from logic.answers.drag import best_rolling, coasting
 from logic.answers.reading import Item, Open, Result
 from screens.blocks import RIGHT, Verdict
-from screens.figure_page import Figures, answered, figure_page
+from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.showing import sentences, why, working
 from screens.tongue import _, texts
@@ -18,17 +18,14 @@ LABELS = texts("drag")["labels"]
 
 def coast_page(world: World) -> Page:
     """Return the coefficient by each way that was entered, and the way to lay their mean over the board."""
-    items, before = answered(world, coasting, world.person.rider, world.answers)
-    figures = Figures(world, items, LABELS, before)
+    items, figures = figures_of(world, "numbers.coast", coasting, world.person.rider, world.answers)
     mean = float(best_rolling(dict(items)) or 0.0)
     told = world.style.plain(mean)
     offer, refused = try_measured(world, "load.rolling", mean, told, "coast") if mean else (None, ())
     return figure_page(
-        world,
-        "numbers.coast",
+        figures,
         crown=_verdict(world, items, told),
         picture=refused,
-        figures=figures,
         advice=tuple(sentences("how", texts("drag")["coast"].values(), tone="second")),
         offer=offer,
     )

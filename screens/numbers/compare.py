@@ -4,11 +4,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from logic.answers.compare import ComparedLine, Comparison, comparison
-from logic.answers.push import REACHED
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board
-from screens.asking import asked, page_choice, refused_now, value_line
+from screens.asking import page_choice, refused_now, value_line
 from screens.blocks import Block, Cell, Columns, Picture, Section, Verdict, Words
+from screens.figure_page import filled
 from screens.numbers.over_speed import over_speed
 from screens.page import Page
 from screens.showing import fold, once, why, working
@@ -27,12 +27,6 @@ FIRST = 5
 """Figures that stand open; the rest are under "All figures"."""
 NAMED = 3
 """How much is said of one in the verdict; the rest is ticked in the rows."""
-PUT = (
-    ("grade", "ask.climb_grade", "share"),
-    ("speed", "ask.climb_speed", "speed"),
-    ("steady", "ask.speed", "speed"),
-)
-"""What is put into the labels, by its name there: a question, and its quantity."""
 VALUES = values_of("numbers.compare")
 
 
@@ -128,7 +122,7 @@ def _figures(world: World, answer: Comparison, first: Named, second: Named) -> I
     """Yield the heads and the first figures; the rest fold."""
     lines = {line.name: line for line in answer.lines}
     heads = Columns(key="heads", cells=(Cell(first.name), Cell(second.name)), head=True)
-    labels = _labels(world)
+    labels = filled(world, LABELS)
     yield heads
 
     def row(name: str) -> Columns:
@@ -160,15 +154,6 @@ def _row(world: World, line: ComparedLine, label: str) -> Columns:
 
 def _text(world: World, item: Item) -> str:
     return why(item, world.style) if isinstance(item, Open) else world.style.number(item.value, item.quantity)
-
-
-def _labels(world: World) -> dict[str, str]:
-    """Put the speeds and the climb into the labels, in the person's unit."""
-    style = world.style
-    put = dict(zip(("low", "high"), (style.number(speed, "speed") for speed in REACHED), strict=True))
-    for name, key, quantity in PUT:
-        put[name] = style.number(asked(world, key), quantity)
-    return {name: label.format(**put) for name, label in LABELS.items()}
 
 
 def _chart(style: Style, answer: Comparison) -> tuple[Block, ...]:

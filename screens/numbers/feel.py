@@ -1,6 +1,7 @@
 """Wheels, bushings, trucks, deck and riser: the turn they make, whether a wheel bites, and what a change does."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from functools import partial
 
 from logic.answers.feel import LARGER, Feel, changes, feel
@@ -9,7 +10,7 @@ from logic.tables import pick
 from screens.acts.entering import Ask
 from screens.asking import asked
 from screens.blocks import RIGHT, UNSURE, WRONG, Block, Notice, Verdict, Words
-from screens.figure_page import Figures, answered, figure_page
+from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _, texts
@@ -25,17 +26,15 @@ MEASURES = ("ask.deck_width", "ask.track", "ask.wheel_width")
 
 def feel_page(world: World) -> Page:
     """Return whether a wheel bites and how tight it turns at a lean, then figures, then what a change of each part does."""
-    answer, before = answered(world, feel, world.person.rider, world.answers)
     larger = world.style.number(LARGER, "length")
-    labels = {name: label.format(larger=larger) for name, label in WORDS["labels"].items()}
-    details = WORDS["details"] | {"bushing": WORDS["bushing"][answer.bushing]}
-    figures = Figures(world, answer.items, labels, before, details, OUTCOMES)
+    answer, figures = figures_of(
+        world, "numbers.feel", feel, world.person.rider, world.answers, larger=larger
+    )
+    details = {**figures.details, "bushing": WORDS["bushing"][answer.bushing]}
     return figure_page(
-        world,
-        "numbers.feel",
+        replace(figures, details=details, outcomes=OUTCOMES),
         crown=_verdict(world, answer),
         controls=(*_warning(world, answer), "ask.lean"),
-        figures=figures,
         advice=tuple(_advice(world)),
     )
 

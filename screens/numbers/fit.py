@@ -3,11 +3,12 @@
 from logic.answers.asked import Asked
 from logic.answers.belt_fit import BeltFit, belt_fit
 from logic.answers.reading import Open, Result
-from screens.blocks import RIGHT, UNSURE, WRONG, Verdict, Words
-from screens.figure_page import Figures, answered, figure_page
+from screens.blocks import RIGHT, UNSURE, WRONG, Verdict
+from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _, texts
+from screens.ways import words_of
 from screens.world import World
 
 FIT = texts("belt")["fit"]
@@ -16,23 +17,11 @@ FIT = texts("belt")["fit"]
 def fit_page(world: World) -> Page:
     """Return whether it fits by the narrowest gap, then every gap."""
     worn = Asked(world.answers)("ask.wheel_wear")
-    answer, before = answered(world, belt_fit, worn)
-    figures = Figures(world, answer.items, FIT, before)
+    answer, figures = figures_of(world, "numbers.fit", belt_fit, worn)
     return figure_page(
-        world,
-        "numbers.fit",
+        figures,
         crown=_verdict(world, answer),
-        figures=figures,
-        advice=(
-            Words(
-                key="level",
-                text=_(
-                    "Board level, nobody on it. Leaning, weight and a bent deck take some of it."
-                    " Flanges stand higher than the belt."
-                ),
-                tone="second",
-            ),
-        ),
+        advice=words_of(texts("belt")["fit_advice"], tone="second"),
     )
 
 

@@ -8,8 +8,10 @@ from logic.answers.gearing import Curves, Gearing, gearing
 from logic.answers.reading import Item, Result
 from screens.asking import asked, refused_now, stepper, value_line
 from screens.blocks import Block, Figure, Picture, Section
-from screens.numbers.first_speed import ROUNDS, nearer_speed, speed_crown
-from screens.numbers.nearer import following, lacks_values
+from screens.figure_page import filled
+from screens.nearer import following, lacks_values
+from screens.numbers.first_figures import SPEED as ROUNDS
+from screens.numbers.first_figures import nearer_speed, speed_crown
 from screens.numbers.over_speed import not_drawn, over_speed
 from screens.numbers.road import road_blocks, road_note
 from screens.page import Page
@@ -39,8 +41,7 @@ def gearing_page(world: World) -> Page:
         world.kept(gearing, world.saved, rider, speed).items if world.trial and not world.is_scratch else {}
     )
     grey = bool(answer.faults) or refused_now(world)
-    at = world.style.number(speed, "speed")
-    labels = {name: label.format(speed=at) for name, label in texts("gearing")["items"].items()}
+    labels, holds = filled(world, texts("gearing")["items"]), texts("gearing")["details"]
 
     # What is folded is not read: what is not read is not worked out.
     items = {name: answer.items[name] for name in (CROWN, *FIRST)}
@@ -61,7 +62,7 @@ def gearing_page(world: World) -> Page:
     def shown(name: str, *, row: bool = True, reserve: bool = False) -> Block:
         item = rough.get(name) or answer.items[name]
         words = _usual(world, item) if name in rough else _band(world, item)
-        detail = f"{words} {DETAILS.get(name, '')}".strip()
+        detail = f"{words} {holds.get(name, '')}".strip()
         before = saved.get(name)
         return figure(
             world, item, labels[name], before=before, detail=detail, grey=grey, row=row, reserve=reserve
@@ -125,12 +126,6 @@ def _values(world: World, *, all_open: bool) -> tuple[Block, ...]:
         *(value_line(world, key) for key in asked),
         *fold(world, "values more", _("All values"), lambda: later),
     )
-
-
-DETAILS = {
-    "top_loaded": _("Nominal pack, level road, no wind."),
-    "top_nominal": _("No load at all: never quite reached."),
-}
 
 
 def _usual(world: World, item: Item) -> str:

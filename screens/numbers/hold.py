@@ -5,21 +5,11 @@ from dataclasses import replace
 
 from logic.answers.first_hold import first_hold
 from logic.answers.hold import Holding, holding
-from logic.answers.reading import Open
+from logic.answers.reading import Item, Open
 from screens.acts.outside import Tilt
-from screens.asking import asked
 from screens.blocks import Block, Figure, Line, Picture, Section
-from screens.figure_page import Figures, answered, figure_page
-from screens.numbers.first_figures import (
-    HOLD_ROUNDS,
-    MINUTE,
-    hold_crown,
-    more_exact,
-    time_text,
-    time_unit,
-    told_outcome,
-)
-from screens.numbers.nearer import following, lacks_values
+from screens.figure_page import figure_page, figures_of
+from screens.numbers.first_figures import HOLD, near, told_outcome
 from screens.numbers.over_speed import not_drawn
 from screens.page import Page
 from screens.pictures.chart import Curve, chart
@@ -32,30 +22,26 @@ WORDS = texts("hold")
 HOTTEST = 1.6
 """Of the limit: what the chart shows."""
 HEAD = "hold_time"
+MINUTE = 60.0
+Ends = tuple[float | None, float | None]
+"""How long it takes when it cools badly, and when it cools well."""
 
 
 def hold_page(world: World) -> Page:
     """Return the time first, then the climb without end, the temperature over time and the figures."""
-    rider = world.person.rider
-    answer, before = answered(world, holding, rider, world.answers)
-    figures = Figures(world, answer.items, _labels(world), before, grey=bool(answer.faults), head=HEAD)
-    lacks = lacks_values(answer.items[HEAD]) and not answer.faults
-    first = world.kept(first_hold, world.board, rider, world.answers) if lacks else None
+    answer, figures = figures_of(world, "numbers.hold", holding, world.person.rider, world.answers)
+    first, found = near(figures, HOLD, first_hold)
+    if found is not None and first.crown is not None:
+        said = _("By a usual motor. {badly} at worst, {well} at best.")
+        first = replace(first, crown=_with_ends(world.style, found.item, found.times, first.crown, said))
+    said = _("{badly} if it cools badly, {well} if it cools well.")
     return figure_page(
-        world,
-        "numbers.hold",
-        crown=(
-            _crown(world.style, answer, figures.crown())
-            if first is None
-            else hold_crown(world, first, figures.labels[HEAD])
-        ),
-        faults=answer.faults,
-        note=() if first is None else more_exact(world, HOLD_ROUNDS, first),
+        figures,
+        crown=_with_ends(world.style, answer.items[HEAD], answer.times, figures.crown(), said),
+        near=first,
         controls=("ask.hold_grade", _tilt(world), "ask.hold_speed"),
         picture=(Section(key="chart head", title=_("Temperature over time")), *_chart(world, answer)),
-        figures=figures,
         advice=tuple(sentences("model", WORDS["model"].values(), tone="second")),
-        then=following(world, HOLD_ROUNDS),
     )
 
 
@@ -69,28 +55,23 @@ def _tilt(world: World) -> Line:
     )
 
 
-def _labels(world: World) -> dict[str, str]:
-    """Put the limit, the speed and the climb asked about into the labels."""
-    said = {
-        name: world.style.number(asked(world, f"ask.{key}"), quantity)
-        for name, key, quantity in (
-            ("limit", "limit_temperature", "temperature"),
-            ("speed", "hold_speed", "speed"),
-            ("grade", "hold_grade", "share"),
-        )
-    }
-    return {name: text.format(**said) for name, text in WORDS["labels"].items()}
-
-
-def _crown(style: Style, answer: Holding, crown: Figure) -> Figure:
-    """Tell both ends of the band; an end that never comes is said in words."""
-    item = answer.items[HEAD]
+def _with_ends(style: Style, item: Item, times: Ends, crown: Figure, said: str) -> Figure:
+    """Tell both ends of the band of a time; an end that never comes is said in words."""
     if isinstance(item, Open):
         return told_outcome(crown, item)
-    badly, well = (time_text(style, time) for time in answer.times)
-    shown = style.shown(item.value, "time", 2, time_unit(item.value))
-    detail = _("{badly} if it cools badly, {well} if it cools well.").format(badly=badly, well=well)
-    return replace(crown, number=shown.number, unit=shown.unit, detail=detail)
+    badly, well = (_told(style, time) for time in times)
+    shown = style.shown(item.value, "time", 2, _unit(item.value))
+    return replace(crown, number=shown.number, unit=shown.unit, detail=said.format(badly=badly, well=well))
+
+
+def _unit(time: float) -> str:
+    """Return the unit in which a time is told: seconds up to two minutes."""
+    return "min" if time >= 2.0 * MINUTE else "s"
+
+
+def _told(style: Style, time: float | None) -> str:
+    """Write a time as one reads it, None for one that never comes."""
+    return _("never") if time is None else str(style.shown(time, "time", 2, _unit(time)))
 
 
 def _chart(world: World, answer: Holding) -> tuple[Block, ...]:

@@ -11,7 +11,7 @@ from screens.acts import Go, Turn
 from screens.acts.entering import Ask
 from screens.asking import entry_of, value_line
 from screens.blocks import Block, Line, Section
-from screens.numbers.nearer import following
+from screens.nearer import following
 from screens.page import Foot, Page
 from screens.search_tool import search_tools
 from screens.showing import lead

@@ -2,13 +2,13 @@
 
 from dataclasses import replace
 
-from logic.answers.joining import PARALLEL, SECOND, SERIES, Joining, joining, like
+from logic.answers.joining import SECOND, Joining, joining, like
 from logic.answers.reading import Open, Result
 from logic.board import Value
 from screens.acts.entering import Ask
 from screens.asking import field_of, value_line
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Verdict, Words
-from screens.figure_page import Figures, answered, figure_page
+from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _, texts
@@ -28,18 +28,11 @@ FIXES = {
 
 def joining_page(world: World) -> Page:
     """Return whether they may be joined, then the readings. Packs that differ stop the page."""
-    answer, before = answered(world, joining, world.answers)
-    labels = {name: JOINING[name] for name in (*PARALLEL, *SERIES)}
-    figures = Figures(world, answer.items, labels, before, _details(world, answer))
+    answer, figures = figures_of(world, "numbers.joining", joining, world.answers)
     return figure_page(
-        world,
-        "numbers.joining",
+        replace(figures, details=_details(world, answer)),
         crown=_verdict(world, answer),
-        hazards=answer.hazards,
-        stop=_("do not join"),
         fixes=FIXES,
-        controls=("ask.way", "ask.first_volts", "ask.second_volts"),
-        figures=figures,
         advice=tuple(_rules(answer)),
         line=_line,
     )

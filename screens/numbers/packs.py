@@ -1,9 +1,11 @@
 """Packs: energy, volts, sag and heat, and which part limits first."""
 
+from dataclasses import replace
+
 from logic.answers.braking import FROM_SPEED
 from logic.answers.energy import PackFigures, pack_figures
 from screens.asking import value_of
-from screens.figure_page import Figures, answered, figure_page
+from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.tongue import _, texts
 from screens.ways import leads_to
@@ -14,43 +16,30 @@ WAYS = {"limit_drive": "drive", "limit_brake": "brake", "limit_burst": "burst"}
 
 def packs_page(world: World) -> Page:
     """Return watt-hours first, then what the parts allow; braking amps never without what they do to the board."""
-    answer, before = answered(world, pack_figures, world.person.rider, world.answers)
-    outcomes = texts("packs")["outcomes"]
-    figures = Figures(world, answer.items, _labels(world), before, _details(answer), outcomes, head="energy")
-    return figure_page(
+    style = world.style
+    value = value_of(world, "ask.current") or world.board.controller.battery_current
+    answer, figures = figures_of(
         world,
         "numbers.packs",
-        crown=figures.crown(),
-        hazards=answer.hazards,
-        controls=("pack.series", "pack.parallel", "pack.packs"),
-        figures=figures,
+        pack_figures,
+        world.person.rider,
+        world.answers,
+        current=_("the battery limit") if value is None else style.number(float(value.si), "current"),
+        speed=style.number(FROM_SPEED, "speed"),
+    )
+    return figure_page(
+        replace(figures, details={**figures.details, **_held_by(answer)}),
         advice=(
             leads_to("controller", "bench.controller", _("What to set in the controller"), icon="controller"),
         ),
     )
 
 
-def _labels(world: World) -> dict[str, str]:
-    """Put the current and the speed into the labels."""
-    style = world.style
-    value = value_of(world, "ask.current") or world.board.controller.battery_current
-    current = _("the battery limit") if value is None else style.number(float(value.si), "current")
-    speed = style.number(FROM_SPEED, "speed")
+def _held_by(answer: PackFigures) -> dict[str, str]:
+    """Say which part limits first."""
+    parts = texts("packs")["parts"]
     return {
-        name: text.format(current=current, speed=speed) for name, text in texts("packs")["energy"].items()
+        name: _("Whole board. Held by {part}.").format(part=parts[answer.weakest[way]])
+        for name, way in WAYS.items()
+        if way in answer.weakest
     }
-
-
-def _details(answer: PackFigures) -> dict[str, str]:
-    """Return what each figure holds for, and which part limits first."""
-    braking = texts("packs")["braking"]
-    found = texts("packs")["energy_details"] | {
-        "slows_as_set": braking["at worst"],
-        "stop_as_set": braking["after reaction"],
-    }
-    for name, way in WAYS.items():
-        if way in answer.weakest:
-            found[name] = _("Whole board. Held by {part}.").format(
-                part=texts("packs")["parts"][answer.weakest[way]]
-            )
-    return found

@@ -4,18 +4,13 @@ from logic.answers.pair import pair_board, pair_details
 from logic.board import Value
 from screens.acts import Both
 from screens.acts.entering import Put
-from screens.asking import asked
 from screens.blocks import Button, Words
-from screens.figure_page import Figures, figure_page
+from screens.figure_page import Figures, figure_page, filled
 from screens.page import Page
 from screens.tongue import _, texts
 from screens.world import World
 
 KEYS = {"motor": "drive.motor_teeth", "wheel": "drive.wheel_teeth", "belt": "drive.belt_teeth"}
-DETAILS = {
-    "top_loaded": _("Nominal pack, level road, no wind."),
-    "stop": _("Motors alone, as the controller is set, dry, after you react."),
-}
 
 
 def pair_page(world: World) -> Page:
@@ -23,21 +18,14 @@ def pair_page(world: World) -> Page:
     motor, wheel, belt = (world.args.get(name) for name in KEYS)
     board = world.kept(pair_board, world.board, motor, wheel, belt)
     items = world.kept(pair_details, board, world.person.rider, world.answers)
-    climb = {
-        name: world.style.number(asked(world, f"ask.climb_{name}"), quantity)
-        for name, quantity in (("grade", "share"), ("speed", "speed"))
-    }
-    labels = {name: label.format(**climb) for name, label in texts("pairs")["labels"].items()}
-    figures = Figures(world, items, labels, details=DETAILS, head="top_loaded")
+    labels, details = (filled(world, texts("pairs")["labels"]), texts("pairs")["details"])
+    figures = Figures(world, items, labels, "numbers.pair", details=details, head="top_loaded")
     told = _("{motor} teeth on the motor, {wheel} on the wheel. {belt}")
     said = _("Belt of {teeth} teeth.").format(teeth=belt) if belt else _("No belt in stock fits the mount.")
     return figure_page(
-        world,
-        "numbers.pair",
+        figures,
         title=_("Pair {motor}:{wheel}").format(motor=motor, wheel=wheel),
-        crown=figures.crown(),
         controls=(Words(key="told", text=told.format(motor=motor, wheel=wheel, belt=said)),),
-        figures=figures,
         offer=_try(world),
     )
 

@@ -7,6 +7,7 @@ from logic.answers.pairs import FIRST, Pair, PairTable, WishFit, fit, speed_cap
 from screens.acts import Turn
 from screens.asking import refused_now, value_line
 from screens.blocks import Block, Choice, FigureRow, Line, Notice, Option, Section, Words
+from screens.nearer import Rounds, following, nearer, taken
 from screens.numbers.best_pairs import (
     Ranked,
     best_told,
@@ -19,7 +20,6 @@ from screens.numbers.best_pairs import (
     wish_text,
     wished,
 )
-from screens.numbers.nearer import Rounds, following, nearer, taken
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _, texts

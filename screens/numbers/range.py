@@ -1,19 +1,20 @@
 """Range and Wh/km: from the log or by the drive, and how cold, speed and hills take them."""
 
+from dataclasses import replace
+
 from logic.answers.first_range import first_range
 from logic.answers.range import RangeAnswer, range_answer
 from logic.answers.reading import Result
 from logic.answers.riding import FREEZING
 from screens.asking import asked, value_text
 from screens.blocks import Block, Picture, Section, Words
-from screens.figure_page import Figures, answered, figure_page
-from screens.numbers.first_range import ROUNDS, nearer_range, range_crown
-from screens.numbers.nearer import following, lacks_values
+from screens.figure_page import figure_page, figures_of
+from screens.numbers.first_figures import RANGE, near
 from screens.numbers.over_speed import not_drawn, over_speed
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _, texts
-from screens.ways import leads_to
+from screens.ways import leads_to, words_of
 from screens.world import World
 
 SPEED = "ask.range_speed"
@@ -21,47 +22,33 @@ SPEED = "ask.range_speed"
 
 def range_page(world: World) -> Page:
     """Return a range with its band first, then temperature, speed and climb."""
-    rider = world.person.rider
-    answer, before = answered(world, range_answer, rider, world.answers, world.rides)
-    labels, details = _labels(world, answer), _details(world, answer)
-    figures = Figures(world, answer.items, labels, before, details, texts("packs")["outcomes"], head="range")
-    first = (
-        world.kept(first_range, world.board, rider, world.answers)
-        if lacks_values(answer.items["range"]) and not answer.faults
-        else None
-    )
-    return figure_page(
+    answer, figures = figures_of(
         world,
         "numbers.range",
-        crown=figures.crown() if first is None else range_crown(world, first),
-        note=() if first is None else nearer_range(world, first),
-        faults=answer.faults,
-        controls=("ask.cells_at", SPEED, "ask.range_grade"),
+        range_answer,
+        world.person.rider,
+        world.answers,
+        world.rides,
+        cold=world.style.number(FREEZING, "temperature"),
+    )
+    labels = figures.labels
+    if answer.learnt:
+        labels = {**labels, "range": _("Range, learnt from the log")}
+    figures = replace(figures, labels=labels, details=_details(world, answer))
+    packs = _("One pack.") if world.board.pack.packs is None else ""
+    first, _first = near(
+        figures, RANGE, first_range, texts("first")["range"], label=_("Range, about"), before=packs
+    )
+    return figure_page(
+        figures,
+        near=first,
         picture=tuple(_picture(world, answer)),
-        figures=figures,
         advice=(
             *fold(world, "spent", _("Energy over speed"), lambda: _spent(world, answer)),
-            Words(
-                key="modelled",
-                text=_(
-                    "Modelled: steady speed, no wind, no stops. Starts, stops, wind and rough ground take more."
-                    " A flat pack is no way home: turn round at half the range."
-                ),
-                tone="second",
-            ),
+            *words_of(texts("packs")["range_advice"], tone="second"),
             *_drag(world),
         ),
-        then=following(world, ROUNDS),
     )
-
-
-def _labels(world: World, answer: RangeAnswer) -> dict[str, str]:
-    """Put speed and temperature into the labels."""
-    style = world.style
-    speed, cold = style.number(asked(world, SPEED), "speed"), style.number(FREEZING, "temperature")
-    found = {name: text.format(speed=speed, cold=cold) for name, text in texts("packs")["range"].items()}
-    head = _("Range, learnt from the log") if answer.learnt else _("Range, modelled at {speed}")
-    return found | {"range": head.format(speed=speed)}
 
 
 def _details(world: World, answer: RangeAnswer) -> dict[str, str]:

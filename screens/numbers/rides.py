@@ -1,6 +1,6 @@
 """What logged rides tell about rolling and air: each ride's energy with the speed usual on it."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from logic.answers.asked import questions
@@ -33,11 +33,12 @@ def rides_page(world: World) -> Page:
     speeds = ride_speeds(world)
     samples = world.kept.same("ride samples", _samples(rides, speeds))
     answer = world.kept(ride_fit, world.board, world.person.rider, samples)
+    figures = Figures(world, answer.items, WORDS["labels"])
     page = figure_page(
-        world,
+        figures,
         title=_("Drag from rides"),
         crown=_verdict(world, answer, rides, speeds),
-        figures=lambda: iter(_figures(world, answer)),
+        rows=lambda: _rows(figures, answer),
         advice=(Words(key="level", text=WORDS["rides"]["level"], tone="second"),),
         values=tuple(_ride_line(world, ride, speeds) for ride in rides),
         values_title=_("Rides with a known energy: tap one to give its usual speed"),
@@ -80,14 +81,11 @@ def _verdict(world: World, answer: RideFit, rides: list[Record], speeds: Mapping
     return Verdict(word=word, text=scatter, form=RIGHT, act=act, lines=2)
 
 
-def _figures(world: World, answer: RideFit) -> tuple[FigureRow, ...]:
-    """Return what fits the rides best, and how far they leave it open."""
-    figures = Figures(world, answer.items, WORDS["labels"])
-    rows = tuple(figures[name] for name in NAMES)
-    fit = answer.fit
-    if fit is None:
-        return rows
-    return tuple(_row(world, answer, row, fit) for row in rows)
+def _rows(figures: Figures, answer: RideFit) -> Iterator[FigureRow]:
+    """Yield what fits the rides best, and how far they leave it open."""
+    for name in NAMES:
+        row = figures[name]
+        yield row if answer.fit is None else _row(figures.world, answer, row, answer.fit)
 
 
 def _row(world: World, answer: RideFit, row: FigureRow, fit: Fitted) -> FigureRow:

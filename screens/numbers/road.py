@@ -6,7 +6,7 @@ from logic.answers.push import Pushing, pushing
 from logic.answers.reading import Item, Result
 from screens.asking import asked, stepper, value_line
 from screens.blocks import Block, Picture, Section, Words
-from screens.figure_page import Figures, answered
+from screens.figure_page import Figures, answered, filled
 from screens.numbers.over_speed import not_drawn, over_speed
 from screens.showing import fold, once, once_each
 from screens.tongue import _, texts
@@ -36,13 +36,13 @@ def road_blocks(world: World) -> Iterator[Block]:
     style = world.style
     answer, before = answered(world, pushing, world.person.rider, world.answers)
     speed = style.number(asked(world, "ask.speed"), "speed")
-    labels = _labels(style, speed)
+    labels = filled(world, texts("push")["labels"])
 
     def figures(title: str, *names: str) -> Iterator[Block]:
         # What is folded is not read: what is not read is not worked out.
         items = {name: answer.items[name] for name in names if name in answer.items}
         details = {name: _entered(item, style) for name, item in items.items()}
-        shown = Figures(world, items, labels, before, details, grey=bool(answer.faults))
+        shown = Figures(world, items, labels, before=before, details=details, faults=answer.faults)
         yield Section(key=f"road {title}", title=title, note=shown.note)
         yield from (once(shown[name], f"road {name}") for name in once_each(items))
 
@@ -64,17 +64,6 @@ def _entered(item: Item, style: Style) -> str:
     if not isinstance(item, Result) or not item.band:
         return ""
     return _("{value} as entered.").format(value=style.number(item.value, item.quantity))
-
-
-def _labels(style: Style, speed: str) -> dict[str, str]:
-    """Put the speeds into the labels, in the person's unit."""
-    said = {"{speed}": speed} | {f"{{{kmh}}}": style.number(kmh / 3.6, "speed") for kmh in (20, 30)}
-    found = {}
-    for name, text in texts("push")["labels"].items():
-        for mark, number in said.items():
-            text = text.replace(mark, number)  # noqa: PLW2901  (one mark after the other)
-        found[name] = text
-    return found
 
 
 def _rules(answer: Pushing, style: Style) -> tuple[Block, ...]:

@@ -1,13 +1,14 @@
 """Stopping: the whole way of a stop, what holds the brake down, and what the pack takes back."""
 
+from dataclasses import replace
+
 from logic.answers.first_stop import first_stop
 from logic.answers.reading import Open
 from logic.answers.stopping import Stopping, stop_curves, stopping
-from screens.asking import asked, value_of
+from screens.asking import value_of
 from screens.blocks import Block, Notice, Picture, Section, Words
-from screens.figure_page import Figures, answered, figure_page
-from screens.numbers.first_figures import STOP_ROUNDS, more_exact, stop_crown, told_outcome
-from screens.numbers.nearer import following, lacks_values
+from screens.figure_page import figure_page, figures_of
+from screens.numbers.first_figures import STOP, near, told_outcome
 from screens.numbers.over_speed import not_drawn, over_speed
 from screens.page import Page
 from screens.tongue import _, texts
@@ -20,37 +21,21 @@ WORDS = texts("stopping")
 
 def stopping_page(world: World) -> Page:
     """Return the dry stop of someone who does not expect it, then the other stops, and what the pack allows."""
-    rider = world.person.rider
-    answer, before = answered(world, stopping, rider, world.answers)
+    answer, figures = figures_of(world, "numbers.stopping", stopping, world.person.rider, world.answers)
     any_charge = value_of(world, "ask.rest_voltage") is None
     details = {HEAD: WORDS["said"]["any charge"]} if any_charge else {}
-    figures = Figures(
-        world, answer.items, _labels(world), before, details, grey=bool(answer.faults), head=HEAD
-    )
-    head = answer.items[HEAD]
-    lacks = lacks_values(head) and not answer.faults
-    first = world.kept(first_stop, world.board, rider, world.answers) if lacks else None
+    figures = replace(figures, labels={**_stops(), **figures.labels}, details=details)
+    first, _first = near(figures, STOP, first_stop, texts("first")["stop"])
     return figure_page(
-        world,
-        "numbers.stopping",
-        crown=(
-            told_outcome(figures.crown(), head)
-            if first is None
-            else stop_crown(world, first, figures.labels[HEAD])
-        ),
-        faults=answer.faults,
-        note=(
-            *_warning(answer, WORDS["said"]["a full pack" if any_charge else "this pack"]),
-            *(() if first is None else more_exact(world, STOP_ROUNDS, first)),
-        ),
-        controls=("ask.stop_speed", "ask.stop_grade"),
+        figures,
+        crown=told_outcome(figures.crown(), answer.items[HEAD]),
+        near=first,
+        note=_warning(answer, WORDS["said"]["a full pack" if any_charge else "this pack"]),
         picture=(
             Section(key="chart head", title=_("Stopping distance over speed")),
             *_chart(world, answer),
             *_rules(answer, world.style),
         ),
-        figures=figures,
-        then=following(world, STOP_ROUNDS),
     )
 
 
@@ -69,20 +54,13 @@ def _warning(answer: Stopping, pack: str) -> tuple[Block, ...]:
     return (Words(key="assumed", text=text, tone="second"),)
 
 
-def _labels(world: World) -> dict[str, str]:
-    """Put the asked speed and the compared one into the labels."""
-    style = world.style
-    speed, compared = asked(world, "ask.stop_speed"), style.number(20 / 3.6, "speed")
-    head = _("Stopping distance from {speed}: dry, 2.5\u00a0s to react").format(
-        speed=style.number(speed, "speed")
-    )
-    stops = {
+def _stops() -> dict[str, str]:
+    """Return the label of each stop, by its ground and how one reacts."""
+    return {
         f"stop_{surface}_{reaction}": f"{ground.capitalize()}, {acting}"
         for surface, ground in WORDS["surface"].items()
         for reaction, acting in WORDS["reaction"].items()
     }
-    labels = {name: text.replace("20 km/h", compared) for name, text in WORDS["labels"].items()}
-    return {**stops, **labels, HEAD: head}
 
 
 def _rules(answer: Stopping, style: Style) -> tuple[Block, ...]:

@@ -6,7 +6,7 @@ from logic.answers.reading import Item, Result
 from logic.answers.wheel import measured, wheel
 from logic.tables import pick
 from screens.blocks import Block, Button, Words
-from screens.figure_page import Figures, answered, figure_page
+from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.showing import sentences
 from screens.tongue import texts
@@ -15,20 +15,15 @@ from screens.world import World
 
 WORDS = texts("wheel")
 KEY = "drive.wheel_diameter"
-HEAD = "today"
 
 
 def wheel_page(world: World) -> Page:
     """Return the diameter of today, what it does, and how to measure it; a measured one can be laid over the board."""
-    items, before = answered(world, wheel, world.person.rider, world.answers)
-    figures = Figures(world, items, WORDS["labels"], before, head=HEAD)
-    offer, refused = _offer(world, items[HEAD])
+    items, figures = figures_of(world, "numbers.wheel", wheel, world.person.rider, world.answers)
+    offer, refused = _offer(world, items["today"])
     return figure_page(
-        world,
-        "numbers.wheel",
-        crown=figures.crown(),
+        figures,
         picture=(*refused, *_low(items)),
-        figures=figures,
         advice=tuple(sentences("how", WORDS["how"].values(), tone="second")),
         offer=offer,
     )

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from logic.answers.reading import Item, Result
-from logic.answers.wire_parts import INRUSH, LEAD
 from logic.answers.wiring import Wiring, wiring
 from logic.board import Value
 from logic.tables import rows
@@ -12,7 +11,7 @@ from screens.acts import Go
 from screens.acts.entering import Ask, Put
 from screens.asking import on_trial, unused, value_of
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Stepper, Verdict, Words
-from screens.figure_page import Figures, answered, figure_page
+from screens.figure_page import Figures, figure_page, figures_of
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _, texts
@@ -30,16 +29,13 @@ FIRST = ("riding", "closed_low", "closed_high", "drop", "stands_short", "prechar
 
 def wiring_page(world: World) -> Page:
     """Return which fuse and how the wire fares, then the riding current both rest on."""
-    answer, before = answered(world, wiring, world.answers)
-    labels = {name: WIRING[name] for name in (*LEAD, *INRUSH, "fuse")}
-    figures = Figures(world, answer.items, labels, before, _details(world), head="fuse")
+    answer, figures = figures_of(world, "numbers.wiring", wiring, world.answers)
+    figures = replace(figures, details=_details(world))
     return figure_page(
-        world,
-        "numbers.wiring",
+        figures,
         crown=_verdict(world, answer),
-        hazards=answer.hazards,
         controls=(_gauge(world),),
-        figures=lambda: _rows(world, answer, figures),
+        rows=lambda: _rows(world, answer, figures),
         advice=(leads_to("power", "bench.power", _("First power: polarity and pre-charge"), icon="wires"),),
     )
 

@@ -55,15 +55,13 @@ def flight_page(world: World) -> Page:
     found = world.kept(may_fly, still.board, world.answers, out_of_use(world) is not None)
     items: dict[str, Item] = {"each": found.energy, "all_joined": found.all_joined}
     ask = Ask if world.is_scratch else board_ask
-    figures = Figures(still, items, LABELS, details=_details(world, found), ask=ask)
+    figures = Figures(still, items, LABELS, "ride.flight", details=_details(world, found), ask=ask)
     page = figure_page(
-        still,
-        "ride.flight",
+        figures,
         crown=_verdict(world, found),
-        stop=_("do not pack it"),
         note=trial_note(world),
         controls=tuple(_questions(world, found)),
-        figures=lambda: _energies(figures),
+        rows=lambda: _energies(figures),
         advice=tuple(_rules(world, found)),
         line=_line,
     )

@@ -10,6 +10,7 @@ from screens.asking import field_of
 from screens.blocks import Block
 from screens.figure_page import Figures
 from screens.register import PAGES
+from screens.tongue import texts
 from tests.pages.examples import EXAMPLES
 from tests.pages.reader import Reader
 
@@ -52,7 +53,21 @@ def test_every_figure_that_stands_open_is_one_of_the_page(
     assert set(first) <= labels
 
 
+@pytest.mark.parametrize("page", LISTED)
+def test_what_is_stepped_can_be_asked_for_and_is_no_value_twice(page: str) -> None:
+    controls = LISTED[page].get("controls", [])
+    assert [field_of(control).key for control in controls] == controls
+    assert set(controls) & set(LISTED[page]["values"]) == set()
+
+
+@pytest.mark.parametrize("page", [page for page in LISTED if "head" in LISTED[page]])
+def test_what_a_page_leads_with_has_a_label(page: str) -> None:
+    groups = [name.split(".") for name in LISTED[page]["labels"]]
+    assert LISTED[page]["head"] in {name for file, group in groups for name in texts(file)[group]}
+
+
 def test_what_is_said_of_a_page_is_what_pages_of_figures_read() -> None:
-    read = {"title", "first", "first_title", "values_title", "values"}
+    read = {"title", "head", "stop", "labels", "details", "outcomes", "controls"}
+    read |= {"first", "first_title", "values_title", "values"}
     assert set().union(*LISTED.values()) == read
     assert all(text for row in LISTED.values() for text in row.values())

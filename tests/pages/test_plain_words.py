@@ -90,6 +90,10 @@ def test_every_group_of_texts_is_read_and_none_that_there_is_not() -> None:
         read |= set(re.findall(r'texts\("(\w+)"\)\["(\w+)"\]', code))
         for name, file in re.findall(r'(\w+) = texts\("(\w+)"\)$', code, re.MULTILINE):
             read |= {(file, group) for group in re.findall(rf'\b{name}\["(\w+)"\]', code)}
+    rows = tomllib.loads((ROOT / "assets/page_values.toml").read_text(encoding="utf-8")).values()
+    for row in rows:
+        named = (one for kind in ("labels", "details", "outcomes") for one in row.get(kind, []))
+        read |= {(file, group) for file, _dot, group in (one.partition(".") for one in named)}
     written = {
         (path.stem, group)
         for path in (ROOT / "assets/words").glob("*.toml")

@@ -1,8 +1,10 @@
 """What brings an answer nearer while a board lacks values: round after round, each with how many values it asks for."""
 
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import field
 
 from logic.answers.reading import Item, Open
+from logic.frozen import frozen
 from screens.acts.entering import Ask
 from screens.asking import field_of, value_line, value_of
 from screens.blocks import Block, Figure, Line
@@ -12,7 +14,6 @@ from screens.world import World
 
 Rounds = Mapping[tuple[str, ...], str]
 """What is asked for, one round after the other, and what each is called."""
-
 
 SHOWN = 3
 """Values that a headline names of those it waits for."""
@@ -79,3 +80,20 @@ def following(world: World, rounds: Iterable[tuple[str, ...]]) -> str:
     place = keys.index(now) if now in keys else 0
     rest = (*keys[place + 1 :], *keys[:place])
     return next((key for key in rest if value_of(world, key) is None), "")
+
+
+@frozen
+class Near:
+    """The first figure of a page while its board lacks values, and what is asked for, one round after the other."""
+
+    rounds: Rounds = field(default_factory=dict)
+    crown: Figure | None = None
+    assumed: tuple[str, ...] = ()
+
+    def more(self, world: World) -> tuple[Block, ...]:
+        """Return what makes the figure more exact, and what stands in; nothing where the answer is whole."""
+        return () if self.crown is None else (*nearer(world, self.rounds), *taken(world, self.assumed))
+
+    def following(self, world: World) -> str:
+        """Return the value that follows the one being entered."""
+        return following(world, self.rounds)
