@@ -13,7 +13,7 @@ from screens.acts.outside import Heard
 from screens.driver import Driver
 from screens.scenes.held import Held
 from screens.scenes.seed import finished, run_to
-from screens.scenes.steps import board, go, moment, place, scrolled, settled, step
+from screens.scenes.steps import board, go, moment, place, settled, sight, step
 
 RATE = 44100
 FLOOR, TARGET, CEILING = 75.3, 107.6, 118.4
@@ -96,7 +96,7 @@ def opened(driver: Driver, joint: str, fold: str) -> None:
     place(driver, "bench")
     go(driver, "bench.joint", joint=joint, **{f"open_{fold}": True})
     settled(driver)
-    scrolled(driver, 400.0)
+    sight(driver, next(block.title for block in driver.app.front.page.blocks if block.key == fold))
 
 
 @step

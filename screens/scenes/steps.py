@@ -141,5 +141,6 @@ def sight(driver: Driver, text: str) -> None:
 
 @step
 def scrolled(driver: Driver, pixels: float) -> None:
-    """Scroll so far down."""
-    driver.app.front.paper.parts.panes[0].to(pixels)
+    """Scroll so far down, on a wide window in each of its panes."""
+    for pane in driver.app.front.paper.parts.panes[:2]:
+        pane.to(pixels)

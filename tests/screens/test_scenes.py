@@ -1,15 +1,18 @@
 """A scene is what its name says, or the run of pictures tells that it is not."""
 
 import subprocess
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 
+from screens.blocks import Picture
 from screens.register import PAGES
 from screens.scenes import CANNOT_SHOW, AstrayError, Scene, arrive, scenes, start
 from screens.scenes.held import Held
 from screens.scenes.steps import STEPS, written
 from tests.alone import NEEDS_GRAPHICS, alone
+from tests.screens.session import Session
 
 RUN = """
 import sys, time
@@ -52,6 +55,24 @@ def test_every_step_of_a_walk_is_known_and_none_is_left_over() -> None:
     done |= {next(iter(one)) for one in steps if isinstance(one, dict)}
     assert done | {"begun"} == set(STEPS)
     assert {one[1:] for one in touched if one.startswith("@")} == set(walks)
+
+
+@pytest.mark.parametrize("size", [(915, 412), (360, 640)])
+@pytest.mark.parametrize("name", ["joint-cross", "joint-pull"])
+def test_a_scene_of_a_drawing_shows_it_in_whichever_pane_it_stands(
+    begin: Callable[..., Session], size: tuple[int, int], name: str
+) -> None:
+    """On its side only the left pane was scrolled; the fold with the drawing is at the right."""
+    app = begin(demo=True)
+    app.resize(*size)
+    arrive(app, next(scene for scene in scenes() if scene.name == name))
+    seen = [
+        block
+        for pane in app.front.paper.parts.panes
+        for place, block in enumerate(pane.blocks)
+        if place in pane.views
+    ]
+    assert any(isinstance(block, Picture) for block in seen)
 
 
 def test_a_scene_that_is_elsewhere_says_so(tmp_path: Path) -> None:
