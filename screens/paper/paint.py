@@ -52,6 +52,8 @@ class Painted:
             paint, *by = piece
             paint(group, *by)
         for _piece, group in self._kept[len(wanted) :]:
+            # A group and what is in it know each other: uncleared, its textures stay until the rare great sweep of Python.
+            group.clear()
             self._canvas.remove(group)
         del self._kept[len(wanted) :]
 

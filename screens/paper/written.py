@@ -24,6 +24,18 @@ Key = tuple[tuple[str, ...], float, bool, str, str]
 """Lines, size, whether they are bold, how they are aligned, and the font."""
 
 
+FORM = "luminance_alpha"
+"""Texts are white, and coloured where they are drawn: two bytes a pixel hold them, and "rgba" would take four."""
+
+
+class Pixels(NamedTuple):
+    """A written text: its size, and two bytes for each pixel."""
+
+    width: int
+    height: int
+    data: bytes
+
+
 class Shelf(NamedTuple):
     """A row of a sheet: where it begins, how high it is, and how far it is filled."""
 
@@ -39,14 +51,14 @@ class Sheet:
         """Begin empty."""
         times = 1 if dp(1) < 2 else 2  # noqa: PLR2004  (pixels of a dp)
         self.width, self.height = times * WIDE, times * TALL
-        self.texture = Texture.create(size=(self.width, self.height), colorfmt="rgba")
+        self.texture = Texture.create(size=(self.width, self.height), colorfmt=FORM)
         self._shelves: list[Shelf] = []
 
     def takes(self, width: int, height: int) -> bool:
         """Tell whether a text is small enough to share a sheet."""
         return width + GAP <= self.width and height <= self.height / 4
 
-    def put(self, pixels: Any) -> Any:  # noqa: ANN401  (Kivy's image and texture have no types)
+    def put(self, pixels: Pixels) -> Any:  # noqa: ANN401  (Kivy's texture has no type)
         """Return the place of a text on the sheet; None where it has no room left."""
         wide, tall = pixels.width + GAP, pixels.height + GAP
         # The lowest row that is high enough and not half empty above it, else a new one.
@@ -61,9 +73,9 @@ class Sheet:
                 return None
             row = Shelf(top, tall, 0)
             self._shelves.append(row)
-            self.texture.blit_buffer(bytes(4 * self.width * tall), (self.width, tall), "rgba", pos=(0, top))
+            self.texture.blit_buffer(bytes(2 * self.width * tall), (self.width, tall), FORM, pos=(0, top))
         self._shelves[self._shelves.index(row)] = row._replace(x=row.x + wide)
-        self.texture.blit_data(pixels, pos=(row.x, row.y))
+        self.texture.blit_buffer(pixels.data, (pixels.width, pixels.height), FORM, pos=(row.x, row.y))
         place = self.texture.get_region(row.x, row.y, pixels.width, pixels.height)
         place.flip_vertical()
         return place
@@ -72,9 +84,9 @@ class Sheet:
 class _Hand(Ruler):
     """Writes a text and hands its pixels over, in place of a texture of its own."""
 
-    pixels: Any = None
+    pixels: Pixels | None = None
 
-    def write(self, lines: tuple[str, ...]) -> Any:  # noqa: ANN401  (Kivy's image)
+    def write(self, lines: tuple[str, ...]) -> Pixels | None:
         """Return the pixels of a text; None where there is nothing to see."""
         self.text, self.texture, self.pixels = "\n".join(lines), self, None
         self._size = self.render()
@@ -82,9 +94,11 @@ class _Hand(Ruler):
             self.render(real=True)
         return self.pixels
 
-    def blit_data(self, pixels: Any) -> None:  # noqa: ANN401  (Kivy's image)
-        """Take the pixels, as a texture would."""
-        self.pixels = pixels
+    def blit_data(self, image: Any) -> None:  # noqa: ANN401  (Kivy's image)
+        """Take the pixels, as a texture would, and keep of each how much of it is covered."""
+        data = bytearray(b"\xff") * (2 * image.width * image.height)
+        data[1::2] = image.data[3::4]
+        self.pixels = Pixels(image.width, image.height, bytes(data))
 
 
 @lru_cache(64)
@@ -122,7 +136,7 @@ class Written:
             self._sheets.append(Sheet())
         return self._sheets[-1]
 
-    def _keep(self, key: Key, pixels: Any) -> Any:  # noqa: ANN401
+    def _keep(self, key: Key, pixels: Pixels) -> Any:  # noqa: ANN401
         if not self.sheet.takes(pixels.width, pixels.height):
             return self._keep_large(key, pixels)
         place = self.sheet.put(pixels)
@@ -135,10 +149,11 @@ class Written:
         self._on_sheets[key] = self.sheet, place
         return place
 
-    def _keep_large(self, key: Key, pixels: Any) -> Any:  # noqa: ANN401
-        found = Texture.create(size=(pixels.width, pixels.height), colorfmt="rgba")
+    def _keep_large(self, key: Key, pixels: Pixels) -> Any:  # noqa: ANN401
+        size = pixels.width, pixels.height
+        found = Texture.create(size=size, colorfmt=FORM)
         found.flip_vertical()
-        found.blit_data(pixels)
+        found.blit_buffer(pixels.data, size, FORM)
         self._large[key] = found
         while self.large_pixels > MOST_PIXELS and len(self._large) > 1:
             self._large.popitem(last=False)
