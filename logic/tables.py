@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache
 from pathlib import Path
+from sys import intern
 from typing import Any
 
 from logic.errors import InputError
@@ -111,11 +112,15 @@ class Row:
         return column in self.cells
 
 
+def _written(table: str) -> dict[str, Any]:
+    with (ASSETS / "tables" / f"{table}.toml").open("rb") as file:
+        return tomllib.load(file)
+
+
 @cache
 def raw(table: str) -> dict[str, Any]:
     """Return a table file as written, for the modules whose tables have a form of their own."""
-    with (ASSETS / "tables" / f"{table}.toml").open("rb") as file:
-        return tomllib.load(file)
+    return _written(table)
 
 
 def to_si(number: float, printed: str) -> float:
@@ -132,7 +137,7 @@ def to_si(number: float, printed: str) -> float:
 @cache
 def rows(table: str) -> tuple[Row, ...]:
     """Return all rows of a table, converted to SI once."""
-    page = raw(table)
+    page = _written(table)
     printed: dict[str, str] = page.get("units", {})
     for unit in printed.values():
         if unit not in SI_OF_PRINTED:
@@ -142,7 +147,8 @@ def rows(table: str) -> tuple[Row, ...]:
         Row(
             table,
             {
-                column: to_si(cell, printed[column]) if column in printed else cell
+                # The reader makes a text anew for each name of a column.
+                intern(column): to_si(cell, printed[column]) if column in printed else cell
                 for column, cell in line.items()
                 if column not in ("where", "source", "standing")
             },

@@ -79,7 +79,8 @@ class GuardedConnection(sqlite3.Connection):
 
     def execute(self, *args: Any) -> sqlite3.Cursor:  # noqa: ANN401  (as sqlite3.Connection)
         """Run one statement on a cursor of its own."""
-        return GuardedCursor(self).execute(*args)
+        # Not made directly: only `cursor` forgets those that are gone, and each is remembered.
+        return self.cursor(GuardedCursor).execute(*args)
 
 
 def connect(address: str, *, uri: bool = False) -> sqlite3.Connection:

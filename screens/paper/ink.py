@@ -26,7 +26,7 @@ def _ruler(size: float, bold: bool, font: str) -> Ruler:  # noqa: FBT001  (the c
     return Ruler(font_size=size, bold=bold, **({"font_name": font} if font else {}))
 
 
-@lru_cache(20_000)
+@lru_cache(6_000)
 def width_of(text: str, size: float, bold: bool = False, font: str = "") -> float:  # noqa: FBT001, FBT002  (as above)
     """Return how wide a text is on one line, in pixels."""
     return float(_ruler(size, bold, font).get_extents(text)[0])
@@ -43,7 +43,7 @@ def longest_word(text: str, size: float, bold: bool) -> float:  # noqa: FBT001  
     return max(width_of(word, size, bold) for word in text.replace("\n", " ").split(" "))
 
 
-@lru_cache(8_000)
+@lru_cache(2_000)
 def broken(text: str, size: float, bold: bool, room: float) -> Block:  # noqa: FBT001  (as above)
     """Return a text broken between words into lines no wider than the room; it shrinks before a word would break."""
     if "\n" not in text:

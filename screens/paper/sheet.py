@@ -1,6 +1,7 @@
 """A block laid out: marks to paint and areas to touch, in pixels from its upper left corner. Needs no window."""
 
 from dataclasses import dataclass, field
+from math import log
 from typing import Any, NamedTuple
 
 from kivy.metrics import dp
@@ -159,7 +160,7 @@ class Sheet:
 
     def icon(self, name: str, x: float, y: float, side: float, tone: str = "text") -> None:
         """Draw an icon into a square."""
-        size = side * 0.86
+        size = _rung(side * 0.86)
         wide, tall = width_of(chr(POINTS[name]), size, False, ICONS), line_of(size, False, ICONS)  # noqa: FBT003
         self.marks.append(
             Ink(
@@ -201,6 +202,12 @@ class Sheet:
     def done(self, said: str, least: float = 0.0) -> Laid:
         """Return the block as it was filled."""
         return Laid(self.width, max(self.y, least), tuple(self.marks), tuple(self.touches), said)
+
+
+def _rung(size: float) -> float:
+    """Return the nearest of the few sizes of icons: the graphics read the whole font anew for each, a third of a megabyte."""
+    least, step = dp(16), 1.185
+    return float(least * step ** round(log(size / least, step)))
 
 
 def inner(sheet: Sheet) -> tuple[float, float]:

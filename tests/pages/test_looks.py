@@ -38,7 +38,7 @@ from screens.paper.measure import measure
 from screens.paper.picture import height_of, lay
 from screens.paper.room import foot_blocks, look_of
 from screens.paper.scale import Look
-from screens.paper.sheet import Box, Drawing, Ink, Laid
+from screens.paper.sheet import Box, Drawing, Ink, Laid, Sheet
 from screens.pictures.asked import picture_of
 from screens.pictures.chart import Curve, Mark, chart
 from screens.pictures.gauge import small_gauge
@@ -115,6 +115,18 @@ def test_numbers_of_a_column_begin_at_one_line() -> None:
     assert len({inks(laid, "232 N")[0].x for laid in shown}) == 1
     (tick,) = icons(shown[0])
     assert tick.x >= inks(shown[0], "232 N")[0].x + inks(shown[0], "232 N")[0].width
+
+
+def test_icons_have_few_sizes() -> None:
+    """The graphics read the whole font of icons anew for each, and keep it: a third of a megabyte."""
+    sheet = Sheet(dp(360), Look())
+    sides = [dp(side) for side in range(18, 50)]
+    for side in sides:
+        sheet.icon("tick", 0.0, 0.0, side)
+    marks = icons(sheet.done(""))
+    assert len({mark.size for mark in marks}) < 8
+    # Each still fills its square, and fits into it.
+    assert all(0.78 < mark.size / side < 0.95 for mark, side in zip(marks, sides, strict=True))
 
 
 def test_a_long_title_is_smaller_then_on_two_lines_and_never_over_its_icons() -> None:

@@ -1,11 +1,12 @@
 """The paper by real touches: what the hand feels on every page of data."""
 
 from collections.abc import Callable
-from gc import collect
+from gc import collect, disable, enable, get_objects
 from typing import Any
 from weakref import ref
 
 import pytest
+from kivy.graphics import Canvas, Mesh
 
 from screens.acts import Turn
 from screens.acts.entering import Ask
@@ -14,6 +15,7 @@ from screens.blocks import Block, Field, Line, Stepper, Words
 from screens.driver.finger import Finger
 from screens.page import Page
 from screens.paper import paint
+from screens.paper.sheet import Box, Ink, Laid
 from screens.paper.written import MOST_PIXELS, MOST_SHEETS, Written, written
 from screens.register import PAGES, page_function
 from tests.screens.session import Session
@@ -276,6 +278,27 @@ def test_texts_stand_side_by_side_on_few_textures() -> None:
     assert kept(("One",), 16.0, False, "left") is not first  # noqa: FBT003  (the same)
     tall = kept(tuple(f"Line {number}" for number in range(40)), 16.0, False, "left")  # noqa: FBT003  (the same)
     assert kept.large_pixels == tall.width * tall.height
+
+
+@pytest.mark.usefixtures("app")
+def test_what_is_no_longer_painted_is_let_go_at_once() -> None:
+    """Python's great sweep is rare: what only it finds kept textures, half a megabyte each, page after page."""
+
+    def alive() -> int:
+        return sum(type(one) is Mesh for one in get_objects())
+
+    box, ink = Box(0, 0, 90, 40, fill="panel"), Ink("A", ("A",), 0, 0, 9, 18, 16, bold=False, tone="text")
+    canvas = Canvas()
+    painted = paint.Painted(canvas)
+    disable()
+    try:
+        before = alive()
+        for _ in range(20):
+            painted.show(Laid(90, 40, (box, ink)), again=False)
+            painted.show(Laid(90, 40, (box,)), again=False)
+        assert alive() == before + 1
+    finally:
+        enable()
 
 
 def test_each_page_is_a_function_of_a_module_that_is_found() -> None:

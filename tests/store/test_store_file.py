@@ -2,6 +2,7 @@
 
 import shutil
 import sqlite3
+import sys
 from contextlib import closing
 from pathlib import Path
 
@@ -41,6 +42,15 @@ def shape(path):
 
 def names(steps):
     return [step.name for step in steps]
+
+
+def test_a_statement_leaves_nothing_behind(store):
+    """SQLite for Python remembers each cursor that is made directly: a digit makes several."""
+    statements = 2000
+    before = sys.getallocatedblocks()
+    for _ in range(statements):
+        store.get("theme", "")
+    assert sys.getallocatedblocks() - before < statements / 2
 
 
 def test_a_new_file_records_every_step_with_its_time(store, raw):
