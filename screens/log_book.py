@@ -9,6 +9,9 @@ from logic.ledger import Ledger
 from logic.store import Record as Entered
 from logic.store import Store
 
+SHOWN = 200
+"""Newest entries that are looked through for what is set side by side."""
+
 
 class LogBook:
     """The log of one board as it stood at one moment; the next entry makes the next one."""
@@ -41,3 +44,14 @@ class LogBook:
     def tensions(self) -> list[Entered]:
         """Return the newest tension entries that can be read, newest first."""
         return self.store.entries(self.board, "tension")
+
+    def readings(self, side: str) -> list[Entered]:
+        """Return the readings of one belt that can be compared, oldest first, since it was fitted."""
+        fitted = self.last("belt_fitted", belt=side)
+        return [
+            record
+            for record in reversed(self.tensions[:SHOWN])
+            if record.body.belt == side
+            and record.body.comparable
+            and (fitted is None or record.id > fitted.id)
+        ]

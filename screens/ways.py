@@ -1,13 +1,14 @@
-"""Rows that pages share: what leads to another page, and what turns the voice on."""
+"""Rows that pages share: what leads to another page, what clears what is due, and what turns the voice on."""
 
 from collections.abc import Mapping
 from typing import Any
 
+from logic.upkeep import Due
 from screens.acts import Both, Go
 from screens.acts.keeping import Settle
 from screens.acts.outside import Say
 from screens.blocks import Line, Words
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.world import World
 
 
@@ -16,6 +17,11 @@ def leads_to(
 ) -> Line:
     """Return a row that opens a page; `given` are the parameters of that page."""
     return Line(key=key, title=title, detail=detail, icon=icon, act=Go(page, given))
+
+
+def page_title(page: str) -> str:
+    """Return what a page is called in a row that leads to it."""
+    return texts("pages")["called"].get(page) or texts("pages")["titles"][page]
 
 
 def words_of(texts: Mapping[str, str], **look: Any) -> tuple[Words, ...]:  # noqa: ANN401  (what Words takes)
@@ -39,3 +45,15 @@ def signs_line(title: str = "") -> Line:
         bad=True,
         act=Go("ride.pack_signs"),
     )
+
+
+def due_act(due: Due) -> Go:
+    """Return the act that opens what clears a rule: a checklist, or a page."""
+    if due.opens.startswith("list:"):
+        return Go("ride.run", {"list": due.opens.removeprefix("list:")})
+    return Go(due.opens)
+
+
+def later_act(due: Due) -> Go:
+    """Return the act that opens the page where it is put off."""
+    return Go("log.snooze", {"rule": due.key, "label": due.name, "stop": due.stop})

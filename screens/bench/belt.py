@@ -11,7 +11,7 @@ from screens.belt_values import belt_first, belt_lines
 from screens.bench.loads import Weight
 from screens.bench.measure import Measure
 from screens.bench.scale import Depths, Places
-from screens.blocks import Block, Button, Line, Words
+from screens.blocks import Block, Button, Figure, Line, Words
 from screens.page import Foot, Page
 from screens.showing import fold, sentences
 from screens.tongue import _
@@ -133,3 +133,15 @@ def _both(way: Measure) -> str:
     said = _("Left against right: {apart}.").format(apart=apart)
     same = len({record.body.method for record in records if record is not None}) == 1
     return said if same else said + " " + _("They were read by two different ways.")
+
+
+def view_page(world: World) -> Page:
+    """Return `big` and under it `lines`; the screen stays on."""
+    big, lines = world.args["big"], world.args["lines"]
+    return Page(
+        title=world.args["title"],
+        crown=Figure(key="big", label="", number=big) if big else None,
+        blocks=tuple(sentences("line", lines, role="title")),
+        places=False,
+        awake=True,
+    )

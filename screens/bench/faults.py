@@ -1,12 +1,19 @@
-"""The fault guide: what one sees or feels, with a search over the words one would use."""
+"""The fault guide, from what one sees or feels to the cause; what the wear of a belt tells."""
 
 from collections.abc import Iterator
 
-from logic.checks.faults import find_faults
-from screens.blocks import Block, Field, Words
+from logic.checks.faults import Cause, GuideFault, find_faults
+from logic.checks.faults import fault as fault_named
+from logic.tables import rows
+from screens.acts import Go
+from screens.blocks import Block, Field, Line, Notice, Section, Words
 from screens.page import Page
+from screens.register import PAGES
+from screens.told.tools import words_line
 from screens.tongue import _
-from screens.ways import leads_to, signs_line
+from screens.ways import leads_to, page_title, signs_line
+from screens.words import STANDING
+from screens.words.workings import source_text
 from screens.world import World
 
 SEARCH = "faults"
@@ -15,7 +22,7 @@ SEARCH = "faults"
 
 def faults_page(world: World) -> Page:
     """Return what fits the words, the best first; all of it for no words. A hot or swollen pack stays in sight."""
-    found = tuple(blocks(world.typed.get(SEARCH, "")))
+    found = tuple(_found(world.typed.get(SEARCH, "")))
     return Page(title=_("Fault guide"), crown=signs_line(), blocks=found)
 
 
@@ -23,7 +30,7 @@ def _causes(count: int) -> str:
     return _("1 likely cause") if count == 1 else _("{count} likely causes").format(count=count)
 
 
-def blocks(wanted: str) -> Iterator[Block]:
+def _found(wanted: str) -> Iterator[Block]:
     """Yield the search and what it found; the wear of a belt has a guide of its own."""
     label, hint = _("What do you see or feel?"), _("noise, belt, brake, hot")
     yield Field(key=SEARCH, label=label, text=wanted, hint=hint)
@@ -40,4 +47,84 @@ def blocks(wanted: str) -> Iterator[Block]:
         )
     yield leads_to(
         "wear", "bench.wear", _("Wear of a belt"), _("What its teeth and edges tell."), icon="drive"
+    )
+
+
+EFFORT = {
+    1: _("To check: look and feel"),
+    2: _("To check: by hand"),
+    3: _("To check: with tools"),
+    4: _("To check: take it apart"),
+}
+
+
+def fault_page(world: World) -> Page:
+    """Return the hazard of a fault, which stays in sight, then its causes one after the other."""
+    found = fault_named(world.args["fault"])
+    hazard = Notice(key="hazard", word=found.word, text=found.hazard) if found.hazard else None
+    return Page(title=found.title, crown=hazard, blocks=tuple(_all_causes(world, found)))
+
+
+def _all_causes(world: World, found: GuideFault) -> Iterator[Block]:
+    """Yield each cause, then where all of it comes from."""
+    yield Words(key="order", text=_("The easiest check first, from the top."), tone="second")
+    for place, cause in enumerate(found.causes):
+        yield from _cause(world, f"cause {place}", cause)
+    first = found.causes[0]
+    source = f"{STANDING[first.standing].capitalize()}: {first.where}."
+    yield Words(key="source", text=source, role="small", tone="second")
+    yield words_line()
+
+
+def _cause(world: World, key: str, cause: Cause) -> Iterator[Block]:
+    yield Section(key=key, title=cause.name, note=EFFORT[cause.effort])
+    yield Words(key=f"{key} check", text=cause.check)
+    yield Words(key=f"{key} remedy", text=cause.remedy, bold=True)
+    if cause.danger:
+        yield Words(key=f"{key} danger", text=_("Do not ride until this is cleared."), tone="bad")
+    yield from _link(world, f"{key} link", cause.opens)
+
+
+def _link(world: World, key: str, opens: str) -> Iterator[Line]:
+    kind, _colon, name = opens.partition(":")
+    if kind == "list":
+        title = world.lists()[name].title
+        yield leads_to(key, "ride.run", title, icon="checklist", list=name)
+    elif kind == "joint":
+        act = Go("bench.joint", {"joint": name})
+        yield Line(key=key, title=_("Joint: torque and locker"), icon="driver", act=act)
+    elif opens in PAGES:
+        yield leads_to(key, opens, page_title(opens))
+
+
+def wear_page(_world: World) -> Page:
+    """Return the signs; a tap shows one."""
+    return Page(
+        title=_("Wear of a belt"),
+        blocks=(
+            Words(key="question", text=_("What do you see, hear or feel?"), bold=True),
+            *(
+                leads_to(
+                    f"sign {number}", "bench.wear_sign", line.text("sign"), line.text("look"), number=number
+                )
+                for number, line in enumerate(rows("belt_wear"))
+            ),
+        ),
+    )
+
+
+def sign_page(world: World) -> Page:
+    """Return one sign of the table by its `number`, what to do first."""
+    line = rows("belt_wear")[world.args["number"]]
+    return Page(
+        title=_("Wear of a belt"),
+        blocks=(
+            Words(key="sign", text=line.text("sign"), role="title", bold=True),
+            Words(key="look", text=line.text("look")),
+            Section(key="do head", title=_("What to do")),
+            Words(key="do", text=line.text("do"), role="lead", bold=True),
+            Section(key="causes head", title=_("Usual causes")),
+            Words(key="causes", text=line.text("causes")),
+            Words(key="source", text=source_text(line.source, line.where), role="small", tone="second"),
+        ),
     )

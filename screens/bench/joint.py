@@ -1,18 +1,20 @@
-"""One joint of the board: how tight, how, with what, and that it was done."""
+"""One joint of the board: how tight, how, with what, and that it was done; what it consists of, value by value."""
 
 from collections.abc import Iterator
 
 from logic.answers.joint_entry import tightening
 from logic.answers.joints import joint_card, kind_of
 from logic.answers.reading import Open
+from logic.board_joints import joint_places
+from logic.fields import joint_fields
 from screens.acts import Go
 from screens.acts.keeping import Record
-from screens.bench.joint_card import CardBlocks, board_of, rides_since
+from screens.bench.joint_card import CardBlocks, board_of, joint_value_line, rides_since
 from screens.blocks import Block, Button, Line, Section, Words
 from screens.page import Foot, Page
 from screens.tongue import _, texts
 from screens.ways import leads_to
-from screens.words.joints import again_text, answer_text, is_due, summary, tightened_text
+from screens.words.joints import again_text, answer_text, is_due, summary, tightened_text, value_text
 from screens.world import World
 
 
@@ -93,3 +95,23 @@ def _done(show: CardBlocks) -> Button:
     entry = tightening(card, torque=card.torque, tool=tool)
     text = _("Done: {answer}{by}").format(answer=answer_text(card, show.world.style), by=by)
     return Button(text, Record(entry, undo=_("Recorded")))
+
+
+def joint_edit_page(world: World) -> Page:
+    """Return the values that are asked of the joint `joint`; each opens a page of its own."""
+    key = world.args["joint"]
+    said = _("Saved with the board. How sure each value is goes into the answer.")
+    return Page(
+        title=kind_of(key).text("name"),
+        blocks=(
+            Words(key="said", text=said, tone="second"),
+            *(_line(world, key, name) for name in joint_places()[key].asks),
+        ),
+        places=False,
+    )
+
+
+def _line(world: World, joint: str, name: str) -> Line:
+    value, path = board_of(world).joint(joint).value(name), f"joints.{joint}.{name}"
+    shown, known = value_text(name, value, world.style), "" if value is None else value.known
+    return joint_value_line(name, world, joint_fields()[name], path, shown, known)

@@ -7,8 +7,8 @@ from logic.answers.belt_bench import bench_plan, motor_reading, weight_reading
 from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltReading
 from logic.board import Field
-from screens.bench.asked import DEPTH, FORCE, asked
 from screens.bench.measure import Measure
+from screens.bench.measuring import DEPTH, FORCE, asked_field
 from screens.blocks import Block, Notice, Picture
 from screens.page import Page
 from screens.pictures.belts import motor_pulled
@@ -26,7 +26,7 @@ class Weight(Measure):
 
     def asks(self) -> tuple[Field, ...]:
         """Return the weight and the depth."""
-        return (asked("weight", _("Weight"), FORCE), asked("depth", _("Depth"), DEPTH))
+        return (asked_field("weight", _("Weight"), FORCE), asked_field("depth", _("Depth"), DEPTH))
 
     def read(self) -> BeltReading | None:
         """Return what the depth tells."""
@@ -72,7 +72,7 @@ class MotorPull(Measure):
 
     def asks(self) -> tuple[Field, ...]:
         """Return the pull."""
-        return (asked("pull", _("Pull"), FORCE),)
+        return (asked_field("pull", _("Pull"), FORCE),)
 
     def read(self) -> BeltReading | None:
         """Return the tension of the pull."""

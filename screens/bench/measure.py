@@ -7,7 +7,6 @@ from logic.board import Field
 from logic.store import Record as Entered
 from screens.acts import Turn
 from screens.acts.entering import Forget
-from screens.belt_verdict import form_of
 from screens.bench.measuring import Measuring
 from screens.blocks import (
     Block,
@@ -25,7 +24,7 @@ from screens.saved_board import trial_note
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _, texts
 from screens.trying import KEEP_THIS_BOARD
-from screens.words.tension import ITEMS, REASONS, SIGNS, ago, belt_name, tension_text, tile
+from screens.words.tension import ITEMS, REASONS, SIGNS, ago, belt_name, form_of, tension_text, tile
 from screens.world import World
 
 LABELS = {**ITEMS, **texts("belt")["bench"]}

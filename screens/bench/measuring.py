@@ -20,6 +20,14 @@ from screens.words.belt import nudge_text
 from screens.words.tension import with_error
 from screens.world import World
 
+FORCE: dict[str, Any] = {"quantity": "force", "low": 0.05, "high": 2000.0}
+DEPTH: dict[str, Any] = {"quantity": "length", "low": 0.0001, "high": 0.03}
+
+
+def asked_field(key: str, label: str, limits: dict[str, Any]) -> Field:
+    """Return a field that belongs to a page and not to the board."""
+    return Field(key, label, "number", 0, "", **limits)
+
 
 class Measuring:
     """One way on one belt, read once from a world. A subclass names its way, what it asks and how it reads it."""

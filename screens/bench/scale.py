@@ -8,8 +8,8 @@ from logic.answers.reading import Item, Open, Result
 from logic.answers.tension import BeltReading
 from logic.board import Field
 from screens.acts import Turn
-from screens.bench.asked import DEPTH, FORCE, asked
 from screens.bench.measure import Measure
+from screens.bench.measuring import DEPTH, FORCE, asked_field
 from screens.blocks import Block, Button, Picture
 from screens.page import Foot
 from screens.pictures.drive import drive
@@ -46,7 +46,7 @@ class Places(Measure):
     def asks(self) -> tuple[Field, ...]:
         """Return a pull for each place."""
         return tuple(
-            asked(f"pull{number}", _("Place {number}").format(number=number), FORCE)
+            asked_field(f"pull{number}", _("Place {number}").format(number=number), FORCE)
             for number in range(1, POSITIONS + 1)
         )
 
@@ -206,8 +206,8 @@ class Depths(Measure):
         count = min(max(2, filled + 1), MOST_PULLS)
         pairs = (
             (
-                asked(f"depth{n}", _("Depth {number}").format(number=n), DEPTH),
-                asked(f"pull{n}", _("Pull {number}").format(number=n), FORCE),
+                asked_field(f"depth{n}", _("Depth {number}").format(number=n), DEPTH),
+                asked_field(f"pull{n}", _("Pull {number}").format(number=n), FORCE),
             )
             for n in range(1, count + 1)
         )

@@ -13,8 +13,8 @@ from logic.store import Record as Entered
 from screens.acts import Act, Turn
 from screens.acts.keeping import Remember
 from screens.acts.outside import Listen, OpenSound, PickFile
-from screens.bench.calibration import calibration
 from screens.bench.measure import Measure
+from screens.bench.other_ways import calibration
 from screens.blocks import Block, Button, Line, Picture, Words
 from screens.blocks import Field as TextField
 from screens.page import Foot, Page

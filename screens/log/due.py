@@ -5,10 +5,10 @@ from collections.abc import Iterator
 from logic.tables import sources
 from logic.upkeep import Due
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Verdict, Words
-from screens.due_act import due_act, later_act
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
+from screens.ways import due_act, later_act
 from screens.words import STANDING, begun
 from screens.words.checks import due_name, due_when
 from screens.world import World

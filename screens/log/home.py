@@ -1,4 +1,4 @@
-"""Log: what is due, then everything recorded, newest first, a page at a time."""
+"""Log: what is due, then everything recorded, newest first, a page at a time; and what was taken out of it."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -39,7 +39,7 @@ def log_page(world: World) -> Page:
     return Page(
         title=_("Log"),
         crown=None if look.past else due_tile(world),
-        blocks=tuple(_blocks(look)),
+        blocks=tuple(_listed(look)),
         foot=Foot(
             main=Button(_("+ Add a ride"), Go("log.ride")),
             beside=(Button(_("+ Add a note"), Go("log.note")),),
@@ -108,7 +108,7 @@ class _Look:
         return f"{kind}, {whose}{said}"
 
 
-def _blocks(look: _Look) -> Iterator[Block]:
+def _listed(look: _Look) -> Iterator[Block]:
     yield from fold(look.world, "filter", _("Filter and search"), lambda: _filter(look), look.filters)
     yield from _entries(look)
     found = look.found
@@ -173,3 +173,28 @@ def _empty(look: _Look) -> str:
     if look.kind or look.text or look.past:
         return _("Nothing in the log fits this filter.")
     return _("Rides, checks and work on this board appear here. Finish a check to start.")
+
+
+LISTED = 40
+"""Entries that stand on the page at first, and that each tap on the last row adds."""
+
+
+def bin_page(world: World) -> Page:
+    """Return the hidden entries of the board in use, newest first."""
+    return Page(title=_("Taken out of the log"), blocks=tuple(_binned(world)), places=False)
+
+
+def _binned(world: World) -> Iterator[Block]:
+    records = world.kept(_hidden, world.log)
+    if not records:
+        yield Words(key="empty", text=_("Nothing has been taken out of this board's log."))
+        return
+    yield Words(key="how", text=_("Tap an entry to see it or bring it back."), tone="second")
+    shown = world.args.get("_shown", LISTED)
+    yield from (entry_line(record, world.style) for record in records[:shown])
+    if len(records) > shown:
+        yield Line(key="more", title=_("Older entries"), icon="open", act=Turn({"_shown": shown + LISTED}))
+
+
+def _hidden(log: LogBook) -> list[Record]:
+    return log.store.voided(log.board)

@@ -1,15 +1,15 @@
-"""A note, work done or a new belt, in words; also the note of any other entry."""
+"""A few words for the log: a note, work done, a new belt, the note of an entry; or why something is put off."""
 
 from collections.abc import Iterator
 from dataclasses import replace
 
-from logic.log import BeltFitted, Note, Work
+from logic.log import BeltFitted, Note, Snooze, Work
 from logic.store import Record as Entered
 from screens.acts import Act, Back, Both, Go
 from screens.acts.entering import Write
 from screens.acts.keeping import Correct, Record
 from screens.asking import page_choice
-from screens.blocks import Block, Button, Field, Words
+from screens.blocks import Block, Button, Field, Verdict, Words
 from screens.page import Foot, Page
 from screens.tongue import _
 from screens.words.tension import belt_name
@@ -77,3 +77,32 @@ def _save(world: World, words: str) -> Act | None:
         return Correct(number, replace(world.store.entry(number).body, note=words), then)
     entry = Work(note=words) if kind == "work" else Note(note=words)
     return Record(entry, then, undo=_("Recorded"))
+
+
+def snooze_page(world: World) -> Page:
+    """Return the page that asks why `rule` is put off."""
+    rule, name, stop = world.args["rule"], str(world.args["label"]), bool(world.args["stop"])
+    key = f"snooze/{rule}"
+    reason = world.typed.get(key, "").strip()
+    asks = (
+        _("This one stops a ride. Say why it can wait; the log keeps the reason.")
+        if stop
+        else _("It comes back after the next ride. A reason is optional.")
+    )
+    record = Record(
+        Snooze(rule=rule, name=name, reason=reason, stop=stop),
+        (Write(key, ""), Back()),
+        undo=_("Put off until the next ride"),
+    )
+    wanted = stop and not reason
+    why = _("A reason is wanted: this one stops a ride.") if wanted else ""
+    return Page(
+        title=_("Put off"),
+        crown=Verdict(key="name", word=name),
+        blocks=(
+            Words(key="asks", text=asks, role="lead"),
+            Field(key=key, label=_("Why it can wait"), text=world.typed.get(key, "")),
+        ),
+        foot=Foot(main=Button(_("Put off until the next ride"), None if wanted else record, why)),
+        places=False,
+    )

@@ -9,9 +9,9 @@ from logic.store import Record
 from logic.units import GAP
 from screens.asking import page_choice
 from screens.blocks import Block, FigureRow, Line, Picture, Section, Verdict, Words
+from screens.log_book import SHOWN
 from screens.page import Page
 from screens.pictures.history import Reading, history
-from screens.ride.readings import SHOWN, readings
 from screens.showing import figure
 from screens.tongue import _, texts
 from screens.words.tension import ago, tension_text
@@ -33,7 +33,7 @@ class Past:
         self.world = world
         self.side = world.side_of(world.saved)
         self.fitted = world.last("belt_fitted", belt=self.side)
-        self.records = readings(world, self.side)
+        self.records = world.log.readings(self.side)
         begin = self._begin()
         rides = [(record.at, record.body.distance or 0.0) for record in world.entries("ride", SHOWN)]
         self.by_way = any(way for at, way in rides if at >= begin)

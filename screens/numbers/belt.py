@@ -1,21 +1,23 @@
-"""Choose a belt: those in stock near the wanted centre distance, and what the board's own can carry."""
+"""Choose a belt: those in stock near the wanted centre distance, what the board's own can carry, and whether all of it fits."""
 
 from dataclasses import replace
 
 from logic.answers.asked import Asked
 from logic.answers.belt_choice import BeltChoice, BeltRow, belt_choice
+from logic.answers.belt_fit import BeltFit, belt_fit
 from logic.answers.first_figure import lacking
 from logic.answers.reading import Open, Result
 from logic.board import Value
 from screens.acts.entering import Put
 from screens.asking import keeps, stepper
-from screens.blocks import Block, Figure, Line, Picture, Section, Words
+from screens.blocks import RIGHT, UNSURE, WRONG, Block, Figure, Line, Picture, Section, Verdict, Words
 from screens.figure_page import Figures, figure_page, figures_of
 from screens.nearer import Near, lacks_values, not_yet
 from screens.page import Page
 from screens.pictures.drive import drive
+from screens.showing import why, working
 from screens.tongue import _, texts
-from screens.ways import leads_to
+from screens.ways import leads_to, words_of
 from screens.words.belt import makers, stock_title
 from screens.world import World
 
@@ -115,3 +117,49 @@ def _drawing(world: World, answer: BeltChoice) -> tuple[Block, ...]:
         text = _("The drawing needs both pulleys and the belt.")
         return (Words(key="drawing", text=text, tone="second"),)
     return (Picture(key="drawing", strokes=picture, text=_("The belt drive to scale.")),)
+
+
+FIT = texts("belt")["fit"]
+
+
+def fit_page(world: World) -> Page:
+    """Return whether it fits by the narrowest gap, then every gap."""
+    worn = Asked(world.answers)("ask.wheel_wear")
+    answer, figures = figures_of(world, "numbers.fit", belt_fit, worn)
+    return figure_page(
+        figures,
+        crown=_fits(world, answer),
+        advice=words_of(texts("belt")["fit_advice"], tone="second"),
+    )
+
+
+def _fits(world: World, answer: BeltFit) -> Verdict:
+    """Return whether it fits; a gap that is not known leaves it open."""
+    unknown = [item for item in answer.items.values() if isinstance(item, Open)]
+    narrowest = answer.items.get(answer.narrowest)
+    if not isinstance(narrowest, Result):
+        lacks = unknown[0]
+        return Verdict(
+            word=_("Not known yet"),
+            text=why(lacks, world.style),
+            act=working(lacks, FIT[lacks.name]),
+            lines=2,
+        )
+    label = FIT[answer.narrowest]
+    gap = world.style.number(narrowest.value, narrowest.quantity)
+    if answer.tight:
+        word, form = _("Does not fit: {gap}"), WRONG
+        text = " ".join(texts("belt")["touches"][name] for name in answer.tight)
+    elif unknown:
+        word = _("Fits: {gap} at the narrowest; {count} gaps not known")
+        word = _("Fits: {gap} at the narrowest; 1 gap not known") if len(unknown) == 1 else word
+        text, form = label, UNSURE
+    else:
+        word, text, form = _("Fits: {gap} at the narrowest"), label, RIGHT
+    return Verdict(
+        word=word.format(gap=gap, count=len(unknown)),
+        text=text,
+        form=form,
+        act=working(narrowest, label),
+        lines=2,
+    )

@@ -1,4 +1,4 @@
-"""Charging: what this charger does to these cells."""
+"""Charging: what this charger does to these cells; storage and care of packs."""
 
 from dataclasses import replace
 
@@ -75,3 +75,18 @@ def _details(world: World, answer: Charging) -> dict[str, str]:
         low, high = (world.style.number(end, "voltage") for end in (answer.check.low, answer.check.high))
         found["full"] = _("{low} to {high} is right. This charger matches.").format(low=low, high=high)
     return found
+
+
+def care_page(_world: World) -> Page:
+    """Return at what charge a pack is stored, then how, and what to mind while it charges."""
+    first, *rest = advice("storage")
+    return Page(
+        title=_("Storage and care"),
+        crown=Words(key="head", text=first.text, role="lead", bold=True),
+        blocks=(
+            *(Words(key=f"storage {row.key}", text=row.text) for row in rest),
+            Section(key="charging", title=_("Charging")),
+            *(Words(key=f"charge {row.key}", text=row.text) for row in advice("charge")),
+            signs_line(),
+        ),
+    )

@@ -1,14 +1,17 @@
-"""Packs: energy, volts, sag and heat, and which part limits first."""
+"""Packs: energy, volts, sag and heat, which part limits first, and what of a long descent they take back."""
 
 from dataclasses import replace
 
 from logic.answers.braking import FROM_SPEED
+from logic.answers.descents import descent
 from logic.answers.energy import PackFigures, pack_figures
+from logic.answers.first_descent import first_descent
 from screens.asking import value_of
 from screens.figure_page import figure_page, figures_of
+from screens.numbers.first_figures import DESCENT, near
 from screens.page import Page
 from screens.tongue import _, texts
-from screens.ways import leads_to
+from screens.ways import leads_to, words_of
 from screens.world import World
 
 WAYS = {"limit_drive": "drive", "limit_brake": "brake", "limit_burst": "burst"}
@@ -43,3 +46,13 @@ def _held_by(answer: PackFigures) -> dict[str, str]:
         for name, way in WAYS.items()
         if way in answer.weakest
     }
+
+
+def descents_page(world: World) -> Page:
+    """Return the drop this charge takes back, under the warning when the brake may cut out at once."""
+    speed = world.style.number(FROM_SPEED, "speed")
+    _answer, figures = figures_of(
+        world, "numbers.descents", descent, world.person.rider, world.answers, speed=speed
+    )
+    first, _first = near(figures, DESCENT, first_descent, texts("first")["descent"])
+    return figure_page(figures, near=first, advice=words_of(texts("packs")["descent_advice"]))

@@ -12,8 +12,8 @@ from screens.acts.entering import Type
 from screens.acts.keeping import Record
 from screens.asking import number_entry, typed_value
 from screens.tongue import _
+from screens.words.belt import Told, told
 from screens.words.tension import belt_name
-from screens.words.tension_verdict import Told, told
 from screens.world import World
 
 PULL = Field("pull", _("Scale reads"), "number", 0, "", quantity="force", low=0.05, high=500.0)

@@ -9,6 +9,7 @@ from logic.answers.reading import Item, Result
 from logic.board import Board, Value
 from screens.acts import Go
 from screens.acts.entering import Ask, Put
+from screens.acts.outside import Share
 from screens.asked import out_of_use
 from screens.asking import choice, stepper, value_line
 from screens.blocks import (
@@ -18,6 +19,7 @@ from screens.blocks import (
     Block,
     Button,
     Choice,
+    Figure,
     FigureRow,
     Line,
     Option,
@@ -32,7 +34,18 @@ from screens.showing import sentences
 from screens.tongue import _, texts
 from screens.ways import signs_line
 from screens.words import refusal
-from screens.words.flight import arithmetic, confirmed, rules_read, verdict_lines, watt_hours, where_lines
+from screens.words.flight import (
+    arithmetic,
+    as_text,
+    confirmed,
+    counted,
+    large_energy,
+    lines,
+    rules_read,
+    verdict_lines,
+    watt_hours,
+    where_lines,
+)
 from screens.world import World
 
 LABELS = {"each": _("One pack"), "all_joined": _("All packs together")}
@@ -153,3 +166,31 @@ def _rules(world: World, found: Flight) -> Iterator[Block]:
     today = world.now.date().isoformat()
     yield Words(key="edition", text=rules_read(found, today), tone="second")
     yield signs_line()
+
+
+def flight_card(world: World) -> Page:
+    """Return the figure that counts, its arithmetic and how the packs are protected; nothing where there is no card to show."""
+    title = _("Lithium-ion packs")
+    board, style, today = untried(world).board, world.style, world.now.date().isoformat()
+    found = world.kept(may_fly, board, world.answers, out_of_use(world) is not None)
+    if not found.cards:
+        none = _("There is no card to show for these packs.")
+        return Page(title=title, blocks=(Words(key="none", text=none, role="title"),), places=False)
+    chemistry = "" if board.pack.chemistry is None else str(board.pack.chemistry.si)
+    said = world.args.get("_said", "")
+    text = as_text(found, "" if world.is_scratch else board.name, chemistry, style, today)
+    number = watt_hours(large_energy(found), style)
+    return Page(
+        title=title,
+        crown=Figure(key="energy", label=counted(found), number=number, unit="Wh", held_up=True),
+        blocks=(
+            *(
+                Words(key=f"line {place}", text=line, role="lead", bold=True)
+                for place, line in enumerate(lines(found, chemistry, style, today))
+                if line
+            ),
+            *((Words(key="said", text=said, tone="second"),) if said else ()),
+        ),
+        foot=Foot(beside=(Button(_("Send as a text"), Share(_("Packs for a flight"), text), icon="send"),)),
+        places=False,
+    )

@@ -10,13 +10,12 @@ from logic.ledger import ride_open
 from screens.acts import Go
 from screens.asked import out_of_use
 from screens.blocks import WRONG, Block, Button, Line, Notice, Section, Verdict
-from screens.due_act import due_act
 from screens.page import Foot, Page
 from screens.pictures.gauge import small_gauge
 from screens.ride.first_start import first_start
 from screens.search_tool import search_tools
 from screens.tongue import _
-from screens.ways import leads_to, signs_line
+from screens.ways import due_act, leads_to, signs_line
 from screens.words import begun
 from screens.words.checks import FITNESS, due_name, due_when, fault_text, items_text, size_text
 from screens.words.tension import SAID, ago, belt_name, tension_text

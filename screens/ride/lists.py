@@ -1,10 +1,11 @@
-"""Every checklist of the kerb, with when it was last run; the build's stages are on Bench."""
+"""Every checklist of the kerb, with when it was last run, and all items of a run under way."""
 
 from logic.checks.lists import Checklist
-from logic.checks.run import fit, pause_of
+from logic.checks.run import ASIDE, RIGHT, fit, pause_of
 from logic.checks.session import run_under_way
-from screens.acts import Go
-from screens.blocks import Line
+from screens.acts import Back, Both, Go
+from screens.acts.runs import PutInFront
+from screens.blocks import Line, Words
 from screens.page import Page
 from screens.tongue import _
 from screens.ways import leads_to
@@ -47,3 +48,42 @@ def list_state(world: World, of: Checklist) -> str:
     if last is None:
         return f"{items_text(len(of.items))}, {of.pause}."
     return f"{check_text(last.body)}, {ago(last.at, now)}."
+
+
+ICONS = {"right": "ticked", "noted": "cross", "failed": "cross", "aside": "clock"}
+
+
+def run_list(world: World) -> Page:
+    """Return each item with its answer; none while no run of the list is under way."""
+    of = world.checklist(world.args["list"])
+    run = world.session(of.key).run
+    if run is None:
+        return Page(title=of.title, blocks=(Words(key="none", text=_("No run of this list is under way.")),))
+    done = sum(answer.state == RIGHT for answer in run.answers.values())
+    summary = _("{done} of {all} right. Pause: {pause}.").format(
+        done=done, all=len(run.order), pause=of.pause
+    )
+    lines = []
+    for key in run.order:
+        item, answer = of.item(key), run.answers.get(key)
+        said = (
+            item.state
+            if answer is None
+            else _("Skipped")
+            if answer.state == ASIDE
+            else answer.note or item.state
+        )
+        must = _("Must pass. ") if item.stop else ""
+        icon = "unticked" if answer is None else ICONS[answer.state]
+        act = Both((Back(), PutInFront(key)))
+        lines.append(Line(key=key, title=item.action, detail=must + said, icon=icon, act=act))
+    back = _("A tap opens the item and takes back what was said of it.")
+    return Page(
+        title=of.title,
+        blocks=(
+            Words(key="summary", text=summary, bold=True),
+            Words(key="back", text=back, tone="second"),
+            *lines,
+        ),
+        places=False,
+    )

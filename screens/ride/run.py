@@ -20,8 +20,7 @@ from screens.bench.explained import explained
 from screens.blocks import Block, Button, Choice, Entry, Line, Notice, Option, Picture, Progress, Words
 from screens.page import Foot, Page
 from screens.pictures.drive import drive
-from screens.ride.run_figures import figure_rows, said_of
-from screens.ride.run_links import links
+from screens.ride.run_with import figure_rows, links, said_of
 from screens.showing import fold
 from screens.tongue import _, texts
 from screens.update.checks import typed_key

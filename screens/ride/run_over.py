@@ -8,10 +8,10 @@ from logic.log.checks import CARE, FIT, STOPPED
 from screens.acts import Act, Back, Both, Go, Swap
 from screens.acts.runs import BackOne, Finish
 from screens.blocks import RIGHT, UNSURE, WRONG, Button, Line, Verdict, Words
-from screens.due_act import due_act, later_act
 from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.page import Foot, Page
 from screens.tongue import _
+from screens.ways import due_act, later_act
 from screens.words import begun
 from screens.words.checks import (
     FITNESS,

@@ -7,7 +7,6 @@ from logic.answers.tension import BeltPlan
 from logic.board import Board
 from screens.acts import Turn
 from screens.belt_values import belt_first, belt_lines
-from screens.belt_verdict import form_of
 from screens.blocks import (
     Block,
     Button,
@@ -22,7 +21,6 @@ from screens.pictures.drive import drive
 from screens.pictures.gauge import gauge, steps
 from screens.pictures.strokes import Picture as Strokes
 from screens.ride.belt_check import Check
-from screens.ride.readings import readings
 from screens.saved_board import trial_note
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _
@@ -34,6 +32,7 @@ from screens.words.tension import (
     SIGNS,
     ago,
     aim_text,
+    form_of,
     locked_text,
     method_text,
     plan_notes,
@@ -209,7 +208,7 @@ def _last_text(check: Check) -> str:
 def _latest(check: Check) -> Iterator[Block]:
     """Set the last readings of this belt since it was fitted side by side over its window."""
     world = check.world
-    forces = [record.body.tension for record in readings(world, check.side)][-LATEST:]
+    forces = [record.body.tension for record in world.log.readings(check.side)][-LATEST:]
     window = check.plan.window
     picture = steps(forces, window.floor if window else 0.0, window.ceiling if window else 0.0, world.style)
     if picture is not None:

@@ -1,50 +1,70 @@
-"""What a tension check found: the belt that asks for most in front, each belt with what to do."""
+"""What was saved of a tension: after a check the belt that asks for most, after another way what is next."""
+
+from collections.abc import Iterator
 
 from logic.answers.tension_entry import word_of
 from logic.store import Record
 from screens.acts import Back, Swap
-from screens.belt_verdict import form_of, worst
-from screens.blocks import Button, Line, Verdict, Words
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Button, Line, Verdict, Words
 from screens.page import Foot, Page
-from screens.tongue import _
-from screens.words.tension import MOVES, SIGNS, belt_name, tension_text, tile
+from screens.tongue import _, texts
+from screens.words.tension import MOVES, SIGNS, belt_name, form_of, tension_text, tile
 from screens.world import World
 
+ORDER = (WRONG, UNSURE, PLAIN, RIGHT)
+"""What asks for most comes first."""
+AFTER = _("After moving a motor: lock its screws, turn the wheel, measure again.")
+NOT_VERIFIED = _("Set, not verified. Locked now? Turn the wheel and measure the span by another way.")
 
-def saved_page(world: World) -> Page:
-    """Return the readings of `ids`, saved."""
+
+def checked_page(world: World) -> Page:
+    """Return the readings of `ids` of a check, saved: a belt to set anew in front, each belt with what to do."""
     records = [world.store.entry(number) for number in world.args["ids"]]
     one = len(records) == 1
-    return Page(
-        title=_("Tension saved"),
-        crown=_crown(records, one=one),
-        blocks=(
+    words = {record.body.belt: word_of(record.body) for record in records}
+    first = min(words, key=lambda belt: ORDER.index(form_of(words[belt])), default="")
+    word = words.get(first, "")
+    return _saved(
+        word,
+        "" if one or not word else f"{belt_name(first)}: ",
+        _("Saved. Checked by you.") if word else _("Checked by you."),
+        (
             *(_line(world, record, one=one) for record in records),
-            Words(
-                key="after",
-                text=_("After moving a motor: lock its screws, turn the wheel, measure again."),
-                tone="second",
-            ),
+            Words(key="after", text=AFTER, tone="second"),
         ),
-        foot=Foot(
-            main=Button(_("Finish"), Back()),
-            beside=(Button(_("Measure again"), Swap("ride.tension")),),
-        ),
-        places=False,
+        Button(_("Measure again"), Swap("ride.tension")),
     )
 
 
-def _crown(records: list[Record], *, one: bool) -> Verdict:
-    said = _("Saved. Checked by you.")
-    none = Verdict(word=_("Saved"), text=_("Checked by you."))
-    if not records:
-        return none
-    first = worst(records).body
-    word = word_of(first)
-    if not word:
-        return none
-    name = "" if one else f"{belt_name(first.belt)}: "
-    return Verdict(word=f"{name}{tile(word)}", text=said, form=form_of(word), sign=SIGNS.get(word, ""))
+def saved_page(world: World) -> Page:
+    """Return the reading of `ids`, saved from the bench."""
+    record = next((world.store.entry(number) for number in world.args["ids"]), None)
+    if record is None:
+        return _saved("", "", _("Saved."), ())
+    word = word_of(record.body)
+    other = [side for side in world.saved.sides if side != record.body.belt]
+    beside = [
+        Button(
+            _("The left belt") if side == "left" else _("The right belt"), Swap("bench.belt", {"side": side})
+        )
+        for side in other
+    ]
+    return _saved(word, "", _("Saved."), tuple(_told(world, record, word)), *beside)
+
+
+def _saved(word: str, before: str, text: str, blocks: tuple[Block, ...], *beside: Button) -> Page:
+    return Page(
+        title=_("Tension saved"),
+        crown=Verdict(
+            word=f"{before}{tile(word)}" if word else _("Saved"),
+            text=text,
+            form=form_of(word),
+            sign=SIGNS.get(word, ""),
+        ),
+        blocks=blocks,
+        foot=Foot(main=Button(_("Finish"), Back()), beside=beside),
+        places=False,
+    )
 
 
 def _line(world: World, record: Record, *, one: bool) -> Line:
@@ -56,3 +76,19 @@ def _line(world: World, record: Record, *, one: bool) -> Line:
         detail=MOVES.get(word, ""),
         icon=SIGNS.get(word, ""),
     )
+
+
+def _told(world: World, record: Record, word: str) -> Iterator[Block]:
+    said = record.body
+    name = _("Belt") if len(world.saved.sides) == 1 else belt_name(said.belt)
+    way = texts("belt")["short_way"].get(said.method, "")
+    reading = f"{name}: {tension_text(record, world.style)}, {way}."
+    yield Words(key="reading", text=reading, role="lead", bold=True)
+    if word in MOVES:
+        yield Words(key="move", text=MOVES[word], role="lead", bold=True)
+    yield Words(key="next", text=NOT_VERIFIED if said.method == "motor" else AFTER, tone="second")
+    if said.method != "together":
+        # It brings what listens to a belt with it, which one way alone does not need.
+        from screens.bench.other_ways import together_blocks  # noqa: PLC0415
+
+        yield from together_blocks(world, said.belt)

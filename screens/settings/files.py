@@ -1,16 +1,21 @@
-"""Files out and in: a board, or everything; what would change is shown before it does."""
+"""Files out and in: a board, as a file or as a code, or everything; and what could not be read."""
 
 from collections.abc import Iterator
 
+from logic import read_back
+from logic.board import Board
 from logic.exchange.arriving import Arrival
+from logic.exchange.code import code_line
 from logic.exchange.copies import FOLDER, CopyLook, weekly_copies
 from screens.acts import Turn
 from screens.acts.boards import Copy, OpenFile, OpenText, TakeIn
-from screens.acts.outside import PickFile
-from screens.blocks import PLAIN, UNSURE, Block, Button, Field, Line, Section, Verdict, Words
+from screens.acts.outside import PickFile, Share
+from screens.blocks import PLAIN, RIGHT, UNSURE, Block, Button, Field, Line, Picture, Section, Verdict, Words
 from screens.page import Foot, Page
+from screens.pictures.code import MOST, code
+from screens.pictures.strokes import Picture as Strokes
 from screens.showing import fold
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.ways import leads_to
 from screens.world import World
 
@@ -123,3 +128,88 @@ def _copy(look: CopyLook) -> tuple[Block, ...]:
         Line(key="entries", title=_("Entries of the log"), value=str(look.entries)),
         Line(key="newest", title=_("The last one"), value=newest),
     )
+
+
+def code_page(world: World) -> Page:
+    """Return the code and what to do with it; or why there is none."""
+    title = _("Board as a code")
+    if world.is_scratch:
+        return Page(title=title, blocks=(Words(key="none", text=_("Save a board first."), role="lead"),))
+    line, drawn = world.kept(_code, world.saved)
+    name = world.saved.name
+    said = (Words(key="said", text=world.args["_said"], bold=True),) if world.args.get("_said") else ()
+    if drawn is None:
+        why = _("{board} holds {count} signs, and one code {most}. Send it as a file.")
+        text = why.format(board=name, count=len(line), most=MOST)
+        return Page(title=title, blocks=(*said, Words(key="none", text=text, role="lead")))
+    return Page(
+        title=title,
+        blocks=(
+            *said,
+            Picture(key="code", strokes=drawn, text=_("Code of {board}, without its log").format(board=name)),
+            Words(key="how", text=_("Point the camera of another phone at it, and copy the text it shows.")),
+            Words(key="where", text=_("On that phone, paste it under Files and copies.")),
+            Words(key="close", text=_("Hold it close, upright, with the screen bright.")),
+        ),
+        foot=Foot(main=Button(_("Share it as text"), Share(name, line))),
+    )
+
+
+def _code(board: Board) -> tuple[str, Strokes | None]:
+    line = code_line(board)
+    return line, code(line)
+
+
+SHOWN = 400
+"""Characters of a thing that are shown here; the whole of it is sent."""
+
+
+def unread_page(world: World) -> Page:
+    """Return the things that could not be read, each to be opened."""
+    things = read_back.unread(world.store)
+    if not things:
+        verdict = Verdict(key="all", word=_("All read"), text=_("Nothing was set aside."), form=RIGHT)
+    else:
+        verdict = Verdict(
+            key="some",
+            word=_("{count} not read").format(count=len(things)),
+            text=_("Each is kept as it was. All else opens."),
+            form=UNSURE,
+        )
+    return Page(
+        title=_("Could not be read"),
+        crown=verdict,
+        blocks=(*_salvaged(world), *(block for one in enumerate(things) for block in _thing(world, *one))),
+    )
+
+
+def _salvaged(world: World) -> Iterator[Block]:
+    told = world.store.get("salvaged", {})
+    rows = told.get("rows")
+    if isinstance(rows, dict):
+        text = _(
+            "The file was damaged on {day}. {boards} boards and {entries} entries were read from it."
+            " The damaged file is kept as {name}. An older copy may hold more: see Files and copies."
+        )
+        yield Words(
+            key="salvaged",
+            text=text.format(
+                day=str(told.get("at", ""))[:10],
+                boards=rows.get("board", 0),
+                entries=rows.get("log", 0),
+                name=told.get("kept", ""),
+            ),
+        )
+
+
+def _thing(world: World, number: int, thing: read_back.UnreadThing) -> Iterator[Block]:
+    what = texts("files")["what"].get(thing.what, thing.what)
+    title = f"{what}: {thing.name}"
+
+    def inside() -> tuple[Block, ...]:
+        return (
+            Words(key=f"text {number}", text=thing.text[:SHOWN] or _("It is empty."), role="small"),
+            Line(key=f"send {number}", title=_("Send it"), icon="send", act=Share(title, thing.text)),
+        )
+
+    yield from fold(world, f"thing {number}", title, inside)

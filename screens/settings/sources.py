@@ -1,14 +1,15 @@
-"""Where the numbers come from: each source with what was held against it, and what has no outside check."""
+"""What the app rests on: each source with what was held against it, what has no outside check, and the licences."""
 
 from collections.abc import Iterator
 
 from logic import checked
 from logic.checked import Check
+from logic.licences import Licence, licences
 from logic.tables import sources
 from screens.acts import Go
 from screens.blocks import Block, Figure, Line, Section, Words
 from screens.page import Page
-from screens.showing import fold
+from screens.showing import fold, sentences
 from screens.tongue import _
 from screens.words import STANDING, begun
 from screens.world import World
@@ -154,3 +155,27 @@ def _rows(key: str) -> Iterator[Block]:
     for table, places in checked.row_places(key).items():
         said = _("{table}: {places}").format(table=begun(table.replace("_", " ")), places="; ".join(places))
         yield Words(key=f"table {table}", text=said.removesuffix(": "), role="small")
+
+
+def licences_page(world: World) -> Page:
+    """Return one heading for each thing; its text is read when it is opened."""
+    about = _("Deckhand rests on the work of others. These are their licences.")
+    rest = _(
+        "Python, SQLite, SDL and what joins them to the phone are not listed: their texts lie in their own sources."
+    )
+    return Page(
+        title=_("Licences"),
+        blocks=(
+            Words(key="about", text=about),
+            *(block for one in enumerate(licences()) for block in _licence(world, *one)),
+            Words(key="rest", text=rest, tone="second"),
+        ),
+        places=False,
+    )
+
+
+def _licence(world: World, number: int, of: Licence) -> tuple[Block, ...]:
+    def text() -> Iterator[Block]:
+        return sentences(str(number), of.paragraphs(), role="small")
+
+    return fold(world, f"licence {number}", of.name, text, of.licence)

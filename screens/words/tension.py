@@ -7,6 +7,7 @@ from logic.answers.reading import Result
 from logic.answers.tension_entry import word_of
 from logic.store import Record
 from logic.units import GAP, Shown, places
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
 from screens.tongue import _, texts
 from screens.words import Style, offer, refusal
 
@@ -24,8 +25,8 @@ REASONS = TEXTS["reasons"]
 SAID = TEXTS["said"]
 """A word of the log as a rider says it."""
 
-TONES = {"in window": "good", "slack": "bad", "tight": "bad"}
-"""Colour of a word; one that leaves it open has that of the text."""
+FORMS = {"": PLAIN, "in window": RIGHT, "slack": WRONG, "tight": WRONG}
+"""Form of a word; one that leaves it open is unsure."""
 
 SIGNS = {"in window": "tick", "slack": "too little", "tight": "too much"}
 """Picture of a word; one that leaves it open has none."""
@@ -37,6 +38,11 @@ MOVES = TEXTS["moves"]
 def belt_name(side: str) -> str:
     """Return what one of two belts is called."""
     return _("Left belt") if side == "left" else _("Right belt")
+
+
+def form_of(word: str) -> str:
+    """Return how a word is drawn; that of no verdict is quiet."""
+    return FORMS.get(word, UNSURE)
 
 
 def tile(word: str) -> str:

@@ -7,11 +7,26 @@ from functools import cache
 from logic.answers.reading import Result
 from logic.fields import WAYS
 from logic.step_units import unit_of
+from logic.tables import sources
 from logic.units import GAP, quantities
 from logic.workings import BARE, Call, Entry, Given, Traced, origins
+from screens.tongue import _
 from screens.words import STANDING, Style, begun, within
-from screens.words.sources import source_text
 from screens.words.sums import SHAPES, is_step, name_of, sum_of
+
+OURS = {
+    "derived": "",
+    "practice": _("Common practice, no source: "),
+    "memory": _("From memory, not confirmed: "),
+}
+"""What stands in place of a title where nothing printed is cited."""
+
+
+def source_text(key: str, where: str) -> str:
+    """Return a source as title and place, or what stands in its place."""
+    if key in OURS and where:
+        return begun(OURS[key] + where)
+    return ", ".join(part for part in (sources()[key].title, where) if part)
 
 
 @dataclass(frozen=True, slots=True)

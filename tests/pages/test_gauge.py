@@ -8,12 +8,12 @@ from logic.answers.tension import belt_plan, belt_reading
 from logic.board import Board
 from logic.exchange import demo_boards
 from logic.person import Person
-from screens.belt_verdict import form_of
 from screens.paper.ink import width_of
 from screens.paper.picture import lay
 from screens.pictures.gauge import gauge, steps
 from screens.pictures.strokes import Disc, Fill, Picture
 from screens.words import Style
+from screens.words.tension import form_of
 
 SLACK = 1.5
 WIDTHS = (288.0, 328.0, 380.0, 608.0)

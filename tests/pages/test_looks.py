@@ -11,7 +11,6 @@ from kivy.metrics import dp
 from logic.log import Tension
 from screens.acts import Back, Place
 from screens.acts.entering import Write
-from screens.belt_verdict import form_of
 from screens.blocks import (
     PLAIN,
     RIGHT,
@@ -43,7 +42,7 @@ from screens.pictures.asked import picture_of
 from screens.pictures.chart import Curve, Mark, chart
 from screens.pictures.gauge import small_gauge
 from screens.pictures.strokes import Label
-from screens.words.tension import SIGNS
+from screens.words.tension import SIGNS, form_of
 from tests.contrast import THEMES, contrast, shade
 from tests.pages.reader import Reader
 from tests.pages.sight import in_sight

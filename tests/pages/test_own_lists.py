@@ -7,7 +7,7 @@ import pytest
 from logic.checks.lists import checklist
 from screens.acts import Place, Undo
 from screens.acts.entering import Write
-from screens.settings.own_list import GONE
+from screens.settings.lists import GONE
 from tests.pages.reader import Reader
 
 KEY = "own/1"

@@ -11,7 +11,6 @@ from logic import errors
 from logic.checks.faults import faults
 from logic.errors import InputError
 from screens import tongue
-from screens.bench.fault import PAGES
 from screens.words import Style, label_of, offer, refusal
 from screens.words.checks import REFUSALS
 from screens.words.figures import OUTCOMES
@@ -124,4 +123,4 @@ def test_what_is_missing_is_counted_as_one_would():
 
 def test_every_page_a_cause_opens_has_a_name():
     opened = {cause.opens for fault in faults() for cause in fault.causes if ":" not in cause.opens} - {""}
-    assert opened <= set(PAGES)
+    assert opened <= {*tongue.texts("pages")["titles"], *tongue.texts("pages")["called"]}

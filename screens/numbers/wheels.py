@@ -1,19 +1,21 @@
-"""Wheels, bushings, trucks, deck and riser: the turn they make, whether a wheel bites, and what a change does."""
+"""Wheels, bushings, trucks, deck and riser: how a board turns and what a change does; how a wheel wears."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from functools import partial
 
 from logic.answers.feel import LARGER, Feel, changes, feel
-from logic.answers.reading import Open, Result
+from logic.answers.reading import Item, Open, Result
+from logic.answers.wheel import measured, wheel
 from logic.tables import pick
 from screens.acts.entering import Ask
 from screens.asking import asked
-from screens.blocks import RIGHT, UNSURE, WRONG, Block, Notice, Verdict, Words
+from screens.blocks import RIGHT, UNSURE, WRONG, Block, Button, Notice, Verdict, Words
 from screens.figure_page import figure_page, figures_of
 from screens.page import Page
-from screens.showing import fold
+from screens.showing import fold, sentences
 from screens.tongue import _, texts
+from screens.trying import try_measured
 from screens.ways import leads_to
 from screens.words import offer
 from screens.words.figures import OUTCOMES
@@ -33,13 +35,13 @@ def feel_page(world: World) -> Page:
     details = {**figures.details, "bushing": WORDS["bushing"][answer.bushing]}
     return figure_page(
         replace(figures, details=details, outcomes=OUTCOMES),
-        crown=_verdict(world, answer),
+        crown=_bites(world, answer),
         controls=(*_warning(world, answer), "ask.lean"),
         advice=tuple(_advice(world)),
     )
 
 
-def _verdict(world: World, answer: Feel) -> Verdict:
+def _bites(world: World, answer: Feel) -> Verdict:
     """Return whether a wheel bites at that lean; without it, how tight it turns."""
     style, radius, bite = world.style, answer.items["radius"], answer.items["bite"]
     lean = style.number(asked(world, "ask.lean"), "angle")
@@ -84,3 +86,34 @@ def _changes(part: str) -> Iterator[Block]:
     for place, row in enumerate(changes(part)):
         yield Words(key=f"{part} {place}", text=row.text("change"), bold=True)
         yield Words(key=f"{part} {place} does", text=row.text("does"))
+
+
+WEAR = texts("wheel")
+KEY = "drive.wheel_diameter"
+
+
+def wheel_page(world: World) -> Page:
+    """Return the diameter of today, what it does, and how to measure it; a measured one can be laid over the board."""
+    items, figures = figures_of(world, "numbers.wheel", wheel, world.person.rider, world.answers)
+    offer, refused = _try_wheel(world, items["today"])
+    return figure_page(
+        figures,
+        picture=(*refused, *_low(items)),
+        advice=tuple(sentences("how", WEAR["how"].values(), tone="second")),
+        offer=offer,
+    )
+
+
+def _low(items: Mapping[str, Item]) -> tuple[Block, ...]:
+    """Say that the wheel has grown too small."""
+    clearance = items["clearance"]
+    least = pick("pair_rules", name="ground clearance").cells["length"]
+    low = isinstance(clearance, Result) and clearance.value < least
+    return (Words(key="low", text=WEAR["said"]["low"], tone="bad", bold=True),) if low else ()
+
+
+def _try_wheel(world: World, today: Item) -> tuple[Button | None, tuple[Words, ...]]:
+    """Return the bar that tries the measured diameter, or why the board cannot have it."""
+    if not isinstance(today, Result) or not measured(world.answers):
+        return None, ()
+    return try_measured(world, KEY, today.value, world.style.number(today.value, "length"))

@@ -1,11 +1,11 @@
-"""What logged rides tell about rolling and air: each ride's energy with the speed usual on it."""
+"""Rolling and air on the road: what logged rides tell of them, and a coast to standstill."""
 
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from logic.answers.asked import questions
-from logic.answers.drag import Fitted, RideFit, Sample, ride_fit
-from logic.answers.reading import Open
+from logic.answers.drag import Fitted, RideFit, Sample, best_rolling, coasting, ride_fit
+from logic.answers.reading import Item, Open, Result
 from logic.board import Board, Value
 from logic.store import Record
 from screens.acts import Act, Both, Turn
@@ -14,10 +14,11 @@ from screens.acts.keeping import Remember
 from screens.asked import ride_speeds
 from screens.asking import number_entry, typed_value
 from screens.blocks import RIGHT, UNSURE, Button, FigureRow, Line, Verdict, Words
-from screens.figure_page import Figures, figure_page
+from screens.figure_page import Figures, figure_page, figures_of
 from screens.page import Foot, Page
-from screens.showing import working
+from screens.showing import sentences, why, working
 from screens.tongue import _, texts
+from screens.trying import try_measured
 from screens.world import World
 
 WORDS = texts("drag")
@@ -37,12 +38,12 @@ def rides_page(world: World) -> Page:
     page = figure_page(
         figures,
         title=_("Drag from rides"),
-        crown=_verdict(world, answer, rides, speeds),
-        rows=lambda: _rows(figures, answer),
+        crown=_rides_told(world, answer, rides, speeds),
+        rows=lambda: _rides_rows(figures, answer),
         advice=(Words(key="level", text=WORDS["rides"]["level"], tone="second"),),
         values=tuple(_ride_line(world, ride, speeds) for ride in rides),
         values_title=_("Rides with a known energy: tap one to give its usual speed"),
-        offer=_offer(world.board, answer),
+        offer=_try_both(world.board, answer),
     )
     asked = next((ride for ride in rides if ride.id == world.args.get("ride")), None)
     return page if asked is None else _asking(world, page, asked, speeds)
@@ -56,7 +57,7 @@ def _samples(rides: list[Record], speeds: Mapping[str, float]) -> tuple[Sample, 
     )
 
 
-def _verdict(world: World, answer: RideFit, rides: list[Record], speeds: Mapping[str, float]) -> Verdict:
+def _rides_told(world: World, answer: RideFit, rides: list[Record], speeds: Mapping[str, float]) -> Verdict:
     """Return what the rides tell, or how many are known."""
     style, fit = world.style, answer.fit
     if answer.rides < answer.wanted:
@@ -81,14 +82,14 @@ def _verdict(world: World, answer: RideFit, rides: list[Record], speeds: Mapping
     return Verdict(word=word, text=scatter, form=RIGHT, act=act, lines=2)
 
 
-def _rows(figures: Figures, answer: RideFit) -> Iterator[FigureRow]:
+def _rides_rows(figures: Figures, answer: RideFit) -> Iterator[FigureRow]:
     """Yield what fits the rides best, and how far they leave it open."""
     for name in NAMES:
         row = figures[name]
-        yield row if answer.fit is None else _row(figures.world, answer, row, answer.fit)
+        yield row if answer.fit is None else _rides_row(figures.world, answer, row, answer.fit)
 
 
-def _row(world: World, answer: RideFit, row: FigureRow, fit: Fitted) -> FigureRow:
+def _rides_row(world: World, answer: RideFit, row: FigureRow, fit: Fitted) -> FigureRow:
     item, found = answer.items[row.key], getattr(fit, row.key)
     if isinstance(item, Open):
         return row
@@ -126,7 +127,7 @@ def _asking(world: World, page: Page, ride: Record, speeds: Mapping[str, float])
     return replace(page, foot=foot, back=leave)
 
 
-def _offer(board: Board, answer: RideFit) -> Button | None:
+def _try_both(board: Board, answer: RideFit) -> Button | None:
     """Offer to try both coefficients once they are told clearly, unless the board has them."""
     fit, present = answer.fit, board.load.rolling
     if fit is None or not answer.clear or (present is not None and present.si == fit.rolling.value):
@@ -136,3 +137,40 @@ def _offer(board: Board, answer: RideFit) -> Button | None:
         Put(f"load.{name}", Value(float(getattr(fit, name).value), "measured", note=note)) for name in NAMES
     )
     return Button(_("Try both on the board"), Both(acts))
+
+
+WAYS = ("by_distance", "by_time")
+LABELS = texts("drag")["labels"]
+
+
+def coast_page(world: World) -> Page:
+    """Return the coefficient by each way that was entered, and the way to lay their mean over the board."""
+    items, figures = figures_of(world, "numbers.coast", coasting, world.person.rider, world.answers)
+    mean = float(best_rolling(dict(items)) or 0.0)
+    told = world.style.plain(mean)
+    offer, refused = try_measured(world, "load.rolling", mean, told, "coast") if mean else (None, ())
+    return figure_page(
+        figures,
+        crown=_coast_told(world, items, told),
+        picture=refused,
+        advice=tuple(sentences("how", texts("drag")["coast"].values(), tone="second")),
+        offer=offer,
+    )
+
+
+def _coast_told(world: World, items: Mapping[str, Item], mean: str) -> Verdict:
+    """Return the mean of what was found; before that, what comes first."""
+    told = [item for name in WAYS if isinstance(item := items[name], Result)]
+    if not told:
+        lacks = items[WAYS[0]]
+        assert isinstance(lacks, Open)  # noqa: S101  (none is told)
+        text, act = why(lacks, world.style), working(lacks, LABELS[lacks.name])
+        return Verdict(word=_("Not measured yet"), text=text, act=act, lines=2)
+    both = _("Mean of the ways by distance and by time.")
+    return Verdict(
+        word=_("Rolling {coefficient}").format(coefficient=mean),
+        text=both if len(told) > 1 else LABELS[told[0].name],
+        form=RIGHT,
+        act=working(told[0], LABELS[told[0].name]),
+        lines=2,
+    )
