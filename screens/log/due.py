@@ -9,7 +9,7 @@ from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
 from screens.ways import due_act, later_act
-from screens.words import STANDING, begun
+from screens.words import STANDING, begun, within
 from screens.words.checks import due_name, due_when
 from screens.world import World
 
@@ -32,7 +32,7 @@ def due_tile(world: World) -> Verdict:
     name = due_name(first, world.saved.sides)
     if not due:
         # What is put off stands first: it is the one that was forgotten most easily.
-        text = _("Next: {name}, {when}.").format(name=name, when=due_when(first, world.style))
+        text = _("Next: {name}, {when}.").format(name=within(name), when=due_when(first, world.style))
         return Verdict(key="due", word=_("Nothing is due"), text=text, form=RIGHT, act=due_act(first))
     when = due_when(first, world.style)
     text = f"{begun(when)}."

@@ -16,19 +16,19 @@ from screens.ride.first_start import first_start
 from screens.search_tool import search_tools
 from screens.tongue import _
 from screens.ways import due_act, leads_to, signs_line
-from screens.words import begun
+from screens.words import begun, within
 from screens.words.checks import FITNESS, due_name, due_when, fault_text, items_text, size_text
 from screens.words.tension import SAID, ago, belt_name, tension_text
 from screens.world import World
 
-FAULTS_SHOWN = 3
+FAULTS_SHOWN, NEXT_SHOWN = 3, 3
 
 
 def ride_page(world: World) -> Page:
     """Return the belts, the pack, what is open and what is due; what forbids riding stays in sight above them."""
     if world.is_scratch:
         return first_start(world, pinned(world))
-    more = tuple(_more(world))
+    more = (*_more(world), *_next(world))
     return Page(
         title=_("Ride"),
         crown=pinned(world),
@@ -138,9 +138,13 @@ def _faults(world: World) -> Iterator[Line]:
 
 
 def _due(world: World) -> Iterator[Line]:
-    """Yield the one thing that is most overdue, and the way to the rest."""
-    due = world.due
+    """Yield the one thing that is most overdue and the way to the rest; with nothing due, what comes next."""
+    due, upcoming = world.due, world.upcoming
     if not due:
+        if upcoming:
+            name, when = due_name(upcoming[0], world.saved.sides), due_when(upcoming[0], world.style)
+            detail = _("Next: {name}, {when}.").format(name=within(name), when=when)
+            yield leads_to("upkeep", "log.due", _("Nothing is due"), detail, icon="clock")
         return
     first, name = due[0], due_name(due[0], world.saved.sides)
     when = due_when(first, world.style)
@@ -150,6 +154,21 @@ def _due(world: World) -> Iterator[Line]:
     )
     rest = _("{count} more due").format(count=len(due) - 1) if len(due) > 1 else _("All upkeep")
     yield leads_to("upkeep", "log.due", rest, _("Do it, or put it off"), icon="clock")
+
+
+def _next(world: World) -> Iterator[Line | Section]:
+    """Yield what of upkeep comes next and is not named among what is due."""
+    rest = [one for one in world.upcoming if not one.due][0 if world.due else 1 :]
+    if rest:
+        yield Section(key="next", title=_("Next") if world.due else _("After that"))
+    for one in rest[:NEXT_SHOWN]:
+        yield Line(
+            key=f"next {one.key} {one.subject}",
+            title=due_name(one, world.saved.sides),
+            value=due_when(one, world.style),
+            icon="clock",
+            act=due_act(one),
+        )
 
 
 def _more(world: World) -> Iterator[Block]:

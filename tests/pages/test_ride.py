@@ -289,3 +289,25 @@ def test_a_pack_can_be_taken_out_and_a_check_can_end_a_ride_without_a_board(bare
     bare.tap("Take this pack out of use")
     bare.back()
     assert bare.page.crown.word == "danger"
+
+
+def test_with_nothing_due_ride_says_what_comes_next(pages: Reader) -> None:
+    """On a tablet a third of the page was empty, and nothing told when the next check is."""
+    looked_over(pages)
+    home(pages)
+    assert pages.world.due == ()
+    assert (pages["upkeep"].title, pages["upkeep"].act) == ("Nothing is due", Go("log.due", {}))
+    assert pages["upkeep"].detail == "Next: belt re-check after the first ride (both belts), in 1 ride."
+
+
+def test_ride_tells_what_upkeep_comes_after_what_is_named(pages: Reader) -> None:
+    pages.store.append(pages.world.saved.id, Ride(distance=3000.0))
+    home(pages)
+    rest = [one.name for one in pages.world.upcoming if not one.due]
+    named = [block.title for block in pages.blocks() if block.key.startswith("next")]
+    assert named == ["Next", *rest]
+    looked_over(pages)
+    home(pages)
+    named = [block.title for block in pages.blocks() if block.key.startswith("next")]
+    assert (named[0], len(named)) == ("After that", 4)
+    assert {block.key for block in pages.blocks() if block.title in named} <= pages.page.aside
