@@ -6,15 +6,8 @@ from screens.blocks import Block, Field, Words
 from screens.page import Page
 from screens.search_tool import SEARCH
 from screens.tongue import _
-from screens.ways import leads_to
+from screens.ways import ways_from
 from screens.world import World
-
-BEGIN = (
-    ("ride.pack_signs", _("Pack hot or swollen?"), "fire"),
-    ("bench.faults", _("Something is wrong"), "fault"),
-    ("glossary", _("What does a word mean?"), "question"),
-)
-"""Ways on while nothing is typed."""
 
 
 def search_page(world: World) -> Page:
@@ -40,9 +33,4 @@ def _below(world: World, wanted: str) -> Iterator[Block]:
             return
         text = _("Nothing fits. Try fewer letters, or another word for it.")
         yield Words(key="none", text=text, bold=True)
-    yield from _begin()
-
-
-def _begin() -> Iterator[Block]:
-    for page, title, icon in BEGIN:
-        yield leads_to(page, page, title, icon=icon)
+    yield from ways_from("search")

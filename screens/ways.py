@@ -1,6 +1,8 @@
 """Rows that pages share: what leads to another page, what clears what is due, and what turns the voice on."""
 
+import tomllib
 from collections.abc import Mapping
+from functools import cache
 from typing import Any
 
 from logic.upkeep import Due
@@ -8,7 +10,7 @@ from screens.acts import Both, Go
 from screens.acts.keeping import Settle
 from screens.acts.outside import Say
 from screens.blocks import Line, Words
-from screens.tongue import _, texts
+from screens.tongue import ASSETS, _, texts
 from screens.world import World
 
 
@@ -17,6 +19,28 @@ def leads_to(
 ) -> Line:
     """Return a row that opens a page; `given` are the parameters of that page."""
     return Line(key=key, title=title, detail=detail, icon=icon, act=Go(page, given))
+
+
+@cache
+def rows_on(place: str) -> dict[str, dict[str, Any]]:
+    """Return what assets/ways.toml says of the rows at a place, by their keys."""
+    rows = tomllib.loads((ASSETS / "ways.toml").read_text(encoding="utf-8"))[place]
+    return {
+        key: {name: _(said) if name in ("title", "detail") else said for name, said in row.items()}
+        for key, row in rows.items()
+    }
+
+
+def way_from(place: str, key: str, /, **given: object) -> Line:
+    """Return a row of assets/ways.toml, which opens a page; `given` are more parameters of that page."""
+    row = rows_on(place)[key]
+    title, detail, icon = row["title"], row.get("detail", ""), row.get("icon", "")
+    return leads_to(key, row.get("page", key), title, detail, icon=icon, **row.get("given", {}), **given)
+
+
+def ways_from(place: str) -> tuple[Line, ...]:
+    """Return all rows of a place, in order."""
+    return tuple(way_from(place, key) for key in rows_on(place))
 
 
 def page_title(page: str) -> str:

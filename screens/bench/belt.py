@@ -15,7 +15,7 @@ from screens.blocks import Block, Button, Figure, Line, Words
 from screens.page import Foot, Page
 from screens.showing import fold, sentences
 from screens.tongue import _
-from screens.ways import leads_to
+from screens.ways import way_from
 from screens.words.tension import belt_name
 from screens.world import World
 
@@ -92,8 +92,8 @@ def _rows(way: Measure) -> Iterator[Block]:
     both = _both(way)
     if both:
         yield Words(key="both", text=both, bold=True)
-    yield leads_to("history", "log.tension", _("History of this belt"), icon="history", side=side)
-    yield leads_to("wear", "bench.wear", _("What its wear tells"), icon="fault")
+    yield way_from("bench.belt", "history", side=side)
+    yield way_from("bench.belt", "wear")
     if not way.world.is_scratch:
         yield Line(
             key="new",
@@ -103,13 +103,7 @@ def _rows(way: Measure) -> Iterator[Block]:
             act=Record(BeltFitted(belt=side), undo=_("New belt noted")),
         )
     yield Line(key="view", title=_("Read from a metre away"), icon="view", act=_from_afar(way))
-    yield leads_to(
-        "tools",
-        "settings",
-        _("Tools in the hand"),
-        _("Scale and depth tool decide how good a reading is."),
-        icon="settings",
-    )
+    yield way_from("bench.belt", "tools")
     yield from sentences("order", ORDER)
 
 

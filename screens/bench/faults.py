@@ -11,7 +11,7 @@ from screens.page import Page
 from screens.register import PAGES
 from screens.told.tools import words_line
 from screens.tongue import _
-from screens.ways import leads_to, page_title, signs_line
+from screens.ways import leads_to, page_title, signs_line, way_from
 from screens.words import STANDING
 from screens.words.workings import source_text
 from screens.world import World
@@ -45,9 +45,7 @@ def _found(wanted: str) -> Iterator[Block]:
             _causes(len(fault.causes)),
             fault=fault.key,
         )
-    yield leads_to(
-        "wear", "bench.wear", _("Wear of a belt"), _("What its teeth and edges tell."), icon="drive"
-    )
+    yield way_from("bench.faults", "wear")
 
 
 EFFORT = {

@@ -10,7 +10,7 @@ from screens.page import Foot, Page
 from screens.ride.lists import list_state
 from screens.search_tool import search_tools
 from screens.tongue import _
-from screens.ways import leads_to, signs_line
+from screens.ways import leads_to, signs_line, ways_from
 from screens.world import World
 
 ICONS = {"right": "ticked", "noted": "cross", "front": "edit", "open": "unticked"}
@@ -70,13 +70,7 @@ def build_page(world: World) -> Page:
             ),
             *(_line(world, place, key, state) for place, (key, state) in enumerate(build.states.items())),
             Section(key="beside", title=_("On its own")),
-            leads_to(
-                "power",
-                "bench.power",
-                _("First power"),
-                _("Polarity by meter, pre-charge by resistor."),
-                icon="wires",
-            ),
+            *ways_from("bench.build"),
         ),
         foot=Foot(main=Button(text.format(stage=onward), _open(build.onward)), tall=True),
     )
@@ -92,15 +86,6 @@ def _open(key: str) -> Act:
     return Go("ride.run", {"list": key})
 
 
-TASKS = (
-    ("bench.belt", "gauge", _("Set a belt"), _("By scale, weight, motor or sound; history and wear.")),
-    ("bench.joints", "driver", _("Screws"), _("Torque, threadlocker, tool and reach of each.")),
-    ("bench.faults", "fault", _("Fault guide"), _("From what you see or feel to the cause.")),
-    ("bench.spares", "bench", _("Tools and spares"), _("What this board needs, to pack or share.")),
-)
-"""Page, icon, title and detail of each task."""
-
-
 def bench_page(world: World) -> Page:
     """Return the tasks of the bench."""
     build = build_of(world)
@@ -111,7 +96,7 @@ def bench_page(world: World) -> Page:
         title=_("Bench"),
         blocks=(
             leads_to("bench.build", "bench.build", _("Build, stage by stage"), detail, icon="checklist"),
-            *(leads_to(page, page, title, detail, icon=icon) for page, icon, title, detail in TASKS),
+            *ways_from("bench"),
             signs_line(),
         ),
         chip=True,

@@ -13,7 +13,7 @@ from screens.bench.joint_card import CardBlocks, board_of, joint_value_line, rid
 from screens.blocks import Block, Button, Line, Section, Words
 from screens.page import Foot, Page
 from screens.tongue import _, texts
-from screens.ways import leads_to
+from screens.ways import leads_to, way_from
 from screens.words.joints import again_text, answer_text, is_due, summary, tightened_text, value_text
 from screens.world import World
 
@@ -76,13 +76,7 @@ def _record(show: CardBlocks) -> Iterator[Block]:
             grade=_("no") if grade == "none" else grade
         )
         yield Words(key="writes", text=said, tone="second")
-    yield leads_to(
-        "other",
-        "bench.joint_done",
-        _("Record other figures or tool, a look, who, a note"),
-        icon="log",
-        joint=joint,
-    )
+    yield way_from("bench.joint", "other", joint=joint)
 
 
 def _done(show: CardBlocks) -> Button:

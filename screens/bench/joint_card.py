@@ -30,7 +30,7 @@ from screens.blocks import (
 from screens.pictures.tightening import pull_on_key
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _, texts
-from screens.ways import leads_to
+from screens.ways import way_from
 from screens.words import offer, refusal, sureness
 from screens.words.joints import (
     ABOVE_DRAG,
@@ -179,9 +179,7 @@ class CardBlocks:
         if self._reasons():
             yield from fold(world, "why", _("Why"), self._why)
         if card.kind.text("kind") == REACHES:
-            yield leads_to(
-                "reach", "bench.reach", _("Screw reach"), _("Is it clear of the windings?"), icon="ruler"
-            )
+            yield way_from("bench.joint", "reach")
 
     def _reasons(self) -> bool:
         return isinstance(self.card.items["wrench"], Result) or bool(shown_items(self.card))

@@ -10,14 +10,9 @@ from screens.bench.lookup import SEARCH, any_screw, found, look_up
 from screens.blocks import Block, Field, Line, Section
 from screens.page import Page
 from screens.tongue import _
-from screens.ways import leads_to
+from screens.ways import ways_from
 from screens.words.joints import answer_text, is_due, summary, tightened_text
 from screens.world import World
-
-OTHERS = (
-    ("bench.reach", "ruler", _("Screw reach"), _("Does it engage enough, does it reach the windings?")),
-    ("bench.locker", "driver", _("Threadlocker"), _("Which grade, where not, on and off again.")),
-)
 
 
 def joints_page(world: World) -> Page:
@@ -41,8 +36,7 @@ def _all(world: World) -> Iterator[Block]:
         yield _line(world, card) if card.joint.thread is not None else _usual(world, card)
     yield Section(key="others", title=_("Any other screw"))
     yield any_screw(world)
-    for page, icon, title, detail in OTHERS:
-        yield leads_to(page, page, title, detail, icon=icon)
+    yield from ways_from("bench.joints")
 
 
 def _line(world: World, card: JointCard) -> Line:

@@ -14,7 +14,7 @@ from screens.blocks import Block, Button, Field, Line, Section, Words
 from screens.board.naming import check_name, free_name, typed_name
 from screens.page import Foot, Page
 from screens.tongue import _
-from screens.ways import leads_to
+from screens.ways import way_from
 from screens.words import refusal
 from screens.world import World
 
@@ -51,9 +51,7 @@ def _detail(board: Board) -> str:
 
 def _ready_made() -> Iterator[Block]:
     yield Section(key="ready", title=_("To begin from"))
-    yield leads_to(
-        "usual", "board.set_ups", _("A usual set-up"), _("Take one, change what differs"), icon="drive"
-    )
+    yield way_from("board.boards", "usual")
     yield Line(
         key="examples",
         title=_("Add the example boards"),
@@ -61,9 +59,7 @@ def _ready_made() -> Iterator[Block]:
         icon="plus",
         act=Examples(),
     )
-    yield leads_to(
-        "file", "settings.files", _("A board from a file"), _("Shown before it is taken in"), icon="take_in"
-    )
+    yield way_from("board.boards", "file")
 
 
 def _binned(world: World) -> Iterator[Block]:

@@ -11,7 +11,7 @@ from screens.board.guide import guide, missing, written
 from screens.page import Foot, Page
 from screens.saved_board import trial_note
 from screens.tongue import _
-from screens.ways import leads_to
+from screens.ways import ways_from
 from screens.words.typed import not_used, value_words
 from screens.world import World
 
@@ -31,7 +31,7 @@ def board_page(world: World) -> Page:
             text=_("The rest show “not set”.") if gaps else _("Nothing more is asked."),
             form=PLAIN if gaps else RIGHT,
         ),
-        blocks=(*_notes(world), *_ways(), *_parts(world), *_whole(world)),
+        blocks=(*_notes(world), *ways_from("board"), *_parts(world), *_whole(world)),
         foot=Foot(main=Button(_("Add the next missing value"), _next(world)) if gaps else None),
         aside=frozenset({*groups(), *board_fields()}),
         chip=True,
@@ -48,18 +48,6 @@ def _notes(world: World) -> Iterator[Words]:
     kept = ", ".join(".".join(place) for place, _text in written(world).kept)
     if kept:
         yield Words(key="kept", text=_("Could not be read, and kept as it is: {kept}.").format(kept=kept))
-
-
-def _ways() -> Iterator[Line]:
-    yield leads_to("boards", "board.boards", _("Boards"), _("Choose, add, restore"), icon="swap")
-    yield leads_to(
-        "joints",
-        "bench.joints",
-        _("Joints of this board"),
-        _("Screws and nuts: size, class, what they go into"),
-        icon="driver",
-    )
-    yield leads_to("settings", "settings", _("Settings"), _("Rider, tools, units, reading"), icon="settings")
 
 
 def _parts(world: World) -> Iterator[Block]:
@@ -113,10 +101,6 @@ def _whole(world: World) -> Iterator[Block]:
     if world.is_scratch:
         return
     yield Section(key="whole", title=_("The whole board"))
-    yield leads_to(
-        "send", "settings.files", _("Send it to a friend"), _("As a file, or as a code to scan"), icon="send"
-    )
-    yield leads_to("rename", "board.name", _("Rename"), icon="edit", purpose="rename")
-    yield leads_to("copy", "board.name", _("Copy this board"), icon="plus", purpose="copy")
+    yield from ways_from("board.whole")
     # The next board is not shown after it: its own bin would stand under the same thumb.
     yield Line(key="bin", title=_("Put in the bin"), icon="bin", act=Both((Bin(), Swap("board.boards"))))

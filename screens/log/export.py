@@ -8,7 +8,7 @@ from screens.page import Foot, Page
 from screens.sheet.content import sheet
 from screens.showing import fold
 from screens.tongue import _
-from screens.ways import leads_to
+from screens.ways import way_from
 from screens.world import World
 
 COPIES = (
@@ -35,9 +35,7 @@ def _blocks(world: World) -> Iterator[Block]:
         yield Words(key="said", text=world.args["_said"], bold=True)
     for what, title, detail, icon in COPIES:
         yield Line(key=what, title=title, detail=detail, icon=icon, act=Copy(what))
-    yield leads_to(
-        "files", "settings.files", _("Files and copies"), _("A board out or in, a copy of everything")
-    )
+    yield way_from("log.export", "files")
     yield from fold(world, "sheet", _("Read the sheet here"), lambda: tuple(_sheet(world)))
 
 

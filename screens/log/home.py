@@ -13,7 +13,7 @@ from screens.page import Foot, Page
 from screens.search_tool import search_tools
 from screens.showing import fold
 from screens.tongue import _
-from screens.ways import leads_to, signs_line
+from screens.ways import leads_to, signs_line, ways_from
 from screens.words import Style
 from screens.words.log import KINDS, entry_words
 from screens.world import World
@@ -26,11 +26,6 @@ WIDER, WIDEST = 4, 50_000
 """How much wider each further look is, up to this many rows."""
 SEARCH = "log"
 """Key under which the words of the search are typed."""
-MORE = (
-    ("log.tension", _("History of a belt"), "history"),
-    ("log.export", _("Copies and build sheet"), "send"),
-    ("log.bin", _("Taken out of the log"), "bin"),
-)
 
 
 def log_page(world: World) -> Page:
@@ -124,8 +119,7 @@ def _listed(look: _Look) -> Iterator[Block]:
     yield Section(key="more", title=_("More"))
     count = _("1 rule") if rules == 1 else _("{count} rules").format(count=rules)
     yield leads_to("log.due", "log.due", _("All upkeep"), count, icon="due")
-    for page, title, icon in MORE:
-        yield leads_to(page, page, title, icon=icon)
+    yield from ways_from("log")
     yield signs_line()
 
 

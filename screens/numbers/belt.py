@@ -17,7 +17,7 @@ from screens.page import Page
 from screens.pictures.drive import drive
 from screens.showing import why, working
 from screens.tongue import _, texts
-from screens.ways import leads_to, words_of
+from screens.ways import ways_from, words_of
 from screens.words.belt import makers, stock_title
 from screens.world import World
 
@@ -43,13 +43,7 @@ def belt_page(world: World) -> Page:
         picture=(*_notes(answer), *_stock(world, answer), *_drawing(world, answer)),
         advice=(
             Words(key="beyond", text=texts("belt")["said"]["beyond"], tone="second"),
-            leads_to(
-                "fit",
-                "numbers.fit",
-                _("Does it fit"),
-                _("Ground, deck, hanger, the other motor."),
-                icon="ruler",
-            ),
+            *ways_from("numbers.belt"),
         ),
         near=Near({ROUND: ""}),
     )

@@ -20,7 +20,7 @@ from screens.pictures.strokes import Picture as Strokes
 from screens.showing import figure, fold, once_each, shared_sureness
 from screens.tongue import _, texts
 from screens.trying import faults_said, trial_foot, values_heading, values_of
-from screens.ways import leads_to
+from screens.ways import way_from
 from screens.words import Style
 from screens.world import World
 
@@ -73,7 +73,7 @@ def gearing_page(world: World) -> Page:
         return (shown(name) for name in every if name not in (CROWN, *said))
 
     # Before there is a speed who wants the range finds it without a swipe.
-    far = leads_to("range", "numbers.range", _("How far it goes"), icon="road")
+    far = way_from("numbers.gearing", "range")
     figures: tuple[Block, ...] = (
         *_chart(answer, world.style, wanted=first is None),
         *([Section(key="more", title=_("More answers"), note=shared_sureness(items))] if said else []),

@@ -1,6 +1,7 @@
 """Numbers: each row with the figure its page leads with, so that opening it is often not needed."""
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from importlib import import_module
 from typing import Any, NamedTuple
 
@@ -17,60 +18,19 @@ from screens.search_tool import search_tools
 from screens.showing import lead
 from screens.tongue import _
 from screens.trying import trial_foot
-from screens.ways import signs_line
+from screens.ways import rows_on, signs_line, ways_from
 from screens.world import World
 
 WISHES = ("ask.wish_speed", "ask.wish_grade")
-
-
-class Row(NamedTuple):
-    """A page: its name, picture, title, and what the figure of its row is."""
-
-    page: str
-    icon: str
-    title: str
-    detail: str
-
-
-SPEED, PACKS, BELTS, BENCH = (
-    _("Speed, hills and stopping"),
-    _("Packs"),
-    _("Belts and wheels"),
-    _("Bench and desk"),
-)
-ROWS: dict[str, tuple[Row, ...]] = {
-    SPEED: (
-        Row("numbers.gearing", "speed", _("Gearing and speed"), _("Top speed, loaded; hills and wind.")),
-        Row("numbers.compare", "compare", _("Two set-ups side by side"), _("The board against its trial or another board.")),
-        Row("numbers.stopping", "stop", _("Stopping"), _("Stopping distance, dry, 2.5\u00a0s to react.")),
-        Row("numbers.hold", "heat", _("Motor heat on a climb"), _("How long until it is too hot.")),
-    ),
-    PACKS: (
-        Row("numbers.packs", "battery", _("Pack energy and limits"), _("Energy, sag, heat, the weakest limit.")),
-        Row("numbers.range", "road", _("Range"), _("And Wh/km: by speed, climb and cold, or from the log.")),
-        Row("numbers.charging", "charging", _("Charging"), _("Time on the charger, amps, temperature.")),
-        Row("numbers.joining", "join", _("Joining packs"), _("Difference these packs allow.")),
-        Row("numbers.wiring", "wires", _("Wiring and fuse"), _("Riding current against the wire.")),
-        Row("bench.controller", "controller", _("Set the controller"), _("Amps, volts and temperatures for this board.")),
-        Row("numbers.descents", "descent", _("Long descents"), _("Longest descent the packs can take.")),
-        Row("numbers.care", "store", _("Storage and care"), _("Charge for storage, stop signs, fire.")),
-    ),
-    BELTS: (
-        Row("numbers.belt", "ruler", _("Belt length and load"), _("Centre distance of its belt.")),
-        Row("numbers.fit", "fit", _("Does it fit"), _("Narrowest gap.")),
-        Row("numbers.feel", "ride", _("Wheels, bushings and trucks"), _("Radius of a turn, wheel bite, what a change does.")),
-        Row("numbers.wheel", "wheel", _("Wheel wear and size"), _("Measured across or rolled out.")),
-    ),
-    BENCH: (
-        Row("numbers.bench_motor", "motor", _("Motor from the bench"), _("Kv, resistance and pole pairs, measured.")),
-        Row("numbers.units", "units", _("Units"), _("Typed in one, read in the others.")),
-    ),
-}  # fmt: skip
-"""Heading and rows."""
-ASIDE = (PACKS, BENCH)
-"""Headings that stand in the second pane of a wide window."""
-
-
+HEADINGS = {
+    "numbers: speed": _("Speed, hills and stopping"),
+    "numbers: packs": _("Packs"),
+    "numbers: belts": _("Belts and wheels"),
+    "numbers: bench": _("Bench and desk"),
+}
+"""Heading of each group of rows in assets/ways.toml."""
+ASIDE = ("numbers: packs", "numbers: bench")
+"""Groups that stand in the second pane of a wide window."""
 Answers = dict[str, Value]
 
 
@@ -123,7 +83,9 @@ def numbers_page(world: World) -> Page:
             *_rows(world, {page: answer[0] for page, answer in found.items() if answer}),
             signs_line(),
         ),
-        aside=frozenset({*ASIDE, *(row.page for heading in ASIDE for row in ROWS[heading])}),
+        aside=frozenset(
+            {*(HEADINGS[group] for group in ASIDE), *(page for group in ASIDE for page in rows_on(group))}
+        ),
         foot=Foot() if entry is None else trial_foot(world, then=following(world, (WISHES,))),
         chip=True,
         tools=search_tools(),
@@ -189,25 +151,21 @@ def _pulleys_row(value: str, detail: str) -> Line:
 def _rows(world: World, found: dict[str, Any]) -> Iterator[Block]:
     # A figure of nothing but what is usual is no answer for a board that there is none of.
     empty = world.is_scratch and not world.trial
-    for heading, rows in ROWS.items():
+    for group, heading in HEADINGS.items():
         yield Section(key=heading, title=heading)
-        for row in rows:
-            answer = found.get(row.page)
-            wrong = row.page == "numbers.charging" and _wrong_charger(answer)
-            trying = row.page == "numbers.gearing" and world.trial and not world.is_scratch
-            detail = _("{figure} Trial open.").format(figure=row.detail) if trying else row.detail
-            yield Line(
-                key=row.page,
-                title=row.title,
-                detail=_("Wrong charger for this pack.") if wrong else detail,
-                value=""
-                if wrong or empty or answer is None
-                else lead(LEADS[row.page].read(answer), world.style),
-                icon=row.icon,
-                bad=wrong,
-                act=Go(row.page),
-            )
+        yield from (_row(world, row, found.get(row.key), empty=empty) for row in ways_from(group))
 
 
-def _wrong_charger(answer: Any) -> bool:  # noqa: ANN401  (a Charging, or None)
-    return answer is not None and answer.check is not None and answer.check.danger
+def _row(world: World, row: Line, answer: Any, *, empty: bool) -> Line:  # noqa: ANN401  (each answer is of its own kind)
+    if (
+        row.key == "numbers.charging"
+        and answer is not None
+        and answer.check is not None
+        and answer.check.danger
+    ):
+        return replace(row, detail=_("Wrong charger for this pack."), bad=True)
+    if row.key == "numbers.gearing" and world.trial and not world.is_scratch:
+        row = replace(row, detail=_("{figure} Trial open.").format(figure=row.detail))
+    if empty or answer is None:
+        return row
+    return replace(row, value=lead(LEADS[row.key].read(answer), world.style))

@@ -11,7 +11,7 @@ from screens.figure_page import figure_page, figures_of
 from screens.numbers.first_figures import DESCENT, near
 from screens.page import Page
 from screens.tongue import _, texts
-from screens.ways import leads_to, words_of
+from screens.ways import ways_from, words_of
 from screens.world import World
 
 WAYS = {"limit_drive": "drive", "limit_brake": "brake", "limit_burst": "burst"}
@@ -32,9 +32,7 @@ def packs_page(world: World) -> Page:
     )
     return figure_page(
         replace(figures, details={**figures.details, **_held_by(answer)}),
-        advice=(
-            leads_to("controller", "bench.controller", _("What to set in the controller"), icon="controller"),
-        ),
+        advice=(*ways_from("numbers.packs"),),
     )
 
 

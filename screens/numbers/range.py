@@ -14,7 +14,7 @@ from screens.numbers.over_speed import not_drawn, over_speed
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _, texts
-from screens.ways import leads_to, words_of
+from screens.ways import ways_from, words_of
 from screens.world import World
 
 SPEED = "ask.range_speed"
@@ -113,16 +113,5 @@ def _drag(world: World) -> tuple[Block, ...]:
     text = words["rests on"].format(rolling=said["rolling"], area=said["drag_area"], known=known)
     return (
         Words(key="rests on", text=text, tone="second"),
-        leads_to(
-            "from rides",
-            "numbers.rides",
-            _("From logged rides"),
-            _("Rolling and air by least squares, with their spread."),
-        ),
-        leads_to(
-            "from a coast",
-            "numbers.coast",
-            _("From a coast"),
-            _("Speed against distance or time to standstill."),
-        ),
+        *ways_from("numbers.range"),
     )

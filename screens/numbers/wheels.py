@@ -16,7 +16,7 @@ from screens.page import Page
 from screens.showing import fold, sentences
 from screens.tongue import _, texts
 from screens.trying import try_measured
-from screens.ways import leads_to
+from screens.ways import ways_from
 from screens.words import offer
 from screens.words.figures import OUTCOMES
 from screens.world import World
@@ -78,8 +78,7 @@ def _warning(world: World, answer: Feel) -> tuple[Block, ...]:
 def _advice(world: World) -> Iterator[Block]:
     for part, title in WORDS["parts"].items():
         yield from fold(world, part, title, partial(_changes, part), note=_("Common practice, no source."))
-    yield leads_to("fit", "numbers.fit", _("Does it fit: motors and pulleys"), icon="fit")
-    yield leads_to("wheel", "numbers.wheel", _("Wheel wear and size"), icon="wheel")
+    yield from ways_from("numbers.feel")
 
 
 def _changes(part: str) -> Iterator[Block]:

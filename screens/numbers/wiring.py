@@ -15,7 +15,7 @@ from screens.figure_page import Figures, figure_page, figures_of
 from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _, texts
-from screens.ways import leads_to
+from screens.ways import ways_from
 from screens.world import World
 
 WIRING = texts("packs")["wiring"]
@@ -36,7 +36,7 @@ def wiring_page(world: World) -> Page:
         crown=_verdict(world, answer),
         controls=(_gauge(world),),
         rows=lambda: _rows(world, answer, figures),
-        advice=(leads_to("power", "bench.power", _("First power: polarity and pre-charge"), icon="wires"),),
+        advice=(*ways_from("numbers.wiring"),),
     )
 
 

@@ -8,7 +8,7 @@ from screens.acts.runs import PutInFront
 from screens.blocks import Line, Words
 from screens.page import Page
 from screens.tongue import _
-from screens.ways import leads_to
+from screens.ways import ways_from
 from screens.words.checks import broke_off, check_text, items_text
 from screens.words.tension import ago
 from screens.world import World
@@ -25,9 +25,7 @@ def lists_page(world: World) -> Page:
         title=_("All checks"),
         blocks=(
             *(_line(world, key, lists[key]) for key in order),
-            leads_to(
-                "own", "settings.lists", _("My own lists"), _("Copy one of these and change it"), icon="edit"
-            ),
+            *ways_from("ride.lists"),
         ),
     )
 

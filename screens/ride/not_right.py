@@ -11,7 +11,7 @@ from screens.blocks import Block, Button, Field, Line, Notice, Words
 from screens.page import Foot, Page
 from screens.tongue import _
 from screens.update.checks import note_key
-from screens.ways import leads_to
+from screens.ways import way_from
 from screens.words import within
 from screens.world import World
 
@@ -49,13 +49,13 @@ def _blocks(item: Item, sign: str, key: str, words: str) -> Iterator[Block]:
 
 def _links(item: Item) -> Iterator[Line]:
     if item.belt:
-        yield leads_to("tension", "ride.tension", _("Tension check"), icon="gauge")
+        yield way_from("ride.not_right", "tension")
     if item.opens == "ride.pack_signs":
         yield Line(key="signs", title=_("Pack: stop signs"), icon="fire", bad=True, act=Go(item.opens))
     if item.joint:
         act = Go("bench.joint", {"joint": item.joint})
         yield Line(key="joint", title=_("Torque and locker of this screw"), icon="driver", act=act)
-    yield leads_to("guide", "bench.faults", _("Fault guide"), icon="fault")
+    yield way_from("ride.not_right", "guide")
 
 
 def _foot(of: Checklist, item: Item, sign: str, note: str) -> Foot:

@@ -25,7 +25,7 @@ from screens.saved_board import trial_note
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _
 from screens.trying import KEEP_THIS_BOARD
-from screens.ways import leads_to, voice_line
+from screens.ways import voice_line, way_from
 from screens.words import Style
 from screens.words.tension import (
     ITEMS,
@@ -111,14 +111,7 @@ def blocks(check: Check) -> Iterator[Block]:
         text=_("Another depth asks for another pull: the belt tension stays the same."),
         tone="second",
     )
-    yield leads_to(
-        "set",
-        "bench.belt",
-        _("Set this belt"),
-        _("Four places round the wheel, and the other ways."),
-        icon="bench",
-        side=check.side,
-    )
+    yield way_from("ride.tension", "set", side=check.side)
     yield voice_line(check.world, "say", _("Say target and verdict aloud"), spoken(check))
     if check.world.args.get("_hint"):
         yield Words(key="hint", text=check.world.args["_hint"], tone="second")

@@ -16,7 +16,7 @@ from screens.pictures.code import MOST, code
 from screens.pictures.strokes import Picture as Strokes
 from screens.showing import fold
 from screens.tongue import _, texts
-from screens.ways import leads_to
+from screens.ways import way_from
 from screens.world import World
 
 PATH, PASTED = "file/path", "file/text"
@@ -51,9 +51,7 @@ def _ways(world: World) -> Iterator[Block]:
         yield Line(key="board", title=board, detail=detail, icon="file", act=Copy("board"))
         detail = _("The same file, to another app on this phone")
         yield Line(key="send", title=_("Send it"), detail=detail, icon="send", act=Copy("send board"))
-        yield leads_to(
-            "code", "settings.code", _("Show it as a code"), _("For another phone's camera, without its log")
-        )
+        yield way_from("settings.files", "code")
     detail = _("All boards, logs and settings in one file")
     yield Line(key="all", title=_("Copy of everything"), detail=detail, icon="save", act=Copy("all"))
     yield Section(key="in", title=_("Take a file in"), note=_("What would change is shown first."))
@@ -65,7 +63,7 @@ def _ways(world: World) -> Iterator[Block]:
         world, "paste", _("Paste the text of a board or of its code"), lambda: tuple(_paste(pasted))
     )
     yield from _kept(world)
-    yield leads_to("unread", "settings.unread", _("Could not be read"), icon="question")
+    yield way_from("settings.files", "unread")
 
 
 def _paste(pasted: str) -> Iterator[Block]:

@@ -15,7 +15,7 @@ from screens.blocks import Block, Choice, Line, Option, Words
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
-from screens.ways import leads_to
+from screens.ways import way_from
 from screens.words.typed import not_used
 from screens.world import World
 
@@ -34,14 +34,9 @@ def settings_page(world: World) -> Page:
             *_person(world),
             *fold(world, "tools", _("Tools"), lambda: _tools(world), _("Scale, depth, hex key")),
             *fold(world, "phone", _("Voice, notes and feel"), lambda: _phone(world)),
-            leads_to(
-                "sources",
-                "settings.sources",
-                _("Where the numbers come from"),
-                _("Sources, and what was checked"),
-            ),
+            way_from("settings", "sources"),
             Words(key="about", text=ABOUT, tone="second"),
-            leads_to("licences", "settings.licences", _("Licences"), icon="open"),
+            way_from("settings", "licences"),
         ),
         places=False,
     )
@@ -87,8 +82,8 @@ def _person(world: World) -> Iterator[Block]:
         act=Go("board.value", {"key": RIDER.key}),
         **_said(world, person.rider, f"board/{RIDER.key}", "mass", ""),
     )
-    yield leads_to("lists", "settings.lists", _("My lists"), _("Copy a list and change it"), icon="checklist")
-    yield leads_to("files", "settings.files", _("Files and copies"), _("Write one, take one in"), icon="save")
+    yield way_from("settings", "lists")
+    yield way_from("settings", "files")
 
 
 def _said(world: World, value: Value | None, typed: str, quantity: str, otherwise: str) -> dict[str, Any]:

@@ -8,10 +8,11 @@ from logic.units import GAP
 from screens.acts.entering import Put
 from screens.acts.keeping import Record
 from screens.blocks import Figure, FigureRow, Line
-from screens.numbers.home import LEADS, ROWS
+from screens.numbers.home import HEADINGS, LEADS
+from screens.ways import ways_from
 from tests.pages.reader import Reader
 
-PAGES = [row for rows in ROWS.values() for row in rows]
+PAGES = [row for group in HEADINGS for row in ways_from(group)]
 
 
 @pytest.fixture
@@ -102,7 +103,7 @@ def test_a_row_shows_the_figure_its_page_leads_with(numbers: Reader, when: str) 
 def test_each_page_is_one_tap_away_and_back_is_one(numbers: Reader) -> None:
     for row in PAGES:
         numbers.tap(row.title)
-        assert numbers.name == row.page
+        assert numbers.name == row.key
         numbers.back()
         assert numbers.name == "numbers"
 
