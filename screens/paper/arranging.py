@@ -208,8 +208,7 @@ class Arranging:
             look = roomy_look(first, width, look, left.height)
         for place, (pane, blocks) in enumerate(zip(self.parts.panes, (first, second), strict=False)):
             if place and not two:
-                pane.size, pane.opacity = (0, 0), 0
-                pane.fill((), (), 0.0)
+                pane.hide()
                 continue
             pane.opacity = 1
             wider = pane.width != width and way.offsets is None
@@ -234,11 +233,12 @@ class Arranging:
     def _list(self, rows: tuple[Block, ...], room: Area, way: Way) -> None:
         """Put the list of the place at the left, scrolled as it was."""
         pane = self.parts.panes[2]
-        pane.opacity = 1 if room.width else 0
-        pane.size, pane.pos = (room.width, room.height if room.width else 0.0), (room.left, room.bottom)
-        shown = rows if room.width else ()
-        laids = tuple(self.parts.lay(one, room.width, way.look, "pane 2") for one in shown)
-        pane.fill(shown, laids, min(pane.offset, max(0.0, sum(laid.height for laid in laids) - pane.height)))
+        if not room.width:
+            pane.hide()
+            return
+        pane.opacity, pane.size, pane.pos = 1, (room.width, room.height), (room.left, room.bottom)
+        laids = tuple(self.parts.lay(one, room.width, way.look, "pane 2") for one in rows)
+        pane.fill(rows, laids, min(pane.offset, max(0.0, sum(laid.height for laid in laids) - pane.height)))
 
 
 def _in_two(page: Page, left: Area) -> bool:

@@ -4,7 +4,7 @@ from bisect import bisect_left, bisect_right
 from itertools import accumulate
 from typing import Any
 
-from kivy.graphics import Color, Rectangle
+from kivy.graphics import Color, Rectangle, StencilPop, StencilPush, StencilUnUse, StencilUse
 from kivy.metrics import dp
 from kivy.uix.recycleview import RecycleView
 from kivy.uix.recycleview.layout import RecycleLayoutManagerBehavior
@@ -97,6 +97,28 @@ class Pane(RecycleView):
         self.column = Column(size_hint=(1, None))
         self.add_widget(self.column)
 
+    def apply_class_lang_rules(self, *_: object, **__: object) -> None:
+        """Cut off what is scrolled out of sight, and draw the bar: Kivy's rules for it cost more at each change of size."""
+        with self.canvas.before:
+            StencilPush()
+            self._inside = Rectangle()
+            StencilUse()
+        with self.canvas.after:
+            StencilUnUse()
+            self._outside = Rectangle()
+            StencilPop()
+            self._bar_ink, self._bar = Color(), Rectangle()
+        for name in ("pos", "size", "vbar", "_bar_color"):
+            self.fbind(name, self._framed)
+
+    def _framed(self, *_: object) -> None:
+        for edge in (self._inside, self._outside):
+            edge.pos, edge.size = self.pos, self.size
+        start, share = self.vbar
+        self._bar_ink.rgba = self._bar_color if share < 1.0 else (0.0, 0.0, 0.0, 0.0)
+        self._bar.pos = (self.right - self.bar_width - self.bar_margin, self.y + self.height * start)
+        self._bar.size = (self.bar_width, self.height * share)
+
     @property
     def views(self) -> dict[int, BlockView]:
         """Return the views in sight by the places of their blocks."""
@@ -134,6 +156,12 @@ class Pane(RecycleView):
             data = [{"laid": laid, "key": block.key} for block, laid in zip(blocks, laids, strict=True)]
             self.data = [*data, {"laid": Laid(self.width, spare), "key": ""}] if spare else data
         self.to(offset)
+
+    def hide(self) -> None:
+        """Show nothing."""
+        if self.opacity:
+            self.size, self.opacity = (0, 0), 0
+            self.fill((), (), 0.0)
 
     def to(self, offset: float) -> None:
         """Scroll to so many pixels from the top."""
