@@ -3,10 +3,10 @@
 import json
 import tomllib
 from collections import Counter
-from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
+from logic.frozen import frozen
 from logic.tables import ASSETS, rows
 
 OUTSIDE = ("read", "second-hand")
@@ -16,7 +16,7 @@ NO_PAGE = ("derived", "practice", "memory")
 """Keys of sources.toml behind which there is no printed page."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Check:
     """What one test held against one source: how many numbers, the first of them, and how far the worst lies off."""
 
@@ -38,7 +38,7 @@ class Check:
         return self.numbers > 0 and self.seen in OUTSIDE and self.key not in NO_PAGE
 
 
-@dataclass(frozen=True)
+@frozen
 class Cited:
     """One formula: its name, its source and place, how well it is founded, and whether it has an outside check."""
 
@@ -49,7 +49,7 @@ class Cited:
     held: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class Totals:
     """Counts over everything: numbers and sources of outside checks, formulas held and in all, results by how far."""
 

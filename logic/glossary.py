@@ -1,16 +1,16 @@
 """The words of the trade: what each is, and how one finds it on the part."""
 
 import re
-from dataclasses import dataclass
 from functools import cache
 
+from logic.frozen import frozen
 from logic.tables import Row, rows
 
 SHORTEST = 4
 """Letters of a name that is looked for in running text: shorter ones stand in too many words."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Word:
     """One word. `also` are its other names, `fields` the values of a board that it names, `see` the keys of words beside it."""
 

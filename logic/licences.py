@@ -1,13 +1,13 @@
 """What others wrote and Deckhand brings along: names, licences and the texts of these."""
 
 import tomllib
-from dataclasses import dataclass
 from functools import cache
 
+from logic.frozen import frozen
 from logic.tables import ASSETS
 
 
-@dataclass(frozen=True)
+@frozen
 class Licence:
     """One thing that is brought along: its name, its licence in a few words, and the file of its text."""
 

@@ -1,7 +1,8 @@
 """Finding things by a few words, whatever they are: pages, joints, faults, words of the trade."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+
+from logic.frozen import frozen
 
 STEM = 4
 """Letters that a word has at least where it goes on past a known one, or stands inside it: belts finds belt."""
@@ -9,7 +10,7 @@ SAID = 3
 """Letters that are looked for in the sentence about a thing; fewer stand in every one."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Thing:
     """What can be found: its kind, its key in that kind, what it is called, other words for it, and what is said of it."""
 

@@ -1,18 +1,18 @@
 """Usual set-ups: invented boards of a common kind, every value a guess, to be taken and changed."""
 
 import tomllib
-from dataclasses import dataclass
 from functools import cache
 
 from logic.board import Board
 from logic.exchange import board_from_text
+from logic.frozen import frozen
 from logic.tables import ASSETS
 
 NAMES = ("short-trips", "street", "hills", "light")
 """The files of assets/set_ups, in the order they are offered."""
 
 
-@dataclass(frozen=True)
+@frozen
 class SetUp:
     """A set-up: what it is good for, and the board it makes, an example with an identity of its own to be given."""
 

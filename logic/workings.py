@@ -215,19 +215,19 @@ def _traced(name: str, number: float) -> float:
 
 def trace(*values: object) -> tuple[Entry, ...]:
     """Return what the values were made of: each thing once, and after all that it rests on."""
-    seen: set[int] = set()
+    seen: set[Entry] = set()
     found: list[Entry] = []
 
     def visit(entry: Entry) -> None:
         # A solution stands among the arguments of the calls that were made at it: seen before its parts are.
-        seen.add(id(entry))
+        seen.add(entry)
         for part in entry.made_of:
-            if id(part) not in seen:
+            if part not in seen:
                 visit(part)
         found.append(entry)
 
     for origin in origins(values):
-        if id(origin) not in seen:
+        if origin not in seen:
             visit(origin)
     return tuple(found)
 
@@ -360,7 +360,8 @@ def _plain(numbers: dict[str, Any]) -> dict[str, Any]:
 def _shown(numbers: dict[str, Any], at: Any) -> dict[str, float]:  # noqa: ANN401  (whatever a formula takes)
     """Return arguments as the working shows them: a curve by its value where the formula stands."""
     return {
-        name: _traced(name, number(at) if callable(number) else number) for name, number in numbers.items()
+        name: number if type(number) is Traced else _traced(name, number(at) if callable(number) else number)
+        for name, number in numbers.items()
     }
 
 

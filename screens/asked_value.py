@@ -1,11 +1,12 @@
 """A value that has a page of its own: how it is known, its options or the keypad for it, and what keeps it."""
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 from logic.board import Value
 from logic.fields import Field
+from logic.frozen import frozen
 from screens.acts import Act, Both, Turn
 from screens.acts.entering import Write
 from screens.asking import number_entry, read_entry
@@ -19,7 +20,7 @@ CHOSEN = ("chosen", _("Chosen"))
 """Offered where a value of a trial was kept: what one picks is no guess."""
 
 
-@dataclass(frozen=True)
+@frozen
 class AskedValue:
     """What is asked for, and the value that stands.
 

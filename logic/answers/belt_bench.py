@@ -1,6 +1,5 @@
 """Setting a belt on the bench: the best pull depth, several pulls, a hung weight, and pulling the motor."""
 
-from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.belt_parts import BeltParts
@@ -22,6 +21,7 @@ from logic.belt.shaft_reading import shaft_tension_error
 from logic.belt.travel import nudge
 from logic.belt.verdict import Measured
 from logic.board import Board
+from logic.frozen import frozen
 from logic.person import Person
 from logic.si import Metre, Newton, One
 from logic.tables import pick
@@ -133,7 +133,7 @@ def bench_plan(board: Board, person: Person) -> dict[str, Item]:
     return Run(lambda: BenchParts(Reading(board), person)).figures(BENCH)
 
 
-@dataclass(frozen=True)
+@frozen
 class Positions:
     """Readings of one belt at several wheel positions, in the order they were taken."""
 
@@ -164,7 +164,7 @@ def _tension(reading: BeltReading) -> float:
     return reading.tension.value
 
 
-@dataclass(frozen=True)
+@frozen
 class FittedReading:
     """What several pulls tell together; `agree` is False when they do not belong to one belt."""
 

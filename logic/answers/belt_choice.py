@@ -1,7 +1,5 @@
 """Which belt: the ones in stock near a wanted centre distance, and what the board's own belt can carry."""
 
-from dataclasses import dataclass
-
 from logic.answers.belt_choice_parts import CHOICE, ChoiceParts
 from logic.answers.belt_parts import FEWEST_IN_MESH
 from logic.answers.reading import Item, Reading, Result
@@ -11,6 +9,7 @@ from logic.belt.stock import Stock, nearest
 from logic.belt.travel import centre_tolerance, inward_travel, outward_travel
 from logic.board import Board, Value
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.si import Metre
 
 __all__ = ["BeltChoice", "BeltRow", "Stock", "belt_choice", "centre_of"]
@@ -19,7 +18,7 @@ SHOWN = 6
 """Belts in stock that are listed around the wanted centre."""
 
 
-@dataclass(frozen=True)
+@frozen
 class BeltRow:
     """One belt in stock: its centre, how far that is from the wanted one, and what the mount lacks for it.
 
@@ -33,7 +32,7 @@ class BeltRow:
     lacks: str
 
 
-@dataclass(frozen=True)
+@frozen
 class BeltChoice:
     """Results of the board's belt by name, the belts in stock, and the notes that deserve a sentence."""
 

@@ -102,7 +102,7 @@ class ChoiceParts(BeltParts):
     @cached_property
     def steady(self) -> tuple[float, float]:
         """Loaded top speed and the road load there."""
-        found = steady_speed(self.drive("nominal"), self.road)
+        found = steady_speed(self.nominal, self.road)
         if found.speed is None:
             raise NoFigure("speed", found.outcome, found.outcome)
         return found.speed, found.load

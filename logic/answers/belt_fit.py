@@ -1,6 +1,5 @@
 """Does it fit: pulley and motor over the ground and under the deck, two motors on one hanger."""
 
-from dataclasses import dataclass
 from functools import cached_property
 
 from logic.answers.belt_parts import BeltParts
@@ -18,6 +17,7 @@ from logic.belt.clearance import (
 )
 from logic.belt.geometry import outside_diameter, pitch_diameter
 from logic.board import Board
+from logic.frozen import frozen
 from logic.si import Metre
 from logic.tables import pick
 from logic.workings import cited
@@ -131,7 +131,7 @@ ONLY_TWO = ("motors_gap",)
 """Clearances that have a meaning with two motors only."""
 
 
-@dataclass(frozen=True)
+@frozen
 class BeltFit:
     """Clearances by name; `tight` names those below zero, the first of which is the answer."""
 

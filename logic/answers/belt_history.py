@@ -1,6 +1,5 @@
 """One belt's tension over the way it has run: the trend since fitting, its stretch, how long it lasts."""
 
-from dataclasses import dataclass
 from functools import cached_property
 
 from logic.answers.belt_parts import BeltParts
@@ -11,12 +10,13 @@ from logic.belt.tension import Window
 from logic.belt.travel import stretch_since
 from logic.board import Board
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.workings import Given, given
 
 __all__ = ["BeltHistory", "Point", "belt_history"]
 
 
-@dataclass(frozen=True)
+@frozen
 class BeltHistory:
     """Points since the belt was fitted, the line through them, and what it means.
 

@@ -1,6 +1,5 @@
 """The plucked belt: the pitch to expect, and the tension a pitch tells, relative until it is calibrated."""
 
-from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.belt_bench import BenchParts
@@ -20,6 +19,7 @@ from logic.belt.pluck import (
 from logic.belt.recording import Recording, from_pcm, from_wav
 from logic.belt.verdict import Measured
 from logic.board import Board
+from logic.frozen import frozen
 from logic.person import Person
 from logic.si import Hertz, KilogramPerMetre, Metre, Newton, One
 from logic.tables import Row, matching, pick
@@ -40,7 +40,7 @@ __all__ = [
 ]
 
 
-@dataclass(frozen=True)
+@frozen
 class Calibration:
     """A pluck set against a pull of one belt: the factor, the tension then, the pull's error share."""
 
@@ -133,7 +133,7 @@ LOOSE, STIFF = 0.5, 2.2
 """The pitch is looked for from half the floor's, and up to a tension of so many times the ceiling's."""
 
 
-@dataclass(frozen=True)
+@frozen
 class SoundPlan:
     """What to expect, by name; `band` in Hz is where a pitch is believed, (0, 0) where it is not known."""
 

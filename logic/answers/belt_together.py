@@ -1,7 +1,6 @@
 """Which way tells this belt's tension best, and what two ways tell together."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.belt_sound import Calibration, SoundParts
@@ -17,6 +16,7 @@ from logic.belt.scale import pull_force
 from logic.belt.verdict import Measured
 from logic.board import Board
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.person import Person
 from logic.si import Newton
 from logic.tables import matching, pick, rows
@@ -90,7 +90,7 @@ WAYS: dict[str, Callable[[SoundParts], float]] = {
 """The ways to a tension beside the pluck, and the error each would leave on this belt at its target, as a share."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Ways:
     """Error of each way by its name, and the best by its error and by what it takes; "" where none can be told."""
 
@@ -126,7 +126,7 @@ def takes(way: str) -> str:
     return pick("belt_ways", name=way).text("takes")
 
 
-@dataclass(frozen=True)
+@frozen
 class Told:
     """A recorded reading: by which way, the tension and its error."""
 
@@ -135,7 +135,7 @@ class Told:
     error: Newton
 
 
-@dataclass(frozen=True)
+@frozen
 class Together:
     """Two readings of one belt: how far they stand apart, and what they tell together when they agree.
 

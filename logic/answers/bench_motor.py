@@ -1,6 +1,5 @@
 """Motor from the bench: Kv, resistance and pole pairs from what was measured, and what an ampere means."""
 
-from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
@@ -14,6 +13,7 @@ from logic.drive.bench import (
 )
 from logic.drive.motor import conversion, current_meanings, torque_constant, torque_constant_stated
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.workings import unrecorded
 
 BOARD_KEY = {"kv": "motor.kv", "resistance": "motor.resistance", "pole_pairs": "motor.pole_pairs"}
@@ -88,7 +88,7 @@ def bench_motor(board: Board, asking: Asking) -> dict[str, Item]:
     return Run(lambda: BenchMotorParts(Reading(board), Asked(asking))).figures(RESULTS)
 
 
-@dataclass(frozen=True)
+@frozen
 class Mixing:
     """The error of taking amperes of one meaning for another, as a share."""
 

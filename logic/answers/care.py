@@ -1,11 +1,10 @@
 """Storage, care and stop signs of packs: advice that needs no board."""
 
-from dataclasses import dataclass
-
+from logic.frozen import frozen
 from logic.pack.care import care
 
 
-@dataclass(frozen=True)
+@frozen
 class CareAdvice:
     """One sentence: its key and its words."""
 

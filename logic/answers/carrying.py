@@ -1,6 +1,5 @@
 """Carrying packs by air: what may fly, and the card to show at a counter. The rules are dated data."""
 
-from dataclasses import dataclass
 from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
@@ -9,13 +8,14 @@ from logic.answers.reading import Item, Open, Reading
 from logic.answers.run import Run, answer
 from logic.board import Board
 from logic.errors import InputError, Missing
+from logic.frozen import frozen
 from logic.pack.travel import Edition, TravelVerdict, edition, rules, verdict
 from logic.tables import Row, pick
 
 UNKNOWN = "not known"
 
 
-@dataclass(frozen=True)
+@frozen
 class PackCard:
     """One pack of the counter card, SI: the energy on its label, and volts and amp-hours of its cells."""
 
@@ -29,7 +29,7 @@ QUESTIONS = ("ask.carried", "ask.loose")
 """What must be answered before anything is said of more than one pack."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Flight:
     """What may fly. `verdict` is None while a value is missing; `differs` tells that case and cells disagree.
 

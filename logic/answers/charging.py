@@ -1,6 +1,5 @@
 """Charging: what a charger does to these cells, how long it takes, and at what temperature."""
 
-from dataclasses import dataclass
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
@@ -10,6 +9,7 @@ from logic.answers.reading import Item, Open, Reading
 from logic.answers.run import Figures, Middle, Run, answer
 from logic.board import Board
 from logic.errors import InputError, NotCharged
+from logic.frozen import frozen
 from logic.pack import cells
 from logic.pack.charging import (
     ChargerCheck,
@@ -38,7 +38,7 @@ def energy_to_refill(*, energy: Joule, charge: One, target: One) -> Joule:
     return energy * (target - charge)
 
 
-@dataclass(frozen=True)
+@frozen
 class Charging:
     """Results by name; the charger against the pack, None while a value is missing; hazards, the worst first.
 

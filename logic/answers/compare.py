@@ -1,7 +1,5 @@
 """Two set-ups side by side: the same figures of both, the difference, and both curves on one chart."""
 
-from dataclasses import dataclass
-
 from logic.answers.asked import Asked, Asking
 from logic.answers.pair import RESULTS as OF_A_PAIR
 from logic.answers.pair import PairParts
@@ -11,6 +9,7 @@ from logic.answers.reading import Item, Reading, Result
 from logic.answers.run import Run, answer
 from logic.board import Board, Value
 from logic.drive.quick import quick_load, quick_push, quick_top
+from logic.frozen import frozen
 
 FROM_PAIR = (
     "top_loaded",
@@ -28,7 +27,7 @@ FROM_PUSH = ("time_20", "time_30", "per_distance")
 Points = tuple[tuple[float, float], ...]
 
 
-@dataclass(frozen=True)
+@frozen
 class ComparedLine:
     """One figure of both set-ups. `change` is the second less the first, None unless both are numbers."""
 
@@ -44,7 +43,7 @@ class ComparedLine:
         return None
 
 
-@dataclass(frozen=True)
+@frozen
 class Comparison:
     """Every figure of both, and push and load of both over speed; a curve that cannot be drawn is empty."""
 
@@ -72,7 +71,7 @@ def _of(board: Board, rider: Value | None, asking: Asking) -> tuple[dict[str, It
 
 
 def _curves(parts: PushParts) -> tuple[Points, Points]:
-    drive = parts.drive("nominal")
+    drive = parts.nominal
     push, load, top = quick_push(drive), quick_load(parts.asked_road), quick_top(drive)
     speeds = [top * step / (POINTS - 1) for step in range(POINTS)]
     return tuple((speed, push(speed)) for speed in speeds), tuple((speed, load(speed)) for speed in speeds)

@@ -1,6 +1,5 @@
 """What to set in the controller: currents, voltage, temperature, worked out from the board."""
 
-from dataclasses import dataclass
 from functools import partial
 
 from logic.answers.asked import Asked, Asking
@@ -11,12 +10,13 @@ from logic.answers.pack_parts import BRAKE, BURST, DRIVE, FIELDS
 from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
+from logic.frozen import frozen
 from logic.pack.cells import pack_voltage
 from logic.pack.limits import low_voltage, weakest
 from logic.tables import Row, rows
 
 
-@dataclass(frozen=True)
+@frozen
 class ControllerCard:
     """The card: figures by name, the part that holds a current down, temperatures, settings in words, hazards.
 

@@ -1,6 +1,5 @@
 """Long descents: whether the brake may cut out at once, and how much drop the charge can take back."""
 
-from dataclasses import dataclass
 from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
@@ -10,6 +9,7 @@ from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
 from logic.drive.road import standard
+from logic.frozen import frozen
 from logic.pack.descent import descent_outcome, drop_taken_back, energy_of_descent, headroom, recovery
 from logic.pack.limits import braking_voltage, current_to_full
 from logic.si import One, Volt
@@ -30,7 +30,7 @@ def rest_voltage(*, empty_voltage: Volt, full_voltage: Volt, charge: One) -> Vol
     return empty_voltage + charge * (full_voltage - empty_voltage)
 
 
-@dataclass(frozen=True)
+@frozen
 class Descent:
     """Results by name, the outcome ("" while a value is missing), and its hazard, if it is one."""
 

@@ -1,7 +1,7 @@
 """What logged rides and coasting tell about rolling and air."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
@@ -11,9 +11,10 @@ from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
 from logic.drive.coast import rolling_from_distance, rolling_from_time
 from logic.drive.fit import FEWEST, Fitted, Sample, fitted, motor_drag_share, rolling_of_wheels
+from logic.frozen import frozen
 
 
-@dataclass(frozen=True)
+@frozen
 class RideFit:
     """What rides tell: rolling coefficient and drag area with their bands, or what stands in the way.
 
@@ -64,7 +65,7 @@ class RideFitParts(RidingParts):
         """What the rides tell."""
         road = self.road
         return fitted(
-            self.drive("nominal"),
+            self.nominal,
             self.samples,
             mass=road.mass,
             gravity=road.gravity,

@@ -1,6 +1,5 @@
 """Packs: energy, volts, sag and heat, and which part limits the current first, in drive and in braking."""
 
-from dataclasses import dataclass
 from functools import partial
 
 from logic.answers.asked import Asked, Asking
@@ -10,12 +9,13 @@ from logic.answers.pack_parts import BRAKE, BURST, DRIVE
 from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
+from logic.frozen import frozen
 from logic.pack import cells
 from logic.pack.limits import OverLimit, faults, may_cut_out, weakest
 from logic.tables import pick
 
 
-@dataclass(frozen=True)
+@frozen
 class PackFigures:
     """Results by name, the part that limits first in each way, and what deserves a word, the worst first."""
 

@@ -1,6 +1,5 @@
 """Parts that decide how a board rides: wheels, bushings, trucks, deck and riser."""
 
-from dataclasses import dataclass
 from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
@@ -23,6 +22,7 @@ from logic.drive.steering import (
     turning_circle,
 )
 from logic.drive.wheel import share_of_change
+from logic.frozen import frozen
 from logic.tables import Row, pick, rows
 
 LARGER = 0.010
@@ -135,7 +135,7 @@ RESULTS: Figures[FeelParts] = {
 """Quantity and computation of each result."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Feel:
     """Results by name. `bites` tells of the lean that is asked about, None while it is not known.
 

@@ -1,11 +1,11 @@
 """A figure that stands before a board is known whole: how far its values go, and what is taken as usual."""
 
-from dataclasses import dataclass
 from typing import Literal
 
 from logic.answers.first_speed import FIRST, WEIGHT
 from logic.answers.reading import RIDER, Item
 from logic.board import Board, Value
+from logic.frozen import frozen
 
 SEEN = (*FIRST, *WEIGHT)
 """Values one reads off the board and the scale: with them drive and road are modelled."""
@@ -13,7 +13,7 @@ SEEN = (*FIRST, *WEIGHT)
 Level = Literal["nothing", "by usual", "modelled"]
 
 
-@dataclass(frozen=True)
+@frozen
 class FirstFigure:
     """The best figure so far, how far the values go, and which of them are taken as usual.
 

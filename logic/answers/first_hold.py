@@ -1,6 +1,5 @@
 """How long a climb can be held, as far as the values go: modelled with what is usual of motor and cells."""
 
-from dataclasses import dataclass
 from math import exp, hypot, log
 
 from logic.answers.asked import Asked, Asking
@@ -10,6 +9,7 @@ from logic.answers.reading import Open, Result
 from logic.answers.rough import RoughParts, RoughReading, RoughRun, taken_as_usual
 from logic.answers.run import Run, answer
 from logic.board import Board, Value
+from logic.frozen import frozen
 from logic.tables import pick
 
 HEAD = "hold_time"
@@ -27,7 +27,7 @@ class RoughHold(RoughParts, HoldParts):
         HoldParts.__init__(self, reading, asked, factor)
 
 
-@dataclass(frozen=True)
+@frozen
 class FirstHold(FirstFigure):
     """The best time so far; `times` are both ends of what is usual, the later None where the limit may never come."""
 

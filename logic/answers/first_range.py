@@ -1,7 +1,6 @@
 """The best range that the values so far allow: by what a way usually takes, then modelled with what is usual, then as it is."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 from logic.answers.asked import Asked, Asking
@@ -11,6 +10,7 @@ from logic.answers.reading import RIDER, Item, Open
 from logic.answers.rough import RoughParts, RoughReading, RoughRun
 from logic.answers.run import Middle, answer
 from logic.board import Board, Value
+from logic.frozen import frozen
 from logic.log.rides import LoggedRide
 from logic.pack.range import range_distance
 from logic.tables import pick
@@ -23,7 +23,7 @@ RIDING = (*WEIGHT, *FIRST[1:])
 Level = Literal["nothing", "by usual", "modelled"]
 
 
-@dataclass(frozen=True)
+@frozen
 class FirstRange:
     """The best range so far, how far the values go, and which of them are taken as usual."""
 

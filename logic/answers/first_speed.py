@@ -1,6 +1,5 @@
 """The best top speed that the values so far allow: without load, then with weight, then with limits, then as it is."""
 
-from dataclasses import dataclass
 from functools import partial
 from typing import Literal
 
@@ -10,6 +9,7 @@ from logic.answers.reading import RIDER, Item, Open, Result
 from logic.answers.rough import RoughParts, RoughRun
 from logic.answers.run import answer
 from logic.board import Board, Value
+from logic.frozen import frozen
 from logic.tables import pick
 
 FIRST = ("pack.series", "motor.kv", "drive.motor_teeth", "drive.wheel_teeth", "drive.wheel_diameter")
@@ -22,7 +22,7 @@ LIMITS = ("controller.battery_current", "pack.parallel")
 Level = Literal["nothing", "without load", "with weight", "with limits"]
 
 
-@dataclass(frozen=True)
+@frozen
 class FirstSpeed:
     """The best speed so far, how far the values go, and which of them are taken as usual.
 

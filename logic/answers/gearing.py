@@ -1,19 +1,20 @@
 """Gearing and speed: how fast the board goes, how hard it pushes, and why."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from functools import cached_property, partial
 
-from logic.answers.parts import CHARGES, Parts, chosen
+from logic.answers.parts import CHARGES, Parts, chosen, standstill
 from logic.answers.reading import Item, Reading, Result
 from logic.answers.run import Figures, Run, answer, kv_bands
 from logic.board import Board, Value, faults
 from logic.drive.gearing import belt_speed, electrical_angular_speed, motor_angular_speed, unloaded_speed
 from logic.drive.motor import torque_constant_stated
 from logic.drive.performance import climb_at, steady_speed
-from logic.drive.push import push_curve, top_unloaded_speed
+from logic.drive.push import top_unloaded_speed
 from logic.drive.road import load_curve
 from logic.errors import InputError, NoFigure
+from logic.frozen import frozen
 
 POINTS = 40
 """Points of each curve of the chart."""
@@ -22,7 +23,7 @@ FACING_UP = 1.08
 """The chart ends a little above the unloaded speed, so that its foot is seen."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Curves:
     """Push at full remote and road load over speed, with the speed where they meet, None when they do not."""
 
@@ -31,7 +32,7 @@ class Curves:
     meeting: tuple[float, float] | None
 
 
-@dataclass(frozen=True)
+@frozen
 class Gearing:
     """Results by name, in the order they are shown; curves when they can be drawn; what does not fit together."""
 
@@ -56,7 +57,7 @@ def gearing(board: Board, rider: Value | None, at_speed: float) -> Gearing:
     make = partial(GearingParts, rider, at_speed)
     run = Run(lambda: make(board))
     items = kv_bands(board, make, RESULTS, run.when_read(RESULTS), *SPREAD_BY_KV)
-    drawn = run.reads(lambda parts: (parts.drive("nominal"), parts.road))
+    drawn = run.reads(lambda parts: (parts.nominal, parts.road))
     return Gearing(items, faults(board), drawn, run)
 
 
@@ -79,10 +80,15 @@ class GearingParts(Parts):
         """The speed asked about."""
         return chosen("Chosen speed", self.at_speed, "m/s", "speed")
 
+    @cached_property
+    def push_at(self) -> float:
+        """Push at that speed."""
+        return self.push(self.speed)
+
 
 def top_loaded(parts: Parts) -> float:
     """Return the speed at which push and road load meet, nominal pack. Raises InputError where they do not."""
-    steady = steady_speed(parts.drive("nominal"), parts.road)
+    steady = steady_speed(parts.nominal, parts.road)
     if steady.speed is None:
         raise NoFigure("speed", None, steady.outcome)
     return steady.speed
@@ -122,13 +128,10 @@ RESULTS: Figures[GearingParts] = {
     "top_full": ("speed", partial(top_unloaded, "full")),
     "top_nominal": ("speed", partial(top_unloaded, "nominal")),
     "top_empty": ("speed", partial(top_unloaded, "empty")),
-    "push_start": ("force", lambda parts: push_curve(parts.drive("nominal"))(chosen_standstill())),
-    "push_at": ("force", lambda parts: push_curve(parts.drive("nominal"))(parts.speed)),
-    "climb_start": (
-        "share",
-        lambda parts: climb_at(parts.drive("nominal"), parts.road, chosen_standstill()),
-    ),
-    "climb_at": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.road, parts.speed)),
+    "push_start": ("force", lambda parts: parts.starting_push),
+    "push_at": ("force", lambda parts: parts.push_at),
+    "climb_start": ("share", lambda parts: climb_at(parts.starting_push, parts.road, standstill())),
+    "climb_at": ("share", lambda parts: climb_at(parts.push_at, parts.road, parts.speed)),
     "ratio": ("ratio", lambda parts: parts.ratio),
     "circumference": ("length", lambda parts: parts.circumference),
     "angular_speed_at": ("angular_speed", _angular_speed),
@@ -142,16 +145,10 @@ SPREAD_BY_KV = ("top_loaded", *(f"top_{charge}" for charge in CHARGES))
 """Results that are bands while the speed constant is only printed."""
 
 
-def chosen_standstill() -> float:
-    """Record standstill as the speed asked about."""
-    return chosen("Speed", 0.0, "m/s", "speed")
-
-
 def _curves(top: Item, parts: Parts) -> Curves:
     """Return the curves, meeting at the top speed that was found already."""
-    drive = parts.drive("nominal")
-    push, load = push_curve(drive), load_curve(parts.road)
-    end = top_unloaded_speed(drive) * FACING_UP
+    push, load = parts.push, load_curve(parts.road)
+    end = top_unloaded_speed(parts.nominal) * FACING_UP
     speeds = [end * step / (POINTS - 1) for step in range(POINTS)]
     return Curves(
         tuple((speed, push(speed)) for speed in speeds),

@@ -1,6 +1,6 @@
 """Hold for how long: a motor that warms on a climb, by a simple model with its band, and the grade held for good."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 from math import exp
 
@@ -25,6 +25,7 @@ from logic.drive.performance import steepest_grade
 from logic.drive.push import push_of
 from logic.drive.road import Road, air_drag_at
 from logic.errors import InputError, NoFigure
+from logic.frozen import frozen
 from logic.si import Ampere
 from logic.tables import pick
 from logic.workings import cited
@@ -69,7 +70,7 @@ class HoldParts(Parts):
     @cached_property
     def flow(self) -> Flow:
         """What flows while it is held."""
-        return at_steady_speed(self.drive("nominal"), self.climb, self.speed)
+        return at_steady_speed(self.nominal, self.climb, self.speed)
 
     @cached_property
     def copper(self) -> dict[str, float]:
@@ -153,7 +154,7 @@ class HoldParts(Parts):
             drag_heat=self.drag,
             warm_resistance=warm_resistance(resistance=self.resistance, temperature=limit, **self.copper),
         )
-        return held_within_limit(held=by_heat, limit=self.drive("nominal").motor_current_limit)
+        return held_within_limit(held=by_heat, limit=self.nominal.motor_current_limit)
 
     @cached_property
     def held_grade(self) -> float:
@@ -165,7 +166,7 @@ class HoldParts(Parts):
         )
         road = self.road
         return steepest_grade(
-            tractive_force=push_of(self.drive("nominal"), torque),
+            tractive_force=push_of(self.nominal, torque),
             air_drag=air_drag_at(road, self.speed),
             mass=road.mass,
             gravity=road.gravity,
@@ -179,7 +180,7 @@ class HoldParts(Parts):
         return self.settled + (start - self.settled) * share
 
 
-@dataclass(frozen=True)
+@frozen
 class Holding:
     """Results by name, temperature over time for the middle and both ends of the band, and what does not fit.
 

@@ -1,6 +1,5 @@
 """Joining two packs, in parallel or in series: whether they may be, and what flows at the instant."""
 
-from dataclasses import dataclass
 from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
@@ -9,6 +8,7 @@ from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer
 from logic.board import Board, Value
+from logic.frozen import frozen
 from logic.pack import cells
 from logic.pack.joining import (
     Outcome,
@@ -52,7 +52,7 @@ def difference(*, first: Volt, second: Volt) -> Volt:
     return abs(first - second)
 
 
-@dataclass(frozen=True)
+@frozen
 class Joining:
     """Results by name; the outcome, None while a value is missing; rules to read first; hazards."""
 

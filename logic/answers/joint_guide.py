@@ -1,7 +1,6 @@
 """What holds for every joint: finding one by what is seen, threadlocker by size and need, and how it is put on."""
 
-from dataclasses import dataclass
-
+from logic.frozen import frozen
 from logic.joints.limits import NUTS
 from logic.joints.lookup import Found, find, kinds
 from logic.joints.threadlocker import Locker, choose, cure, grades, steps
@@ -10,7 +9,7 @@ from logic.si import Kelvin, Metre, NewtonMetre, Second
 from logic.tables import Row, rows
 
 
-@dataclass(frozen=True)
+@frozen
 class Grade:
     """A strength grade: its breakaway torque on M10 steel, from memory, and how it comes off."""
 

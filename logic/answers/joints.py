@@ -1,6 +1,6 @@
 """The card of one joint: how tight, what gives way, the pull that makes it, the locker, and what can go wrong."""
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import timedelta
 from functools import partial
 
@@ -10,6 +10,7 @@ from logic.answers.run import Figures, Run, answer
 from logic.board import Board, BoardJoint
 from logic.board_joints import joint_places
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.joints.insert_nut import Reuse, drag_band, least_drag
 from logic.joints.limits import lone_stainless
 from logic.joints.lookup import engagement_needed, tools
@@ -29,7 +30,7 @@ OILY = ("oiled", "phosphate oiled", "anti-seize")
 """States of the threads that locker does not hold on."""
 
 
-@dataclass(frozen=True)
+@frozen
 class JointCard:
     """What a card shows.
 

@@ -6,7 +6,7 @@ from functools import cached_property
 from logic.answers.asked import Asked, Asking
 from logic.answers.belt_parts import BeltParts
 from logic.answers.braking import brake_of
-from logic.answers.parts import chosen
+from logic.answers.parts import standstill
 from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer, kv_bands
 from logic.belt.geometry import teeth_in_mesh
@@ -21,7 +21,6 @@ from logic.drive.gearing import (
 )
 from logic.drive.motor import winding_heat
 from logic.drive.performance import climb_at, steady_speed
-from logic.drive.push import push_curve
 from logic.drive.road import Road
 from logic.drive.stopping import distance_of_stop
 from logic.errors import NoFigure
@@ -50,7 +49,7 @@ class PairParts(BeltParts):
     @cached_property
     def loaded(self) -> float:
         """Loaded top speed. Raises InputError with the outcome when push and load do not meet."""
-        steady = steady_speed(self.drive("nominal"), self.road)
+        steady = steady_speed(self.nominal, self.road)
         if steady.speed is None:
             raise NoFigure("speed", None, steady.outcome)
         return steady.speed
@@ -106,7 +105,7 @@ def _unloaded(parts: PairParts) -> float:
 
 
 def _heat(parts: PairParts) -> float:
-    drive = parts.drive("nominal")
+    drive = parts.nominal
     flow = at_steady_speed(drive, parts.climb_road, parts.asked("ask.climb_speed"))
     return winding_heat(current=flow.current, winding_resistance=drive.winding_resistance)
 
@@ -115,16 +114,12 @@ def _stop(parts: PairParts) -> float:
     return distance_of_stop(brake_of(parts, parts.asked), parts.road, parts.loaded)
 
 
-def _standstill() -> float:
-    return chosen("Speed", 0.0, "m/s", "speed")
-
-
 RESULTS: Figures[PairParts] = {
     "top_loaded": ("speed", lambda parts: parts.loaded),
     "top_full": ("speed", _unloaded),
     "ratio": ("ratio", lambda parts: parts.ratio),
-    "push_start": ("force", lambda parts: push_curve(parts.drive("nominal"))(_standstill())),
-    "climb_start": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.road, _standstill())),
+    "push_start": ("force", lambda parts: parts.starting_push),
+    "climb_start": ("share", lambda parts: climb_at(parts.starting_push, parts.road, standstill())),
     "climb_heat": ("power", _heat),
     "stop": ("way", _stop),
     "angular_speed_loaded": (

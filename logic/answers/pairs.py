@@ -1,7 +1,7 @@
 """Pairs of pulleys for one board: every sensible one with its figures and its belt, and those that meet a wish."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cache, cached_property
 from math import floor, pi
 
@@ -22,10 +22,11 @@ from logic.drive.gearing import electrical_angular_speed, unloaded_angular_speed
 from logic.drive.options import HAIR as HAIR  # noqa: PLC0414  (screens say what a wish misses by it)
 from logic.drive.options import PairOption, Terms, Wish, WishFit, fit, option, sensible_pairs
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.tables import pick
 
 
-@dataclass(frozen=True)
+@frozen
 class PairBelt:
     """A belt in stock that fits the mount, over pulleys of two pitch diameters. Where it puts the shafts is found when read."""
 
@@ -55,7 +56,7 @@ class PairBelt:
         return self.in_mesh < FEWEST_IN_MESH
 
 
-@dataclass(frozen=True)
+@frozen
 class Pair:
     """One pair as a row: what it does, its belt, and what is left of limits. None where there is no number.
 
@@ -71,7 +72,7 @@ class Pair:
     present: bool
 
 
-@dataclass(frozen=True)
+@frozen
 class PairTable:
     """All rows, or what stands in the way. `travel` is the mount's, `travel_known` how it is known.
 
@@ -250,7 +251,7 @@ def _present(board: Board) -> tuple[int, int] | None:
 
 def _terms(run: Run[PairTableParts], *, printed: bool) -> tuple[Terms, tuple[str, ...]]:
     parts = run.plain
-    drive, road, asked = parts.drive("nominal"), parts.road, parts.asked
+    drive, road, asked = parts.nominal, parts.road, parts.asked
     brake = run.or_open("stop", lambda each: brake_of(each, asked))
     if isinstance(brake, Open) and brake.problem is not None:
         raise brake.problem

@@ -1,5 +1,6 @@
 """The board seen by each subject: its drive, its road and its belt, read once for one answer."""
 
+from collections.abc import Callable
 from functools import cached_property
 
 from logic.answers.reading import RIDER, Reading
@@ -7,7 +8,7 @@ from logic.belt.catalogue import Belt, belt
 from logic.belt.geometry import centre_distance, length_of_teeth, pitch_diameter, span_length, wrap_angle
 from logic.drive.gearing import ratio, rolling_circumference
 from logic.drive.motor import conversion, dc_equivalent_current, torque_constant
-from logic.drive.push import Drivetrain
+from logic.drive.push import Drivetrain, push_curve
 from logic.drive.road import Road, standard
 from logic.errors import InputError
 from logic.pack.cells import Chemistry, chemistry, pack_resistance, pack_voltage
@@ -20,6 +21,11 @@ CHARGES = ("full", "nominal", "empty")
 def chosen(name: str, value: float, unit: str, quantity: str) -> float:
     """Record a number that the person chose for this answer only, and return it."""
     return given(Given(name, float(value), unit, quantity, known="chosen"))
+
+
+def standstill() -> float:
+    """Record standstill as the speed asked about."""
+    return chosen("Speed", 0.0, "m/s", "speed")
 
 
 class Parts:
@@ -136,6 +142,21 @@ class Parts:
     def drive(self, charge: str) -> Drivetrain:
         """Return the drive at a charge of the pack."""
         return Drivetrain(open_circuit_voltage=self.voltage(charge), **self._drive_but_voltage)
+
+    @cached_property
+    def nominal(self) -> Drivetrain:
+        """The drive at the nominal charge."""
+        return self.drive("nominal")
+
+    @cached_property
+    def push(self) -> Callable[[float], float]:
+        """Push at full remote by the speed, at the nominal charge."""
+        return push_curve(self.nominal)
+
+    @cached_property
+    def starting_push(self) -> float:
+        """Push at standstill."""
+        return self.push(standstill())
 
     @cached_property
     def road(self) -> Road:

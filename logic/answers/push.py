@@ -1,7 +1,7 @@
 """Speed and push in full: push against load for every charge, what rules where, and how soon a speed is reached."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
@@ -15,11 +15,12 @@ from logic.drive.flow import Flow, at_full_remote, at_steady_speed, overall_effi
 from logic.drive.gearing import electrically_limited_speed, motor_angular_speed
 from logic.drive.motor import back_emf
 from logic.drive.performance import acceleration_at, climb_at, steady_speed
-from logic.drive.push import push_curve, ruling_limit
+from logic.drive.push import ruling_limit
 from logic.drive.quick import quick_load, quick_push, quick_top
 from logic.drive.road import Road, load_curve
 from logic.drive.start import distance_to_speed, time_to_speed
 from logic.errors import InputError, NoFigure
+from logic.frozen import frozen
 
 REACHED = (20.0 / 3.6, 30.0 / 3.6)
 """Speeds to which a start is timed: 20 and 30 km/h."""
@@ -46,6 +47,11 @@ class PushParts(Parts):
         return self.asked("ask.speed")
 
     @cached_property
+    def push_at(self) -> float:
+        """Push there."""
+        return self.push(self.speed)
+
+    @cached_property
     def asked_road(self) -> Road:
         """The road with the asked grade and wind."""
         return replace(self.road, grade=self.asked("ask.grade"), wind=self.asked("ask.wind"))
@@ -53,17 +59,17 @@ class PushParts(Parts):
     @cached_property
     def full_remote(self) -> Flow:
         """What flows at the asked speed with the remote held full, nominal pack."""
-        if self.speed > quick_top(self.drive("nominal")):
+        if self.speed > quick_top(self.nominal):
             raise NoFigure("speed", self.speed, "not reached", quantity="speed")
-        return at_full_remote(self.drive("nominal"), self.speed)
+        return at_full_remote(self.nominal, self.speed)
 
     @cached_property
     def steady(self) -> Flow:
         """What flows while the asked speed is held, nominal pack."""
-        return at_steady_speed(self.drive("nominal"), self.asked_road, self.speed)
+        return at_steady_speed(self.nominal, self.asked_road, self.speed)
 
 
-@dataclass(frozen=True)
+@frozen
 class PushStretch:
     """Speeds over which one limit rules the push at full remote."""
 
@@ -72,7 +78,7 @@ class PushStretch:
     limit: str
 
 
-@dataclass(frozen=True)
+@frozen
 class PushCurves:
     """Push by charge and the road load, over speed; the meeting of each charge, None where there is none."""
 
@@ -82,7 +88,7 @@ class PushCurves:
     cursor: tuple[float, float, float] | None
 
 
-@dataclass(frozen=True)
+@frozen
 class Pushing:
     """Results by name, the curves, which limit rules where, and what does not fit together."""
 
@@ -122,11 +128,11 @@ def _efficiency(parts: PushParts) -> float:
 
 def _to_speed(formula: Callable[..., float], reached: float, parts: PushParts) -> float:
     road = parts.asked_road
-    drive = parts.drive("nominal")
+    drive = parts.nominal
     if quick_push(drive)(0.0) <= quick_load(road)(0.0):
         raise NoFigure("speed", 0.0, "cannot start")
     return formula(
-        tractive_force=push_curve(drive),
+        tractive_force=parts.push,
         road_load=load_curve(road),
         mass=road.mass,
         speed=chosen("Speed to reach", reached, "m/s", "speed"),
@@ -152,13 +158,13 @@ RESULTS: Figures[PushParts] = {
     "time_30": ("time", partial(_to_speed, time_to_speed, REACHED[1])),
     "way_20": ("way", partial(_to_speed, distance_to_speed, REACHED[0])),
     "way_30": ("way", partial(_to_speed, distance_to_speed, REACHED[1])),
-    "push_at": ("force", lambda parts: push_curve(parts.drive("nominal"))(parts.speed)),
+    "push_at": ("force", lambda parts: parts.push_at),
     "load": ("force", lambda parts: load_curve(parts.asked_road)(parts.speed)),
     "acceleration": (
         "acceleration",
-        lambda parts: acceleration_at(parts.drive("nominal"), parts.asked_road, parts.speed),
+        lambda parts: acceleration_at(parts.push_at, parts.asked_road, parts.speed),
     ),
-    "climb_at": ("share", lambda parts: climb_at(parts.drive("nominal"), parts.asked_road, parts.speed)),
+    "climb_at": ("share", lambda parts: climb_at(parts.push_at, parts.asked_road, parts.speed)),
     "full_current": ("current", lambda parts: parts.full_remote.current),
     "full_battery": ("current", lambda parts: parts.full_remote.battery_current),
     "full_heat": ("power", lambda parts: parts.full_remote.winding_heat),
@@ -193,7 +199,7 @@ def _curves(parts: PushParts) -> PushCurves:
 
 def _stretches(parts: PushParts, cap: float | None) -> tuple[PushStretch, ...]:
     """Return what rules where; `cap` is the speed at the limit of electrical angular speed, None where it is open."""
-    drive = parts.drive("nominal")
+    drive = parts.nominal
     grip = axle_grip(parts.asked, "dry", parts.asked_road, braking=False)
     top, push = quick_top(drive), quick_push(drive)
     found: list[PushStretch] = []

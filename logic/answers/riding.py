@@ -24,7 +24,7 @@ FREEZING = 273.15
 
 def energy_of_each_metre(parts: Parts, flow: Flow) -> float:
     """Return what each metre takes of a nominal pack's charge while a speed is held."""
-    power = parts.drive("nominal").open_circuit_voltage * flow.battery_current
+    power = parts.nominal.open_circuit_voltage * flow.battery_current
     return energy_per_distance(battery_power=power, speed=flow.speed)
 
 
@@ -44,7 +44,7 @@ class RidingParts(PackParts):
     @cached_property
     def flow(self) -> Flow:
         """What flows at that speed on that road, nominal pack."""
-        return at_steady_speed(self.drive("nominal"), self.climbing, self.speed)
+        return at_steady_speed(self.nominal, self.climbing, self.speed)
 
     @cached_property
     def per_distance(self) -> float:
@@ -53,7 +53,7 @@ class RidingParts(PackParts):
 
     def per_distance_at(self, road: Road, speed: float) -> float:
         """Return the energy of each metre on another road or at another speed."""
-        return energy_of_each_metre(self, at_steady_speed(self.drive("nominal"), road, speed))
+        return energy_of_each_metre(self, at_steady_speed(self.nominal, road, speed))
 
     def share_left(self, kelvin: float) -> float:
         """Return the part of the energy left at a temperature, as a number put in."""

@@ -1,7 +1,6 @@
 """Tools and spares: what this board needs at the bench and in the bag, from its own values and the tables."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from string import Formatter
 
 from logic.answers.checks import figures
@@ -10,6 +9,7 @@ from logic.answers.reading import Reading, Result
 from logic.board import Board, board_fields
 from logic.board_joints import joint_places
 from logic.errors import InputError, Missing
+from logic.frozen import frozen
 from logic.joints.lookup import kinds, tools
 from logic.person import Person
 from logic.tables import Row, rows
@@ -44,7 +44,7 @@ Shown = Callable[[float, str], str]
 """Writes an SI value of a quantity for the person."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Need:
     """One line of the list. `detail` is written for the person; `missing` are board values it still lacks."""
 

@@ -1,6 +1,6 @@
 """Stopping and descents: how far a stop goes, what the tyre and the pack allow, and what holds the brake down."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property, partial
 
 from logic.answers.asked import Asked, Asking
@@ -32,6 +32,7 @@ from logic.drive.stopping import (
     stop_distance,
 )
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.pack.limits import braking_voltage, cells_limit, current_to_full, may_cut_out
 from logic.tables import pick
 
@@ -85,7 +86,7 @@ class StopParts(BrakeParts):
         return brake_of(self, self.asked, surface=surface, road=self.slope_road, drive=self.braking_drive)
 
 
-@dataclass(frozen=True)
+@frozen
 class Stretch:
     """Speeds over which one thing holds the brake down."""
 
@@ -94,7 +95,7 @@ class Stretch:
     ruler: Ruler
 
 
-@dataclass(frozen=True)
+@frozen
 class Stopping:
     """Results by name; what rules where on a dry road; whether the pack may cut the brake out at once."""
 

@@ -4,8 +4,7 @@ from dataclasses import replace
 from functools import cached_property
 
 from logic.answers.asked import Asked, Asking
-from logic.answers.gearing import chosen_standstill
-from logic.answers.parts import Parts
+from logic.answers.parts import Parts, standstill
 from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer
 from logic.belt.clearance import ground_clearance
@@ -84,8 +83,8 @@ class WheelParts(Parts):
 
 
 def _push(parts: WheelParts, diameter: float) -> float:
-    drive = replace(parts.drive("nominal"), wheel_diameter=diameter)
-    return push_curve(drive)(chosen_standstill())
+    drive = replace(parts.nominal, wheel_diameter=diameter)
+    return push_curve(drive)(standstill())
 
 
 RESULTS: Figures[WheelParts] = {

@@ -1,6 +1,5 @@
 """Wire, fuse and the spark at the plug: sized from the riding current, and first power through a resistor."""
 
-from dataclasses import dataclass
 from functools import partial
 
 from logic.answers.asked import Asked, Asking
@@ -9,6 +8,7 @@ from logic.answers.reading import Item, Reading
 from logic.answers.run import Figures, Run, answer
 from logic.answers.wire_parts import INRUSH, LEAD, WireParts
 from logic.board import Board
+from logic.frozen import frozen
 from logic.pack.fuse import FuseChoice
 from logic.pack.wiring import (
     Ampacity,
@@ -17,7 +17,7 @@ from logic.pack.wiring import (
 from logic.tables import rows
 
 
-@dataclass(frozen=True)
+@frozen
 class Wiring:
     """Results by name; what the wire carries and the fuse for it, None while a value is missing; hazards.
 
@@ -62,7 +62,7 @@ def _run(board: Board, asking: Asking) -> Run[WireParts]:
     return Run(lambda: WireParts(Reading(board), Asked(asking)))
 
 
-@dataclass(frozen=True)
+@frozen
 class FirstPower:
     """What the first contact of pack and controller does, and what the meter must show before it."""
 

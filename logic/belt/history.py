@@ -1,17 +1,17 @@
 """How a belt's tension falls over the way it has run: the line through the readings, and how far it lasts."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import sqrt
 
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import Metre, Newton, NewtonPerMetre
 from logic.workings import cited, method
 
 FEWEST = 3
 
 
-@dataclass(frozen=True)
+@frozen
 class Point:
     """One reading: the way run since the belt was fitted, the tension and its error."""
 
@@ -20,7 +20,7 @@ class Point:
     error: Newton
 
 
-@dataclass(frozen=True)
+@frozen
 class Line:
     """The line through readings: tension now, what it falls by each metre, and the error of the fall."""
 

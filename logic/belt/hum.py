@@ -2,13 +2,13 @@
 
 from cmath import exp, phase
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import accumulate, repeat
 from math import ceil, cos, pi, sqrt
 from operator import mul
 
 from logic.belt.fourier import spectrum
 from logic.belt.peaks import POINTS, peaks_of
+from logic.frozen import frozen
 from logic.si import Hertz
 
 TONES = 6
@@ -22,7 +22,7 @@ FALLS, STAYS = 0.5, 0.85
 """What is left in the last third of a tone that dies away, and of one that does not."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Hum:
     """A steady tone: its frequency, its size and phase at the start of the quiet, what may be left of its size."""
 

@@ -1,10 +1,10 @@
 """Which of the peaks of a spectrum belong to one string, and where its fundamental lies, however weak that is."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import combinations
 from math import log10, sqrt
 
+from logic.frozen import frozen
 from logic.si import Hertz
 
 DEPTH = 40.0
@@ -42,7 +42,7 @@ CLEAR = 0.03
 Peak = tuple[float, Hertz]
 
 
-@dataclass(frozen=True)
+@frozen
 class Series:
     """Partials of one string: the peak of each order, how well they explain all peaks, the strongest outside."""
 

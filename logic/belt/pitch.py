@@ -5,7 +5,7 @@ spectrum of what is left are partials of one string tells its fundamental, which
 """
 
 from cmath import exp
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import combinations, pairwise
 from math import ceil, pi
 
@@ -14,6 +14,7 @@ from logic.belt.partials import MOST, Series, series
 from logic.belt.peaks import HIGHEST, LOWEST, POINTS, drawn, levels_of, peaks_of
 from logic.belt.recording import Recording, clipped_share, energies, slowed
 from logic.belt.tone import refined
+from logic.frozen import frozen
 from logic.si import Hertz
 
 BLOCK = 0.01
@@ -36,7 +37,7 @@ SURE = 0.008
 """Error, as a share of the frequency, above which no answer is given."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Pitch:
     """What was heard. `refusal` is "" when `frequency` can be relied on to within `error`.
 

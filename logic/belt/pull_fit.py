@@ -4,11 +4,11 @@ The depth is read from a line that may itself be wrong, the same way for every p
 depths tell that zero error; the belt's stiffness is known only roughly and is let free within its error.
 """
 
-from dataclasses import dataclass
 from math import sqrt
 
 from logic.belt.scale import check_free
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import Metre, Newton, One
 from logic.workings import method
 
@@ -17,7 +17,7 @@ ROUNDS = 12
 """Steps of the fit; it settles in four or five."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Pull:
     """One pull: what the scale read, and the depth as it was read."""
 
@@ -25,7 +25,7 @@ class Pull:
     deflection: Metre
 
 
-@dataclass(frozen=True)
+@frozen
 class PullFit:
     """The tension with its error, the depth's zero error with its own, and the worst misfit of a pull.
 
@@ -40,7 +40,7 @@ class PullFit:
     misfit: One
 
 
-@dataclass(frozen=True)
+@frozen
 class Tools:
     """Limits of the errors: of the scale, of one depth, the share of it that stays from pull to pull."""
 

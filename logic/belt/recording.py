@@ -3,13 +3,13 @@
 import sys
 from array import array
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import accumulate, repeat
 from math import cos, pi, sin
 from operator import add
 from struct import Struct
 
 from logic.errors import InputError
+from logic.frozen import frozen
 
 LOUDEST = 32767
 WORKING_RATE = 5512.5
@@ -24,7 +24,7 @@ FASTEST = 384_000
 """Highest rate in Hz that converters are sold with (common practice, no source)."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Recording:
     """Samples of 16 bits, one channel, and how many a second."""
 

@@ -1,15 +1,14 @@
 """Belts that are in stock, and those nearest to a wanted centre distance."""
 
-from dataclasses import dataclass
-
 from logic.belt.geometry import centre_distance
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import Metre
 from logic.tables import matching, pick
 from logic.workings import unrecorded
 
 
-@dataclass(frozen=True)
+@frozen
 class Stock:
     """One length that is in stock: the lists it is in by their source keys, and whether any was read."""
 

@@ -1,13 +1,13 @@
 """The fault guide: from what one sees or feels to likely causes, the check for each and what helps."""
 
 import tomllib
-from dataclasses import dataclass
 from functools import cache
 
 from logic.checks.lists import FOLDER, glued
+from logic.frozen import frozen
 
 
-@dataclass(frozen=True)
+@frozen
 class Cause:
     """One likely cause: `effort` from 1 (look) to 4 (take apart); `danger` ends the ride until cleared."""
 
@@ -22,7 +22,7 @@ class Cause:
     standing: str
 
 
-@dataclass(frozen=True)
+@frozen
 class GuideFault:
     """What is seen or felt, with its hazard if there is one, and the causes in order."""
 

@@ -1,7 +1,6 @@
 """What brakes: the motors, what the pack takes back, what the tyre holds, and which of them is met first."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from math import sqrt
 from typing import Literal
 
@@ -9,6 +8,7 @@ from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.motor import back_emf, torque_constant
 from logic.drive.push import Drivetrain
 from logic.errors import not_negative, positive
+from logic.frozen import frozen
 from logic.si import (
     Ampere,
     Metre,
@@ -141,7 +141,7 @@ def braking_force(*, by_motors: Newton, by_grip: Newton) -> Newton:
     return min(by_motors, by_grip)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Brake:
     """The brake side of a drive: limits per motor and for the whole board, and what the tyre holds."""
 

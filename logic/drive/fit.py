@@ -1,13 +1,13 @@
 """Rolling coefficient and drag area from rides and from coasting, with the band they are known to."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import sqrt
 
 from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.motor import back_emf, motor_torque, torque_constant
 from logic.drive.push import Drivetrain, push_of
 from logic.errors import InputError, NoFigure, positive
+from logic.frozen import frozen
 from logic.si import (
     Ampere,
     JoulePerMetre,
@@ -52,7 +52,7 @@ def current_for_power(*, back_emf: Volt, winding_resistance: Ohm, power: Watt, m
     return (root - back_emf) / (2.0 * winding_resistance)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Sample:
     """One ride: its usual speed and the energy it took for each metre."""
 
@@ -81,7 +81,7 @@ def force_of_ride(drive: Drivetrain, sample: Sample) -> Newton:
     return push_of(drive, torque)
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Estimate:
     """A number from a fit, and how far to either side a band of 95 % reaches."""
 
@@ -98,7 +98,7 @@ class Estimate:
         return abs(true - self.value) <= self.half
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Fitted:
     """Both coefficients from rides. `scatter` is the standard deviation of a ride, as a share of its force."""
 

@@ -1,7 +1,7 @@
 """Pairs of pulleys: what each does to one board, and which of them meet a wish."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 from logic.drive.brake import Brake
@@ -14,13 +14,14 @@ from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
 from logic.drive.road import Road, air_drag_at
 from logic.drive.stopping import braking_distance
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.si import Metre, MetrePerSecond, Newton, One, RadianPerSecond, Watt
 
 HAIR = 0.002
 """A shortfall below this share is none: no reading on the road tells it."""
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Terms:
     """What all pairs of one board are worked out with: its drive, its roads, and its brake when that is known."""
 
@@ -32,7 +33,7 @@ class Terms:
     constant_spread: One
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class PairOption:
     """One pair and what it does. None where there is no number; the outcomes say why.
 
@@ -140,7 +141,7 @@ def _steepest(push: Newton, road: Road) -> One | None:
         return None
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Wish:
     """What a pair should do: hold a speed on the level, start on a grade. None is not asked for."""
 
@@ -148,7 +149,7 @@ class Wish:
     grade: One | None = None
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class WishFit:
     """How a pair stands to a wish: shares above (or below) what was asked for, None where nothing was."""
 

@@ -1,6 +1,6 @@
 """What the board can do: loaded speed, steepest grade, acceleration, and what turns and flows at a speed."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import asin, atan, sqrt, tan
 from typing import Annotated, Literal, TypeVar
 
@@ -8,6 +8,7 @@ from logic.drive.push import Drivetrain, push_curve, top_unloaded_speed
 from logic.drive.quick import quick_load, quick_push
 from logic.drive.road import Road, air_drag_at, load_curve
 from logic.errors import NoFigure, not_negative, positive
+from logic.frozen import frozen
 from logic.roots import bracketed
 from logic.si import ForceCurve, Kilogram, MetrePerSecond, MetrePerSecondSquared, Newton, One
 from logic.workings import Root, cited, is_recording, solved, unrecorded
@@ -85,7 +86,7 @@ def acceleration(*, tractive_force: Newton, road_load: Newton, mass: Kilogram) -
     return (tractive_force - road_load) / mass
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Steady:
     """Where push and load meet. `speed` is None unless they do.
 
@@ -144,13 +145,13 @@ def steady_between(push: ForceCurve, load: ForceCurve, top: MetrePerSecond) -> S
     return steady("meets", meeting, meeting)
 
 
-def climb_at(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> One:
-    """Return the steepest grade on which a speed can be held; the grade of `road` is not used.
+def climb_at(push: Newton, road: Road, speed: MetrePerSecond) -> One:
+    """Return the steepest grade on which a push holds a speed; the grade of `road` is not used.
 
     Raises InputError when the push is beyond the weight.
     """
     return steepest_grade(
-        tractive_force=push_curve(drive)(speed),
+        tractive_force=push,
         air_drag=air_drag_at(road, speed),
         mass=road.mass,
         gravity=road.gravity,
@@ -158,8 +159,6 @@ def climb_at(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> One:
     )
 
 
-def acceleration_at(drive: Drivetrain, road: Road, speed: MetrePerSecond) -> MetrePerSecondSquared:
-    """Return the acceleration at full remote at a speed."""
-    return acceleration(
-        tractive_force=push_curve(drive)(speed), road_load=load_curve(road)(speed), mass=road.mass
-    )
+def acceleration_at(push: Newton, road: Road, speed: MetrePerSecond) -> MetrePerSecondSquared:
+    """Return the acceleration by a push at a speed."""
+    return acceleration(tractive_force=push, road_load=load_curve(road)(speed), mass=road.mass)

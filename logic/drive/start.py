@@ -1,13 +1,12 @@
 """From standstill to a speed: time, way, and where the energy of the pack goes meanwhile."""
 
-from dataclasses import dataclass
-
 from logic.drive.flow import at_full_remote
 from logic.drive.integral import integral
 from logic.drive.motor import torque_constant
 from logic.drive.push import Drivetrain, push_curve
 from logic.drive.road import Road, load_curve
 from logic.errors import NoFigure, positive
+from logic.frozen import frozen
 from logic.si import ForceCurve, Joule, Kilogram, Metre, MetrePerSecond, Second
 from logic.workings import method
 
@@ -57,7 +56,7 @@ def distance_to_speed(
     return integral(lambda at: (mass * at / _spare(tractive_force, road_load, at),), 0.0, speed)[0]
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Start:
     """A start at full remote. Energies in J: what the pack's plug gave, and what became of it.
 

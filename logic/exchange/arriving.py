@@ -1,16 +1,17 @@
 """Taking a board's file in: first what it would add or change, then all of it or nothing. On a clash both are kept."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from uuid import uuid4
 
 from logic.board import Board, to_dict
 from logic.exchange.board_file import BoardFile, LoggedLine
 from logic.fields import LONGEST_NAME
+from logic.frozen import frozen
 from logic.store import Store
 from logic.store.file import utc_text
 
 
-@dataclass(frozen=True)
+@frozen
 class Arrival:
     """What taking a file in would do: the board as it would be saved, and the entries that would be added.
 

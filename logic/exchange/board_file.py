@@ -5,7 +5,6 @@ What this version does not know is kept and written again, in the board and in e
 
 import json
 from collections.abc import Iterable
-from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta, timezone
 from typing import Any, Final, NoReturn
 
@@ -13,6 +12,7 @@ from logic.board import Board, from_dict, to_dict
 from logic.errors import UNREADABLE, NewerVersion
 from logic.exchange.code import unpacked
 from logic.exchange.errors import Broken, Foreign, Later, TooDeep, TooLarge
+from logic.frozen import frozen
 from logic.log import json_text
 from logic.store import Record
 from logic.store.file import offset_minutes
@@ -25,7 +25,7 @@ DEEPEST: Final = 64
 _ENTRY: Final = {"kind": str, "version": int, "at": str, "offset": int, "body": dict}
 
 
-@dataclass(frozen=True)
+@frozen
 class LoggedLine:
     """An entry of the log as it stands in a file: `text` is its body, `offset` in minutes."""
 
@@ -36,7 +36,7 @@ class LoggedLine:
     text: str
 
 
-@dataclass(frozen=True)
+@frozen
 class BoardFile:
     """A board and what its log says, oldest entry first."""
 

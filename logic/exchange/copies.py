@@ -3,13 +3,13 @@
 import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Final
 
 from logic.exchange.errors import Foreign, Later
+from logic.frozen import frozen
 from logic.store import NewerFile, NotAStore, Store
 from logic.store.errors import NoRight
 from logic.store.file import Clock
@@ -20,7 +20,7 @@ EVERY: Final = timedelta(days=7)
 KEPT: Final = 3
 
 
-@dataclass(frozen=True)
+@frozen
 class CopyLook:
     """What a copy holds: names of its boards, entries of its log, and when the last of them was made."""
 

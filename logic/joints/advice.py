@@ -1,8 +1,7 @@
 """The answer for one joint: a setting, the ceiling, what limits it; or "by feel" and why."""
 
-from dataclasses import dataclass
-
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.joints.insert_nut import wrench_torque
 from logic.joints.limits import NUTS, Joint, Limit, friction_ends, limits_of, wood_limit
 from logic.joints.materials import feel_reason
@@ -13,7 +12,7 @@ from logic.si import Newton, NewtonMetre
 from logic.tables import matching, pick
 
 
-@dataclass(frozen=True)
+@frozen
 class Advice:
     """How tight.
 

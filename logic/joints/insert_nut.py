@@ -1,14 +1,13 @@
 """Nylon-insert nuts: the torque of the insert, what it adds to a setting, whether it may be used again."""
 
-from dataclasses import dataclass
-
 from logic.errors import InputError, not_negative, positive
+from logic.frozen import frozen
 from logic.si import NewtonMetre
 from logic.tables import matching
 from logic.workings import cited
 
 
-@dataclass(frozen=True)
+@frozen
 class Reuse:
     """Verdict on a used insert nut, "pass" or "discard": its `drag` against the `least` asked for."""
 

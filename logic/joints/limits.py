@@ -1,9 +1,9 @@
 """What gives way in one joint, each with the torque that brings it there at the lowest friction."""
 
-from dataclasses import dataclass
 from itertools import chain
 
 from logic.errors import InputError, Missing
+from logic.frozen import frozen
 from logic.joints.bearing import sinking_force
 from logic.joints.materials import crushing, family, hole_strips_at
 from logic.joints.rules import rule
@@ -30,7 +30,7 @@ NUTS = ("nut", "insert nut")
 """What a screw goes into that is at least as strong as the screw, so that it sets no limit."""
 
 
-@dataclass(frozen=True, kw_only=True)
+@frozen(kw_only=True)
 class Joint:
     """One kind of screw on the board.
 
@@ -55,7 +55,7 @@ class Joint:
     solid_stack: bool = False
 
 
-@dataclass(frozen=True)
+@frozen
 class Limit:
     """One thing that gives way.
 

@@ -1,8 +1,7 @@
 """Finding a joint by what one sees, its tools, and what a printed torque table would say about it."""
 
-from dataclasses import dataclass
-
 from logic.errors import InputError
+from logic.frozen import frozen
 from logic.joints.bearing import face
 from logic.joints.materials import shear_of
 from logic.joints.rules import rule
@@ -27,7 +26,7 @@ from logic.si import Metre, Newton, NewtonMetre, One
 from logic.tables import Row, pick, rows
 
 
-@dataclass(frozen=True)
+@frozen
 class Found:
     """What a search found: rows of joint_kinds.toml, best first, and threads."""
 
@@ -35,7 +34,7 @@ class Found:
     threads: tuple[Thread, ...]
 
 
-@dataclass(frozen=True)
+@frozen
 class Book:
     """What a printed table says for one friction: preload and torque at 90 % of yield in strong metal."""
 
@@ -43,7 +42,7 @@ class Book:
     torque: NewtonMetre
 
 
-@dataclass(frozen=True)
+@frozen
 class ProofTorques:
     """Preload at a share of the proof load, and the torque for it at low, usual and high friction."""
 

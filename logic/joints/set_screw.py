@@ -1,9 +1,9 @@
 """Set screws in a pulley: how tight, what they hold on a bare shaft, and the key or flat that helps."""
 
-from dataclasses import dataclass
 from math import pi
 
 from logic.errors import InputError, not_negative, positive
+from logic.frozen import frozen
 from logic.joints.limits import WET
 from logic.joints.materials import family, hole_strips_at, shear_of
 from logic.joints.rules import rule, setting_for, shown_ceiling
@@ -14,7 +14,7 @@ from logic.tables import matching, pick
 from logic.workings import cited
 
 
-@dataclass(frozen=True)
+@frozen
 class Seating:
     """How tight a set screw goes. `setting` is 0 where it is too small for a wrench.
 
@@ -30,7 +30,7 @@ class Seating:
     limit: str
 
 
-@dataclass(frozen=True)
+@frozen
 class ScrewHolding:
     """Torque that set screws hold on a bare round shaft: at slip, and with the dynamic safety factors.
 

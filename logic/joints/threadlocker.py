@@ -1,16 +1,16 @@
 """Which threadlocker, by strength grade, or none: where it must not go, what cures it, how long."""
 
-from dataclasses import dataclass
 from math import log
 
 from logic.errors import InputError, NoFigure, positive
+from logic.frozen import frozen
 from logic.joints.threads import thread
 from logic.si import Kelvin, Metre, NewtonMetre, Second
 from logic.tables import Row, matching, pick, rows
 from logic.workings import cited
 
 
-@dataclass(frozen=True)
+@frozen
 class Locker:
     """A grade, or none and the place that forbids it.
 
@@ -26,7 +26,7 @@ class Locker:
     cautions: tuple[str, ...]
 
 
-@dataclass(frozen=True)
+@frozen
 class Cure:
     """How long to leave a joint: `time` is None when it is too cold; `activator` tells that one is wanted."""
 

@@ -1,9 +1,9 @@
 """Charging: the charger against the cells, the time, the temperature and the energy from the wall."""
 
-from dataclasses import dataclass
 from math import log
 
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.pack.cells import Chemistry, chemistries, chemistry
 from logic.si import Ampere, Coulomb, Joule, Kelvin, One, PerSecond, Second, Volt
 from logic.tables import Row, pick, rows
@@ -16,7 +16,7 @@ ROUNDING = 1e-9
 """Relative slack for sums of decimal fractions, so that the edge of a tolerance belongs to it."""
 
 
-@dataclass(frozen=True)
+@frozen
 class ChargerCheck:
     """Outcome of charger voltage against pack. Every outcome but "matches" and "leaves part full" is DANGER.
 
@@ -30,7 +30,7 @@ class ChargerCheck:
     others: tuple[tuple[int, str], ...] = ()
 
 
-@dataclass(frozen=True)
+@frozen
 class Band:
     """A low and a high end."""
 

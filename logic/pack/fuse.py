@@ -1,17 +1,17 @@
 """The fuse in the pack's lead: above what the ride asks, below what the wire stands."""
 
-from dataclasses import dataclass
 from math import log
 from typing import Annotated
 
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.pack.cells import short_circuit_current
 from logic.si import Ampere, Kelvin, Ohm, Second, SquareMetre, Volt
 from logic.tables import pick
 from logic.workings import cited
 
 
-@dataclass(frozen=True)
+@frozen
 class FuseChoice:
     """A rating between `low` and `high`, for at least `voltage` DC, able to break `interrupt`.
 

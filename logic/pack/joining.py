@@ -3,10 +3,10 @@
 Each pack is taken as a large capacitor behind its resistance. Real cells settle more slowly at the end.
 """
 
-from dataclasses import dataclass
 from math import log
 
 from logic.errors import InputError, not_negative, positive
+from logic.frozen import frozen
 from logic.si import Ampere, Coulomb, Farad, Joule, Ohm, One, Second, Volt, Watt
 from logic.tables import Row, matching, pick
 from logic.workings import cited
@@ -15,7 +15,7 @@ WAYS = ("parallel", "series")
 """Ways of joining two packs."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Outcome:
     """Whether two packs may be joined: "may be joined" or the DANGER that forbids it."""
 

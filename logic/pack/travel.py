@@ -1,8 +1,7 @@
 """Carrying packs by air: first whether they are marked and tested, then their class by dated rules."""
 
-from dataclasses import dataclass
-
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import Joule
 from logic.tables import Row, raw, rows
 
@@ -13,7 +12,7 @@ ROUNDING = 1e-9
 """Relative slack, so that a pack of exactly 100 Wh belongs to the class up to 100 Wh."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Edition:
     """The edition of the rules, the day it came into force and the last day it holds, as year-month-day."""
 
@@ -22,7 +21,7 @@ class Edition:
     until: str
 
 
-@dataclass(frozen=True)
+@frozen
 class Carried:
     """One battery as an airline counts it: its energy, its class and the row of the rules."""
 
@@ -31,7 +30,7 @@ class Carried:
     rule: Row
 
 
-@dataclass(frozen=True)
+@frozen
 class TravelVerdict:
     """What may fly.
 

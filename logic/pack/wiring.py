@@ -1,9 +1,9 @@
 """Wire: gauge, resistance, drop, heating, and what it carries."""
 
-from dataclasses import dataclass
 from math import log, pi, sqrt
 
 from logic.errors import InputError, positive
+from logic.frozen import frozen
 from logic.si import (
     Ampere,
     Kelvin,
@@ -23,7 +23,7 @@ ROUNDING = 1e-3
 """Relative slack between a computed area and the printed one, which has three digits."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Ampacity:
     """Continuous amperes of one wire: a band in free air, one in a closed deck, and their printed row.
 

@@ -1,7 +1,7 @@
 """The card of a joint as blocks: for a joint of the board and for a screw that is looked up."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from logic.answers.joint_guide import locker_steps
 from logic.answers.joints import JointCard
@@ -9,6 +9,7 @@ from logic.answers.reading import Item, Open, Result
 from logic.board import Board
 from logic.board_joints import joint_places
 from logic.fields import ARM, Field
+from logic.frozen import frozen
 from logic.store import Record
 from logic.units import show_in
 from screens.acts import Go
@@ -87,7 +88,7 @@ def _lacking(missing: tuple[str, ...]) -> tuple[str, str]:
     return _("Not known yet"), offer(missing)
 
 
-@dataclass(frozen=True)
+@frozen
 class CardBlocks:
     """The blocks of one card."""
 

@@ -1,13 +1,13 @@
 """What was done to a joint, in full: tightened or looked at, to what, with what, by whom, and a note."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from functools import cached_property
 
 from logic.answers.joint_entry import tightening
 from logic.answers.joints import JointCard, joint_card
 from logic.answers.reading import Result
 from logic.board import Field, Value
+from logic.frozen import frozen
 from screens.acts import Act, Back, Turn
 from screens.acts.entering import Write
 from screens.acts.keeping import Record, Remember
@@ -48,7 +48,7 @@ def joint_done_page(world: World) -> Page:
     )
 
 
-@dataclass(frozen=True)
+@frozen
 class _Done:
     """What is chosen and typed so far, else what the card says."""
 

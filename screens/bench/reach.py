@@ -1,13 +1,14 @@
 """Screw reach: five lengths in, whether the thread holds and the windings are clear, drawn to scale."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 from logic.answers.asked import questions
 from logic.answers.reach import NAMES, ReachCard, asked_key, reach_card
 from logic.answers.reading import Result
 from logic.board import Value
+from logic.frozen import frozen
 from logic.tables import matching
 from screens.acts.entering import Ask, Done, Put
 from screens.asking import entry_of, field_of, refused_now, value_line
@@ -70,7 +71,7 @@ def reach_page(world: World) -> Page:
     )
 
 
-@dataclass(frozen=True)
+@frozen
 class _Seat:
     """How a screw sits by what was answered."""
 

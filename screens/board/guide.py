@@ -1,15 +1,15 @@
 """The guided entry: which value of the board is asked for next, and how many there are."""
 
-from dataclasses import dataclass
 from operator import attrgetter
 
 from logic.answers.reading import RIDER
 from logic.board import Board, board_fields
+from logic.frozen import frozen
 from screens.asked import not_known
 from screens.world import World
 
 
-@dataclass(frozen=True)
+@frozen
 class Guide:
     """One round of questions: what of it is answered, what was skipped in it, and what is open, in the order it is asked."""
 

@@ -1,9 +1,9 @@
 """Log: what is due, then everything recorded, newest first, a page at a time; and what was taken out of it."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cached_property
 
+from logic.frozen import frozen
 from logic.store import Record
 from screens.acts import Go, Turn
 from screens.blocks import Block, Button, Choice, Field, Line, Option, Section, Words
@@ -46,7 +46,7 @@ def log_page(world: World) -> Page:
     )
 
 
-@dataclass(frozen=True)
+@frozen
 class Found:
     """Entries of one look, and the row below which the next one begins; 0 where the log ends."""
 

@@ -1,11 +1,11 @@
 """Two set-ups side by side: the saved board against its trial, or against another board."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from logic.answers.compare import ComparedLine, Comparison, comparison
 from logic.answers.reading import Item, Open, Result
 from logic.board import Board
+from logic.frozen import frozen
 from screens.asking import page_choice, refused_now, value_line
 from screens.blocks import Block, Cell, Columns, Picture, Section, Verdict, Words
 from screens.figure_page import filled
@@ -30,7 +30,7 @@ NAMED = 3
 VALUES = values_of("numbers.compare")
 
 
-@dataclass(frozen=True)
+@frozen
 class Named:
     """One of the two, and what it is called."""
 

@@ -80,6 +80,8 @@ class Pane(RecycleView):
 
     data: list[dict[str, Any]]
     scroll_y: float
+    opacity: float
+    size: tuple[float, float]
 
     def __init__(self, **kwargs: Any) -> None:  # noqa: ANN401  (Kivy's properties)
         """Begin empty."""
@@ -160,7 +162,7 @@ class Pane(RecycleView):
     def hide(self) -> None:
         """Show nothing."""
         if self.opacity:
-            self.size, self.opacity = (0, 0), 0
+            self.size, self.opacity = (0.0, 0.0), 0
             self.fill((), (), 0.0)
 
     def to(self, offset: float) -> None:

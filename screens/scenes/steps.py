@@ -2,10 +2,10 @@
 
 import tomllib
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 from functools import cache
 from typing import Any, TypeVar
 
+from logic.frozen import frozen
 from screens.acts import Dismiss, Place
 from screens.acts.entering import Write
 from screens.acts.keeping import Drop
@@ -35,7 +35,7 @@ def written() -> dict[str, Any]:
     return tomllib.loads((ASSETS / "scenes.toml").read_text(encoding="utf-8"))
 
 
-@dataclass(frozen=True)
+@frozen
 class Scene:
     """A name, how to walk there from the first screen with the example boards loaded, and the page it must come to."""
 

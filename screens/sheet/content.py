@@ -1,13 +1,12 @@
 """What stands on a build sheet, whatever it is written in."""
 
-from dataclasses import dataclass
-
 from logic.answers.checks import figures
 from logic.answers.gearing import gearing
 from logic.answers.reading import Item, Result
 from logic.answers.tension import belt_plan
 from logic.board import board_fields, groups
 from logic.checks.lists import build_stages
+from logic.frozen import frozen
 from logic.store import Record
 from screens.pictures.drive import drive
 from screens.pictures.strokes import Picture
@@ -27,7 +26,7 @@ RECENT = 12
 """Log entries and readings that a sheet shows."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Part:
     """One heading with its lines: label, value, and how it is known or where it comes from; `drawn` stands over them.
 
@@ -40,7 +39,7 @@ class Part:
     shows: str = ""
 
 
-@dataclass(frozen=True)
+@frozen
 class Sheet:
     """A whole sheet."""
 

@@ -1,11 +1,11 @@
 """Words of choosing, setting and following a belt, and of what a pull at it tells."""
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltPlan, BeltReading
 from logic.board import Value
+from logic.frozen import frozen
 from screens.tongue import _
 from screens.words import Style, begun, offer, refusal
 from screens.words.tension import MOVES, REASONS, scale_text, tile, with_error
@@ -61,7 +61,7 @@ MOTOR_TELLS = _("Whether it is too tight, the motor tells: add its Kv and amps."
 """Said of a belt over the least of its width, while nothing is known of the motor."""
 
 
-@dataclass(frozen=True)
+@frozen
 class Told:
     """The sentences of a reading; each is "" where there is nothing to say.
 

@@ -1,12 +1,11 @@
 """Arithmetic in words: steps that have no name of their own, as one sum in the names of what goes in."""
 
-from dataclasses import dataclass
-
+from logic.frozen import frozen
 from logic.workings import BARE, Call, Entry, Traced
 from screens.tongue import _
 
 
-@dataclass(frozen=True)
+@frozen
 class Shape:
     """How one kind of step is called and written, how strongly it binds, and what its parts must bind to go bare."""
 

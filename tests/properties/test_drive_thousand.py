@@ -159,7 +159,7 @@ def test_speed_push_and_climb_of_a_thousand_boards() -> None:
         else:
             theirs = brentq(lambda v: second_push(drive, v) - second_load(road, v), 0.0, top)  # noqa: B023  (used at once)
             assert close(steady.speed, theirs)
-        climb, key = outcome(climb_at, drive, road, 0.0)
+        climb, key = outcome(climb_at, push_curve(drive)(0.0), road, 0.0)
         if climb is None:
             seen[key] += 1
             assert second_push(drive, 0.0) > 0.9 * road.mass * road.gravity

@@ -205,7 +205,7 @@ def test_the_weakest_limit_is_named() -> None:
         weakest({"wire": 30.0})
     with pytest.raises(InputError, match="empty"):
         weakest({})
-    with pytest.raises(InputError, match="not positive"):
+    with pytest.raises(InputError, match="not a number"):
         weakest({"cell": float("nan")})
 
 
