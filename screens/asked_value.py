@@ -61,18 +61,18 @@ class AskedValue:
             return Both((said, self.keep(replace(value, known=known, on=""), {})))
 
         options = tuple(Option(text, say(known), known == self.known) for known, text in self.ways.items())
-        return Choice(key="known", label=_("How do you know?"), options=options, small=True)
+        return Choice("known", _("How do you know?"), options, small=True)
 
     def listed(self, options: Iterable[tuple[str, str]]) -> Iterator[Line]:
         """Yield the options by key and text: one is taken up by its tap."""
         for key, text in options:
             chosen = self.value is not None and self.value.si == key
             act = self.take(Value(key, known=self.known))
-            yield Line(key=key, title=text, icon="tick" if chosen else "", chosen=chosen, act=act)
+            yield Line(key, text, icon="tick" if chosen else "", chosen=chosen, act=act)
 
     def out(self) -> Line:
         """Return the row that takes the value out."""
-        return Line(key="out", title=_("Take this value out"), icon="undo", act=self.take(None))
+        return Line("out", _("Take this value out"), icon="undo", act=self.take(None))
 
     def foot(self, *beside: Button) -> Foot:
         """Return the keypad, and the bar that takes up what is typed and what else it says."""

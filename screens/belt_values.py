@@ -83,9 +83,9 @@ def belt_first(world: World) -> Page | None:
     return Page(
         title=_("A belt"),
         crown=Verdict(
+            count if step is not None else title,
+            step.help if step is not None and first else "",
             key="asked",
-            word=count if step is not None else title,
-            text=step.help if step is not None and first else "",
             lines=2,
         ),
         blocks=tuple(_blocks(world, number)),
@@ -99,15 +99,13 @@ def _blocks(world: World, number: int) -> Iterator[Block]:
     states = ["right" if _has(world, step) else "open" for step in STEPS]
     if number < len(STEPS):
         states[number] = "front"
-    yield Progress(
-        key="progress", states=(*states, "open"), text=_("Then pull at the belt and read the scale.")
-    )
+    yield Progress("progress", (*states, "open"), _("Then pull at the belt and read the scale."))
     if number == 0:
         text = _("On the belt's back: 280-5M-15 is 280 mm long, teeth 5 mm apart, 15 mm wide.")
-        yield Picture(key="print", strokes=belt_print(), text=text)
+        yield Picture("print", belt_print(), text)
     yield from (value_line(world, key) for key in KEYS if world.board.value(key) is not None)
     if not any(_has(world, step) for step in STEPS):
-        yield Words(key="why", text=_("Six values tell whether the belt is right."), tone="second")
+        yield Words("why", _("Six values tell whether the belt is right."), tone="second")
 
 
 def _has(world: World, step: Step) -> bool:

@@ -19,7 +19,7 @@ def beside(world: World) -> tuple[Block, ...]:
     place, opened = world.trail[:2]
     page = page_function(place.page)(replace(world, trail=(place,), asking=None))
     rows = [_row(one, opened.page, opened.args) for one in page.blocks]
-    title = Section(key="list title", title=page.title)
+    title = Section("list title", page.title)
     return (title, *_with_rows([row for row in rows if row is not None]))
 
 

@@ -1,10 +1,12 @@
 """Blocks: what a page is made of, top to bottom, as frozen data. No colours, sizes or fonts: those are the paper's.
 
-Each block has a `key` that stays the same while the page changes, so that the paper knows which one it was. What a touch does
-stands in its acts; they are left out when two blocks are compared, since they change nothing that is seen.
+Each block has a `key` that stays the same while the page changes, so that the paper knows which one it was. It comes
+first, then what the block says; all else goes by name. What a touch does stands in its acts; they are left out when two
+blocks are compared, since they change nothing that is seen.
 """
 
 from collections.abc import Mapping
+from dataclasses import KW_ONLY
 from dataclasses import field as part
 from typing import ClassVar
 
@@ -18,14 +20,14 @@ RIGHT, WRONG, UNSURE, PLAIN = "right", "wrong", "unsure", "plain"
 """Forms of a verdict: filled, thick frame with a cross, dashed frame with a question mark, a quiet panel."""
 
 
-@frozen(kw_only=True)
+@frozen
 class Block:
     """One thing on a page."""
 
     says: ClassVar[tuple[str, ...]] = ()
     """The fields that are said of it."""
 
-    key: str = ""
+    key: str
 
     def acts(self) -> Mapping[str, Act | None]:
         """Return what touching each part does, by the part's name; None for a part that does nothing now."""
@@ -48,11 +50,11 @@ def _joined(*parts: str) -> str:
     return ", ".join(part for part in parts if part)
 
 
-@frozen(kw_only=True)
+@frozen
 class Tappable(Block):
     """A block that does one thing when it is touched, or nothing."""
 
-    act: Act | None = part(default=None, compare=False)
+    act: Act | None = part(default=None, compare=False, kw_only=True)
 
     def acts(self) -> Mapping[str, Act | None]:
         """Return the one act."""
@@ -63,7 +65,7 @@ class Tappable(Block):
         return self.act is not None
 
 
-@frozen(kw_only=True)
+@frozen
 class Verdict(Tappable):
     """The answer in a word: a tile with its sign. `form` is RIGHT, WRONG, UNSURE, or PLAIN before there is an answer.
 
@@ -71,9 +73,10 @@ class Verdict(Tappable):
     """
 
     says = ("word", "text")
-    key: str = "verdict"
+    key: str = part(default="verdict", kw_only=True)
     word: str
     text: str = ""
+    _: KW_ONLY
     form: str = PLAIN
     sign: str = ""
     grey: bool = False
@@ -81,12 +84,13 @@ class Verdict(Tappable):
     """Lines kept free for the text, so that the tile does not grow when it comes."""
 
 
-@frozen(kw_only=True)
+@frozen
 class Number(Tappable):
     """One number with its label. `reserve` keeps a line for the change where values can be tried."""
 
     label: str
     number: str
+    _: KW_ONLY
     unit: str = ""
     change: str = ""
     detail: str = ""
@@ -98,14 +102,15 @@ class Number(Tappable):
         return _joined(self.label, f"{self.number} {self.unit}".strip(), self.change, self.detail)
 
 
-@frozen(kw_only=True)
+@frozen
 class Figure(Number):
     """A number, large: for the crown. `held_up` is for one read at arm's length: as large as the width lets it be."""
 
+    _: KW_ONLY
     held_up: bool = False
 
 
-@frozen(kw_only=True)
+@frozen
 class FigureRow(Number):
     """A number in a row of its own: label left, number right."""
 
@@ -119,11 +124,12 @@ class Cell:
     better: bool = False
 
 
-@frozen(kw_only=True)
+@frozen
 class Columns(Block):
     """The same figure of several things beside each other; `head` is the row that says which they are."""
 
     cells: tuple[Cell, ...]
+    _: KW_ONLY
     label: str = ""
     detail: str = ""
     head: bool = False
@@ -138,7 +144,7 @@ class Columns(Block):
         return _joined(self.label, *(cell.text for cell in self.cells), self.detail)
 
 
-@frozen(kw_only=True)
+@frozen
 class Line(Tappable):
     """A row that opens something or asks for a value. `bad` colours the detail, `trial` marks a value that is tried.
 
@@ -148,6 +154,7 @@ class Line(Tappable):
     says = ("title", "value", "detail")
     title: str
     detail: str = ""
+    _: KW_ONLY
     value: str = ""
     icon: str = ""
     trial: bool = False
@@ -156,12 +163,13 @@ class Line(Tappable):
     strokes: Strokes | None = None
 
 
-@frozen(kw_only=True)
+@frozen
 class Words(Block):
     """Sentences. `role` is title (28), lead (20), text (16) or small (14); `tone` text, second, bad, good or trial."""
 
     says = ("text",)
     text: str
+    _: KW_ONLY
     role: str = "text"
     tone: str = "text"
     bold: bool = False
@@ -169,7 +177,7 @@ class Words(Block):
     """Lines that are kept free while there is nothing to say."""
 
 
-@frozen(kw_only=True)
+@frozen
 class Notice(Block):
     """A signal word (danger, warning, caution, notice) with what can happen and what to do."""
 
@@ -181,13 +189,14 @@ class Notice(Block):
         return f"{self.word.upper()}. {self.text}"
 
 
-@frozen(kw_only=True)
+@frozen
 class Stepper(Block):
     """A number with a button on each side; None in `less` or `more` where it cannot go on. A touch on it asks for it."""
 
     says = ("label", "value", "note")
     label: str
     value: str
+    _: KW_ONLY
     note: str = ""
     """What was typed and could not be used."""
     trial: bool = False
@@ -209,12 +218,13 @@ class Option:
     chosen: bool = False
 
 
-@frozen(kw_only=True)
+@frozen
 class Choice(Block):
     """One of a few answers, each a button; short ones stand in one row. `small` is for what goes with a value: three chips."""
 
     label: str
     options: tuple[Option, ...]
+    _: KW_ONLY
     small: bool = False
 
     def acts(self) -> Mapping[str, Act | None]:
@@ -226,13 +236,14 @@ class Choice(Block):
         return _joined(self.label, *(option.text for option in self.options if option.chosen))
 
 
-@frozen(kw_only=True)
+@frozen
 class Field(Block):
     """Free text. The paper opens a text field over it and sends Write(key, text)."""
 
     says = ("label", "text")
     label: str
     text: str
+    _: KW_ONLY
     hint: str = ""
 
     def acts(self) -> Mapping[str, Act | None]:
@@ -240,27 +251,29 @@ class Field(Block):
         return {"field": Act()}
 
 
-@frozen(kw_only=True)
+@frozen
 class Picture(Block):
     """A drawing (strokes), what it shows in words, and its height in dp where its shape leaves it open."""
 
     says = ("text",)
     strokes: Strokes | Later
     text: str
+    _: KW_ONLY
     height: float = 0.0
 
 
-@frozen(kw_only=True)
+@frozen
 class Progress(Block):
     """How far one is: a mark for each step, `states` of open, front, right or noted. `place` stands behind the marks."""
 
     says = ("text",)
     states: tuple[str, ...]
     text: str
+    _: KW_ONLY
     place: str = ""
 
 
-@frozen(kw_only=True)
+@frozen
 class Section(Block):
     """A heading; `note` says once what all below it share."""
 
@@ -269,13 +282,14 @@ class Section(Block):
     note: str = ""
 
 
-@frozen(kw_only=True)
+@frozen
 class Fold(Tappable):
     """A heading that opens and shuts what is below it. Made by `screens.asking.fold`."""
 
     says = ("title", "note")
     title: str
     note: str = ""
+    _: KW_ONLY
     open: bool = False
 
 

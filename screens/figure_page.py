@@ -98,7 +98,7 @@ class Figures:
         said = once_each(({self.head: here[self.head]} if self.head in here else {}) | here)
         said = tuple(name for name in said if name != self.head)
         if said:
-            yield Section(key="figures", title=title or _("Figures"), note=self.note)
+            yield Section("figures", title or _("Figures"), self.note)
         yield from (self[name] for name in first if name in said)
         rest = [name for name in said if name not in first]
         if rest:
@@ -211,7 +211,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     if stopped:
         hazards, crown = (
             hazards[:1],
-            Verdict(key="stop", word=f"{_('DANGER')}: {stop}".strip(": "), form=WRONG),
+            Verdict(f"{_('DANGER')}: {stop}".strip(": "), key="stop", form=WRONG),
         )
         foot = _stopped_foot(world, foot, (fixes or {}).get(hazards[0].key, ""))
     elif figures.faults or refused_now(world):
@@ -227,7 +227,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
             *faults_said(world, figures.faults),
             *(_control(world, one) for one in (row.get("controls", ()) if controls is None else controls)),
             *more,
-            Section(key="values", title=values_heading(world, values_title or row.get("values_title", ""))),
+            Section("values", values_heading(world, values_title or row.get("values_title", ""))),
             *((line(world, key) for key in row["values"]) if values is None else values),
         ),
         foot=foot,
@@ -249,9 +249,9 @@ def _signals(world: World, hazards: Sequence[Hazard], sign: str) -> Iterator[Blo
     for place, hazard in enumerate(hazards):
         text, key = hazard_text(hazard, world.style, sign=sign), f"hazard {place}"
         if hazard.word and not place:
-            yield Notice(key=key, word=hazard.word.lower(), text=text)
+            yield Notice(key, hazard.word.lower(), text)
         else:
-            yield Words(key=key, text=text, bold=True)
+            yield Words(key, text, bold=True)
     if sign:
         yield signs_line(_("What to do with this pack"))
 

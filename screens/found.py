@@ -42,12 +42,12 @@ def found(world: World, wanted: str) -> Iterator[Block]:
 
 def _group(title: str, lines: list[Line], more: Act | None) -> Iterator[Block]:
     """Yield a heading with its first rows; `more` opens the rest where they are at home."""
-    yield Section(key=title, title=title)
+    yield Section(title, title)
     shown = SHOWN if more is not None else 2 * SHOWN
     yield from lines[:shown]
     if more is not None and len(lines) > shown:
         said = _("{count} more").format(count=len(lines) - shown)
-        yield Line(key=f"more {title}", title=said, icon="open", act=more)
+        yield Line(f"more {title}", said, icon="open", act=more)
 
 
 def _pages(wanted: str) -> list[Line]:
@@ -68,7 +68,7 @@ def _screw(world: World, kind: Row) -> Line:
     key = joint_of(kind)
     own = bool(key) and board_of(world).joint(key).thread is not None
     act = Go("bench.joint", {"joint": key}) if own else look_up(world, kind)
-    return Line(key=f"screw {kind.text('kind')}", title=kind.text("name"), icon="driver", act=act)
+    return Line(f"screw {kind.text('kind')}", kind.text("name"), icon="driver", act=act)
 
 
 def _faults(wanted: str) -> list[Line]:

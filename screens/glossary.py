@@ -37,7 +37,7 @@ def things() -> Iterator[Thing]:
 def line(key: str) -> Line:
     """Return the row of a word."""
     word = words()[key]
-    return Line(key=f"word {key}", title=word.name, detail=word.what, act=meaning(key))
+    return Line(f"word {key}", word.name, word.what, act=meaning(key))
 
 
 def meaning(key: str) -> Act:
@@ -57,19 +57,19 @@ def glossary_page(world: World) -> Page:
 
 
 def _one(world: World, word: Word) -> Iterator[Block]:
-    yield Words(key="what", text=word.what, role="lead")
+    yield Words("what", word.what, role="lead")
     yield from _picture(world, word)
-    yield Section(key="find", title=_("How you find it"))
-    yield Words(key="found", text=word.find)
+    yield Section("find", _("How you find it"))
+    yield Words("found", word.find)
     if word.also:
-        yield Words(key="also", text=_("Also: {names}.").format(names=", ".join(word.also)), tone="second")
+        yield Words("also", _("Also: {names}.").format(names=", ".join(word.also)), tone="second")
     if word.fields:
-        yield Section(key="here", title=_("On this board"))
+        yield Section("here", _("On this board"))
         yield from (board_line(world, key) for key in word.fields)
     if word.see:
-        yield Section(key="see", title=_("Beside it"))
+        yield Section("see", _("Beside it"))
         yield from (line(key) for key in word.see)
-    yield Words(key="source", text=_source(word), role="small", tone="second")
+    yield Words("source", _source(word), role="small", tone="second")
 
 
 def _picture(world: World, word: Word) -> Iterator[Block]:
@@ -79,7 +79,7 @@ def _picture(world: World, word: Word) -> Iterator[Block]:
     yield from explained(world, world.board, word.picture)
     drawn = next((found for found in map(picture_of, word.fields) if found is not None), None)
     if drawn is not None and not word.picture:
-        yield Picture(key="picture", strokes=drawn, text=_("Where it is found."))
+        yield Picture("picture", drawn, _("Where it is found."))
 
 
 def _source(word: Word) -> str:
@@ -90,20 +90,20 @@ def _source(word: Word) -> str:
 
 
 def _some(keys: list[str]) -> Iterator[Block]:
-    yield Section(key="here", title=_("On that page"))
+    yield Section("here", _("On that page"))
     yield from (line(key) for key in keys)
-    yield Line(key="all", title=_("All words"), icon="search", act=Turn({"keys": None}))
+    yield Line("all", _("All words"), icon="search", act=Turn({"keys": None}))
 
 
 def _all(wanted: str) -> Iterator[Block]:
     label = _("Word, or what is printed")
-    yield Field(key=SEARCH, label=label, text=wanted, hint=_("Kv, 10S2P, slack"))
+    yield Field(SEARCH, label, wanted, hint=_("Kv, 10S2P, slack"))
     if not wanted.strip():
         for subject, of in groupby(words().values(), lambda word: word.subject):
-            yield Section(key=subject, title=SUBJECTS[subject])
+            yield Section(subject, SUBJECTS[subject])
             yield from (line(word.key) for word in of)
         return
     found = search(wanted, things())
     if not found:
-        yield Words(key="none", text=_("No word fits. Try the beginning of another one."))
+        yield Words("none", _("No word fits. Try the beginning of another one."))
     yield from (line(one.key) for one in found)

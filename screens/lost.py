@@ -15,25 +15,23 @@ def lost_page(world: World, problem: Exception) -> Page:
     """Return the page in place of one that met a problem. A storage that refuses is no fault: one sentence says why."""
     title = _("This page cannot be shown")
     if isinstance(problem, CannotStore):
-        return Page(title=title, blocks=(Words(key="lost", text=sentence(problem), role="lead"),), lost=True)
+        return Page(title=title, blocks=(Words("lost", sentence(problem), role="lead"),), lost=True)
     record = faults.record(problem, world.clock())
     said = str(world.args.get("_said", ""))
     return Page(
         title=title,
         blocks=(
-            *((Words(key="said", text=said, bold=True),) if said else ()),
+            *((Words("said", said, bold=True),) if said else ()),
             Words(
-                key="lost",
-                text=_(
-                    "Something in it went wrong. Nothing that was saved is lost. Go back and try another way."
-                ),
+                "lost",
+                _("Something in it went wrong. Nothing that was saved is lost. Go back and try another way."),
                 role="lead",
             ),
             *fold(
                 world,
                 "fault record",
                 _("Read the record of the fault"),
-                lambda: (Words(key="record", text=faults.broken(record)),),
+                lambda: (Words("record", faults.broken(record)),),
             ),
         ),
         foot=Foot(beside=(Button(_("Share the record"), Share(_("Record of a fault"), record)),)),

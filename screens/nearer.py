@@ -31,9 +31,9 @@ def not_yet(item: Open, label: str, *, grey: bool) -> Figure:
     listed = ", ".join((names[0], *(f"{name[0].lower()}{name[1:]}" for name in names[1:SHOWN])))
     said = _("{names} and {more} more.").format(names=listed, more=more) if more > 0 else f"{listed}."
     return Figure(
-        key=item.name,
-        label=label,
-        number=str(len(names)),
+        item.name,
+        label,
+        str(len(names)),
         unit=_("value to give") if len(names) == 1 else _("values to give"),
         detail=_("Tap to begin: {names}").format(names=said),
         act=Ask(item.missing[0]),
@@ -57,7 +57,7 @@ def nearer(world: World, rounds: Rounds) -> tuple[Line, ...]:
         lacks = [key for key in keys if value_of(world, key) is None]
         if lacks:
             count = _("1 value") if len(lacks) == 1 else _("{count} values").format(count=len(lacks))
-            return (Line(key=f"nearer {keys[0]}", title=title, value=count, act=Ask(lacks[0])),)
+            return (Line(f"nearer {keys[0]}", title, value=count, act=Ask(lacks[0])),)
     return ()
 
 

@@ -21,7 +21,7 @@ def trial_note(world: World, text: str = "") -> tuple[Words, ...]:
     if world.is_scratch or not world.trial:
         return ()
     text = text or _("A trial is open: this page uses the saved board.")
-    return (Words(key="trial", text=text, tone="trial", bold=True),)
+    return (Words("trial", text, tone="trial", bold=True),)
 
 
 def board_ask(key: str) -> Act:

@@ -17,7 +17,7 @@ def search_page(world: World) -> Page:
     return Page(
         title=_("Search"),
         blocks=(
-            Field(key=SEARCH, label=label, text=wanted, hint=_("belt, M4, hot, Kv")),
+            Field(SEARCH, label, wanted, hint=_("belt, M4, hot, Kv")),
             *_below(world, wanted.strip()),
         ),
     )
@@ -32,5 +32,5 @@ def _below(world: World, wanted: str) -> Iterator[Block]:
         if blocks:
             return
         text = _("Nothing fits. Try fewer letters, or another word for it.")
-        yield Words(key="none", text=text, bold=True)
+        yield Words("none", text, bold=True)
     yield from ways_from("search")

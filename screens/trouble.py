@@ -19,7 +19,7 @@ def trouble_page(problem: Exception) -> Page:
     """Return the page that says why the data cannot be opened."""
     return Page(
         title=_("The data cannot be opened"),
-        blocks=(Words(key="why", text=sentence(problem), role="lead"),),
+        blocks=(Words("why", sentence(problem), role="lead"),),
         foot=Foot(main=Button(_("Try again"), TryAgain())),
         places=False,
     )

@@ -57,7 +57,7 @@ def page_rows() -> dict[str, dict[str, Any]]:
 def faults_said(world: World, faults: Sequence[InputError]) -> tuple[Words, ...]:
     """Return what does not fit together on the board."""
     return tuple(
-        Words(key=f"fault {place}", text=refusal(fault, world.style), tone="bad", bold=True)
+        Words(f"fault {place}", refusal(fault, world.style), tone="bad", bold=True)
         for place, fault in enumerate(faults)
     )
 
@@ -72,7 +72,7 @@ def try_measured(
     try:
         board_fields()[key].check(found)
     except InputError as problem:
-        return None, (Words(key="refused", text=refusal(problem, world.style), tone="bad", bold=True),)
+        return None, (Words("refused", refusal(problem, world.style), tone="bad", bold=True),)
     text = _("Try {value} on the board").format(value=shown)
     return Button(text, Put(key, Value(float(found), "measured", note=note))), ()
 

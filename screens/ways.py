@@ -18,7 +18,7 @@ def leads_to(
     key: str, page: str, title: str, detail: str = "", /, *, icon: str = "", **given: object
 ) -> Line:
     """Return a row that opens a page; `given` are the parameters of that page."""
-    return Line(key=key, title=title, detail=detail, icon=icon, act=Go(page, given))
+    return Line(key, title, detail, icon=icon, act=Go(page, given))
 
 
 @cache
@@ -50,25 +50,19 @@ def page_title(page: str) -> str:
 
 def words_of(texts: Mapping[str, str], **look: Any) -> tuple[Words, ...]:  # noqa: ANN401  (what Words takes)
     """Return texts one under the other, each under its name, all in one look."""
-    return tuple(Words(key=name, text=text, **look) for name, text in texts.items())
+    return tuple(Words(name, text, **look) for name, text in texts.items())
 
 
 def voice_line(world: World, key: str, title: str, text: str) -> Line:
     """Return the row that turns the voice on, which then says a text at once, or off."""
     on = world.person.say
     acts = (Settle({"say": not on}), *(() if on else (Say(text),)))
-    return Line(key=key, title=title, detail=_("On") if on else _("Off"), icon="say", act=Both(acts))
+    return Line(key, title, _("On") if on else _("Off"), icon="say", act=Both(acts))
 
 
 def signs_line(title: str = "") -> Line:
     """Return the row that leads to the signs at which a pack is taken out of use."""
-    return Line(
-        key="signs",
-        title=title or _("Pack hot or swollen?"),
-        icon="fire",
-        bad=True,
-        act=Go("ride.pack_signs"),
-    )
+    return Line("signs", title or _("Pack hot or swollen?"), icon="fire", bad=True, act=Go("ride.pack_signs"))
 
 
 def due_act(due: Due) -> Go:

@@ -22,11 +22,11 @@ def working_page(world: World) -> Page:
     item = world.args.get("item")
     if not isinstance(item, Result):
         gone = _("Touch a number to see how it was worked out.")
-        return Page(title=_("Working"), blocks=(Words(key="gone", text=gone),), places=False)
+        return Page(title=_("Working"), blocks=(Words("gone", gone),), places=False)
     crown = replace(figure(world, item, world.args["label"], row=False), act=None)
     if item.name == "tension" and item.band:
         crown = replace(crown, number=_measured(item, world.style))
-    sure = Words(key="sure", text=_("{sureness}.").format(sureness=sureness(item)))
+    sure = Words("sure", _("{sureness}.").format(sureness=sureness(item)))
     return Page(
         title=_("Working"),
         crown=crown,
@@ -51,7 +51,7 @@ def _sources(item: Result) -> Iterator[Block]:
     of = [call.formula for call in item.calls if call.formula.mark != "step"]
     held = sum(f"{one.function.__module__}.{one.name}" in checked.held() for one in of)
     said = _("{held} of {all} formulas here have an outside check.").format(held=held, all=len(of))
-    yield Words(key="held", text=said)
+    yield Words("held", said)
     keys = [*(one.source for one in of), *(one.source for one in item.inputs if one.source)]
     yield from (source_line(key) for key in dict.fromkeys(keys))
 
@@ -59,6 +59,6 @@ def _sources(item: Result) -> Iterator[Block]:
 def _step(place: int, step: Step) -> Iterator[Block]:
     """Yield one step: its name and source, the formula with the numbers that go in, what comes out."""
     note = _("{source}, {standing}").format(source=step.source, standing=step.standing)
-    yield Section(key=f"step {place}", title=step.title, note=note)
-    yield Words(key=f"sum {place}", text="\n".join((step.formula, *step.lines)))
-    yield Words(key=f"result {place}", text=step.result, bold=True)
+    yield Section(f"step {place}", step.title, note)
+    yield Words(f"sum {place}", "\n".join((step.formula, *step.lines)))
+    yield Words(f"result {place}", step.result, bold=True)

@@ -91,18 +91,18 @@ def _rows(way: Measure) -> Iterator[Block]:
     side = way.side
     both = _both(way)
     if both:
-        yield Words(key="both", text=both, bold=True)
+        yield Words("both", both, bold=True)
     yield way_from("bench.belt", "history", side=side)
     yield way_from("bench.belt", "wear")
     if not way.world.is_scratch:
         yield Line(
-            key="new",
-            title=_("A new belt is on"),
-            detail=_("Notes it in the log: history and calibration begin anew."),
+            "new",
+            _("A new belt is on"),
+            _("Notes it in the log: history and calibration begin anew."),
             icon="save",
             act=Record(BeltFitted(belt=side), undo=_("New belt noted")),
         )
-    yield Line(key="view", title=_("Read from a metre away"), icon="view", act=_from_afar(way))
+    yield Line("view", _("Read from a metre away"), icon="view", act=_from_afar(way))
     yield way_from("bench.belt", "tools")
     yield from sentences("order", ORDER)
 
@@ -134,7 +134,7 @@ def view_page(world: World) -> Page:
     big, lines = world.args["big"], world.args["lines"]
     return Page(
         title=world.args["title"],
-        crown=Figure(key="big", label="", number=big) if big else None,
+        crown=Figure("big", "", big) if big else None,
         blocks=tuple(sentences("line", lines, role="title")),
         places=False,
         awake=True,

@@ -41,13 +41,13 @@ def _details(card: ControllerCard) -> dict[str, str]:
 
 def _rest(world: World, card: ControllerCard) -> Iterator[Block]:
     """Yield temperatures and settings."""
-    yield Section(key="temperatures", title=_("Temperatures"))
+    yield Section("temperatures", _("Temperatures"))
     for row in card.temperatures:
         start, end = (world.style.number(float(row.cells[name]), "temperature") for name in ("start", "end"))
         text = _("{part}: hold back from {start}, stop at {end}.").format(
             part=texts("packs")["temperatures"][row.text("name")], start=start, end=end
         )
-        yield Words(key=f"temperature {row.text('name')}", text=text)
-    yield Section(key="settings", title=_("Settings"))
+        yield Words(f"temperature {row.text('name')}", text)
+    yield Section("settings", _("Settings"))
     for row in card.words:
-        yield Words(key=f"setting {row.text('name')}", text=row.text("text"))
+        yield Words(f"setting {row.text('name')}", row.text("text"))

@@ -51,8 +51,8 @@ def explained(world: World, board: Board, name: str, joint: str = "") -> tuple[B
     if name not in made:
         return ()
     drawn, text = made[name]
-    picture = Picture(key=name, strokes=drawn(), text=text)
-    return (picture, Words(key="legend", text=text, tone="second")) if name in NUMBERED else (picture,)
+    picture = Picture(name, drawn(), text)
+    return (picture, Words("legend", text, tone="second")) if name in NUMBERED else (picture,)
 
 
 def _span(world: World, board: Board) -> Strokes:

@@ -33,10 +33,10 @@ def _causes(count: int) -> str:
 def _found(wanted: str) -> Iterator[Block]:
     """Yield the search and what it found; the wear of a belt has a guide of its own."""
     label, hint = _("What do you see or feel?"), _("noise, belt, brake, hot")
-    yield Field(key=SEARCH, label=label, text=wanted, hint=hint)
+    yield Field(SEARCH, label, wanted, hint=hint)
     found = find_faults(wanted)
     if not found:
-        yield Words(key="none", text=_("Nothing fits these words. Try fewer: belt, brake, hot, link."))
+        yield Words("none", _("Nothing fits these words. Try fewer: belt, brake, hot, link."))
     for fault in found:
         yield leads_to(
             fault.key,
@@ -59,27 +59,27 @@ EFFORT = {
 def fault_page(world: World) -> Page:
     """Return the hazard of a fault, which stays in sight, then its causes one after the other."""
     found = fault_named(world.args["fault"])
-    hazard = Notice(key="hazard", word=found.word, text=found.hazard) if found.hazard else None
+    hazard = Notice("hazard", found.word, found.hazard) if found.hazard else None
     return Page(title=found.title, crown=hazard, blocks=tuple(_all_causes(world, found)))
 
 
 def _all_causes(world: World, found: GuideFault) -> Iterator[Block]:
     """Yield each cause, then where all of it comes from."""
-    yield Words(key="order", text=_("The easiest check first, from the top."), tone="second")
+    yield Words("order", _("The easiest check first, from the top."), tone="second")
     for place, cause in enumerate(found.causes):
         yield from _cause(world, f"cause {place}", cause)
     first = found.causes[0]
     source = f"{STANDING[first.standing].capitalize()}: {first.where}."
-    yield Words(key="source", text=source, role="small", tone="second")
+    yield Words("source", source, role="small", tone="second")
     yield words_line()
 
 
 def _cause(world: World, key: str, cause: Cause) -> Iterator[Block]:
-    yield Section(key=key, title=cause.name, note=EFFORT[cause.effort])
-    yield Words(key=f"{key} check", text=cause.check)
-    yield Words(key=f"{key} remedy", text=cause.remedy, bold=True)
+    yield Section(key, cause.name, EFFORT[cause.effort])
+    yield Words(f"{key} check", cause.check)
+    yield Words(f"{key} remedy", cause.remedy, bold=True)
     if cause.danger:
-        yield Words(key=f"{key} danger", text=_("Do not ride until this is cleared."), tone="bad")
+        yield Words(f"{key} danger", _("Do not ride until this is cleared."), tone="bad")
     yield from _link(world, f"{key} link", cause.opens)
 
 
@@ -90,7 +90,7 @@ def _link(world: World, key: str, opens: str) -> Iterator[Line]:
         yield leads_to(key, "ride.run", title, icon="checklist", list=name)
     elif kind == "joint":
         act = Go("bench.joint", {"joint": name})
-        yield Line(key=key, title=_("Joint: torque and locker"), icon="driver", act=act)
+        yield Line(key, _("Joint: torque and locker"), icon="driver", act=act)
     elif opens in PAGES:
         yield leads_to(key, opens, page_title(opens))
 
@@ -100,7 +100,7 @@ def wear_page(_world: World) -> Page:
     return Page(
         title=_("Wear of a belt"),
         blocks=(
-            Words(key="question", text=_("What do you see, hear or feel?"), bold=True),
+            Words("question", _("What do you see, hear or feel?"), bold=True),
             *(
                 leads_to(
                     f"sign {number}", "bench.wear_sign", line.text("sign"), line.text("look"), number=number
@@ -117,12 +117,12 @@ def sign_page(world: World) -> Page:
     return Page(
         title=_("Wear of a belt"),
         blocks=(
-            Words(key="sign", text=line.text("sign"), role="title", bold=True),
-            Words(key="look", text=line.text("look")),
-            Section(key="do head", title=_("What to do")),
-            Words(key="do", text=line.text("do"), role="lead", bold=True),
-            Section(key="causes head", title=_("Usual causes")),
-            Words(key="causes", text=line.text("causes")),
-            Words(key="source", text=source_text(line.source, line.where), role="small", tone="second"),
+            Words("sign", line.text("sign"), role="title", bold=True),
+            Words("look", line.text("look")),
+            Section("do head", _("What to do")),
+            Words("do", line.text("do"), role="lead", bold=True),
+            Section("causes head", _("Usual causes")),
+            Words("causes", line.text("causes")),
+            Words("source", source_text(line.source, line.where), role="small", tone="second"),
         ),
     )

@@ -60,16 +60,12 @@ def build_page(world: World) -> Page:
     onward = world.checklist(build.onward).title
     return Page(
         title=_("Build"),
-        crown=Verdict(word=build.text, form=RIGHT if over else PLAIN),
+        crown=Verdict(build.text, form=RIGHT if over else PLAIN),
         blocks=(
-            Progress(key="progress", states=tuple(build.states.values()), text=build.text),
-            Words(
-                key="said",
-                text=_("Each stage ends at a pause: look at it again before the next."),
-                tone="second",
-            ),
+            Progress("progress", tuple(build.states.values()), build.text),
+            Words("said", _("Each stage ends at a pause: look at it again before the next."), tone="second"),
             *(_line(world, place, key, state) for place, (key, state) in enumerate(build.states.items())),
-            Section(key="beside", title=_("On its own")),
+            Section("beside", _("On its own")),
             *ways_from("bench.build"),
         ),
         foot=Foot(main=Button(text.format(stage=onward), _open(build.onward)), tall=True),
@@ -79,7 +75,7 @@ def build_page(world: World) -> Page:
 def _line(world: World, place: int, key: str, state: str) -> Line:
     of = world.checklist(key)
     title = of.title if of.title[1:2] == ":" else f"{chr(ord('A') + place)}: {of.title}"
-    return Line(key=key, title=title, detail=list_state(world, of), icon=ICONS[state], act=_open(key))
+    return Line(key, title, list_state(world, of), icon=ICONS[state], act=_open(key))
 
 
 def _open(key: str) -> Act:

@@ -58,7 +58,7 @@ def _inputs(show: CardBlocks) -> Iterator[Line]:
     item = card.items["wrench"]
     if isinstance(item, Open) and item.missing:
         act = Go("bench.joint_value", {"key": item.missing[0]})
-        yield Line(key="add", title=_("Add it"), icon="plus", act=act)
+        yield Line("add", _("Add it"), icon="plus", act=act)
 
 
 def _record(show: CardBlocks) -> Iterator[Block]:
@@ -66,16 +66,16 @@ def _record(show: CardBlocks) -> Iterator[Block]:
     record = world.last("tightening", joint=joint)
     rides = rides_since(world, record)
     due = is_due(record, world.now, rides)
-    yield Section(key="record head", title=_("Record"))
-    yield Words(key="tightened", text=tightened_text(record, world.now, world.style), bold=True)
+    yield Section("record head", _("Record"))
+    yield Words("tightened", tightened_text(record, world.now, world.style), bold=True)
     again = again_text(card, record, world.now, rides)
-    yield Words(key="again", text=again, tone="trial" if due else "text", bold=due)
+    yield Words("again", again, tone="trial" if due else "text", bold=due)
     if card.torque or card.feel:
         grade = "none" if card.locker is None else card.locker.grade
         said = _("Done writes it into the log, {grade} locker.").format(
             grade=_("no") if grade == "none" else grade
         )
-        yield Words(key="writes", text=said, tone="second")
+        yield Words("writes", said, tone="second")
     yield way_from("bench.joint", "other", joint=joint)
 
 
@@ -98,7 +98,7 @@ def joint_edit_page(world: World) -> Page:
     return Page(
         title=kind_of(key).text("name"),
         blocks=(
-            Words(key="said", text=said, tone="second"),
+            Words("said", said, tone="second"),
             *(_line(world, key, name) for name in joint_places()[key].asks),
         ),
         places=False,

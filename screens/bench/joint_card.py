@@ -65,10 +65,10 @@ def joint_value_line(key: str, world: World, field: Field, path: str, shown: str
     """Return a value under its whole name, `path`, with how it is known or what could not be used; a touch asks for it."""
     left = not_used(world.typed.get(f"value/{path}", ""))
     return Line(
-        key=key,
-        title=field.label,
+        key,
+        field.label,
+        left or known,
         value=shown,
-        detail=left or known,
         bad=bool(left),
         act=Go("bench.joint_value", {"key": path}),
     )
@@ -107,16 +107,16 @@ class CardBlocks:
             over = ABOVE_DRAG if card.drag_missing else ""
             text = "\n".join(part for part in (self._locker(), self._pull()) if part)
             act = working(item, ITEMS["wrench"])
-            return Verdict(word=f"{word}{over}", text=text, form=form, act=act)
+            return Verdict(f"{word}{over}", text, form=form, act=act)
         if isinstance(item, Open) and item.missing:
             # Locker and pull need two lines: what is tapped stays where it is when they come.
             word, text = _lacking(item.missing)
-            return Verdict(word=word, text=text, lines=2)
+            return Verdict(word, text, lines=2)
         if isinstance(item, Open) and item.problem is not None:
             text = refusal(item.problem, style)
-            return Verdict(word=_("Not known"), text=text, form=form)
+            return Verdict(_("Not known"), text, form=form)
         how = card.kind.text("how") if "how" in card.kind else texts("joints")["how"].get(card.feel, "")
-        return Verdict(word=texts("joints")["feel"].get(card.feel, _("By feel")), text=how, form=form)
+        return Verdict(texts("joints")["feel"].get(card.feel, _("By feel")), how, form=form)
 
     def _locker(self) -> str:
         locker, cure = self.card.locker, self.card.items.get("cure")
@@ -148,16 +148,16 @@ class CardBlocks:
         """Yield the one hazard with its word."""
         word, key = self.card.notice
         if word:
-            yield Notice(key="hazard", word=word, text=texts("joints")["notices"][key])
+            yield Notice("hazard", word, texts("joints")["notices"][key])
 
     def told(self, said_already: tuple[str, ...] = ()) -> Iterator[Block]:
         """Yield what was assumed, but for options whose names say so already, and what deserves a word."""
         card = self.card
         said = assumed_text(card, said_already)
         if said:
-            yield Words(key="assumed", text=said, tone="second")
+            yield Words("assumed", said, tone="second")
         for note in card.notes:
-            yield Words(key=f"note {note}", text=texts("joints")["notes"][note])
+            yield Words(f"note {note}", texts("joints")["notes"][note])
 
     def alike(self) -> Iterator[Block]:
         """Yield look-alikes; the first is a notice where no other hazard is named."""
@@ -168,7 +168,7 @@ class CardBlocks:
                 f"alike {place}",
             )
             plain = place or card.notice[0]
-            yield Words(key=key, text=text) if plain else Notice(key=key, word="notice", text=text)
+            yield Words(key, text) if plain else Notice(key, "notice", text)
 
     def folds(self) -> Iterator[Block]:
         """Yield threadlocker, pull, tool and order, and why it is so much: each opens on a tap."""
@@ -190,11 +190,11 @@ class CardBlocks:
         card, style = self.card, self.world.style
         if isinstance(card.items["wrench"], Result):
             limit = _("What limits it: {limit}.").format(limit=texts("joints")["limits"][card.limit])
-            yield Words(key="limit", text=limit, bold=True)
-            yield Words(key="other unit", text=set_text(card, style, inch=style.system != "inch"))
+            yield Words("limit", limit, bold=True)
+            yield Words("other unit", set_text(card, style, inch=style.system != "inch"))
             drag = drag_text(card, style)
             if drag:
-                yield Words(key="drag", text=drag, bold=card.drag_missing)
+                yield Words("drag", drag, bold=card.drag_missing)
         for name in ("drive_torque", "carried"):
             item = card.items.get(name)
             if item is not None and not (isinstance(item, Open) and item.outcome):
@@ -202,29 +202,29 @@ class CardBlocks:
         names = shown_items(card)
         note = self.world.kept(shared_sureness, card.items)
         if names:
-            yield Section(key="figures", title=_("Figures"), note=note)
+            yield Section("figures", _("Figures"), note)
         yield from map(self.row, names)
 
     def _put_on(self) -> Iterator[Block]:
         """Yield grade, preparation and cure; or none and why."""
         card, world = self.card, self.world
-        yield Words(key="grade", text=locker_text(card), bold=True)
+        yield Words("grade", locker_text(card), bold=True)
         locker = card.locker
         if locker is None or locker.grade == "none":
             return
         dry = _("Activator on the threads, let it dry.") if locker.activator else ""
-        yield Words(key="put on", text=f"{locker_steps('put on')[0]} {dry}".strip())
+        yield Words("put on", f"{locker_steps('put on')[0]} {dry}".strip())
         for caution in locker.cautions:
-            yield Words(key=f"caution {caution}", text=texts("joints")["cautions"][caution], tone="second")
+            yield Words(f"caution {caution}", texts("joints")["cautions"][caution], tone="second")
         if isinstance(card.items["cure"], Result):
             yield self.row("cure", _("Longer in the cold. Then ride."))
         else:
             cold = _("Too cold to cure: warm the parts and the bench first.")
-            yield Words(key="cure", text=cold, bold=True)
+            yield Words("cure", cold, bold=True)
         yield Stepper(
-            key="day",
-            label=_("Temperature at the bench"),
-            value=world.style.number(world.person.day, "temperature"),
+            "day",
+            _("Temperature at the bench"),
+            world.style.number(world.person.day, "temperature"),
             less=self._day(-1),
             more=self._day(1),
         )
@@ -251,9 +251,9 @@ class CardBlocks:
             detail += _(" Your scale is good to ± {share} of it.").format(share=share)
         arm = world.person.key_arm
         yield Picture(
-            key="key",
-            strokes=pull_on_key(self._arm(item), self._scale(item), spanner=tool == "spanner"),
-            text=_("Pull square to the arm, at its end."),
+            "key",
+            pull_on_key(self._arm(item), self._scale(item), spanner=tool == "spanner"),
+            _("Pull square to the arm, at its end."),
         )
         yield self.row("pull", detail)
         yield joint_value_line(
@@ -269,14 +269,14 @@ class CardBlocks:
         tool = tool_text(card)
         if tool:
             size = _("{tool}. Try the tool first: its size is from memory.").format(tool=tool)
-            yield Words(key="tool text", text=size, bold=True)
-        yield Words(key="order", text=card.kind.text("order"))
-        yield Words(key="reuse", text=card.kind.text("reuse"))
+            yield Words("tool text", size, bold=True)
+        yield Words("order", card.kind.text("order"))
+        yield Words("reuse", card.kind.text("reuse"))
         item = card.items.get("drag_reuse")
         if isinstance(item, Result):
             least = torque_text(item.value, style, inch=style.system == "inch")
             text = _("An insert nut is used again only from a drag of {least}.").format(least=least)
-            yield Words(key="drag reuse", text=f"{text}{reuse_text(card)}")
+            yield Words("drag reuse", f"{text}{reuse_text(card)}")
 
     def row(self, name: str, detail: str = "") -> FigureRow:
         """Return one result, how sure it is where that differs from the others."""

@@ -98,7 +98,7 @@ class _Done:
     def text(self, name: str, label: str) -> TextField:
         """Return one of the texts."""
         key = self.key(name)
-        return TextField(key=key, label=label, text=self.world.typed.get(key, ""))
+        return TextField(key, label, self.world.typed.get(key, ""))
 
     def torque(self) -> Iterator[Block]:
         """Yield what was set, with what is recorded when nothing is typed, and that it is too much."""
@@ -112,10 +112,10 @@ class _Done:
             shown = answer_text(card, world.style)
             said = _("as the card says") if card.torque else ""
         yield Line(
-            key="torque",
-            title=TORQUE.label,
+            "torque",
+            TORQUE.label,
+            said,
             value=shown,
-            detail=said,
             bad=bool(self.typed) and self.value is None,
             chosen=bool(world.args.get("typing")),
             act=Turn({"typing": True}),
@@ -127,7 +127,7 @@ class _Done:
         if float(self.value.si) > limit.value + 1e-9:
             most = torque_text(limit.value, world.style, inch=world.style.system == "inch")
             over = _("Above {most}, the most for this joint. Renew screw and hole before riding.")
-            yield Words(key="over", text=over.format(most=most), tone="bad", bold=True)
+            yield Words("over", over.format(most=most), tone="bad", bold=True)
 
     def foot(self) -> Foot:
         """Return the keypad while a torque is typed, and the bar that writes the entry."""

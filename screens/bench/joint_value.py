@@ -35,8 +35,8 @@ def joint_value_page(world: World) -> Page:
     return Page(
         title=field.label,
         blocks=(
-            Words(key="help", text=field.help),
-            Words(key="now", text=_("Now: {value}.").format(value=shown), tone="second"),
+            Words("help", field.help),
+            Words("now", _("Now: {value}.").format(value=shown), tone="second"),
             *(() if _looking_up(key) else (asked.how_known(),)),
             *(() if _looking_up(key) or value is None else (asked.out(),)),
             *(asked.listed(_options(key, field)) if listed else ()),

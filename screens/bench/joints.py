@@ -22,7 +22,7 @@ def joints_page(world: World) -> Page:
     return Page(
         title=_("Screws"),
         blocks=(
-            Field(key=SEARCH, label=_("What you see, or a size"), text=text, hint=hint),
+            Field(SEARCH, _("What you see, or a size"), text, hint=hint),
             *(found(world, text) if text.strip() else _all(world)),
         ),
     )
@@ -34,7 +34,7 @@ def _all(world: World) -> Iterator[Block]:
     cards = world.kept(joints_of, board_of(world), world.person)
     for card in sorted(cards, key=lambda card: order.index(card.kind.text("kind"))):
         yield _line(world, card) if card.joint.thread is not None else _usual(world, card)
-    yield Section(key="others", title=_("Any other screw"))
+    yield Section("others", _("Any other screw"))
     yield any_screw(world)
     yield from ways_from("bench.joints")
 
@@ -46,10 +46,10 @@ def _line(world: World, card: JointCard) -> Line:
     said = _("Look at it again now.") if due else tightened_text(record, world.now, world.style)
     warned = card.notice[0] == "warning"
     return Line(
-        key=card.key,
-        title=card.kind.text("name"),
+        card.key,
+        card.kind.text("name"),
+        f"{summary(card.joint, world.style)}. {said}",
         value=answer_text(card, world.style),
-        detail=f"{summary(card.joint, world.style)}. {said}",
         icon="cross" if warned else "due" if due else "tick" if record else "",
         act=Go("bench.joint", {"joint": card.key}),
     )
@@ -58,4 +58,4 @@ def _line(world: World, card: JointCard) -> Line:
 def _usual(world: World, card: JointCard) -> Line:
     """Return a joint nobody described: it is answered from the usual screw."""
     sizes = ", ".join(card.kind.cells["sizes"])
-    return Line(key=card.key, title=card.kind.text("name"), detail=sizes, act=look_up(world, card.kind))
+    return Line(card.key, card.kind.text("name"), sizes, act=look_up(world, card.kind))

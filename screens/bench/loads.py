@@ -46,7 +46,7 @@ class Weight(Measure):
     def pictures(self) -> Iterator[Block]:
         """Yield the weight on the level span."""
         text = _("The span lies level. The weight hangs from its middle.")
-        yield Picture(key="span picture", strokes=weight_picture(self.plan, self.style), text=text)
+        yield Picture("span picture", weight_picture(self.plan, self.style), text)
 
     def own(self) -> dict[str, Any]:
         """Keep weight and depth."""
@@ -68,7 +68,7 @@ class MotorPull(Measure):
         text = _(
             "A strap that slips throws motor or hand. Pull in line on fixed parts, fingers out of the slots."
         )
-        yield Notice(key="hazard", word="caution", text=text)
+        yield Notice("hazard", "caution", text)
 
     def asks(self) -> tuple[Field, ...]:
         """Return the pull."""
@@ -97,7 +97,7 @@ class MotorPull(Measure):
     def pictures(self) -> Iterator[Block]:
         """Yield the line on which the motor is pulled."""
         text = _("The strap pulls on the line from the axle to the motor's shaft.")
-        yield Picture(key="drive picture", strokes=motor_pulled(self._reads()), text=text)
+        yield Picture("drive picture", motor_pulled(self._reads()), text)
 
     def _reads(self) -> str:
         pull = self.bench["motor_pull"]

@@ -36,20 +36,20 @@ def locker_page(world: World) -> Page:
     return Page(
         title=_("Threadlocker"),
         crown=Verdict(
-            word=_("{grade} strength").format(grade=locker.grade.capitalize()),
-            text=_("The label reads: {label}.").format(label=locker.label),
+            _("{grade} strength").format(grade=locker.grade.capitalize()),
+            _("The label reads: {label}.").format(label=locker.label),
         ),
         blocks=(
             page_choice("size", _("Thread"), {one: one for one in SIZES}.items(), size),
             page_choice(
                 "need", _("The joint"), {one: one.capitalize() for one in locker_needs()}.items(), need
             ),
-            Notice(key="harm", word="caution", text=HARM),
-            *(Words(key=f"caution {key}", text=texts("joints")["cautions"][key]) for key in locker.cautions),
-            Words(key="off", text=_("Off again: {how}").format(how=grade.removal)),
-            Section(key="on", title=_("Put on")),
+            Notice("harm", "caution", HARM),
+            *(Words(f"caution {key}", texts("joints")["cautions"][key]) for key in locker.cautions),
+            Words("off", _("Off again: {how}").format(how=grade.removal)),
+            Section("on", _("Put on")),
             *sentences("on", locker_steps("put on")),
-            Section(key="places", title=_("Where it must not go")),
+            Section("places", _("Where it must not go")),
             *sentences("place", (f"{name[0].upper()}{name[1:]}: {why}" for name, why in locker_places())),
             *fold(world, "surfaces", _("Surfaces"), lambda: sentences("surface", _surfaces())),
             *fold(world, "cure", _("Cure by temperature"), lambda: sentences("day", _cure(world))),

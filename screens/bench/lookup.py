@@ -35,7 +35,7 @@ def found(world: World, text: str) -> Iterator[Block]:
     names = find_joints(text)
     if not names.kinds and not names.threads:
         none = _("Nothing by this name. Try a size, or: grub, axle, lid.")
-        yield Words(key="none", text=none, bold=True)
+        yield Words("none", none, bold=True)
     screw = kind_named("screw")
     yield from (
         _line(world, kind.text("name"), ", ".join(kind.cells["sizes"]), kind)
@@ -43,13 +43,13 @@ def found(world: World, text: str) -> Iterator[Block]:
         if kind.text("kind") != "screw"
     )
     if names.threads:
-        yield Section(key="sizes", title=_("By size"))
+        yield Section("sizes", _("By size"))
     for thread in names.threads[:MOST_THREADS]:
         title = _("Any screw {thread}").format(thread=thread_label(thread))
         yield _line(world, title, "", screw, thread.designation)
     if screw in names.kinds:
         yield any_screw(world)
-    yield Line(key="all", title=_("Show all screws"), icon="undo", act=Write(SEARCH, ""))
+    yield Line("all", _("Show all screws"), icon="undo", act=Write(SEARCH, ""))
 
 
 def any_screw(world: World) -> Line:
@@ -59,9 +59,7 @@ def any_screw(world: World) -> Line:
 
 
 def _line(world: World, title: str, detail: str, kind: Row, thread: str = "") -> Line:
-    return Line(
-        key=f"{kind.text('kind')} {thread}", title=title, detail=detail, act=look_up(world, kind, thread)
-    )
+    return Line(f"{kind.text('kind')} {thread}", title, detail, act=look_up(world, kind, thread))
 
 
 def look_up(world: World, kind: Row, thread: str = "") -> Go:
@@ -116,7 +114,7 @@ def lookup_card_page(world: World) -> Page:
         blocks=(
             *show.hazard(),
             *_picks(world, card),
-            Words(key="said", text=f"{summary(card.joint, world.style)}.", bold=True),
+            Words("said", f"{summary(card.joint, world.style)}.", bold=True),
             *show.told(said_already=("aluminium unknown",)),
             *show.alike(),
             *folds,
@@ -176,7 +174,7 @@ def _choice(world: World, name: str, label: str, options: Mapping[str, str], cho
         return Turn({"values": {**values, name: {**value, "known": "chosen"}}})
 
     picks = tuple(Option(text, put(key), key == chosen) for key, text in options.items())
-    return Choice(key=name, label=label, options=picks)
+    return Choice(name, label, picks)
 
 
 def _more(world: World, card: JointCard) -> Iterator[Block]:
@@ -201,7 +199,7 @@ def _keep(card: JointCard) -> Iterator[Line]:
     values = {f"joints.{key}.{name}": value for name, value in card.joint.values() if name in asks}
     detail = _("Then it can be recorded and looked at again in time.")
     keep = Both((Set(values), Swap("bench.joint", {"joint": key})))
-    yield Line(key="keep", title=_("Keep it with the board"), detail=detail, icon="save", act=keep)
+    yield Line("keep", _("Keep it with the board"), detail, icon="save", act=keep)
 
 
 def _short(label: str) -> str:

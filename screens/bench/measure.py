@@ -83,16 +83,16 @@ class Measure(Measuring):
         reading = self.reading
         if reading is None:
             word, text = self.headline()
-            return Verdict(word=word, text=text, lines=2)
+            return Verdict(word, text, lines=2)
         told, word = self.told(), reading.verdict.word if reading.verdict is not None else ""
         if not word:
-            return Verdict(word=told or _("Not known yet"), text=self.lacks(), lines=2)
+            return Verdict(told or _("Not known yet"), self.lacks(), lines=2)
         reserve = self.provisional()
         if reserve:
             head = _("HERE: {word}").format(word=tile(word))
-            return Verdict(word=head, text=reserve, form=form_of("unsure"), lines=2)
+            return Verdict(head, reserve, form=form_of("unsure"), lines=2)
         return Verdict(
-            word=tile(word), text=self.reads() or told, form=form_of(word), sign=SIGNS.get(word, ""), lines=2
+            tile(word), self.reads() or told, form=form_of(word), sign=SIGNS.get(word, ""), lines=2
         )
 
     def blocks(self) -> Iterator[Block]:
@@ -101,12 +101,12 @@ class Measure(Measuring):
         yield from self.before()
         yield from self.picks()
         if self.reading is None or self.provisional():
-            yield Words(key="do", text=self.instructions(), role="lead")
+            yield Words("do", self.instructions(), role="lead")
         yield from self.what_it_tells()
         yield from self.pictures()
         said = " ".join(self.remarks())
         if said:
-            yield Words(key="remarks", text=said)
+            yield Words("remarks", said)
         yield from self.rest()
 
     def rest(self) -> Iterator[Block]:
@@ -120,7 +120,7 @@ class Measure(Measuring):
         if any(self.world.typed.get(self.typed_key(field)) for field in self.fields):
             keys = tuple(self.typed_key(field) for field in self.fields)
             forget = Forget(keys, _("Numbers forgotten"))
-            yield Line(key="forget", title=_("Forget these numbers"), icon="undo", act=forget)
+            yield Line("forget", _("Forget these numbers"), icon="undo", act=forget)
 
     def drawn(self) -> Iterator[Block]:
         """Yield the drawing that belongs to the figures."""
@@ -137,9 +137,9 @@ class Measure(Measuring):
         """Yield what has been read so far, where several numbers are asked."""
         if len(self.fields) > 1:
             yield Choice(
-                key="values",
-                label=self.picks_label(),
-                options=tuple(
+                "values",
+                self.picks_label(),
+                tuple(
                     Option(self.pick(field), Turn({"_at": field.key}), field is self.asked)
                     for field in self.fields
                 ),
@@ -162,22 +162,22 @@ class Measure(Measuring):
         word = reading.verdict.word if reading is not None and reading.verdict is not None else ""
         if word and not self.provisional():
             if word in REASONS:
-                yield Words(key="certainty", text=REASONS[word])
+                yield Words("certainty", REASONS[word])
             move = self.move(word)
             if move:
-                yield Words(key="move", text=move, role="lead", bold=True)
+                yield Words("move", move, role="lead", bold=True)
         known = None if last is None else last.body.tension
         drawn = gauge(self.plan, reading, known, self.style)
         if drawn is not None:
-            yield Picture(key="gauge", strokes=drawn, text=f"{self.aim()} {self.told()}".strip())
+            yield Picture("gauge", drawn, f"{self.aim()} {self.told()}".strip())
         if reading is not None and isinstance(reading.tension, Result):
-            yield Words(key="tension", text=f"{self.subject()} {self.told()}", role="lead", bold=True)
+            yield Words("tension", f"{self.subject()} {self.told()}", role="lead", bold=True)
             change = self.change(reading.tension.value)
             if change:
-                yield Words(key="change", text=change, bold=True)
+                yield Words("change", change, bold=True)
             act = working(reading.tension, LABELS["tension"])
-            yield Line(key="working", title=_("Working of this reading"), icon="sum", act=act)
-        yield Words(key="last", text=last_text(self.world, last), tone="second")
+            yield Line("working", _("Working of this reading"), icon="sum", act=act)
+        yield Words("last", last_text(self.world, last), tone="second")
 
 
 def last_text(world: World, last: Entered | None) -> str:

@@ -69,41 +69,41 @@ def together_blocks(world: World, side: str) -> Iterator[Block]:
             for place, one in enumerate(two)
         ),
     )
-    yield Section(key="together", title=_("Two ways together"))
+    yield Section("together", _("Two ways together"))
     for place, record in enumerate(two):
         yield Line(
-            key=f"told {place}",
-            title=texts("belt")["ways"][record.body.method],
-            detail=ago(record.at, world.now),
+            f"told {place}",
+            texts("belt")["ways"][record.body.method],
+            ago(record.at, world.now),
             value=tension_text(record, style).split(",")[0],
         )
     reading = found.reading
     if not found.agree:
-        yield Words(key="apart", text=_("These two readings do not fit: one of them is wrong."), bold=True)
+        yield Words("apart", _("These two readings do not fit: one of them is wrong."), bold=True)
         if found.advice:
-            yield Words(key="advice", text=found.advice)
+            yield Words("advice", found.advice)
     elif reading is not None and isinstance(reading.tension, Result) and isinstance(reading.error, Result):
         both = with_error(reading.tension.value, reading.error.value, style)
         word = reading.verdict.word if reading.verdict is not None else ""
         text = _("Both fit. Together: {tension}, {word}.") if word else _("Both fit. Together: {tension}.")
         text = text.format(tension=both, word=SAID.get(word, ""))
-        yield Words(key="mean", text=text, bold=True)
+        yield Words("mean", text, bold=True)
         if word in REASONS:
-            yield Words(key="mean reason", text=REASONS[word])
+            yield Words("mean reason", REASONS[word])
         plan = world.kept(belt_plan, board, world.person)
         ids = tuple(record.id for record in two)
         entry = tension_entry(side, "together", plan, reading, world.person, means=ids)
         yield Line(
-            key="save both",
-            title=_("Save what both tell"),
+            "save both",
+            _("Save what both tell"),
             icon="save",
             act=Record(entry, (Swap("bench.saved", gather={"ids": ("_saved",)}),), key="_saved"),
         )
     item = reading.tension if reading is not None else found.apart
     if isinstance(item, Result):
         yield Line(
-            key="both working",
-            title=_("Working of both"),
+            "both working",
+            _("Working of both"),
             icon="sum",
             act=working(item, texts("belt")["bench"][item.name]),
         )
@@ -123,16 +123,16 @@ def other_ways(way: Measure) -> Iterator[Block]:
         text = _("Best here, by what it takes: {way}, good to {share}.").format(
             way=WAYS[found.best].lower(), share=percent(found.items[found.best], way.style)
         )
-        yield Words(key="best", text=text, bold=True)
+        yield Words("best", text, bold=True)
     for name, item in found.items.items():
         detail = why(item, way.style) if isinstance(item, Open) else takes(name)
         if name == "pluck" and known is None and isinstance(item, Result):
             detail = _("For change, and left against right, until it is set against a pull.")
         best = _("Best here. ") if name == found.best else ""
         yield FigureRow(
-            key=f"way {name}",
-            label=WAYS[name],
-            number=percent(item, way.style),
+            f"way {name}",
+            WAYS[name],
+            percent(item, way.style),
             detail=f"{best}{detail}",
             act=_take(name, way.side),
         )

@@ -29,7 +29,7 @@ def power_page(world: World) -> Page:
         crown=_verdict(world, answer),
         note=note,
         picture=(
-            Section(key="steps", title=_("Step by step")),
+            Section("steps", _("Step by step")),
             *(
                 block
                 for number, row in enumerate(rows("power_up"), start=1)
@@ -43,7 +43,7 @@ def power_page(world: World) -> Page:
 def _step(world: World, number: int, row: Row) -> tuple[Block, ...]:
     """Return a step, and the drawing of the same name where there is one."""
     text = f"{number}. {row.text('text')}"
-    return (Words(key=f"step {number}", text=text), *explained(world, world.board, row.text("key")))
+    return (Words(f"step {number}", text), *explained(world, world.board, row.text("key")))
 
 
 def _verdict(world: World, answer: FirstPower) -> Verdict:
@@ -57,8 +57,8 @@ def _verdict(world: World, answer: FirstPower) -> Verdict:
     if isinstance(hold, Open):
         word = _("Meter first, then the resistor")
         act = board_ask(hold.missing[0]) if hold.missing else None
-        return Verdict(word=word, text=meter or why(hold, style), act=act)
+        return Verdict(word, meter or why(hold, style), act=act)
     time = style.number(max(hold.value, BY_HAND), hold.quantity)
     word = _("Resistor first, {time}").format(time=time)
     act = Go("working", {"item": hold, "label": WIRING[HOLD]})
-    return Verdict(word=word, text=meter, act=act)
+    return Verdict(word, meter, act=act)

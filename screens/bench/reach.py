@@ -62,7 +62,7 @@ def reach_page(world: World) -> Page:
             *(seat.length(name) for name in NAMES),
             *(seat.pick(name) for name in PICKS),
             *figures.rows((), _("How it is worked out")),
-            Section(key="after", title=_("After the screws are in")),
+            Section("after", _("After the screws are in")),
             *sentences("step", (row.text("step") for row in steps)),
         ),
         foot=seat.foot(),
@@ -115,27 +115,27 @@ class _Seat:
             if isinstance(room, Result):
                 text = text.format(past=self.world.style.number(abs(room.value), "length"))
             word = texts("joints")["reach"][card.verdict]
-            return Verdict(word=word, text=text, form=form, grey=stale, lines=2)
+            return Verdict(word, text, form=form, grey=stale, lines=2)
         if card.problem is not None:
             text = refusal(card.problem, self.world.style)
-            return Verdict(word=_("Not known"), text=text, lines=2)
+            return Verdict(_("Not known"), text, lines=2)
         count = len(card.missing)
         text = _("Still to measure: 1 length.") if count == 1 else _("Still to measure: {count} lengths.")
         text = text.format(count=count)
-        return Verdict(word=_("Not known yet"), text=text, lines=2)
+        return Verdict(_("Not known yet"), text, lines=2)
 
     def told(self) -> Iterator[Block]:
         """Yield how to measure what is asked; the hazard; which screws fit; what to do about one that is too long."""
         world, card = self.world, self.card
         if world.asking is not None:
-            yield Words(key="help", text=field_of(world.asking.key).help)
+            yield Words("help", field_of(world.asking.key).help)
         if card.verdict == "reaches the windings":
-            yield Notice(key="hazard", word="warning", text=WINDINGS)
+            yield Notice("hazard", "warning", WINDINGS)
         fits = self._fits()
         if fits:
-            yield Words(key="fits", text=fits, bold=True)
+            yield Words("fits", fits, bold=True)
         if card.verdict in ("reaches the windings", "bottoms"):
-            yield Words(key="long", text=next(matching("reach_steps", of="long")).text("step"))
+            yield Words("long", next(matching("reach_steps", of="long")).text("step"))
 
     def _fits(self) -> str:
         shortest, longest = self.card.items.get("shortest"), self.card.items.get("longest")
@@ -162,8 +162,8 @@ class _Seat:
         said = _("The screw in its hole, to scale. {engaged} of thread holds.").format(
             engaged=self.world.style.number(engaged.value, "length")
         )
-        yield Picture(key="picture", strokes=strokes, text=said)
-        yield Words(key="hatching", text=HATCHING, role="small", tone="second")
+        yield Picture("picture", strokes, said)
+        yield Words("hatching", HATCHING, role="small", tone="second")
 
     def length(self, name: str) -> Line:
         """Return a length; who types one has measured it."""
@@ -175,9 +175,9 @@ class _Seat:
         key, chosen = asked_key(name), self.picked(name)
         field = questions()[key].field
         return Choice(
-            key=key,
-            label=field.label,
-            options=tuple(
+            key,
+            field.label,
+            tuple(
                 Option(one.label, Put(key, Value(one.key), "question"), one.key == chosen)
                 for one in field.options
             ),

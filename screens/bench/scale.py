@@ -135,16 +135,14 @@ class Places(Measure):
         """Yield where the span and the depth are measured."""
         drawn = span_picture(self.plan, self.style, self.world.person.scale_unit)
         text = _("A straight edge lies along the span. The hook pulls at its middle, to the depth.")
-        yield Picture(key="span picture", strokes=drawn, text=text)
+        yield Picture("span picture", drawn, text)
 
     def drawn(self) -> Iterator[Block]:
         """Yield the drive to scale."""
         right = self.side == "right"
         whole = drive(self.board, self.plan, self.style, self.world.person.scale_unit, mirrored=right)
         if whole is not None:
-            yield Picture(
-                key="drive picture", strokes=whole, text=_("The drive to scale, with the free span.")
-            )
+            yield Picture("drive picture", whole, _("The drive to scale, with the free span."))
 
     def remarks(self) -> list[str]:
         """Return why this depth, and how far the tension moves round the wheel."""

@@ -159,12 +159,12 @@ class Pluck(Measure):
         """Yield what was heard."""
         said = self.world.args.get("_told", "")
         if said:
-            yield Words(key="said", text=texts("belt")["refusals"].get(said, said), role="lead", bold=True)
+            yield Words("said", texts("belt")["refusals"].get(said, said), role="lead", bold=True)
         elif self.pitch is not None and not self.pitch.refusal:
             heard = self.style.number(self.pitch.frequency, "frequency")
-            yield Words(key="said", text=_("Heard {pitch}.").format(pitch=heard), role="lead", bold=True)
+            yield Words("said", _("Heard {pitch}.").format(pitch=heard), role="lead", bold=True)
         if self.heard:
-            yield Words(key="plucks", text=self._plucks())
+            yield Words("plucks", self._plucks())
 
     def _plucks(self) -> str:
         pitches = ", ".join(self.style.shown(one.frequency, "frequency").number for one in self.heard)
@@ -191,21 +191,21 @@ class Pluck(Measure):
             y_title=_("Loudness, dB under the loudest"),
             from_zero=False,
         )
-        yield Picture(key="spectrum", strokes=drawn, text=_("The spectrum of the last pluck."))
+        yield Picture("spectrum", drawn, _("The spectrum of the last pluck."))
 
     def rest(self) -> Iterator[Block]:
         """Yield the calibration, the ways to a pitch without a microphone, and what is folded."""
         yield from self._against()
         yield Line(
-            key="typing",
-            title=_("Type the pitch of a tuner"),
+            "typing",
+            _("Type the pitch of a tuner"),
             icon="edit",
             act=Turn({"_typing": None if self.typing else True}),
         )
         yield from fold(self.world, "file", _("Open a recording"), self._file)
         yield from super().rest()
         if self.heard and not self.world.typed.get(self.typed_key(PITCH)):
-            yield Line(key="forget", title=_("Forget these numbers"), icon="undo", act=FORGOTTEN)
+            yield Line("forget", _("Forget these numbers"), icon="undo", act=FORGOTTEN)
 
     def _against(self) -> Iterator[Block]:
         record = self.pulled()
@@ -214,29 +214,25 @@ class Pluck(Measure):
                 force=self.style.number(self.known.pulled, "force"),
                 factor=self.style.plain(self.known.factor),
             )
-            yield Words(key="calibrated", text=text)
+            yield Words("calibrated", text)
         act = self.set_against()
         if act is not None and record is not None:
             detail = _("The last pull at the span told {force}, {when}.").format(
                 force=self.style.number(record.body.tension, "force"), when=ago(record.at, self.world.now)
             )
-            yield Line(
-                key="against", title=_("Set this pitch against a pull"), detail=detail, icon="sum", act=act
-            )
+            yield Line("against", _("Set this pitch against a pull"), detail, icon="sum", act=act)
 
     def _file(self) -> Iterator[Block]:
         """Yield what opens a recording that was made elsewhere."""
-        yield Line(key="pick", title=_("Choose a recording"), icon="take_in", act=PickFile())
+        yield Line("pick", _("Choose a recording"), icon="take_in", act=PickFile())
         yield TextField(
-            key=PATH,
-            label=_("Path of a WAV file of 16 bits, or drop it here"),
-            text=self.world.typed.get(PATH, ""),
+            PATH,
+            _("Path of a WAV file of 16 bits, or drop it here"),
+            self.world.typed.get(PATH, ""),
             hint="pluck.wav",
         )
         path = self.world.typed.get(PATH, "").strip()
-        yield Line(
-            key="open", title=_("Open this recording"), icon="file", act=OpenSound(path) if path else None
-        )
+        yield Line("open", _("Open this recording"), icon="file", act=OpenSound(path) if path else None)
 
     def foot(self) -> Foot:
         """Return the bar that records, or the keypad for the pitch of another meter."""

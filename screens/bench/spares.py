@@ -34,12 +34,12 @@ def _needs(board: Board, person: Person, style: Style) -> tuple[Need, ...]:
 def blocks(world: World, needs: tuple[Need, ...]) -> Iterator[Block]:
     """Yield what was shared, then each kind with its lines."""
     if world.args.get("_said"):
-        yield Words(key="said", text=world.args["_said"], bold=True)
+        yield Words("said", world.args["_said"], bold=True)
     for kind, of in groupby(needs, lambda need: need.kind):
         group = tuple(of)
         standings = [need.row.standing for need in group]
         shared = max(standings, key=standings.count)
-        yield Section(key=kind, title=HEADINGS[kind], note=_standing(shared))
+        yield Section(kind, HEADINGS[kind], _standing(shared))
         yield from (line(need, shared) for need in group)
 
 
@@ -53,9 +53,9 @@ def line(need: Need, shared: str) -> Line:
     if gap:
         detail += _(" {value} is missing: tap to add it.").format(value=label_of(gap))
     return Line(
-        key=f"{need.kind} {need.part}",
-        title=need.part,
-        detail=detail,
+        f"{need.kind} {need.part}",
+        need.part,
+        detail,
         value=f"{need.count} ×" if need.count > 1 else "",
         act=Go("board.value", {"key": gap}) if gap else None,
     )

@@ -33,14 +33,7 @@ def _boards(world: World) -> Iterator[Block]:
     for board in world.boards():
         here = board.id == world.saved.id
         act = Both((Choose(board.id), Back()))
-        yield Line(
-            key=board.id,
-            title=board.name,
-            detail=_detail(board),
-            icon="tick" if here else "",
-            chosen=here,
-            act=act,
-        )
+        yield Line(board.id, board.name, _detail(board), icon="tick" if here else "", chosen=here, act=act)
 
 
 def _detail(board: Board) -> str:
@@ -50,12 +43,12 @@ def _detail(board: Board) -> str:
 
 
 def _ready_made() -> Iterator[Block]:
-    yield Section(key="ready", title=_("To begin from"))
+    yield Section("ready", _("To begin from"))
     yield way_from("board.boards", "usual")
     yield Line(
-        key="examples",
-        title=_("Add the example boards"),
-        detail=_("Four invented boards, all filled"),
+        "examples",
+        _("Add the example boards"),
+        _("Four invented boards, all filled"),
         icon="plus",
         act=Examples(),
     )
@@ -65,11 +58,9 @@ def _ready_made() -> Iterator[Block]:
 def _binned(world: World) -> Iterator[Block]:
     binned = read_back.binned(world.store)
     if binned:
-        yield Section(key="bin", title=_("In the bin"))
+        yield Section("bin", _("In the bin"))
     for board in binned:
-        yield Line(
-            key=board.id, title=board.name, detail=_("Tap to bring it back"), icon="bin", act=Unbin(board.id)
-        )
+        yield Line(board.id, board.name, _("Tap to bring it back"), icon="bin", act=Unbin(board.id))
 
 
 def set_ups_page(world: World) -> Page:
@@ -77,7 +68,7 @@ def set_ups_page(world: World) -> Page:
     text = _("Invented boards of a usual kind. Every value is a guess: change what differs on yours.")
     return Page(
         title=_("Usual set-ups"),
-        blocks=(Words(key="text", text=text), *(_set_up(world, one) for one in set_ups())),
+        blocks=(Words("text", text), *(_set_up(world, one) for one in set_ups())),
         places=False,
     )
 
@@ -85,9 +76,9 @@ def set_ups_page(world: World) -> Page:
 def _set_up(world: World, one: SetUp) -> Line:
     name = free_name(world, one.board.name)
     return Line(
-        key=one.key,
-        title=one.board.name,
-        detail=_("Example, {about}").format(about=one.about),
+        one.key,
+        one.board.name,
+        _("Example, {about}").format(about=one.about),
         icon="plus",
         act=Both((AddBoard(name, replace(one.board, name=name)), Back(), Back())),
     )
@@ -109,13 +100,8 @@ def name_page(world: World) -> Page:
     return Page(
         title=TITLES[purpose],
         blocks=(
-            Field(
-                key=typed_name(world),
-                label=_("A name you will know it by"),
-                text=text,
-                hint=_("1 to 40 letters"),
-            ),
-            Words(key="why", text=why if text else "", tone="bad", bold=True, reserve=1),
+            Field(typed_name(world), _("A name you will know it by"), text, hint=_("1 to 40 letters")),
+            Words("why", why if text else "", tone="bad", bold=True, reserve=1),
         ),
         foot=Foot(main=Button(_("Save"), None if why else _save(world, text), why)),
         places=False,

@@ -26,9 +26,9 @@ def board_page(world: World) -> Page:
     return Page(
         title=_("Board"),
         crown=Verdict(
+            _("{done} of {asked} filled").format(done=done, asked=asked),
+            _("The rest show “not set”.") if gaps else _("Nothing more is asked."),
             key="filled",
-            word=_("{done} of {asked} filled").format(done=done, asked=asked),
-            text=_("The rest show “not set”.") if gaps else _("Nothing more is asked."),
             form=PLAIN if gaps else RIGHT,
         ),
         blocks=(*_notes(world), *ways_from("board"), *_parts(world), *_whole(world)),
@@ -47,7 +47,7 @@ def _notes(world: World) -> Iterator[Words]:
     yield from trial_note(world, _("A trial is open. This page shows the saved board."))
     kept = ", ".join(".".join(place) for place, _text in written(world).kept)
     if kept:
-        yield Words(key="kept", text=_("Could not be read, and kept as it is: {kept}.").format(kept=kept))
+        yield Words("kept", _("Could not be read, and kept as it is: {kept}.").format(kept=kept))
 
 
 def _parts(world: World) -> Iterator[Block]:
@@ -61,7 +61,7 @@ def _parts(world: World) -> Iterator[Block]:
         note = (_("{done} set, {lacks} still needed") if lacks else _("{done} set")).format(
             done=known, lacks=lacks
         )
-        yield Fold(key=group, title=heading, note=note, open=opened, act=Turn({name: not opened}))
+        yield Fold(group, heading, note, open=opened, act=Turn({name: not opened}))
         if opened:
             yield from (_value(world, field) for field in fields)
 
@@ -75,10 +75,10 @@ def _value(world: World, field: Field) -> Line:
     shown, detail = _words(world, field)
     refused = not_used(world.typed.get(f"board/{field.key}", ""))
     return Line(
-        key=field.key,
-        title=field.label,
+        field.key,
+        field.label,
+        refused or detail,
         value=shown,
-        detail=refused or detail,
         bad=bool(refused),
         act=Go("board.value", {"key": field.key}),
     )
@@ -100,7 +100,7 @@ def _words(world: World, field: Field) -> tuple[str, str]:
 def _whole(world: World) -> Iterator[Block]:
     if world.is_scratch:
         return
-    yield Section(key="whole", title=_("The whole board"))
+    yield Section("whole", _("The whole board"))
     yield from ways_from("board.whole")
     # The next board is not shown after it: its own bin would stand under the same thumb.
-    yield Line(key="bin", title=_("Put in the bin"), icon="bin", act=Both((Bin(), Swap("board.boards"))))
+    yield Line("bin", _("Put in the bin"), icon="bin", act=Both((Bin(), Swap("board.boards"))))

@@ -48,7 +48,7 @@ def _end(world: World, way: Guide) -> Page:
     return Page(
         title=_("{number} of {all}").format(number=way.count - len(way.skipped), all=way.count),
         crown=next(iter(_so_far(world, row=False)), None),
-        blocks=(Words(key="said", text=said, role="title"),),
+        blocks=(Words("said", said, role="title"),),
         foot=Foot(main=done, beside=(on,)) if first and rest else Foot(main=done),
         places=False,
         card="end",
@@ -89,15 +89,15 @@ def _asked(world: World, key: str, way: Guide | None) -> Page:
     return Page(
         title=place or field.label,
         blocks=(
-            *((Words(key="label", text=field.label, role="title", bold=True),) if way else ()),
-            Words(key="help", text=first),
+            *((Words("label", field.label, role="title", bold=True),) if way else ()),
+            Words("help", first),
             *_now(asked),
             asked.how_known(),
             *(asked.listed((one.key, one.label) for one in field.options) if choosing else ()),
             asked.out() if value is not None else _unknown(asked),
             *(_so_far(world, row=True) if way else ()),
             *_explained(key),
-            *((Words(key="more", text=more, tone="second"),) if more else ()),
+            *((Words("more", more, tone="second"),) if more else ()),
             *_meaning(key),
         ),
         foot=Foot(beside=beside) if choosing else asked.foot(*beside),
@@ -111,21 +111,21 @@ def _now(asked: AskedValue) -> Iterator[Words]:
     if asked.value is not None:
         shown = value_words(asked.field, asked.value, asked.world.style)
         text = _("Now: {value}, {known}.").format(value=shown, known=asked.value.known)
-        yield Words(key="now", text=text, tone="second")
+        yield Words("now", text, tone="second")
     elif asked.field.stand_in:
-        yield Words(key="now", text=_("Not set: a usual value is assumed."), tone="second")
+        yield Words("now", _("Not set: a usual value is assumed."), tone="second")
 
 
 def _unknown(asked: AskedValue) -> Line:
     """Return what can be said in place of a value."""
     act = asked.gone_on(NotKnown(asked.field.key))
-    return Line(key="unknown", title=_("Don't know"), detail=_("It is not asked for again."), act=act)
+    return Line("unknown", _("Don't know"), _("It is not asked for again."), act=act)
 
 
 def _explained(key: str) -> Iterator[Picture]:
     found = picture_of(key)
     if found is not None:
-        yield Picture(key="picture", strokes=found, text=_("Where it is found."))
+        yield Picture("picture", found, _("Where it is found."))
 
 
 def _meaning(key: str) -> Iterator[Line]:

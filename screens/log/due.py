@@ -27,18 +27,18 @@ def due_tile(world: World) -> Verdict:
     due, upcoming = world.due, world.upcoming
     if not upcoming:
         text = _("Rules begin with the first tension, build or ride in the log.")
-        return Verdict(key="due", word=_("Nothing is due"), text=text, form=PLAIN)
+        return Verdict(_("Nothing is due"), text, key="due", form=PLAIN)
     first = upcoming[0]
     name = due_name(first, world.saved.sides)
     if not due:
         # What is put off stands first: it is the one that was forgotten most easily.
         text = _("Next: {name}, {when}.").format(name=within(name), when=due_when(first, world.style))
-        return Verdict(key="due", word=_("Nothing is due"), text=text, form=RIGHT, act=due_act(first))
+        return Verdict(_("Nothing is due"), text, key="due", form=RIGHT, act=due_act(first))
     when = due_when(first, world.style)
     text = f"{begun(when)}."
     if len(due) > 1:
         text += " " + _("{count} more due.").format(count=len(due) - 1)
-    return Verdict(key="due", word=name, text=text, form=WRONG if first.stop else UNSURE, act=due_act(first))
+    return Verdict(name, text, key="due", form=WRONG if first.stop else UNSURE, act=due_act(first))
 
 
 def _blocks(world: World) -> Iterator[Block]:
@@ -46,7 +46,7 @@ def _blocks(world: World) -> Iterator[Block]:
     for place, one in enumerate(due):
         yield from _card(world, one, named=place > 0)
     if rest:
-        yield Section(key="next", title=_("Next"))
+        yield Section("next", _("Next"))
     yield from (_line(world, one) for one in rest[:OPEN])
     if rest[OPEN:]:
         yield from fold(
@@ -59,18 +59,18 @@ def _card(world: World, one: Due, *, named: bool) -> Iterator[Block]:
     name, when = due_name(one, world.saved.sides), due_when(one, world.style)
     key = f"{one.key} {one.subject}"
     if named:
-        yield Section(key=key, title=name, note=begun(when))
-    yield Words(key=f"{key} why", text=f"{one.why} {_source(one)}.", tone="second")
-    yield Line(key=f"{key} check", title=_("Check now"), detail=name, icon="due", act=due_act(one))
-    yield Line(key=f"{key} later", title=_("Not now"), detail=name, icon="clock", act=later_act(one))
+        yield Section(key, name, begun(when))
+    yield Words(f"{key} why", f"{one.why} {_source(one)}.", tone="second")
+    yield Line(f"{key} check", _("Check now"), name, icon="due", act=due_act(one))
+    yield Line(f"{key} later", _("Not now"), name, icon="clock", act=later_act(one))
 
 
 def _line(world: World, one: Due) -> Line:
     return Line(
-        key=f"{one.key} {one.subject}",
-        title=due_name(one, world.saved.sides),
+        f"{one.key} {one.subject}",
+        due_name(one, world.saved.sides),
+        f"{one.why} {_source(one)}.",
         value=due_when(one, world.style),
-        detail=f"{one.why} {_source(one)}.",
         icon="clock",
         act=due_act(one),
     )

@@ -27,7 +27,7 @@ def entry_page(world: World) -> Page:
         record = world.store.entry(number)
     except UnknownEntry:
         text = _("The log has no entry {number}.").format(number=number)
-        return Page(title=_("Entry"), blocks=(Words(key="gone", text=text),), places=False)
+        return Page(title=_("Entry"), blocks=(Words("gone", text),), places=False)
     title = entry_words(record, world.style)[0]
     out = record.voided_by is not None
     when = _("{at}, entry {number}").format(at=f"{record.at:%Y-%m-%d %H:%M}", number=record.id)
@@ -36,10 +36,10 @@ def entry_page(world: World) -> Page:
     short = len(title) <= SHORT
     return Page(
         title=KINDS.get(record.kind, _("Entry")),
-        crown=Verdict(key="title", word=title, text=when) if short else None,
+        crown=Verdict(title, when, key="title") if short else None,
         blocks=(
-            *(() if short else (Words(key="title", text=title, role="lead", bold=True),)),
-            *(() if short else (Words(key="when", text=when, tone="second"),)),
+            *(() if short else (Words("title", title, role="lead", bold=True),)),
+            *(() if short else (Words("when", when, tone="second"),)),
             *_blocks(world, record),
         ),
         foot=_foot(world, record),
@@ -50,18 +50,16 @@ def entry_page(world: World) -> Page:
 def _blocks(world: World, record: Record) -> Iterator[Block]:
     board = world.store.board(record.board)
     if board is not None:
-        yield Words(key="whose", text=_("Board: {name}").format(name=board.name), tone="second")
+        yield Words("whose", _("Board: {name}").format(name=board.name), tone="second")
     for number, (label, value) in enumerate(entry_lines(record, world.style)):
         beside = len(value) <= BESIDE
-        yield Line(
-            key=f"line {number}", title=label, value=value if beside else "", detail="" if beside else value
-        )
+        yield Line(f"line {number}", label, "" if beside else value, value=value if beside else "")
     before = world.store.versions(record.id)[:-1]
     if before:
-        yield Section(key="before", title=_("As it was before"))
+        yield Section("before", _("As it was before"))
     for number, old in enumerate(before):
         title, _detail, icon = entry_words(old, world.style)
-        yield Line(key=f"before {number}", title=title, detail=f"{old.at:%Y-%m-%d %H:%M}", icon=icon)
+        yield Line(f"before {number}", title, f"{old.at:%Y-%m-%d %H:%M}", icon=icon)
 
 
 def _foot(world: World, record: Record) -> Foot:

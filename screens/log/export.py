@@ -32,15 +32,15 @@ def export_page(world: World) -> Page:
 
 def _blocks(world: World) -> Iterator[Block]:
     if world.args.get("_said"):
-        yield Words(key="said", text=world.args["_said"], bold=True)
+        yield Words("said", world.args["_said"], bold=True)
     for what, title, detail, icon in COPIES:
-        yield Line(key=what, title=title, detail=detail, icon=icon, act=Copy(what))
+        yield Line(what, title, detail, icon=icon, act=Copy(what))
     yield way_from("log.export", "files")
     yield from fold(world, "sheet", _("Read the sheet here"), lambda: tuple(_sheet(world)))
 
 
 def _sheet(world: World) -> Iterator[Block]:
     for part in sheet(world).parts:
-        yield Section(key=part.title, title=part.title)
+        yield Section(part.title, part.title)
         for number, (label, value, known) in enumerate(part.lines):
-            yield Line(key=f"{part.title} {number}", title=label, value=value, detail=known)
+            yield Line(f"{part.title} {number}", label, known, value=value)

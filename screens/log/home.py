@@ -108,15 +108,15 @@ def _listed(look: _Look) -> Iterator[Block]:
     yield from _entries(look)
     found = look.found
     if not found.records:
-        yield Words(key="empty", text=_empty(look))
+        yield Words("empty", _empty(look))
     if found.onward:
         text = _("Older entries") if len(found.records) == SHOWN else _("Look further back")
-        yield Line(key="older", title=text, icon="open", act=look.older())
+        yield Line("older", text, icon="open", act=look.older())
     if look.past:
-        yield Line(key="newer", title=_("Newer entries"), icon="shut", act=look.newer())
+        yield Line("newer", _("Newer entries"), icon="shut", act=look.newer())
         return
     rules = len(look.world.upcoming)
-    yield Section(key="more", title=_("More"))
+    yield Section("more", _("More"))
     count = _("1 rule") if rules == 1 else _("{count} rules").format(count=rules)
     yield leads_to("log.due", "log.due", _("All upkeep"), count, icon="due")
     yield from ways_from("log")
@@ -134,9 +134,9 @@ def _filter(look: _Look) -> tuple[Block, ...]:
     )
     said = look.world.typed.get(SEARCH, "")
     return (
-        Field(key=SEARCH, label=_("Search the log"), text=said),
-        Choice(key="whose", label=_("Board"), options=whose),
-        Choice(key="kind", label=_("Kind"), options=kinds),
+        Field(SEARCH, _("Search the log"), said),
+        Choice("whose", _("Board"), whose),
+        Choice("kind", _("Kind"), kinds),
     )
 
 
@@ -149,7 +149,7 @@ def _entries(look: _Look) -> Iterator[Block]:
         day = f"{record.at:%Y-%m-%d}"
         if day != last:
             last = day
-            yield Section(key=f"day {record.id}", title=_("Today") if day == today else day)
+            yield Section(f"day {record.id}", _("Today") if day == today else day)
         whose = f"{names.get(record.board, _('Another board'))}. " if look.all else ""
         yield entry_line(record, world.style, whose)
 
@@ -158,7 +158,7 @@ def entry_line(record: Record, style: Style, before: str = "") -> Line:
     """Return the row of an entry; `before` is told of it first."""
     title, detail, icon = entry_words(record, style)
     act = Go("log.entry", {"number": record.id})
-    return Line(key=f"entry {record.id}", title=title, detail=before + detail, icon=icon, act=act)
+    return Line(f"entry {record.id}", title, before + detail, icon=icon, act=act)
 
 
 def _empty(look: _Look) -> str:
@@ -181,13 +181,13 @@ def bin_page(world: World) -> Page:
 def _binned(world: World) -> Iterator[Block]:
     records = world.kept(_hidden, world.log)
     if not records:
-        yield Words(key="empty", text=_("Nothing has been taken out of this board's log."))
+        yield Words("empty", _("Nothing has been taken out of this board's log."))
         return
-    yield Words(key="how", text=_("Tap an entry to see it or bring it back."), tone="second")
+    yield Words("how", _("Tap an entry to see it or bring it back."), tone="second")
     shown = world.args.get("_shown", LISTED)
     yield from (entry_line(record, world.style) for record in records[:shown])
     if len(records) > shown:
-        yield Line(key="more", title=_("Older entries"), icon="open", act=Turn({"_shown": shown + LISTED}))
+        yield Line("more", _("Older entries"), icon="open", act=Turn({"_shown": shown + LISTED}))
 
 
 def _hidden(log: LogBook) -> list[Record]:

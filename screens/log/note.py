@@ -60,9 +60,9 @@ def _blocks(world: World, *, fresh: bool) -> Iterator[Block]:
         if kind == "belt_fitted" and len(world.saved.sides) > 1:
             yield page_choice("side", _("Belt"), BELTS, world.side_of(world.saved))
     prompt = PROMPTS[kind] if fresh else _("The words of this entry.")
-    yield Words(key="prompt", text=prompt, tone="second")
+    yield Words("prompt", prompt, tone="second")
     key = note_key(world)
-    yield Field(key=key, label=_("A few words"), text=world.typed.get(key, ""))
+    yield Field(key, _("A few words"), world.typed.get(key, ""))
 
 
 def _save(world: World, words: str) -> Act | None:
@@ -98,10 +98,10 @@ def snooze_page(world: World) -> Page:
     why = _("A reason is wanted: this one stops a ride.") if wanted else ""
     return Page(
         title=_("Put off"),
-        crown=Verdict(key="name", word=name),
+        crown=Verdict(name, key="name"),
         blocks=(
-            Words(key="asks", text=asks, role="lead"),
-            Field(key=key, label=_("Why it can wait"), text=world.typed.get(key, "")),
+            Words("asks", asks, role="lead"),
+            Field(key, _("Why it can wait"), world.typed.get(key, "")),
         ),
         foot=Foot(main=Button(_("Put off until the next ride"), None if wanted else record, why)),
         places=False,

@@ -188,10 +188,10 @@ def _blocks(form: _Form) -> Iterator[Block]:
         if value is not None and value.note:
             # Volts of a check may be those of another ride.
             text = _("Leave these volts out")
-            yield Line(key=f"no {name}", title=text, icon="cross", act=Turn({f"no_{name}": True}))
+            yield Line(f"no {name}", text, icon="cross", act=Turn({f"no_{name}": True}))
     yield _choice(form, "crash", _("A fall or a crash?"), (_("No"), _("Crash")))
     yield _choice(form, "wet", _("Rain, puddles, a soaking?"), (_("Dry"), _("Wet")))
-    yield TextField(key=form.key("note"), label=_("Note"), text=form.typed("note"), hint=_("Anything odd"))
+    yield TextField(form.key("note"), _("Note"), form.typed("note"), hint=_("Anything odd"))
 
 
 def _line(form: _Form, name: str) -> Line:
@@ -202,10 +202,10 @@ def _line(form: _Form, name: str) -> Line:
         shown = form.world.style.typed(float(value.si), field.quantity, value.typed_unit)
     known = value.note if value is not None else ""
     return Line(
-        key=name,
-        title=field.label,
+        name,
+        field.label,
+        not_used(text) if refused else known or ("" if name == "distance" else _("optional")),
         value=shown,
-        detail=not_used(text) if refused else known or ("" if name == "distance" else _("optional")),
         bad=refused,
         chosen=name == form.front,
         act=Turn({"_field": name}),

@@ -61,19 +61,17 @@ class Past:
         trend = self.found.trend
         if trend is None:
             count = _("{count} of 3 readings.").format(count=len(self.points))
-            return Verdict(key="trend", word=_("No trend yet"), text=count)
+            return Verdict(_("No trend yet"), count, key="trend")
         if not self.found.falls:
             return Verdict(
-                key="trend",
-                word=_("No clear fall"),
-                text=_("It is not larger than the error of the readings."),
+                _("No clear fall"), _("It is not larger than the error of the readings."), key="trend"
             )
         each = self.world.style.number(trend.fall * (10 if self.by_way else MONTH) * KILOMETRE, "force", 2)
         over = f"10{GAP}km" if self.by_way else _("30 days")
         return Verdict(
+            _("Falls by {force} in {over}").format(force=each, over=over),
+            _("If nothing was moved."),
             key="trend",
-            word=_("Falls by {force} in {over}").format(force=each, over=over),
-            text=_("If nothing was moved."),
         )
 
     def left(self) -> FigureRow:
@@ -82,7 +80,7 @@ class Past:
         until = _("Until it is under its window.")
         if isinstance(left, Result) and not self.by_way:
             days = self.world.style.plain(max(left.value, 0.0) / KILOMETRE, 2)
-            return FigureRow(key="left", label=BENCH["left"], number=days, unit=_("days"), detail=until)
+            return FigureRow("left", BENCH["left"], days, unit=_("days"), detail=until)
         if isinstance(left, Open):
             until = _("Needs three readings that show a fall.")
         return self.row(left, until)
@@ -114,16 +112,13 @@ class Past:
         )
         if drawn is None:
             text = _("Readings of this belt will stand here, with their errors.")
-            yield Words(key="chart", text=text, tone="second")
+            yield Words("chart", text, tone="second")
             return
         numbers = ", ".join(style.shown(point.tension, "force").number for point in self.points)
-        yield Picture(key="chart", strokes=drawn, text=numbers)
+        yield Picture("chart", drawn, numbers)
         over = _("Ridden since it was fitted, {unit}.").format(unit=style.shown(KILOMETRE, "distance").unit)
         yield Words(
-            key="over",
-            text=over if self.by_way else _("Days since the first reading."),
-            role="small",
-            tone="second",
+            "over", over if self.by_way else _("Days since the first reading."), role="small", tone="second"
         )
 
 
@@ -149,16 +144,14 @@ def _blocks(past: Past) -> Iterator[Block]:
         stretch,
         _("Two readings are needed. The motor must not have moved.") if isinstance(stretch, Open) else "",
     )
-    yield Section(key="readings", title=_("Readings since it was fitted"))
+    yield Section("readings", _("Readings since it was fitted"))
     yield from (_line(past.world, record) for record in past.records[: -LISTED - 1 : -1])
     if past.fitted is not None:
-        yield Line(key="new", title=_("New belt"), detail=ago(past.fitted.at, past.world.now), icon="save")
+        yield Line("new", _("New belt"), ago(past.fitted.at, past.world.now), icon="save")
 
 
 def _line(world: World, record: Record) -> Line:
     way = texts("belt")["short_way"].get(record.body.method, "")
     return Line(
-        key=f"reading {record.id}",
-        title=tension_text(record, world.style),
-        detail=f"{ago(record.at, world.now)}, {way}",
+        f"reading {record.id}", tension_text(record, world.style), f"{ago(record.at, world.now)}, {way}"
     )

@@ -42,7 +42,7 @@ def belt_page(world: World) -> Page:
         controls=("drive.motor_teeth", "drive.wheel_teeth", stepper(world, BELT, _("Belt"))),
         picture=(*_notes(answer), *_stock(world, answer), *_drawing(world, answer)),
         advice=(
-            Words(key="beyond", text=texts("belt")["said"]["beyond"], tone="second"),
+            Words("beyond", texts("belt")["said"]["beyond"], tone="second"),
             *ways_from("numbers.belt"),
         ),
         near=Near({ROUND: ""}),
@@ -78,16 +78,16 @@ def _notes(answer: BeltChoice) -> tuple[Words, ...]:
             "The motor pulley is smaller than suggested for a long life. Most boards do that, and change belts"
             " more often. 20 teeth beside a 97 mm wheel is the usual middle way."
         )
-    return tuple(Words(key=f"note {name}", text=text) for name, text in found.items())
+    return tuple(Words(f"note {name}", text) for name, text in found.items())
 
 
 def _stock(world: World, answer: BeltChoice) -> tuple[Block, ...]:
     """Return the belts in stock near the wanted centre; a touch tries one."""
     if answer.wanted is None or not answer.rows:
         text = _("In stock: the list needs profile, both pulleys and a belt or a wanted centre distance.")
-        return (Words(key="stock", text=text, tone="second"),)
+        return (Words("stock", text, tone="second"),)
     near = _("In stock near {centre}").format(centre=world.style.number(answer.wanted, "length"))
-    return (Section(key="stock", title=near), *(_stock_line(world, row) for row in answer.rows))
+    return (Section("stock", near), *(_stock_line(world, row) for row in answer.rows))
 
 
 def _stock_line(world: World, row: BeltRow) -> Line:
@@ -95,9 +95,9 @@ def _stock_line(world: World, row: BeltRow) -> Line:
     title = stock_title(row.belt, style)
     off = _("{off} against wanted.").format(off=style.change(row.centre, row.centre - row.off, "length"))
     return Line(
-        key=f"stock {row.belt.teeth}",
-        title=_("{belt}, on the board").format(belt=title) if here else title,
-        detail=_said(off, LACKS[row.lacks], makers(row.belt)),
+        f"stock {row.belt.teeth}",
+        _("{belt}, on the board").format(belt=title) if here else title,
+        _said(off, LACKS[row.lacks], makers(row.belt)),
         value=style.number(row.centre, "length"),
         icon="tick" if here else "",
         chosen=here,
@@ -109,8 +109,8 @@ def _drawing(world: World, answer: BeltChoice) -> tuple[Block, ...]:
     picture = drive(world.board, answer, world.style)
     if picture is None:
         text = _("The drawing needs both pulleys and the belt.")
-        return (Words(key="drawing", text=text, tone="second"),)
-    return (Picture(key="drawing", strokes=picture, text=_("The belt drive to scale.")),)
+        return (Words("drawing", text, tone="second"),)
+    return (Picture("drawing", picture, _("The belt drive to scale.")),)
 
 
 FIT = texts("belt")["fit"]
@@ -134,10 +134,7 @@ def _fits(world: World, answer: BeltFit) -> Verdict:
     if not isinstance(narrowest, Result):
         lacks = unknown[0]
         return Verdict(
-            word=_("Not known yet"),
-            text=why(lacks, world.style),
-            act=working(lacks, FIT[lacks.name]),
-            lines=2,
+            _("Not known yet"), why(lacks, world.style), act=working(lacks, FIT[lacks.name]), lines=2
         )
     label = FIT[answer.narrowest]
     gap = world.style.number(narrowest.value, narrowest.quantity)
@@ -151,9 +148,5 @@ def _fits(world: World, answer: BeltFit) -> Verdict:
     else:
         word, text, form = _("Fits: {gap} at the narrowest"), label, RIGHT
     return Verdict(
-        word=word.format(gap=gap, count=len(unknown)),
-        text=text,
-        form=form,
-        act=working(narrowest, label),
-        lines=2,
+        word.format(gap=gap, count=len(unknown)), text, form=form, act=working(narrowest, label), lines=2
     )

@@ -29,7 +29,7 @@ def bench_motor_page(world: World) -> Page:
     return figure_page(
         figures,
         crown=_verdict(world, items),
-        note=(Notice(key="safe", word="warning", text=WORDS["said"]["safe"]),),
+        note=(Notice("safe", "warning", WORDS["said"]["safe"]),),
         advice=words_of(
             filled(world, WORDS["convention"], taken=worst.taken, meant=worst.meant, error=error),
             tone="second",
@@ -47,8 +47,8 @@ def _verdict(world: World, items: Mapping[str, Item]) -> Verdict:
     )
     act = working(lacks, LABELS[lacks.name]) if lacks is not None else working(told[0][1], LABELS[told[0][0]])
     return Verdict(
-        word=word or _("Not measured yet"),
-        text="" if lacks is None else why(lacks, world.style),
+        word or _("Not measured yet"),
+        "" if lacks is None else why(lacks, world.style),
         form=PLAIN if not told else RIGHT if lacks is None else UNSURE,
         act=act,
         lines=2,

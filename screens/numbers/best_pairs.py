@@ -28,7 +28,7 @@ Ranked = Sequence[tuple[Pair, WishFit]]
 
 
 def _said(word: str, text: str, form: str, act: Act | None = None) -> Verdict:
-    return Verdict(key="best", word=word, text=text, form=form, act=act, lines=2)
+    return Verdict(word, text, key="best", form=form, act=act, lines=2)
 
 
 def teeth(option: PairOption) -> str:

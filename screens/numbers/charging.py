@@ -32,11 +32,11 @@ def charging_page(world: World) -> Page:
         crown=_verdict(world, answer),
         fixes=FIXES,
         advice=(
-            Section(key="advice", title=_("While it charges")),
+            Section("advice", _("While it charges")),
             *sentences("advice", (row.text for row in advice("charge"))),
             Words(
-                key="kinder",
-                text=_("Below 100 % is kinder to the cells; a full charge now and then balances them."),
+                "kinder",
+                _("Below 100 % is kinder to the cells; a full charge now and then balances them."),
                 tone="second",
             ),
             signs_line(),
@@ -63,7 +63,7 @@ def _verdict(world: World, answer: Charging) -> Verdict:
         word = f"{upto}; {word}" if upto else word
         text = _("About: the last fifth is slow.")
         form = RIGHT if answer.amps == "within limit" and not answer.hazards else UNSURE
-    return Verdict(word=word, text=text, form=form, act=act, lines=2)
+    return Verdict(word, text, form=form, act=act, lines=2)
 
 
 def _details(world: World, answer: Charging) -> dict[str, str]:
@@ -82,11 +82,11 @@ def care_page(_world: World) -> Page:
     first, *rest = advice("storage")
     return Page(
         title=_("Storage and care"),
-        crown=Words(key="head", text=first.text, role="lead", bold=True),
+        crown=Words("head", first.text, role="lead", bold=True),
         blocks=(
-            *(Words(key=f"storage {row.key}", text=row.text) for row in rest),
-            Section(key="charging", title=_("Charging")),
-            *(Words(key=f"charge {row.key}", text=row.text) for row in advice("charge")),
+            *(Words(f"storage {row.key}", row.text) for row in rest),
+            Section("charging", _("Charging")),
+            *(Words(f"charge {row.key}", row.text) for row in advice("charge")),
             signs_line(),
         ),
     )

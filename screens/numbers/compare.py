@@ -61,7 +61,7 @@ def compare_page(world: World) -> Page:
             page_choice("second", _("Against"), seconds.items(), key),
             *blocks,
             *drawn,
-            Section(key="values", title=_("Asked of both")),
+            Section("values", _("Asked of both")),
             *(value_line(world, one) for one in VALUES),
         ),
         foot=trial_foot(world),
@@ -73,8 +73,7 @@ def _nothing(world: World) -> Page:
     return Page(
         title=_("Two set-ups"),
         crown=Verdict(
-            word=_("Nothing to compare with"),
-            text=_("Try another value on a page of Numbers, or save a second board."),
+            _("Nothing to compare with"), _("Try another value on a page of Numbers, or save a second board.")
         ),
         foot=trial_foot(world),
     )
@@ -100,7 +99,7 @@ def _verdict(world: World, answer: Comparison, first: Named, second: Named) -> V
         for one, won in zip((first, second), wins, strict=True)
         if won
     ]
-    return Verdict(word=word, text=" ".join(said), grey=refused_now(world))
+    return Verdict(word, " ".join(said), grey=refused_now(world))
 
 
 def _better(line: ComparedLine, style: Style) -> int | None:
@@ -121,7 +120,7 @@ def _change(line: ComparedLine, style: Style) -> str:
 def _figures(world: World, answer: Comparison, first: Named, second: Named) -> Iterator[Block]:
     """Yield the heads and the first figures; the rest fold."""
     lines = {line.name: line for line in answer.lines}
-    heads = Columns(key="heads", cells=(Cell(first.name), Cell(second.name)), head=True)
+    heads = Columns("heads", (Cell(first.name), Cell(second.name)), head=True)
     labels = filled(world, LABELS)
     yield heads
 
@@ -149,7 +148,7 @@ def _row(world: World, line: ComparedLine, label: str) -> Columns:
         )
         for place, item in enumerate((line.first, line.second))
     )
-    return Columns(key=line.name, label=label, cells=cells, detail=change, grey=refused_now(world))
+    return Columns(line.name, cells, label=label, detail=change, grey=refused_now(world))
 
 
 def _text(world: World, item: Item) -> str:
@@ -165,8 +164,8 @@ def _chart(style: Style, answer: Comparison) -> tuple[Block, ...]:
         for words, points in ((name, push), (_("load, {name}").format(name=name), load))
         if points
     ]
-    head = Section(key="chart head", title=_("Push against road load, both"))
+    head = Section("chart head", _("Push against road load, both"))
     if not curves:
-        return head, Words(key="chart", text=_("The chart needs values that are missing."), tone="second")
+        return head, Words("chart", _("The chart needs values that are missing."), tone="second")
     picture = over_speed(style, curves, "force", _("Push, {unit}"))
-    return head, Picture(key="chart", strokes=picture, text=_("Push and road load of both over speed."))
+    return head, Picture("chart", picture, _("Push and road load of both over speed."))

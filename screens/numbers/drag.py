@@ -40,7 +40,7 @@ def rides_page(world: World) -> Page:
         title=_("Drag from rides"),
         crown=_rides_told(world, answer, rides, speeds),
         rows=lambda: _rides_rows(figures, answer),
-        advice=(Words(key="level", text=WORDS["rides"]["level"], tone="second"),),
+        advice=(Words("level", WORDS["rides"]["level"], tone="second"),),
         values=tuple(_ride_line(world, ride, speeds) for ride in rides),
         values_title=_("Rides with a known energy: tap one to give its usual speed"),
         offer=_try_both(world.board, answer),
@@ -65,10 +65,10 @@ def _rides_told(world: World, answer: RideFit, rides: list[Record], speeds: Mapp
         word = _("{rides} of {wanted} rides known").format(rides=answer.rides, wanted=answer.wanted)
         text = _("Each needs its energy and its usual speed.")
         turn = None if bare is None else Turn({"ride": bare.id})
-        return Verdict(word=word, text=text, act=turn, lines=2)
+        return Verdict(word, text, act=turn, lines=2)
     if fit is None:
         text = _("Slow and fast rides tell the two apart.")
-        return Verdict(word=_("These rides cannot be used"), text=text, form=UNSURE, lines=2)
+        return Verdict(_("These rides cannot be used"), text, form=UNSURE, lines=2)
     scatter = _("From {rides} rides that scatter by {share}.").format(
         rides=answer.rides, share=style.number(fit.scatter, "share", 2)
     )
@@ -78,8 +78,8 @@ def _rides_told(world: World, answer: RideFit, rides: list[Record], speeds: Mapp
     act = working(answer.items["rolling"], WORDS["labels"]["rolling"])
     if not answer.clear:
         word = _("Too alike to tell rolling from air")
-        return Verdict(word=word, text=WORDS["rides"]["not clear"], form=UNSURE, act=act, lines=2)
-    return Verdict(word=word, text=scatter, form=RIGHT, act=act, lines=2)
+        return Verdict(word, WORDS["rides"]["not clear"], form=UNSURE, act=act, lines=2)
+    return Verdict(word, scatter, form=RIGHT, act=act, lines=2)
 
 
 def _rides_rows(figures: Figures, answer: RideFit) -> Iterator[FigureRow]:
@@ -106,9 +106,9 @@ def _rides_row(world: World, answer: RideFit, row: FigureRow, fit: Fitted) -> Fi
 def _ride_line(world: World, ride: Record, speeds: Mapping[str, float]) -> Line:
     style, speed = world.style, speeds.get(str(ride.id))
     return Line(
-        key=f"ride {ride.id}",
-        title=f"{ride.at:%d %b}, {style.number(ride.body.distance, 'distance')}",
-        detail=style.number(ride.body.energy_per_distance, "energy_per_distance"),
+        f"ride {ride.id}",
+        f"{ride.at:%d %b}, {style.number(ride.body.distance, 'distance')}",
+        style.number(ride.body.energy_per_distance, "energy_per_distance"),
         value=style.number(float(speed), "speed") if speed else _("speed not set"),
         chosen=world.args.get("ride") == ride.id,
         act=Turn({"ride": ride.id}),
@@ -165,11 +165,11 @@ def _coast_told(world: World, items: Mapping[str, Item], mean: str) -> Verdict:
         lacks = items[WAYS[0]]
         assert isinstance(lacks, Open)  # noqa: S101  (none is told)
         text, act = why(lacks, world.style), working(lacks, LABELS[lacks.name])
-        return Verdict(word=_("Not measured yet"), text=text, act=act, lines=2)
+        return Verdict(_("Not measured yet"), text, act=act, lines=2)
     both = _("Mean of the ways by distance and by time.")
     return Verdict(
-        word=_("Rolling {coefficient}").format(coefficient=mean),
-        text=both if len(told) > 1 else LABELS[told[0].name],
+        _("Rolling {coefficient}").format(coefficient=mean),
+        both if len(told) > 1 else LABELS[told[0].name],
         form=RIGHT,
         act=working(told[0], LABELS[told[0].name]),
         lines=2,

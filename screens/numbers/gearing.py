@@ -76,7 +76,7 @@ def gearing_page(world: World) -> Page:
     far = way_from("numbers.gearing", "range")
     figures: tuple[Block, ...] = (
         *_chart(answer, world.style, wanted=first is None),
-        *([Section(key="more", title=_("More answers"), note=shared_sureness(items))] if said else []),
+        *([Section("more", _("More answers"), shared_sureness(items))] if said else []),
         *(shown(name, reserve=True) for name in FIRST if name in said),
         *fold(world, "all", _("All figures"), rest),
         *fold(
@@ -89,7 +89,7 @@ def gearing_page(world: World) -> Page:
         *(() if first is not None else (far,)),
     )
     values: tuple[Block, ...] = (
-        Section(key="values", title=values_heading(world)),
+        Section("values", values_heading(world)),
         *_values(world, all_open=first is None),
     )
     blocks: tuple[Block, ...] = (
@@ -146,7 +146,7 @@ def _band(world: World, item: Item) -> str:
 
 def _chart(answer: Gearing, style: Style, *, wanted: bool) -> tuple[Block, ...]:
     """Draw push against road load; say why there is no chart only where one is `wanted`."""
-    head = Section(key="chart head", title=_("Push against road load"))
+    head = Section("chart head", _("Push against road load"))
     if not answer.drawn:
         return (head, not_drawn()) if wanted else ()
     top = answer.items[CROWN]
@@ -155,7 +155,7 @@ def _chart(answer: Gearing, style: Style, *, wanted: bool) -> tuple[Block, ...]:
         met = _("They meet at {speed}.").format(speed=style.plain(style.scale(top.value, "speed")))
     text = _("Push and road load over speed. {met}").format(met=met)
     picture = chart_later(lambda: _drawn(answer.curves, style), answer, style)
-    return (head, Picture(key="chart", strokes=picture, text=text))
+    return (head, Picture("chart", picture, text))
 
 
 def _drawn(curves: Curves | None, style: Style) -> Strokes:

@@ -40,7 +40,7 @@ def hold_page(world: World) -> Page:
         crown=_with_ends(world.style, answer.items[HEAD], answer.times, figures.crown(), said),
         near=first,
         controls=("ask.hold_grade", _tilt(world), "ask.hold_speed"),
-        picture=(Section(key="chart head", title=_("Temperature over time")), *_chart(world, answer)),
+        picture=(Section("chart head", _("Temperature over time")), *_chart(world, answer)),
         advice=tuple(sentences("model", WORDS["model"].values(), tone="second")),
     )
 
@@ -48,9 +48,9 @@ def hold_page(world: World) -> Page:
 def _tilt(world: World) -> Line:
     """Return the way to the grade of the hill one stands on."""
     return Line(
-        key="tilt",
-        title=_("Measure this hill"),
-        detail=world.args.get("_tilt") or _("Phone flat on the deck, long edge along the road"),
+        "tilt",
+        _("Measure this hill"),
+        world.args.get("_tilt") or _("Phone flat on the deck, long edge along the road"),
         act=Tilt("ask.hold_grade"),
     )
 
@@ -92,7 +92,7 @@ def _chart(world: World, answer: Holding) -> tuple[Block, ...]:
         x_title=_("Time, min"),
         y_title=_("Motor, {unit}").format(unit=style.unit("temperature")),
     )
-    return (Picture(key="chart", strokes=picture, text=_("Temperature of the motor over time.")),)
+    return (Picture("chart", picture, _("Temperature of the motor over time.")),)
 
 
 def _scaled(answer: Holding, style: Style) -> Iterator[tuple[str, list[tuple[float, float]]]]:

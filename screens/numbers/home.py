@@ -139,12 +139,7 @@ def _pulleys(world: World, *, known: bool) -> Line:
 
 def _pulleys_row(value: str, detail: str) -> Line:
     return Line(
-        key="numbers.pairs",
-        title=_("Pairs of pulleys"),
-        value=value,
-        detail=detail,
-        icon="drive",
-        act=Go("numbers.pairs"),
+        "numbers.pairs", _("Pairs of pulleys"), detail, value=value, icon="drive", act=Go("numbers.pairs")
     )
 
 
@@ -152,7 +147,7 @@ def _rows(world: World, found: dict[str, Any]) -> Iterator[Block]:
     # A figure of nothing but what is usual is no answer for a board that there is none of.
     empty = world.is_scratch and not world.trial
     for group, heading in HEADINGS.items():
-        yield Section(key=heading, title=heading)
+        yield Section(heading, heading)
         yield from (_row(world, row, found.get(row.key), empty=empty) for row in ways_from(group))
 
 

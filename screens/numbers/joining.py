@@ -43,7 +43,7 @@ def _verdict(world: World, answer: Joining) -> Verdict:
     style, head, apart = world.style, answer.items[answer.head], answer.items["apart"]
     act = working(head, JOINING[answer.head])
     if isinstance(head, Open):
-        return Verdict(word=_("Tap to fill in"), text=why(head, style), act=act, lines=2)
+        return Verdict(_("Tap to fill in"), why(head, style), act=act, lines=2)
     shown = style.number(head.value, head.quantity)
     parallel, over = answer.way == "parallel", any(one.key == OVER for one in answer.hazards)
     if over:
@@ -62,7 +62,7 @@ def _verdict(world: World, answer: Joining) -> Verdict:
             (_("Join: yes, {volts} full"), RIGHT) if known else (_("{volts} full, in series"), UNSURE)
         )
         act = act if known else Ask(LIMIT)
-    return Verdict(word=word.format(volts=shown), text=text, form=form, act=act, lines=2)
+    return Verdict(word.format(volts=shown), text, form=form, act=act, lines=2)
 
 
 OVER = "series over the controller"
@@ -99,14 +99,14 @@ def _details(world: World, answer: Joining) -> dict[str, str]:
 
 def _rules(answer: Joining) -> list[Block]:
     """Return the rules of the way, in order; their hazard words stand in the notice, once."""
-    blocks: list[Block] = [Section(key="rules", title=_("Before the plugs meet"))]
+    blocks: list[Block] = [Section("rules", _("Before the plugs meet"))]
     blocks += [
-        Words(key=f"rule {number}", text=f"{number}. {rule.text('text')}")
+        Words(f"rule {number}", f"{number}. {rule.text('text')}")
         for number, rule in enumerate(answer.rules, start=1)
     ]
     if answer.way == "parallel":
         text = _("Too far apart: charge both full with their own charger. Rest an hour, measure again.")
-        blocks.append(Words(key="too far", text=text, bold=True))
+        blocks.append(Words("too far", text, bold=True))
     return [*blocks, signs_line()]
 
 

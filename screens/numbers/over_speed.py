@@ -33,4 +33,4 @@ def over_speed(  # noqa: PLR0913  (what a chart is made of)
 
 def not_drawn(key: str = "chart") -> Words:
     """Return what stands in place of a chart whose values are missing."""
-    return Words(key=key, text=_("The chart needs the values that are missing above."), tone="second")
+    return Words(key, _("The chart needs the values that are missing above."), tone="second")

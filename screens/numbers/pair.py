@@ -25,7 +25,7 @@ def pair_page(world: World) -> Page:
     return figure_page(
         figures,
         title=_("Pair {motor}:{wheel}").format(motor=motor, wheel=wheel),
-        controls=(Words(key="told", text=told.format(motor=motor, wheel=wheel, belt=said)),),
+        controls=(Words("told", told.format(motor=motor, wheel=wheel, belt=said)),),
         offer=_try(world),
     )
 

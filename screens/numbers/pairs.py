@@ -63,8 +63,8 @@ def pairs_page(world: World) -> Page:
             *(nearer(world, ROUNDS) if table_of(world).missing else ()),
             *rows,
             *taken(world, table_of(world).usual),
-            Notice(key="caution", word="caution", text=texts("pairs")["said"]["caution"]),
-            Section(key="values", title=values_heading(world)),
+            Notice("caution", "caution", texts("pairs")["said"]["caution"]),
+            Section("values", values_heading(world)),
             *(value_line(world, key) for key in VALUES),
             *_travel(world),
         ),
@@ -81,14 +81,14 @@ def _rows(world: World) -> Iterator[Block]:
     wish, key = wished(world), world.args.get("sort", "")
     asked = wish.speed is not None or wish.grade is not None
     shown = world.args.get("rows", SHOWN)
-    yield Section(key="pairs", title=_("Pairs"), note=_counted(world, asked=asked))
+    yield Section("pairs", _("Pairs"), _counted(world, asked=asked))
     for pair, given in _order(world, key, shown, asked=asked):
         yield _row(world, pair, given, key or "loaded", asked=asked)
     count = len(table.pairs)
     if shown < count:
         more = min(MORE, count - shown)
         title = _("Show {more} more of {all}").format(more=more, all=count)
-        yield Line(key="more", title=title, act=Turn({"rows": shown + more}))
+        yield Line("more", title, act=Turn({"rows": shown + more}))
     yield from fold(world, "sort", _("Sort by another figure"), lambda: (_sorting(key, world, asked=asked),))
 
 
@@ -183,9 +183,9 @@ def _row(world: World, pair: Pair, given: WishFit, key: str, *, asked: bool) -> 
     if table_of(world).travel is not None and pair.belt is None:
         notes.append(_("no belt in stock"))
     return FigureRow(
-        key=f"pair {teeth(option)}",
-        label=teeth(option),
-        number="–" if shown is None else shown.number,
+        f"pair {teeth(option)}",
+        teeth(option),
+        "–" if shown is None else shown.number,
         unit="" if shown is None else shown.unit,
         detail=", ".join(note for note in notes if note),
         act=pair_act(pair),
@@ -208,7 +208,7 @@ def _sorting(key: str, world: World, *, asked: bool) -> Choice:
     options = tuple(
         Option(text, turned(name), name == chosen) for name, text in texts("pairs")["columns"].items()
     )
-    return Choice(key="sorting", label=_("Tap one twice to turn the order."), options=(*by_wish, *options))
+    return Choice("sorting", _("Tap one twice to turn the order."), (*by_wish, *options))
 
 
 def _travel(world: World) -> tuple[Words, ...]:
@@ -218,11 +218,11 @@ def _travel(world: World) -> tuple[Words, ...]:
         return ()
     if table.travel is None:
         text = _("Belts are left out: enter the mount's travel or the belt that is on.")
-        return (Words(key="travel", text=text, role="small", tone="second"),)
+        return (Words("travel", text, role="small", tone="second"),)
     low, high = (world.style.number(end, "length") for end in table.travel)
     entered = _("Belts in stock for a centre distance from {low} to {high}.")
     if not table.travel_known:
         entered = _("Belts in stock for a centre distance from {low} to {high}, assumed.")
     ground = _("Wheel pulleys up to {teeth} teeth clear the ground.").format(teeth=table.largest_wheel)
     text = f"{entered.format(low=low, high=high)} {ground}"
-    return (Words(key="travel", text=text, role="small", tone="second"),)
+    return (Words("travel", text, role="small", tone="second"),)

@@ -77,8 +77,8 @@ def _picture(world: World, answer: RangeAnswer) -> list[Block]:
     left = _("{count} tell no energy.").format(count=answer.left_out) if answer.left_out else ""
     if answer.counted or left:
         told = _("{count} rides of the log tell it.").format(count=answer.counted)
-        blocks.append(Words(key="rides", text=f"{told} {left}".strip(), tone="second"))
-    title = Section(key="chart head", title=_("Range over speed"))
+        blocks.append(Words("rides", f"{told} {left}".strip(), tone="second"))
+    title = Section("chart head", _("Range over speed"))
     if not answer.curves:
         return [*blocks, title, not_drawn()]
     lines = [
@@ -92,7 +92,7 @@ def _picture(world: World, answer: RangeAnswer) -> list[Block]:
         else []
     )
     picture = over_speed(style, lines, "distance", _("As modelled, {unit}"), marks)
-    return [*blocks, title, Picture(key="chart", strokes=picture, text=_("Range over speed, by climb."))]
+    return [*blocks, title, Picture("chart", picture, _("Range over speed, by climb."))]
 
 
 def _spent(world: World, answer: RangeAnswer) -> tuple[Block, ...]:
@@ -101,7 +101,7 @@ def _spent(world: World, answer: RangeAnswer) -> tuple[Block, ...]:
         return (not_drawn("spent chart"),)
     lines = [(_("held steady"), answer.spent)]
     picture = over_speed(world.style, lines, "energy_per_distance", "{unit}")
-    return (Picture(key="spent chart", strokes=picture, text=_("Energy over speed, on the level.")),)
+    return (Picture("spent chart", picture, _("Energy over speed, on the level.")),)
 
 
 def _drag(world: World) -> tuple[Block, ...]:
@@ -112,6 +112,6 @@ def _drag(world: World) -> tuple[Block, ...]:
     known = words["assumed" if load.rolling is None and load.drag_area is None else "entered"]
     text = words["rests on"].format(rolling=said["rolling"], area=said["drag_area"], known=known)
     return (
-        Words(key="rests on", text=text, tone="second"),
+        Words("rests on", text, tone="second"),
         *ways_from("numbers.range"),
     )

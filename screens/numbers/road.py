@@ -43,7 +43,7 @@ def road_blocks(world: World) -> Iterator[Block]:
         items = {name: answer.items[name] for name in names if name in answer.items}
         details = {name: _entered(item, style) for name, item in items.items()}
         shown = Figures(world, items, labels, before=before, details=details, faults=answer.faults)
-        yield Section(key=f"road {title}", title=title, note=shown.note)
+        yield Section(f"road {title}", title, shown.note)
         yield from (once(shown[name], f"road {name}") for name in once_each(items))
 
     yield stepper(world, "ask.speed", _("Along the curve"))
@@ -76,7 +76,7 @@ def _rules(answer: Pushing, style: Style) -> tuple[Block, ...]:
     if not parts:
         return ()
     said = _("What limits at full throttle: {parts}.").format(parts=_(". Then ").join(parts))
-    return (Words(key="road rules", text=said),)
+    return (Words("road rules", said),)
 
 
 def _chart(answer: Pushing, style: Style, speed: str) -> tuple[Block, ...]:
@@ -99,6 +99,6 @@ def _chart(answer: Pushing, style: Style, speed: str) -> tuple[Block, ...]:
         push, load = (style.number(force, "force") for force in cursor[1:])
         said = _("At {speed}: push {push}, load {load}.").format(speed=speed, push=push, load=load)
     return (
-        Picture(key="road chart", strokes=picture, text=_("Push by charge and road load over speed.")),
-        Words(key="road at", text=said, bold=True, reserve=1),
+        Picture("road chart", picture, _("Push by charge and road load over speed.")),
+        Words("road at", said, bold=True, reserve=1),
     )

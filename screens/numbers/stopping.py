@@ -32,7 +32,7 @@ def stopping_page(world: World) -> Page:
         near=first,
         note=_warning(answer, WORDS["said"]["a full pack" if any_charge else "this pack"]),
         picture=(
-            Section(key="chart head", title=_("Stopping distance over speed")),
+            Section("chart head", _("Stopping distance over speed")),
             *_chart(world, answer),
             *_rules(answer, world.style),
         ),
@@ -47,11 +47,11 @@ def _runs_on(answer: Stopping) -> bool:
 def _warning(answer: Stopping, pack: str) -> tuple[Block, ...]:
     """Return what takes the brake away; without a warning, what the figures hold for."""
     if _runs_on(answer):
-        return (Notice(key="warning", word="warning", text=WORDS["said"]["runs on"]),)
+        return (Notice("warning", "warning", WORDS["said"]["runs on"]),)
     if answer.cuts_out:
-        return (Notice(key="warning", word="warning", text=WORDS["said"]["cuts out"].format(pack=pack)),)
+        return (Notice("warning", "warning", WORDS["said"]["cuts out"].format(pack=pack)),)
     text = _("Motors alone, no foot brake. The slower of controller, pack and one braked axle decides.")
-    return (Words(key="assumed", text=text, tone="second"),)
+    return (Words("assumed", text, tone="second"),)
 
 
 def _stops() -> dict[str, str]:
@@ -75,7 +75,7 @@ def _rules(answer: Stopping, style: Style) -> tuple[Block, ...]:
     if not parts or _runs_on(answer):
         return ()
     said = _("What holds the brake down on a dry road: {parts}.").format(parts=_(". Then ").join(parts))
-    return (Words(key="rules", text=said),)
+    return (Words("rules", said),)
 
 
 def _chart(world: World, answer: Stopping) -> tuple[Block, ...]:
@@ -84,6 +84,6 @@ def _chart(world: World, answer: Stopping) -> tuple[Block, ...]:
     lines = [(WORDS["surface"][surface], points) for surface, points in curves.items() if points]
     if not lines:
         never = _("Nothing to draw: it does not stop on this slope.")
-        return (Words(key="chart", text=never, tone="second") if _runs_on(answer) else not_drawn(),)
+        return (Words("chart", never, tone="second") if _runs_on(answer) else not_drawn(),)
     picture = over_speed(world.style, lines, "way", _("Stopping distance, {unit}"))
-    return (Picture(key="chart", strokes=picture, text=_("Stopping distance over speed, by surface.")),)
+    return (Picture("chart", picture, _("Stopping distance over speed, by surface.")),)

@@ -24,15 +24,11 @@ def units_page(world: World) -> Page:
     return Page(
         title=_("Units"),
         crown=Figure(
-            key="head",
-            label=KINDS[kind],
-            number=value_text(world, kind)[0],
-            grey=refused_now(world),
-            act=_ask(kind),
+            "head", KINDS[kind], value_text(world, kind)[0], grey=refused_now(world), act=_ask(kind)
         ),
         blocks=(
             *_shown(world, kind),
-            Section(key="kinds", title=_("Tap one and type: any unit word may follow the number")),
+            Section("kinds", _("Tap one and type: any unit word may follow the number")),
             *(_kind_line(world, key) for key in KINDS),
         ),
         foot=trial_foot(world),
@@ -63,4 +59,4 @@ def _shown(world: World, kind: str) -> tuple[Block, ...]:
 
 def _row(place: int, shown: Shown, *, grey: bool) -> FigureRow:
     label = _("In {unit}").format(unit=shown.unit)
-    return FigureRow(key=f"unit {place}", label=label, number=shown.number, grey=grey)
+    return FigureRow(f"unit {place}", label, shown.number, grey=grey)

@@ -54,7 +54,7 @@ def _bites(world: World, answer: Feel) -> Verdict:
         lacks = bite.missing if isinstance(bite, Open) else ()
         text = f"{turn} {offer(lacks)}" if lacks else turn
         act = Ask(lacks[0]) if lacks else None
-        return Verdict(word=_("Wheel bite not known yet"), text=text, act=act, lines=2)
+        return Verdict(_("Wheel bite not known yet"), text, act=act, lines=2)
     assumed = any(key not in world.answers for key in MEASURES)
     unsure = _("Deck width or wheels are assumed.") if assumed else ""
     text = f"{turn} {unsure}".strip()
@@ -62,17 +62,17 @@ def _bites(world: World, answer: Feel) -> Verdict:
         word = _("Wheel bite")
         if isinstance(bite, Result) and bite.value > 0.0:
             word = _("Wheel bite from {lean}").format(lean=style.number(bite.value, "angle"))
-        return Verdict(word=word, text=text, form=UNSURE if assumed else WRONG, lines=2)
+        return Verdict(word, text, form=UNSURE if assumed else WRONG, lines=2)
     word = _("No wheel bite at {lean}").format(lean=lean)
-    return Verdict(word=word, text=text, form=UNSURE if assumed else RIGHT, lines=2)
+    return Verdict(word, text, form=UNSURE if assumed else RIGHT, lines=2)
 
 
 def _warning(world: World, answer: Feel) -> tuple[Block, ...]:
     """Return the hazard of a wheel that bites; of steadiness at speed the usual caution."""
     if answer.bites:
-        return (Notice(key="bites", word="warning", text=WORDS["said"]["bites"]),)
+        return (Notice("bites", "warning", WORDS["said"]["bites"]),)
     speed = world.style.number(float(pick("pair_rules", name="wobble").cells["speed"]), "speed", 2)
-    return (Notice(key="wobble", word="caution", text=WORDS["said"]["wobble"].format(speed=speed)),)
+    return (Notice("wobble", "caution", WORDS["said"]["wobble"].format(speed=speed)),)
 
 
 def _advice(world: World) -> Iterator[Block]:
@@ -83,8 +83,8 @@ def _advice(world: World) -> Iterator[Block]:
 
 def _changes(part: str) -> Iterator[Block]:
     for place, row in enumerate(changes(part)):
-        yield Words(key=f"{part} {place}", text=row.text("change"), bold=True)
-        yield Words(key=f"{part} {place} does", text=row.text("does"))
+        yield Words(f"{part} {place}", row.text("change"), bold=True)
+        yield Words(f"{part} {place} does", row.text("does"))
 
 
 WEAR = texts("wheel")
@@ -108,7 +108,7 @@ def _low(items: Mapping[str, Item]) -> tuple[Block, ...]:
     clearance = items["clearance"]
     least = pick("pair_rules", name="ground clearance").cells["length"]
     low = isinstance(clearance, Result) and clearance.value < least
-    return (Words(key="low", text=WEAR["said"]["low"], tone="bad", bold=True),) if low else ()
+    return (Words("low", WEAR["said"]["low"], tone="bad", bold=True),) if low else ()
 
 
 def _try_wheel(world: World, today: Item) -> tuple[Button | None, tuple[Words, ...]]:

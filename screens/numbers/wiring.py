@@ -68,7 +68,7 @@ def _verdict(world: World, answer: Wiring) -> Verdict:
                 own=style.typed(float(own.si), "current"), low=low.number, high=high
             )
             form = form if fits else WRONG
-    return Verdict(word=word, text=text, form=form, act=_way(item), lines=2)
+    return Verdict(word, text, form=form, act=_way(item), lines=2)
 
 
 def _way(item: Item) -> Ask | Go | None:
@@ -111,7 +111,7 @@ def _fuse(world: World, answer: Wiring, figures: Figures) -> Iterator[Block]:
             " the ride. Compare its time-current curve with the time below."
         )
         volts, amps = style.number(fuse.voltage, "voltage"), style.number(fuse.interrupt, "current")
-        yield Words(key="fuse words", text=text.format(volts=volts, amps=amps), tone="second")
+        yield Words("fuse words", text.format(volts=volts, amps=amps), tone="second")
 
 
 def _gauge(world: World) -> Stepper:
@@ -128,9 +128,9 @@ def _gauge(world: World) -> Stepper:
         return Put(AREA, Value(sizes[wanted][1], typed_unit="mm²")) if 0 <= wanted < len(sizes) else None
 
     return Stepper(
-        key="gauge of lead",
-        label=_("Gauge of the lead, AWG"),
-        value="–" if place is None else world.style.plain(sizes[place][0]),
+        "gauge of lead",
+        _("Gauge of the lead, AWG"),
+        "–" if place is None else world.style.plain(sizes[place][0]),
         note=unused(world, AREA),
         trial=on_trial(world, AREA),
         less=to(-1),

@@ -32,8 +32,7 @@ def first_start(world: World, pinned: Block | None) -> Page:
     size = _("{count} items to check").format(count=len(of.items))
     red = signs_line()
     rows = tuple(
-        Line(key=key, title=title, detail=detail or size, icon=icon, act=act)
-        for key, icon, title, detail, act in WANTED
+        Line(key, title, detail or size, icon=icon, act=act) for key, icon, title, detail, act in WANTED
     )
     return Page(
         title=_("What do you want now?"),

@@ -114,7 +114,7 @@ def _count(world: World) -> Choice:
         Option(str(count), Put("pack.packs", Value(float(count), "label"), "saved"), count == chosen)
         for count in range(1, MOST + 1)
     )
-    return Choice(key="packs", label=_("How many packs"), options=options)
+    return Choice("packs", _("How many packs"), options)
 
 
 def _verdict(world: World, found: Flight) -> Verdict:
@@ -124,18 +124,18 @@ def _verdict(world: World, found: Flight) -> Verdict:
     if found.best is None:
         asks = _("How many Wh does the pack say?")
         why = refusal(found.problem, world.style) if found.problem else _("It is printed on its case.")
-        return Verdict(word=asks, text=why, lines=LINES)
+        return Verdict(asks, why, lines=LINES)
     outcome = found.best.outcome
     word, form = texts("packs")["flight"][outcome], FORMS.get(outcome, WRONG)
     if found.best.card and found.hopes:
-        return Verdict(word=word, text=text, form=UNSURE, lines=LINES)
+        return Verdict(word, text, form=UNSURE, lines=LINES)
     said = " ".join((*lines, *where_lines(found)))
-    return Verdict(word=word, text=said, form=form, lines=LINES)
+    return Verdict(word, said, form=form, lines=LINES)
 
 
 def _energies(figures: Figures) -> Iterator[Block]:
     """Yield watt-hours to a tenth: the classes end at whole ones."""
-    yield Section(key="figures", title=_("Watt-hours"), note=figures.note)
+    yield Section("figures", _("Watt-hours"), figures.note)
     for name, item in figures.items.items():
         row: FigureRow = figures[name]
         if isinstance(item, Result):
@@ -160,11 +160,11 @@ def _details(world: World, found: Flight) -> dict[str, str]:
 
 
 def _rules(world: World, found: Flight) -> Iterator[Block]:
-    yield Section(key="rules", title=_("Before the flight"))
+    yield Section("rules", _("Before the flight"))
     yield from sentences("where", where_lines(found), bold=True)
     yield from sentences("rule", (rule.text("text") for rule in found.rules))
     today = world.now.date().isoformat()
-    yield Words(key="edition", text=rules_read(found, today), tone="second")
+    yield Words("edition", rules_read(found, today), tone="second")
     yield signs_line()
 
 
@@ -175,21 +175,21 @@ def flight_card(world: World) -> Page:
     found = world.kept(may_fly, board, world.answers, out_of_use(world) is not None)
     if not found.cards:
         none = _("There is no card to show for these packs.")
-        return Page(title=title, blocks=(Words(key="none", text=none, role="title"),), places=False)
+        return Page(title=title, blocks=(Words("none", none, role="title"),), places=False)
     chemistry = "" if board.pack.chemistry is None else str(board.pack.chemistry.si)
     said = world.args.get("_said", "")
     text = as_text(found, "" if world.is_scratch else board.name, chemistry, style, today)
     number = watt_hours(large_energy(found), style)
     return Page(
         title=title,
-        crown=Figure(key="energy", label=counted(found), number=number, unit="Wh", held_up=True),
+        crown=Figure("energy", counted(found), number, unit="Wh", held_up=True),
         blocks=(
             *(
-                Words(key=f"line {place}", text=line, role="lead", bold=True)
+                Words(f"line {place}", line, role="lead", bold=True)
                 for place, line in enumerate(lines(found, chemistry, style, today))
                 if line
             ),
-            *((Words(key="said", text=said, tone="second"),) if said else ()),
+            *((Words("said", said, tone="second"),) if said else ()),
         ),
         foot=Foot(beside=(Button(_("Send as a text"), Share(_("Packs for a flight"), text), icon="send"),)),
         places=False,

@@ -54,7 +54,7 @@ def pinned(world: World) -> Notice | Verdict | None:
         from screens.words.packs import hazard_text  # noqa: PLC0415  (few starts tell of a hazard)
 
         text = hazard_text(Hazard("DANGER", "pack out"), world.style, sign=out["sign"])
-        return Notice(key="out", word="danger", text=text)
+        return Notice("out", "danger", text)
     last = _stop(world)
     if last is None:
         return None
@@ -63,13 +63,7 @@ def pinned(world: World) -> Notice | Verdict | None:
     text = _("{fault}. {list}, {when}.").format(fault=last.text, list=title, when=when)
     if act is not None:
         text = _("{text} Tap to check it again.").format(text=text)
-    return Verdict(
-        key="stop",
-        word=FITNESS["do not ride"],
-        text=text,
-        form=WRONG,
-        act=act,
-    )
+    return Verdict(FITNESS["do not ride"], text, key="stop", form=WRONG, act=act)
 
 
 def _stop(world: World) -> OpenFault | None:
@@ -91,17 +85,15 @@ def _belt(world: World, side: str) -> Line:
     record = world.last("tension", belt=side)
     act = Go("ride.tension", {"side": side})
     if record is None:
-        return Line(key=side, title=name, detail=_("Not measured yet"), icon="gauge", act=act)
+        return Line(side, name, _("Not measured yet"), icon="gauge", act=act)
     entry, when = record.body, ago(record.at, world.now)
     if entry.tension is None:
-        return Line(
-            key=side, title=name, detail=f"{tension_text(record, world.style)}, {when}", icon="gauge", act=act
-        )
+        return Line(side, name, f"{tension_text(record, world.style)}, {when}", icon="gauge", act=act)
     word = word_of(entry)
     return Line(
-        key=side,
-        title=_("{belt}: {tension}").format(belt=name, tension=world.style.number(entry.tension, "force")),
-        detail=", ".join(part for part in (SAID.get(word, ""), when) if part),
+        side,
+        _("{belt}: {tension}").format(belt=name, tension=world.style.number(entry.tension, "force")),
+        ", ".join(part for part in (SAID.get(word, ""), when) if part),
         bad=word in ("slack", "tight"),
         strokes=small_gauge(entry),
         act=act,
@@ -127,14 +119,7 @@ def _faults(world: World) -> Iterator[Line]:
         detail = f"{title}, {ago(one.at, world.now)}."
         if one is first[-1] and len(faults) > len(first):
             detail += _(" {count} more in the log.").format(count=len(faults) - len(first))
-        yield Line(
-            key=f"fault {place}",
-            title=fault_text(one),
-            detail=detail,
-            icon="cross",
-            bad=one.stops,
-            act=act,
-        )
+        yield Line(f"fault {place}", fault_text(one), detail, icon="cross", bad=one.stops, act=act)
 
 
 def _due(world: World) -> Iterator[Line]:
@@ -149,9 +134,7 @@ def _due(world: World) -> Iterator[Line]:
     first, name = due[0], due_name(due[0], world.saved.sides)
     when = due_when(first, world.style)
     detail = f"{begun(when)}. {first.why}"
-    yield Line(
-        key="due", title=_("DUE: {name}").format(name=name), detail=detail, icon="due", act=due_act(first)
-    )
+    yield Line("due", _("DUE: {name}").format(name=name), detail, icon="due", act=due_act(first))
     rest = _("{count} more due").format(count=len(due) - 1) if len(due) > 1 else _("All upkeep")
     yield leads_to("upkeep", "log.due", rest, _("Do it, or put it off"), icon="clock")
 
@@ -160,11 +143,11 @@ def _next(world: World) -> Iterator[Line | Section]:
     """Yield what of upkeep comes next and is not named among what is due."""
     rest = [one for one in world.upcoming if not one.due][0 if world.due else 1 :]
     if rest:
-        yield Section(key="next", title=_("Next") if world.due else _("After that"))
+        yield Section("next", _("Next") if world.due else _("After that"))
     for one in rest[:NEXT_SHOWN]:
         yield Line(
-            key=f"next {one.key} {one.subject}",
-            title=due_name(one, world.saved.sides),
+            f"next {one.key} {one.subject}",
+            due_name(one, world.saved.sides),
             value=due_when(one, world.style),
             icon="clock",
             act=due_act(one),
@@ -173,13 +156,13 @@ def _next(world: World) -> Iterator[Line | Section]:
 
 def _more(world: World) -> Iterator[Block]:
     """Yield what has no bar; while the pack is out of use, the checks as well."""
-    yield Section(key="more", title=_("More"))
+    yield Section("more", _("More"))
     out = out_of_use(world) is not None
     if out:
         for key in ("before_ride", "after_ride"):
             of = world.checklist(key)
             act = Go("ride.run", {"list": key})
-            yield Line(key=key, title=of.title, detail=items_text(len(of.items)), icon="checklist", act=act)
+            yield Line(key, of.title, items_text(len(of.items)), icon="checklist", act=act)
     if out or _riding(world):
         yield leads_to("tension", "ride.tension", _("Tension check"), icon="gauge")
     if not _riding(world):

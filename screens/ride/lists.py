@@ -32,7 +32,7 @@ def lists_page(world: World) -> Page:
 
 def _line(world: World, key: str, of: Checklist) -> Line:
     act = Go("ride.run", {"list": key})
-    return Line(key=key, title=of.title, detail=list_state(world, of), icon="checklist", act=act)
+    return Line(key, of.title, list_state(world, of), icon="checklist", act=act)
 
 
 def list_state(world: World, of: Checklist) -> str:
@@ -56,7 +56,7 @@ def run_list(world: World) -> Page:
     of = world.checklist(world.args["list"])
     run = world.session(of.key).run
     if run is None:
-        return Page(title=of.title, blocks=(Words(key="none", text=_("No run of this list is under way.")),))
+        return Page(title=of.title, blocks=(Words("none", _("No run of this list is under way.")),))
     done = sum(answer.state == RIGHT for answer in run.answers.values())
     summary = _("{done} of {all} right. Pause: {pause}.").format(
         done=done, all=len(run.order), pause=of.pause
@@ -74,13 +74,13 @@ def run_list(world: World) -> Page:
         must = _("Must pass. ") if item.stop else ""
         icon = "unticked" if answer is None else ICONS[answer.state]
         act = Both((Back(), PutInFront(key)))
-        lines.append(Line(key=key, title=item.action, detail=must + said, icon=icon, act=act))
+        lines.append(Line(key, item.action, must + said, icon=icon, act=act))
     back = _("A tap opens the item and takes back what was said of it.")
     return Page(
         title=of.title,
         blocks=(
-            Words(key="summary", text=summary, bold=True),
-            Words(key="back", text=back, tone="second"),
+            Words("summary", summary, bold=True),
+            Words("back", back, tone="second"),
             *lines,
         ),
         places=False,

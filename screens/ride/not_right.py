@@ -25,7 +25,7 @@ def not_right(world: World) -> Page:
     danger = bool(item.hazard) and (item.stops(sign) or not item.stop_signs)
     return Page(
         title=_("Not right"),
-        crown=Notice(key="hazard", word=item.word, text=item.hazard) if danger else None,
+        crown=Notice("hazard", item.word, item.hazard) if danger else None,
         blocks=tuple(_blocks(item, sign, key, world.typed.get(key, ""))),
         foot=_foot(of, item, sign, ". ".join(part for part in (sign, words) if part)),
         places=False,
@@ -37,24 +37,24 @@ def not_right(world: World) -> Page:
 
 
 def _blocks(item: Item, sign: str, key: str, words: str) -> Iterator[Block]:
-    yield Words(key="action", text=item.action, role="lead", bold=True)
+    yield Words("action", item.action, role="lead", bold=True)
     if item.signs:
         yield page_choice("sign", _("What is it?"), ((one, one) for one in item.signs), sign)
     fix = item.remedy(sign)
     if fix:
-        yield Words(key="fix", text=_("Do: {fix}").format(fix=within(fix)), role="lead", bold=True)
+        yield Words("fix", _("Do: {fix}").format(fix=within(fix)), role="lead", bold=True)
     yield from _links(item)
-    yield Field(key=key, label=_("In your own words"), text=words)
+    yield Field(key, _("In your own words"), words)
 
 
 def _links(item: Item) -> Iterator[Line]:
     if item.belt:
         yield way_from("ride.not_right", "tension")
     if item.opens == "ride.pack_signs":
-        yield Line(key="signs", title=_("Pack: stop signs"), icon="fire", bad=True, act=Go(item.opens))
+        yield Line("signs", _("Pack: stop signs"), icon="fire", bad=True, act=Go(item.opens))
     if item.joint:
         act = Go("bench.joint", {"joint": item.joint})
-        yield Line(key="joint", title=_("Torque and locker of this screw"), icon="driver", act=act)
+        yield Line("joint", _("Torque and locker of this screw"), icon="driver", act=act)
     yield way_from("ride.not_right", "guide")
 
 

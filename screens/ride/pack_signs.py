@@ -36,12 +36,12 @@ def pack_signs(world: World) -> Page:
     chosen = str(world.args.get("sign", ""))
     return Page(
         title=_("Pack: stop signs"),
-        crown=Notice(key="danger", word="danger", text=stop.text),
+        crown=Notice("danger", "danger", stop.text),
         blocks=(
-            *(Words(key=f"fire {row.key}", text=row.text, bold=True) for row in advice("fire")),
+            *(Words(f"fire {row.key}", row.text, bold=True) for row in advice("fire")),
             *_state(world, out, chosen),
-            Section(key="others", title=_("Other signs")),
-            *(Words(key=f"stop {row.key}", text=row.text) for row in others),
+            Section("others", _("Other signs")),
+            *(Words(f"stop {row.key}", row.text) for row in others),
         ),
         foot=_foot(chosen, out=out is not None),
         aside=frozenset(("others", *(f"stop {row.key}" for row in others))),
@@ -53,7 +53,7 @@ def _state(world: World, out: dict[str, str] | None, chosen: str) -> Iterator[Bl
     if out is not None:
         when = ago(datetime.fromisoformat(out["at"]), world.now)
         text = _("Out of use: {sign}, {when}.").format(sign=out["sign"], when=when)
-        yield Words(key="since", text=text, tone="bad", bold=True)
+        yield Words("since", text, tone="bad", bold=True)
     question = _("What do you see?") if out is None else _("What came of it?")
     yield page_choice("sign", question, SIGNS if out is None else ENDS, chosen)
 

@@ -44,7 +44,7 @@ def run_page(world: World) -> Page:
     session = world.session(key)
     run = session.run
     if run is None:
-        over = Words(key="over", text=_("This run has ended. Go back to begin another."), role="lead")
+        over = Words("over", _("This run has ended. Go back to begin another."), role="lead")
         return Page(title=session.of.title, blocks=(over,))
     if world.args.get("_broken") or not run.at:
         return broken(session)
@@ -95,7 +95,7 @@ def _progress(session: Session) -> Progress:
         return "front" if key == run.at else "open"
 
     place = _place(session)
-    return Progress(key="progress", states=tuple(state(key) for key in run.order), text=place, place=place)
+    return Progress("progress", tuple(state(key) for key in run.order), place, place=place)
 
 
 def card(world: World, session: Session, item: Item) -> Iterator[Block]:
@@ -112,19 +112,19 @@ def _task(world: World, session: Session, item: Item) -> Iterator[Block]:
     """Yield what must be in sight at once: the hazard, what to do, and what is wanted."""
     big = world.person.bench
     if world.args.get("_problem"):
-        yield Words(key="problem", text=world.args["_problem"], tone="bad", bold=True)
+        yield Words("problem", world.args["_problem"], tone="bad", bold=True)
     if item.care:
-        yield Notice(key="care", word=item.care_word, text=item.care)
-    yield Words(key="action", text=item.action, role="number" if big else "title", bold=True)
+        yield Notice("care", item.care_word, item.care)
+    yield Words("action", item.action, role="number" if big else "title", bold=True)
     before = session.noted_before(item, world.history().faults)
     if before:
         text = _("Last time: {note}").format(note=before)
-        yield Words(key="before", text=text, tone="bad", bold=True)
+        yield Words("before", text, tone="bad", bold=True)
     how = _("MUST PASS. {how}").format(how=item.how).strip() if item.stop else item.how
     if how:
-        yield Words(key="how", text=how, role="title" if big else "lead")
+        yield Words("how", how, role="title" if big else "lead")
     wanted = _("Wanted: {state}.").format(state=within(item.state))
-    yield Words(key="wanted", text=wanted, role="title" if big else "lead", bold=True)
+    yield Words("wanted", wanted, role="title" if big else "lead", bold=True)
     if item.ask == "choice":
         yield _choice(world, session.of.key, item)
 
@@ -133,26 +133,24 @@ def _with_it(world: World, item: Item) -> Iterator[Block]:
     """Yield what belongs to the item: its figures, its tool, where it leads, its picture."""
     yield from figure_rows(item, world)
     if item.tool and not world.person.bench:
-        yield Words(key="tool", text=_("Tool: {tool}.").format(tool=item.tool), tone="second")
+        yield Words("tool", _("Tool: {tool}.").format(tool=item.tool), tone="second")
     yield from links(item, world)
     if world.args.get("_hint"):
-        yield Words(key="hint", text=world.args["_hint"], tone="second")
+        yield Words("hint", world.args["_hint"], tone="second")
     if not world.person.bench:
         yield from explained(world, world.saved, item.picture, item.joint)
     if item.picture == "drive" and not world.person.bench:
         plan = world.kept(belt_plan, world.saved, world.person)
         picture = drive(world.saved, plan, world.style, world.person.scale_unit)
         if picture is not None:
-            yield Picture(key="drive", strokes=picture, text=_("The drive to scale, with the pull."))
+            yield Picture("drive", picture, _("The drive to scale, with the pull."))
 
 
 def _why(item: Item) -> Iterator[Block]:
     fix = _(" If not: {fix}").format(fix=within(item.fix)) if item.fix else ""
-    yield Words(key="why text", text=item.why + fix)
+    yield Words("why text", item.why + fix)
     if item.source in sources():
-        yield Words(
-            key="source", text=f"{sources()[item.source].title}, {item.where}", role="small", tone="second"
-        )
+        yield Words("source", f"{sources()[item.source].title}, {item.where}", role="small", tone="second")
 
 
 def _more(world: World, session: Session, item: Item) -> Iterator[Line]:
@@ -160,9 +158,9 @@ def _more(world: World, session: Session, item: Item) -> Iterator[Line]:
     person = world.person
     if not item.stop:
         yield Line(
-            key="aside",
-            title=_("Skip this for now"),
-            detail=_("The end of the check reminds you."),
+            "aside",
+            _("Skip this for now"),
+            _("The end of the check reminds you."),
             icon="clock",
             act=Answer(ASIDE),
         )
@@ -175,9 +173,9 @@ def _more(world: World, session: Session, item: Item) -> Iterator[Line]:
         list=session.of.key,
     )
     yield Line(
-        key="bench",
-        title=_("Bench view"),
-        detail=_("On: large text") if person.bench else _("Large text, read at arm's length"),
+        "bench",
+        _("Bench view"),
+        _("On: large text") if person.bench else _("Large text, read at arm's length"),
         icon="view",
         act=Settle({"bench": not person.bench}),
     )
@@ -220,7 +218,7 @@ def _choice(world: World, key: str, item: Item) -> Choice:
     name = typed_key(key, item.key)
     chosen = world.typed.get(name, "")
     options = tuple(Option(text, Write(name, text), text == chosen) for text in item.options)
-    return Choice(key="choice", label=_("What it is"), options=options)
+    return Choice("choice", _("What it is"), options)
 
 
 def broken(session: Session) -> Page:
@@ -239,8 +237,8 @@ def broken(session: Session) -> Page:
         title=session.of.title,
         blocks=(
             _progress(session),
-            Words(key="action", text=where, role="title"),
-            Words(key="wanted", text=more, role="lead"),
+            Words("action", where, role="title"),
+            Words("wanted", more, role="lead"),
         ),
         foot=Foot(main=on, beside=(again,), tall=True),
         places=False,

@@ -29,7 +29,7 @@ if TYPE_CHECKING:
     from logic.log import Check
 
 STAYS = _("Ride shows this until a check finds it right. The next check begins with it.")
-PROMISE = Words(key="promise", text=_("A record of what you looked at, not a promise."), tone="second")
+PROMISE = Words("promise", _("A record of what you looked at, not a promise."), tone="second")
 FORMS = {FIT: RIGHT, CARE: UNSURE}
 """How a verdict on riding looks; the third is a no."""
 
@@ -41,7 +41,7 @@ def run_over(world: World) -> Page:
     if "row" in world.args:
         return _logged(world, of.title)
     if session.run is None:
-        return Page(title=of.title, blocks=(Words(key="none", text=_("No run of this list is under way.")),))
+        return Page(title=of.title, blocks=(Words("none", _("No run of this list is under way.")),))
     return _found(world, session)
 
 
@@ -64,11 +64,11 @@ def _logged(world: World, title: str) -> Page:
     notes = () if stopped else check.notes
     return Page(
         title=title,
-        crown=Verdict(word=word, text=reason, form=WRONG if stopped else RIGHT),
+        crown=Verdict(word, reason, form=WRONG if stopped else RIGHT),
         blocks=(
-            *((Words(key="stays", text=STAYS),) if stopped else ()),
+            *((Words("stays", STAYS),) if stopped else ()),
             *_notes(notes),
-            Words(key="who", text=_("Checked by you, {at}. In the log.").format(at=f"{record.at:%H:%M}")),
+            Words("who", _("Checked by you, {at}. In the log.").format(at=f"{record.at:%H:%M}")),
             PROMISE,
         ),
         foot=foot,
@@ -91,12 +91,8 @@ def _found(world: World, session: Session) -> Page:
         blocks=(
             *_notes(tuple((items[key].action, note) for key, note in found.notes)),
             *_due(world, session),
-            Words(key="who", text=who),
-            *(
-                (Words(key="fast", text=_("Done fast: the log says so."), tone="second"),)
-                if found.fast
-                else ()
-            ),
+            Words("who", who),
+            *((Words("fast", _("Done fast: the log says so."), tone="second"),) if found.fast else ()),
             PROMISE,
         ),
         foot=_foot(world, back, fit=end.form != WRONG),
@@ -112,23 +108,23 @@ def _end(world: World, session: Session) -> Verdict:
     count = headline(found)
     if held:
         text = _("That forbids it. Of the items here, {count}").format(count=count)
-        return Verdict(word=held_text(held), text=text, form=WRONG)
+        return Verdict(held_text(held), text, form=WRONG)
     stops = due_stops(world, of)
     if stops:
         word = not_yet_text([due_name(one, world.saved.sides) for one in stops])
         text = _("That comes first. Of the items here, {count}").format(count=count)
-        return Verdict(word=word, text=text, form=WRONG)
+        return Verdict(word, text, form=WRONG)
     fit = session.fitness(forbids(world, of), put_off(world, of), open_elsewhere(world, of))
     if fit is None:
-        return Verdict(word=count, form=UNSURE if found.notes or found.aside else RIGHT)
+        return Verdict(count, form=UNSURE if found.notes or found.aside else RIGHT)
     why = "; ".join(fit.why)
     said = f"{begun(why)}. {count}" if why else count
-    return Verdict(word=FITNESS[fit.word], text=said, form=FORMS.get(fit.word, WRONG))
+    return Verdict(FITNESS[fit.word], said, form=FORMS.get(fit.word, WRONG))
 
 
 def _notes(notes: tuple[tuple[str, str], ...]) -> Iterator[Line]:
     for place, (action, note) in enumerate(notes):
-        yield Line(key=f"note {place}", title=action, detail=note, icon="cross")
+        yield Line(f"note {place}", action, note, icon="cross")
 
 
 def _due(world: World, session: Session) -> Iterator[Line]:
@@ -136,16 +132,10 @@ def _due(world: World, session: Session) -> Iterator[Line]:
     for one in due_stops(world, session.of) or world.due[:2]:
         title = _("Due: {name}").format(name=due_name(one, world.saved.sides))
         yield Line(
-            key=f"due {one.key} {one.subject}",
-            title=title,
-            detail=due_when(one, world.style),
-            icon="due",
-            act=due_act(one),
+            f"due {one.key} {one.subject}", title, due_when(one, world.style), icon="due", act=due_act(one)
         )
     for name, reason in put_off(world, session.of):
-        yield Line(
-            key=f"off {name}", title=_("Put off: {name}").format(name=name), detail=reason, icon="clock"
-        )
+        yield Line(f"off {name}", _("Put off: {name}").format(name=name), reason, icon="clock")
 
 
 def _foot(world: World, back: Act, *, fit: bool) -> Foot:

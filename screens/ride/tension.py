@@ -75,13 +75,9 @@ def crown(check: Check) -> Verdict:
     if not check.word:
         word = found.reads or _("Pull {depth} aside").format(depth=check.depth)
         text = found.tension or found.certainty or aim_text(check.plan, style, check.entry.unit)
-        return Verdict(word=word, text=text, lines=2)
+        return Verdict(word, text, lines=2)
     return Verdict(
-        word=found.verdict,
-        text=found.reads,
-        form=form_of(check.word),
-        sign=SIGNS.get(check.word, ""),
-        lines=2,
+        found.verdict, found.reads, form=form_of(check.word), sign=SIGNS.get(check.word, ""), lines=2
     )
 
 
@@ -107,14 +103,14 @@ def blocks(check: Check) -> Iterator[Block]:
     yield from belt_lines(check.world, check.plan)
     yield _depth(check)
     yield Words(
-        key="depth words",
-        text=_("Another depth asks for another pull: the belt tension stays the same."),
+        "depth words",
+        _("Another depth asks for another pull: the belt tension stays the same."),
         tone="second",
     )
     yield way_from("ride.tension", "set", side=check.side)
     yield voice_line(check.world, "say", _("Say target and verdict aloud"), spoken(check))
     if check.world.args.get("_hint"):
-        yield Words(key="hint", text=check.world.args["_hint"], tone="second")
+        yield Words("hint", check.world.args["_hint"], tone="second")
     yield from _drive(check)
     note = check.world.kept(shared_sureness, check.plan.items)
     yield from fold(check.world, "figures", _("All figures"), lambda: tuple(_figures(check)), note)
@@ -124,14 +120,14 @@ def _what_to_do(check: Check) -> Iterator[Block]:
     world, found = check.world, check.told
     yield from trial_note(world, _("A trial is open: this check uses the saved board."))
     if found.move:
-        yield Words(key="move", text=found.move, role="lead", bold=True)
+        yield Words("move", found.move, role="lead", bold=True)
         if check.can_save:
             title = _save_text(check, _(" as it is"))
-            yield Line(key="as it is", title=title, icon="save", act=check.save())
+            yield Line("as it is", title, icon="save", act=check.save())
     elif check.pull is None and world.args.get("_moved"):
-        yield Words(key="moved", text=world.args["_moved"], role="lead", bold=True)
+        yield Words("moved", world.args["_moved"], role="lead", bold=True)
     if not found.reads:
-        yield Words(key="method", text=method_text(check.depth), role="lead")
+        yield Words("method", method_text(check.depth), role="lead")
 
 
 def _what_it_tells(check: Check) -> Iterator[Block]:
@@ -139,19 +135,19 @@ def _what_it_tells(check: Check) -> Iterator[Block]:
     known = None if check.last is None else check.last.body.tension
     drawn = gauge(plan, check.reading, known, check.world.style)
     if drawn is not None:
-        yield Picture(key="gauge", strokes=drawn, text=_gauge_text(check))
+        yield Picture("gauge", drawn, _gauge_text(check))
     if found.tension and check.word:
-        yield Words(key="tension", text=found.tension, role="lead", bold=True)
+        yield Words("tension", found.tension, role="lead", bold=True)
     if found.change:
-        yield Words(key="change", text=found.change, role="lead", bold=True)
+        yield Words("change", found.change, role="lead", bold=True)
     if found.certainty and check.word:
-        yield Words(key="certainty", text=found.certainty)
-    yield Words(key="last", text=_last_text(check), tone="second")
+        yield Words("certainty", found.certainty)
+    yield Words("last", _last_text(check), tone="second")
     yield from _latest(check)
     item = plan.items["target"] if check.reading is None else check.reading.tension
     if isinstance(item, Result):
         title = _("Working of this reading") if check.reading is not None else _("Working of the target")
-        yield Line(key="working", title=title, icon="sum", act=working(item, ITEMS[item.name]))
+        yield Line("working", title, icon="sum", act=working(item, ITEMS[item.name]))
 
 
 def _drive(check: Check) -> Iterator[Block]:
@@ -159,11 +155,11 @@ def _drive(check: Check) -> Iterator[Block]:
     picture = world.kept(_drawn, check.board, plan, style, check.entry.unit, check.side)
     if picture is not None:
         text = _("The drive to scale, with the pull at the middle of the free span.")
-        yield Picture(key="drive", strokes=picture, text=text)
-    yield Words(key="locked", text=locked_text(plan, style, check.entry.unit))
+        yield Picture("drive", picture, text)
+    yield Words("locked", locked_text(plan, style, check.entry.unit))
     notes = plan_notes(plan, style)
     if notes:
-        yield Words(key="notes", text=notes, bold=True)
+        yield Words("notes", notes, bold=True)
 
 
 def _drawn(board: Board, plan: BeltPlan, style: Style, unit: str, side: str) -> Strokes | None:
@@ -208,8 +204,8 @@ def _latest(check: Check) -> Iterator[Block]:
         unit = world.style.shown(1.0, "force").unit
         title = _("Last readings of this belt, {unit}").format(unit=unit)
         numbers = ", ".join(world.style.shown(force, "force").number for force in forces)
-        yield Words(key="latest title", text=title, tone="second")
-        yield Picture(key="latest", strokes=picture, text=numbers)
+        yield Words("latest title", title, tone="second")
+        yield Picture("latest", picture, numbers)
 
 
 def _depth(check: Check) -> Stepper:
@@ -221,7 +217,7 @@ def _depth(check: Check) -> Stepper:
         wanted = min(max(depth + sign * check.plan.step, low), high)
         return None if wanted == depth else Turn({"depth": wanted})
 
-    return Stepper(key="depth", label=_("Pull depth"), value=check.depth, less=to(-1), more=to(1))
+    return Stepper("depth", _("Pull depth"), check.depth, less=to(-1), more=to(1))
 
 
 def spoken(check: Check) -> str:

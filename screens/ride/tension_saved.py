@@ -30,7 +30,7 @@ def checked_page(world: World) -> Page:
         _("Saved. Checked by you.") if word else _("Checked by you."),
         (
             *(_line(world, record, one=one) for record in records),
-            Words(key="after", text=AFTER, tone="second"),
+            Words("after", AFTER, tone="second"),
         ),
         Button(_("Measure again"), Swap("ride.tension")),
     )
@@ -56,8 +56,8 @@ def _saved(word: str, before: str, text: str, blocks: tuple[Block, ...], *beside
     return Page(
         title=_("Tension saved"),
         crown=Verdict(
-            word=f"{before}{tile(word)}" if word else _("Saved"),
-            text=text,
+            f"{before}{tile(word)}" if word else _("Saved"),
+            text,
             form=form_of(word),
             sign=SIGNS.get(word, ""),
         ),
@@ -71,9 +71,9 @@ def _line(world: World, record: Record, *, one: bool) -> Line:
     word = word_of(record.body)
     name = _("Belt") if one else belt_name(record.body.belt)
     return Line(
-        key=f"belt {record.body.belt}",
-        title=f"{name}: {tension_text(record, world.style)}",
-        detail=MOVES.get(word, ""),
+        f"belt {record.body.belt}",
+        f"{name}: {tension_text(record, world.style)}",
+        MOVES.get(word, ""),
         icon=SIGNS.get(word, ""),
     )
 
@@ -83,10 +83,10 @@ def _told(world: World, record: Record, word: str) -> Iterator[Block]:
     name = _("Belt") if len(world.saved.sides) == 1 else belt_name(said.belt)
     way = texts("belt")["short_way"].get(said.method, "")
     reading = f"{name}: {tension_text(record, world.style)}, {way}."
-    yield Words(key="reading", text=reading, role="lead", bold=True)
+    yield Words("reading", reading, role="lead", bold=True)
     if word in MOVES:
-        yield Words(key="move", text=MOVES[word], role="lead", bold=True)
-    yield Words(key="next", text=NOT_VERIFIED if said.method == "motor" else AFTER, tone="second")
+        yield Words("move", MOVES[word], role="lead", bold=True)
+    yield Words("next", NOT_VERIFIED if said.method == "motor" else AFTER, tone="second")
     if said.method != "together":
         # It brings what listens to a belt with it, which one way alone does not need.
         from screens.bench.other_ways import together_blocks  # noqa: PLC0415

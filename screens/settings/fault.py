@@ -13,17 +13,15 @@ from screens.world import World
 def fault_page(world: World) -> Page:
     """Return the record; nothing of it is sent by itself."""
     record = str(world.args.get("_record", ""))
-    said = (Words(key="said", text=world.args["_said"], bold=True),) if world.args.get("_said") else ()
+    said = (Words("said", world.args["_said"], bold=True),) if world.args.get("_said") else ()
     return Page(
         title=_("Last time"),
         blocks=(
             *said,
-            Words(key="what", text=_("Deckhand stopped on a fault of its own."), role="lead", bold=True),
-            Words(key="saved", text=_("What you saved is there. Nothing is sent by itself.")),
-            Words(
-                key="send", text=_("Share the record to have the fault mended. Read it first if you like.")
-            ),
-            *fold(world, "record", _("Read the record"), lambda: (Words(key="text", text=broken(record)),)),
+            Words("what", _("Deckhand stopped on a fault of its own."), role="lead", bold=True),
+            Words("saved", _("What you saved is there. Nothing is sent by itself.")),
+            Words("send", _("Share the record to have the fault mended. Read it first if you like.")),
+            *fold(world, "record", _("Read the record"), lambda: (Words("text", broken(record)),)),
         ),
         foot=Foot(
             main=Button(

@@ -43,22 +43,22 @@ def files_page(world: World) -> Page:
 def _ways(world: World) -> Iterator[Block]:
     for key in ("_told", "_said"):
         if world.args.get(key):
-            yield Words(key=key, text=world.args[key], bold=True)
-    yield Section(key="out", title=_("Write a file"))
+            yield Words(key, world.args[key], bold=True)
+    yield Section("out", _("Write a file"))
     if not world.is_scratch:
         title, detail = _("{board}, with its log"), _("One file, for another phone or a friend")
         board = title.format(board=world.saved.name)
-        yield Line(key="board", title=board, detail=detail, icon="file", act=Copy("board"))
+        yield Line("board", board, detail, icon="file", act=Copy("board"))
         detail = _("The same file, to another app on this phone")
-        yield Line(key="send", title=_("Send it"), detail=detail, icon="send", act=Copy("send board"))
+        yield Line("send", _("Send it"), detail, icon="send", act=Copy("send board"))
         yield way_from("settings.files", "code")
     detail = _("All boards, logs and settings in one file")
-    yield Line(key="all", title=_("Copy of everything"), detail=detail, icon="save", act=Copy("all"))
-    yield Section(key="in", title=_("Take a file in"), note=_("What would change is shown first."))
-    yield Line(key="pick", title=_("Choose a file"), act=PickFile(), icon="take_in")
+    yield Line("all", _("Copy of everything"), detail, icon="save", act=Copy("all"))
+    yield Section("in", _("Take a file in"), _("What would change is shown first."))
+    yield Line("pick", _("Choose a file"), act=PickFile(), icon="take_in")
     path, pasted = world.typed.get(PATH, "").strip(), world.typed.get(PASTED, "")
-    yield Field(key=PATH, label=_("Where the file is"), text=path, hint=_("Or drop the file on this window"))
-    yield Line(key="open", title=_("Look into this file"), act=OpenFile(path) if path else None, icon="view")
+    yield Field(PATH, _("Where the file is"), path, hint=_("Or drop the file on this window"))
+    yield Line("open", _("Look into this file"), act=OpenFile(path) if path else None, icon="view")
     yield from fold(
         world, "paste", _("Paste the text of a board or of its code"), lambda: tuple(_paste(pasted))
     )
@@ -67,23 +67,20 @@ def _ways(world: World) -> Iterator[Block]:
 
 
 def _paste(pasted: str) -> Iterator[Block]:
-    yield Field(key=PASTED, label=_("Text of the file"), text=pasted)
+    yield Field(PASTED, _("Text of the file"), pasted)
     yield Line(
-        key="look",
-        title=_("Look into this text"),
-        act=OpenText(pasted) if pasted.strip() else None,
-        icon="view",
+        "look", _("Look into this text"), act=OpenText(pasted) if pasted.strip() else None, icon="view"
     )
 
 
 def _kept(world: World) -> Iterator[Block]:
     copies = weekly_copies(world.store.path.parent / FOLDER)[::-1]
     if copies:
-        yield Section(key="kept", title=_("Kept aside every week"))
+        yield Section("kept", _("Kept aside every week"))
     for path in copies:
         yield Line(
-            key=path.stem,
-            title=_("Copy of {day}").format(day=path.stem.removeprefix("weekly-")),
+            path.stem,
+            _("Copy of {day}").format(day=path.stem.removeprefix("weekly-")),
             icon="history",
             act=OpenFile(str(path)),
         )
@@ -91,25 +88,23 @@ def _kept(world: World) -> Iterator[Block]:
 
 def _arriving(look: Arrival) -> tuple[Block, ...]:
     if look.kind == "same" and not look.entries:
-        verdict = Verdict(key="what", word=_("Nothing new"), text=_("All of it is here."), form=PLAIN)
+        verdict = Verdict(_("Nothing new"), _("All of it is here."), key="what", form=PLAIN)
     elif look.kind == "same":
         verdict = Verdict(
+            _("Adds to the log"),
+            _("{board} is here already.").format(board=look.board.name),
             key="what",
-            word=_("Adds to the log"),
-            text=_("{board} is here already.").format(board=look.board.name),
             form=PLAIN,
         )
     else:
         text = _("A new board.") if look.kind == "new" else _("It differs from the one here. Both are kept.")
         form = PLAIN if look.kind == "new" else UNSURE
-        verdict = Verdict(
-            key="what", word=_("Adds {board}").format(board=look.board.name), text=text, form=form
-        )
-    rows = [Line(key="entries", title=_("Entries that are added"), value=str(len(look.entries)))]
+        verdict = Verdict(_("Adds {board}").format(board=look.board.name), text, key="what", form=form)
+    rows = [Line("entries", _("Entries that are added"), value=str(len(look.entries)))]
     if look.here:
-        rows.append(Line(key="here", title=_("Entries that are here already"), value=str(look.here)))
+        rows.append(Line("here", _("Entries that are here already"), value=str(look.here)))
     if look.differs:
-        rows.append(Line(key="differs", title=_("Values that differ"), value=str(len(look.differs))))
+        rows.append(Line("differs", _("Values that differ"), value=str(len(look.differs))))
     return (verdict, *rows)
 
 
@@ -117,14 +112,14 @@ def _copy(look: CopyLook) -> tuple[Block, ...]:
     newest = look.newest.date().isoformat() if look.newest else _("no entries")
     return (
         Verdict(
+            _("Takes the place of everything"),
+            _("What is here now is kept as a copy."),
             key="what",
-            word=_("Takes the place of everything"),
-            text=_("What is here now is kept as a copy."),
             form=UNSURE,
         ),
-        Line(key="boards", title=_("Boards"), value=str(len(look.boards)), detail=", ".join(look.boards)),
-        Line(key="entries", title=_("Entries of the log"), value=str(look.entries)),
-        Line(key="newest", title=_("The last one"), value=newest),
+        Line("boards", _("Boards"), ", ".join(look.boards), value=str(len(look.boards))),
+        Line("entries", _("Entries of the log"), value=str(look.entries)),
+        Line("newest", _("The last one"), value=newest),
     )
 
 
@@ -132,22 +127,22 @@ def code_page(world: World) -> Page:
     """Return the code and what to do with it; or why there is none."""
     title = _("Board as a code")
     if world.is_scratch:
-        return Page(title=title, blocks=(Words(key="none", text=_("Save a board first."), role="lead"),))
+        return Page(title=title, blocks=(Words("none", _("Save a board first."), role="lead"),))
     line, drawn = world.kept(_code, world.saved)
     name = world.saved.name
-    said = (Words(key="said", text=world.args["_said"], bold=True),) if world.args.get("_said") else ()
+    said = (Words("said", world.args["_said"], bold=True),) if world.args.get("_said") else ()
     if drawn is None:
         why = _("{board} holds {count} signs, and one code {most}. Send it as a file.")
         text = why.format(board=name, count=len(line), most=MOST)
-        return Page(title=title, blocks=(*said, Words(key="none", text=text, role="lead")))
+        return Page(title=title, blocks=(*said, Words("none", text, role="lead")))
     return Page(
         title=title,
         blocks=(
             *said,
-            Picture(key="code", strokes=drawn, text=_("Code of {board}, without its log").format(board=name)),
-            Words(key="how", text=_("Point the camera of another phone at it, and copy the text it shows.")),
-            Words(key="where", text=_("On that phone, paste it under Files and copies.")),
-            Words(key="close", text=_("Hold it close, upright, with the screen bright.")),
+            Picture("code", drawn, _("Code of {board}, without its log").format(board=name)),
+            Words("how", _("Point the camera of another phone at it, and copy the text it shows.")),
+            Words("where", _("On that phone, paste it under Files and copies.")),
+            Words("close", _("Hold it close, upright, with the screen bright.")),
         ),
         foot=Foot(main=Button(_("Share it as text"), Share(name, line))),
     )
@@ -166,12 +161,12 @@ def unread_page(world: World) -> Page:
     """Return the things that could not be read, each to be opened."""
     things = read_back.unread(world.store)
     if not things:
-        verdict = Verdict(key="all", word=_("All read"), text=_("Nothing was set aside."), form=RIGHT)
+        verdict = Verdict(_("All read"), _("Nothing was set aside."), key="all", form=RIGHT)
     else:
         verdict = Verdict(
+            _("{count} not read").format(count=len(things)),
+            _("Each is kept as it was. All else opens."),
             key="some",
-            word=_("{count} not read").format(count=len(things)),
-            text=_("Each is kept as it was. All else opens."),
             form=UNSURE,
         )
     return Page(
@@ -190,8 +185,8 @@ def _salvaged(world: World) -> Iterator[Block]:
             " The damaged file is kept as {name}. An older copy may hold more: see Files and copies."
         )
         yield Words(
-            key="salvaged",
-            text=text.format(
+            "salvaged",
+            text.format(
                 day=str(told.get("at", ""))[:10],
                 boards=rows.get("board", 0),
                 entries=rows.get("log", 0),
@@ -206,8 +201,8 @@ def _thing(world: World, number: int, thing: read_back.UnreadThing) -> Iterator[
 
     def inside() -> tuple[Block, ...]:
         return (
-            Words(key=f"text {number}", text=thing.text[:SHOWN] or _("It is empty."), role="small"),
-            Line(key=f"send {number}", title=_("Send it"), icon="send", act=Share(title, thing.text)),
+            Words(f"text {number}", thing.text[:SHOWN] or _("It is empty."), role="small"),
+            Line(f"send {number}", _("Send it"), icon="send", act=Share(title, thing.text)),
         )
 
     yield from fold(world, f"thing {number}", title, inside)

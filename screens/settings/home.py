@@ -35,7 +35,7 @@ def settings_page(world: World) -> Page:
             *fold(world, "tools", _("Tools"), lambda: _tools(world), _("Scale, depth, hex key")),
             *fold(world, "phone", _("Voice, notes and feel"), lambda: _phone(world)),
             way_from("settings", "sources"),
-            Words(key="about", text=ABOUT, tone="second"),
+            Words("about", ABOUT, tone="second"),
             way_from("settings", "licences"),
         ),
         places=False,
@@ -46,7 +46,7 @@ def _choice(world: World, name: str, label: str, options: Iterable[tuple[Any, st
     """Return a choice of a setting that the person has a field for."""
     present = getattr(world.person, name)
     said = tuple(Option(text, Settle({name: one}), one == present) for one, text in options)
-    return Choice(key=name, label=label, options=said)
+    return Choice(name, label, said)
 
 
 def _on_off(world: World, name: str, label: str) -> Choice:
@@ -71,14 +71,14 @@ def _theme(world: World) -> Choice:
         for name, text in names
     )
     sun = Option(_("Sun"), Settle({"sun": True}), person.sun or person.theme == "sun")
-    return Choice(key="theme", label=_("Theme"), options=(*usual, sun))
+    return Choice("theme", _("Theme"), (*usual, sun))
 
 
 def _person(world: World) -> Iterator[Block]:
     person = world.person
     yield Line(
-        key="rider",
-        title=_("Rider with helmet and bag"),
+        "rider",
+        _("Rider with helmet and bag"),
         act=Go("board.value", {"key": RIDER.key}),
         **_said(world, person.rider, f"board/{RIDER.key}", "mass", ""),
     )
@@ -104,8 +104,8 @@ def _tools(world: World) -> Iterator[Block]:
     depths = ((row.text("name"), row.text("label")) for row in tools if "depth_error" in row)
     yield _choice(world, "depth_tool", _("Tool for the depth"), depths)
     yield Line(
-        key="arm",
-        title=_("Arm of your hex key"),
+        "arm",
+        _("Arm of your hex key"),
         act=Go("bench.joint_value", {"key": ARM.key}),
         **_said(world, world.person.key_arm, f"value/{ARM.key}", "length", _("a usual length is assumed")),
     )

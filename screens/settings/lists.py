@@ -26,7 +26,7 @@ def _own(world: World) -> Iterator[Block]:
     own = world.own_lists()
     if not own:
         text = _("No list of your own yet. Copy one and change it; ours stays as it is.")
-        yield Words(key="none", text=text)
+        yield Words("none", text)
     for key, of in own.items():
         yield leads_to(
             key,
@@ -41,12 +41,10 @@ def _own(world: World) -> Iterator[Block]:
 def _to_copy(world: World) -> Iterator[Block]:
     """Yield ours; the stages of building follow each other by their letter, wherever they are kept."""
     own = world.own_lists()
-    yield Section(key="ours", title=_("Copy one of these"))
+    yield Section("ours", _("Copy one of these"))
     for key, of in sorted(world.lists().items(), key=lambda entry: _order(entry[1])):
         if key not in own:
-            yield Line(
-                key=key, title=of.title, detail=items_text(len(of.items)), icon="plus", act=CopyList(key)
-            )
+            yield Line(key, of.title, items_text(len(of.items)), icon="plus", act=CopyList(key))
 
 
 def _order(of: Checklist) -> tuple[bool, str]:
@@ -55,7 +53,7 @@ def _order(of: Checklist) -> tuple[bool, str]:
 
 GONE = Page(
     title=_("List taken out"),
-    blocks=(Words(key="gone", text=_("This list is not there any more.")),),
+    blocks=(Words("gone", _("This list is not there any more.")),),
     places=False,
 )
 """In place of a page of a list that is not there."""
@@ -79,12 +77,12 @@ def _list(world: World, of: Checklist) -> Iterator[Block]:
     text = _("{items}, version {version}. Counts as: {base}.").format(
         items=items_text(len(of.items)), version=of.version, base=world.lists()[of.base].title
     )
-    yield Words(key="summary", text=text, tone="second")
+    yield Words("summary", text, tone="second")
     for item in of.items:
         detail = _("Must pass. {state}").format(state=item.state) if item.stop else item.state
-        yield Line(key=item.key, title=item.action, detail=detail, act=_change(of, item.key))
-    yield Line(key="add", title=_("Add an item"), icon="plus", act=_change(of, ""))
-    yield Line(key="drop", title=_("Take this list out"), icon="bin", act=DropList(of.key))
+        yield Line(item.key, item.action, detail, act=_change(of, item.key))
+    yield Line("add", _("Add an item"), icon="plus", act=_change(of, ""))
+    yield Line("drop", _("Take this list out"), icon="bin", act=DropList(of.key))
 
 
 def _change(of: Checklist, item: str) -> Go:
@@ -110,17 +108,17 @@ def _fields(world: World, of: Checklist) -> Iterator[Block]:
     hints = (_("Look at the lights"), _("Both lit"))
     for part, label, hint in zip(PARTS, labels, hints, strict=True):
         key = typed_part(world, part)
-        yield Field(key=key, label=label, text=world.typed.get(key, ""), hint=hint)
+        yield Field(key, label, world.typed.get(key, ""), hint=hint)
     key = world.args["item"]
     if not key:
         return
     if of.items[0].key != key:
-        yield Line(key="up", title=_("Move up"), icon="shut", act=_keep(world, moved(of, key, -1)))
+        yield Line("up", _("Move up"), icon="shut", act=_keep(world, moved(of, key, -1)))
     if of.item(key).stop:
         text = _("A stop item: its words can change, it cannot be taken out.")
-        yield Words(key="stop", text=text, tone="second")
+        yield Words("stop", text, tone="second")
     else:
-        yield Line(key="out", title=_("Take it out"), icon="bin", act=_keep(world, without(of, key)))
+        yield Line("out", _("Take it out"), icon="bin", act=_keep(world, without(of, key)))
 
 
 def _save(world: World, of: Checklist) -> tuple[Act | None, str]:

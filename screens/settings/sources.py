@@ -39,7 +39,7 @@ def source_line(key: str) -> Line:
     held = any(check.outside for check in checked.checks() if check.key == key)
     detail = (outside if held else inside) if count else _("no number held against it")
     act = Go("settings.sources", {"key": key})
-    return Line(key=f"source {key}", title=sources()[key].title, detail=detail, act=act)
+    return Line(f"source {key}", sources()[key].title, detail, act=act)
 
 
 def _all(world: World) -> Page:
@@ -48,18 +48,18 @@ def _all(world: World) -> Page:
     return Page(
         title=_("Sources"),
         crown=Figure(
-            key="count",
-            label=_("Printed numbers held against ours"),
-            number=str(count.numbers),
+            "count",
+            _("Printed numbers held against ours"),
+            str(count.numbers),
             detail=_("from {sources} sources").format(sources=count.sources),
         ),
         blocks=(
-            Words(key="words", text=_held(count)),
+            Words("words", _held(count)),
             *(source_line(key) for key in of[:FIRST]),
             *fold(
                 world, "more", _("All other sources"), lambda: tuple(source_line(key) for key in of[FIRST:])
             ),
-            Section(key="without", title=_("Without a printed page")),
+            Section("without", _("Without a printed page")),
             *(source_line(key) for key in checked.NO_PAGE),
             *fold(world, "unheld", _("Formulas with no outside check"), _unheld),
             *fold(world, "not found", _("Looked for and not found"), _not_found),
@@ -90,12 +90,12 @@ def _unheld() -> Iterator[Block]:
     for number, one in enumerate(checked.formulas()):
         if not one.held:
             said = _("{name}: {standing}").format(name=begun(one.title), standing=STANDING[one.standing])
-            yield Words(key=f"unheld {number}", text=said, role="small")
+            yield Words(f"unheld {number}", said, role="small")
 
 
 def _not_found() -> Iterator[Block]:
     for number, one in enumerate(checked.not_found()):
-        yield Words(key=f"not found {number}", text=f"{one['what']}: {one['text']}.", role="small")
+        yield Words(f"not found {number}", f"{one['what']}: {one['text']}.", role="small")
 
 
 def _one(world: World, key: str) -> Page:
@@ -107,8 +107,8 @@ def _one(world: World, key: str) -> Page:
     return Page(
         title=_("Source"),
         blocks=(
-            Words(key="title", text=source.title, role="lead", bold=True),
-            Words(key="printed", text=printed.strip(), tone="second"),
+            Words("title", source.title, role="lead", bold=True),
+            Words("printed", printed.strip(), tone="second"),
             *_checks(world, of),
             *fold(world, "formulas", _("Formulas that rest on it"), lambda: _formulas(key)),
             *fold(world, "rows", _("Tables that rest on it"), lambda: _rows(key)),
@@ -118,9 +118,9 @@ def _one(world: World, key: str) -> Page:
 
 def _checks(world: World, of: list[Check]) -> Iterator[Block]:
     if not of:
-        yield Words(key="none", text=_("No number of ours was held against it."))
+        yield Words("none", _("No number of ours was held against it."))
         return
-    yield Section(key="held", title=_("What was checked"))
+    yield Section("held", _("What was checked"))
     yield from (_check(number, check) for number, check in enumerate(of[:FIRST]))
     if len(of) > FIRST:
         rest = tuple(_check(number, check) for number, check in enumerate(of[FIRST:], FIRST))
@@ -140,7 +140,7 @@ def _check(number: int, check: Check) -> Words:
     if check.worst not in ("", "0"):
         lines.append(_("Worst: {off} % off").format(off=check.worst))
     lines.append(SEEN[check.seen])
-    return Words(key=f"check {number}", text="\n".join(line.strip() for line in lines), role="small")
+    return Words(f"check {number}", "\n".join(line.strip() for line in lines), role="small")
 
 
 def _formulas(key: str) -> Iterator[Block]:
@@ -148,13 +148,13 @@ def _formulas(key: str) -> Iterator[Block]:
         if one.key == key:
             held = _("has an outside check") if one.held else _("no outside check")
             said = _("{name}, {place}: {held}").format(name=begun(one.title), place=one.where, held=held)
-            yield Words(key=f"formula {number}", text=said, role="small")
+            yield Words(f"formula {number}", said, role="small")
 
 
 def _rows(key: str) -> Iterator[Block]:
     for table, places in checked.row_places(key).items():
         said = _("{table}: {places}").format(table=begun(table.replace("_", " ")), places="; ".join(places))
-        yield Words(key=f"table {table}", text=said.removesuffix(": "), role="small")
+        yield Words(f"table {table}", said.removesuffix(": "), role="small")
 
 
 def licences_page(world: World) -> Page:
@@ -166,9 +166,9 @@ def licences_page(world: World) -> Page:
     return Page(
         title=_("Licences"),
         blocks=(
-            Words(key="about", text=about),
+            Words("about", about),
             *(block for one in enumerate(licences()) for block in _licence(world, *one)),
-            Words(key="rest", text=rest, tone="second"),
+            Words("rest", rest, tone="second"),
         ),
         places=False,
     )

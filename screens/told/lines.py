@@ -21,7 +21,7 @@ class Told:
     note: str = ""
     level: int = 0
     strong: bool = False
-    block: b.Block = field(default_factory=b.Block)
+    block: b.Block = field(default_factory=lambda: b.Block(""))
 
 
 def has_answer(page: Page) -> bool:

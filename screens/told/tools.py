@@ -27,24 +27,22 @@ def with_tools(page: Page, *, hears: bool, shines: bool = False) -> Page:
     if hears and not page.say:
         tools.append(Button(_("Say this page"), ReadOut(), icon="say"))
     files = (
-        Section(key="page handed on", title=_("This page")),
+        Section("page handed on", _("This page")),
         Line(
-            key="page as a file",
-            title=_("Share with its drawings"),
-            detail=_("One HTML file, to read or to print"),
+            "page as a file",
+            _("Share with its drawings"),
+            _("One HTML file, to read or to print"),
             icon="file",
             act=HandOnFile("page"),
         ),
-        Line(
-            key="page as a picture", title=_("Share as a picture"), icon="picture", act=HandOnFile("picture")
-        ),
+        Line("page as a picture", _("Share as a picture"), icon="picture", act=HandOnFile("picture")),
     )
     return replace(page, tools=tuple(tools), blocks=(*page.blocks, *files, words_line()))
 
 
 def words_line() -> Line:
     """Return the row that opens the words of the trade that stand on a page."""
-    return Line(key="words of the page", title=_("Words on this page"), icon="question", act=Explain())
+    return Line("words of the page", _("Words on this page"), icon="question", act=Explain())
 
 
 def _acts(page: Page) -> Iterator[Act | None]:
