@@ -46,8 +46,7 @@ def _group(title: str, lines: list[Line], more: Act | None) -> Iterator[Block]:
     shown = SHOWN if more is not None else 2 * SHOWN
     yield from lines[:shown]
     if more is not None and len(lines) > shown:
-        said = _("{count} more").format(count=len(lines) - shown)
-        yield Line(f"more {title}", said, icon="open", act=more)
+        yield Line(f"more {title}", _("{count} more").format(count=len(lines) - shown), icon="open", act=more)
 
 
 def _pages(wanted: str) -> list[Line]:

@@ -96,8 +96,7 @@ def _some(keys: list[str]) -> Iterator[Block]:
 
 
 def _all(wanted: str) -> Iterator[Block]:
-    label = _("Word, or what is printed")
-    yield Field(SEARCH, label, wanted, hint=_("Kv, 10S2P, slack"))
+    yield Field(SEARCH, _("Word, or what is printed"), wanted, hint=_("Kv, 10S2P, slack"))
     if not wanted.strip():
         for subject, of in groupby(words().values(), lambda word: word.subject):
             yield Section(subject, SUBJECTS[subject])

@@ -31,6 +31,5 @@ def _below(world: World, wanted: str) -> Iterator[Block]:
         yield from blocks
         if blocks:
             return
-        text = _("Nothing fits. Try fewer letters, or another word for it.")
-        yield Words("none", text, bold=True)
+        yield Words("none", _("Nothing fits. Try fewer letters, or another word for it."), bold=True)
     yield from ways_from("search")

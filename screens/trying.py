@@ -85,8 +85,7 @@ def trial_foot(world: World, *, fits: bool = True, offer: Button | None = None, 
     """
     entry = entry_of(world)
     if entry is not None and then:
-        follows = Button(_("Next"), Ask(then))
-        return Foot(main=follows, beside=(Button(_("Done"), Done()),), entry=entry)
+        return Foot(main=Button(_("Next"), Ask(then)), beside=(Button(_("Done"), Done()),), entry=entry)
     if entry is not None:
         return Foot(main=Button(_("Done"), Done()), entry=entry)
     if not world.trial:

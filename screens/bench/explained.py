@@ -57,8 +57,7 @@ def explained(world: World, board: Board, name: str, joint: str = "") -> tuple[B
 
 def _span(world: World, board: Board) -> Strokes:
     """Return the span of this board with its depth, where they are known."""
-    plan = world.kept(belt_plan, board, world.person)
-    return span_picture(plan, world.style, world.person.scale_unit)
+    return span_picture(world.kept(belt_plan, board, world.person), world.style, world.person.scale_unit)
 
 
 def _volts(world: World, board: Board) -> str:

@@ -22,8 +22,7 @@ SEARCH = "faults"
 
 def faults_page(world: World) -> Page:
     """Return what fits the words, the best first; all of it for no words. A hot or swollen pack stays in sight."""
-    found = tuple(_found(world.typed.get(SEARCH, "")))
-    return Page(title=_("Fault guide"), crown=signs_line(), blocks=found)
+    return Page(title=_("Fault guide"), crown=signs_line(), blocks=tuple(_found(world.typed.get(SEARCH, ""))))
 
 
 def _causes(count: int) -> str:
@@ -86,11 +85,9 @@ def _cause(world: World, key: str, cause: Cause) -> Iterator[Block]:
 def _link(world: World, key: str, opens: str) -> Iterator[Line]:
     kind, _colon, name = opens.partition(":")
     if kind == "list":
-        title = world.lists()[name].title
-        yield leads_to(key, "ride.run", title, icon="checklist", list=name)
+        yield leads_to(key, "ride.run", world.lists()[name].title, icon="checklist", list=name)
     elif kind == "joint":
-        act = Go("bench.joint", {"joint": name})
-        yield Line(key, _("Joint: torque and locker"), icon="driver", act=act)
+        yield Line(key, _("Joint: torque and locker"), icon="driver", act=Go("bench.joint", {"joint": name}))
     elif opens in PAGES:
         yield leads_to(key, opens, page_title(opens))
 

@@ -57,8 +57,7 @@ def _inputs(show: CardBlocks) -> Iterator[Line]:
     )
     item = card.items["wrench"]
     if isinstance(item, Open) and item.missing:
-        act = Go("bench.joint_value", {"key": item.missing[0]})
-        yield Line("add", _("Add it"), icon="plus", act=act)
+        yield Line("add", _("Add it"), icon="plus", act=Go("bench.joint_value", {"key": item.missing[0]}))
 
 
 def _record(show: CardBlocks) -> Iterator[Block]:

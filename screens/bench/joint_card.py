@@ -106,8 +106,7 @@ class CardBlocks:
             )
             over = ABOVE_DRAG if card.drag_missing else ""
             text = "\n".join(part for part in (self._locker(), self._pull()) if part)
-            act = working(item, ITEMS["wrench"])
-            return Verdict(f"{word}{over}", text, form=form, act=act)
+            return Verdict(f"{word}{over}", text, form=form, act=working(item, ITEMS["wrench"]))
         if isinstance(item, Open) and item.missing:
             # Locker and pull need two lines: what is tapped stays where it is when they come.
             word, text = _lacking(item.missing)
@@ -219,8 +218,7 @@ class CardBlocks:
         if isinstance(card.items["cure"], Result):
             yield self.row("cure", _("Longer in the cold. Then ride."))
         else:
-            cold = _("Too cold to cure: warm the parts and the bench first.")
-            yield Words("cure", cold, bold=True)
+            yield Words("cure", _("Too cold to cure: warm the parts and the bench first."), bold=True)
         yield Stepper(
             "day",
             _("Temperature at the bench"),

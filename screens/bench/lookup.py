@@ -34,8 +34,7 @@ def found(world: World, text: str) -> Iterator[Block]:
     """Yield kinds of joint, and threads, that what is typed can mean."""
     names = find_joints(text)
     if not names.kinds and not names.threads:
-        none = _("Nothing by this name. Try a size, or: grub, axle, lid.")
-        yield Words("none", none, bold=True)
+        yield Words("none", _("Nothing by this name. Try a size, or: grub, axle, lid."), bold=True)
     screw = kind_named("screw")
     yield from (
         _line(world, kind.text("name"), ", ".join(kind.cells["sizes"]), kind)
@@ -173,8 +172,7 @@ def _choice(world: World, name: str, label: str, options: Mapping[str, str], cho
         )
         return Turn({"values": {**values, name: {**value, "known": "chosen"}}})
 
-    picks = tuple(Option(text, put(key), key == chosen) for key, text in options.items())
-    return Choice(name, label, picks)
+    return Choice(name, label, tuple(Option(text, put(key), key == chosen) for key, text in options.items()))
 
 
 def _more(world: World, card: JointCard) -> Iterator[Block]:

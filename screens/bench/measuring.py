@@ -142,8 +142,7 @@ class Measuring:
             return None
         entry = tension_entry(self.side, self.way, self.plan, self.reading, self.world.person, **self.own())
         keys = tuple(self.typed_key(field) for field in self.fields)
-        then = (Forget(keys), Swap("bench.saved", gather={"ids": ("_saved",)}))
-        return Record(entry, then, key="_saved")
+        return Record(entry, (Forget(keys), Swap("bench.saved", gather={"ids": ("_saved",)})), key="_saved")
 
     # What it tells
 
@@ -176,8 +175,7 @@ class Measuring:
         reading = self.reading
         if word == "in window" or reading is None or not isinstance(reading.tension, Result):
             return ""
-        found = nudge_for(self.board, self.world.person, reading.tension.value)
-        return nudge_text(found, self.style)
+        return nudge_text(nudge_for(self.board, self.world.person, reading.tension.value), self.style)
 
     def change(self, tension: float) -> str:
         """Return the change since the last reading by this way: it is what is known best."""

@@ -114,8 +114,7 @@ class _Seat:
             room = card.items.get("room")
             if isinstance(room, Result):
                 text = text.format(past=self.world.style.number(abs(room.value), "length"))
-            word = texts("joints")["reach"][card.verdict]
-            return Verdict(word, text, form=form, grey=stale, lines=2)
+            return Verdict(texts("joints")["reach"][card.verdict], text, form=form, grey=stale, lines=2)
         if card.problem is not None:
             text = refusal(card.problem, self.world.style)
             return Verdict(_("Not known"), text, lines=2)

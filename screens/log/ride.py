@@ -187,8 +187,7 @@ def _blocks(form: _Form) -> Iterator[Block]:
         value = form.values[name]
         if value is not None and value.note:
             # Volts of a check may be those of another ride.
-            text = _("Leave these volts out")
-            yield Line(f"no {name}", text, icon="cross", act=Turn({f"no_{name}": True}))
+            yield Line(f"no {name}", _("Leave these volts out"), icon="cross", act=Turn({f"no_{name}": True}))
     yield _choice(form, "crash", _("A fall or a crash?"), (_("No"), _("Crash")))
     yield _choice(form, "wet", _("Rain, puddles, a soaking?"), (_("Dry"), _("Wet")))
     yield TextField(form.key("note"), _("Note"), form.typed("note"), hint=_("Anything odd"))

@@ -108,8 +108,7 @@ def _stock_line(world: World, row: BeltRow) -> Line:
 def _drawing(world: World, answer: BeltChoice) -> tuple[Block, ...]:
     picture = drive(world.board, answer, world.style)
     if picture is None:
-        text = _("The drawing needs both pulleys and the belt.")
-        return (Words("drawing", text, tone="second"),)
+        return (Words("drawing", _("The drawing needs both pulleys and the belt."), tone="second"),)
     return (Picture("drawing", picture, _("The belt drive to scale.")),)
 
 

@@ -154,8 +154,7 @@ def _chart(answer: Gearing, style: Style, *, wanted: bool) -> tuple[Block, ...]:
     if isinstance(top, Result):
         met = _("They meet at {speed}.").format(speed=style.plain(style.scale(top.value, "speed")))
     text = _("Push and road load over speed. {met}").format(met=met)
-    picture = chart_later(lambda: _drawn(answer.curves, style), answer, style)
-    return (head, Picture("chart", picture, text))
+    return (head, Picture("chart", chart_later(lambda: _drawn(answer.curves, style), answer, style), text))
 
 
 def _drawn(curves: Curves | None, style: Style) -> Strokes:

@@ -119,8 +119,7 @@ def _sound_first(table: PairTable, order: list[Pair], count: int) -> list[Pair]:
 def figure_of(pair: Pair, key: str) -> float | None:
     """Return a figure of a row in SI, None where there is none."""
     if key in ("belt", "centre", "in_mesh"):
-        name = {"belt": "teeth"}.get(key, key)
-        return None if pair.belt is None else float(getattr(pair.belt, name))
+        return None if pair.belt is None else float(getattr(pair.belt, {"belt": "teeth"}.get(key, key)))
     found = getattr(pair, key) if key in ("belt_load", "erpm_margin") else getattr(pair.option, key)
     return None if found is None else float(found)
 

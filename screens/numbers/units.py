@@ -58,5 +58,4 @@ def _shown(world: World, kind: str) -> tuple[Block, ...]:
 
 
 def _row(place: int, shown: Shown, *, grey: bool) -> FigureRow:
-    label = _("In {unit}").format(unit=shown.unit)
-    return FigureRow(f"unit {place}", label, shown.number, grey=grey)
+    return FigureRow(f"unit {place}", _("In {unit}").format(unit=shown.unit), shown.number, grey=grey)

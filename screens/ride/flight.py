@@ -129,8 +129,7 @@ def _verdict(world: World, found: Flight) -> Verdict:
     word, form = texts("packs")["flight"][outcome], FORMS.get(outcome, WRONG)
     if found.best.card and found.hopes:
         return Verdict(word, text, form=UNSURE, lines=LINES)
-    said = " ".join((*lines, *where_lines(found)))
-    return Verdict(word, said, form=form, lines=LINES)
+    return Verdict(word, " ".join((*lines, *where_lines(found))), form=form, lines=LINES)
 
 
 def _energies(figures: Figures) -> Iterator[Block]:
@@ -163,8 +162,7 @@ def _rules(world: World, found: Flight) -> Iterator[Block]:
     yield Section("rules", _("Before the flight"))
     yield from sentences("where", where_lines(found), bold=True)
     yield from sentences("rule", (rule.text("text") for rule in found.rules))
-    today = world.now.date().isoformat()
-    yield Words("edition", rules_read(found, today), tone="second")
+    yield Words("edition", rules_read(found, world.now.date().isoformat()), tone="second")
     yield signs_line()
 
 

@@ -166,8 +166,7 @@ def _more(world: World) -> Iterator[Block]:
     if out or _riding(world):
         yield leads_to("tension", "ride.tension", _("Tension check"), icon="gauge")
     if not _riding(world):
-        detail = _("Distance, energy or volts")
-        yield leads_to("add", "log.ride", _("Add a ride"), detail, icon="road")
+        yield leads_to("add", "log.ride", _("Add a ride"), _("Distance, energy or volts"), icon="road")
     yield leads_to(
         "lists", "ride.lists", _("All checks"), _("After a crash, after water, storage"), icon="checklist"
     )

@@ -31,8 +31,7 @@ def lists_page(world: World) -> Page:
 
 
 def _line(world: World, key: str, of: Checklist) -> Line:
-    act = Go("ride.run", {"list": key})
-    return Line(key, of.title, list_state(world, of), icon="checklist", act=act)
+    return Line(key, of.title, list_state(world, of), icon="checklist", act=Go("ride.run", {"list": key}))
 
 
 def list_state(world: World, of: Checklist) -> str:
@@ -73,8 +72,7 @@ def run_list(world: World) -> Page:
         )
         must = _("Must pass. ") if item.stop else ""
         icon = "unticked" if answer is None else ICONS[answer.state]
-        act = Both((Back(), PutInFront(key)))
-        lines.append(Line(key, item.action, must + said, icon=icon, act=act))
+        lines.append(Line(key, item.action, must + said, icon=icon, act=Both((Back(), PutInFront(key)))))
     back = _("A tap opens the item and takes back what was said of it.")
     return Page(
         title=of.title,

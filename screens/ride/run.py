@@ -118,8 +118,7 @@ def _task(world: World, session: Session, item: Item) -> Iterator[Block]:
     yield Words("action", item.action, role="number" if big else "title", bold=True)
     before = session.noted_before(item, world.history().faults)
     if before:
-        text = _("Last time: {note}").format(note=before)
-        yield Words("before", text, tone="bad", bold=True)
+        yield Words("before", _("Last time: {note}").format(note=before), tone="bad", bold=True)
     how = _("MUST PASS. {how}").format(how=item.how).strip() if item.stop else item.how
     if how:
         yield Words("how", how, role="title" if big else "lead")

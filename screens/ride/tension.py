@@ -122,8 +122,7 @@ def _what_to_do(check: Check) -> Iterator[Block]:
     if found.move:
         yield Words("move", found.move, role="lead", bold=True)
         if check.can_save:
-            title = _save_text(check, _(" as it is"))
-            yield Line("as it is", title, icon="save", act=check.save())
+            yield Line("as it is", _save_text(check, _(" as it is")), icon="save", act=check.save())
     elif check.pull is None and world.args.get("_moved"):
         yield Words("moved", world.args["_moved"], role="lead", bold=True)
     if not found.reads:

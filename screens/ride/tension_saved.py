@@ -82,8 +82,7 @@ def _told(world: World, record: Record, word: str) -> Iterator[Block]:
     said = record.body
     name = _("Belt") if len(world.saved.sides) == 1 else belt_name(said.belt)
     way = texts("belt")["short_way"].get(said.method, "")
-    reading = f"{name}: {tension_text(record, world.style)}, {way}."
-    yield Words("reading", reading, role="lead", bold=True)
+    yield Words("reading", f"{name}: {tension_text(record, world.style)}, {way}.", role="lead", bold=True)
     if word in MOVES:
         yield Words("move", MOVES[word], role="lead", bold=True)
     yield Words("next", NOT_VERIFIED if said.method == "motor" else AFTER, tone="second")

@@ -47,8 +47,7 @@ def _ways(world: World) -> Iterator[Block]:
     yield Section("out", _("Write a file"))
     if not world.is_scratch:
         title, detail = _("{board}, with its log"), _("One file, for another phone or a friend")
-        board = title.format(board=world.saved.name)
-        yield Line("board", board, detail, icon="file", act=Copy("board"))
+        yield Line("board", title.format(board=world.saved.name), detail, icon="file", act=Copy("board"))
         detail = _("The same file, to another app on this phone")
         yield Line("send", _("Send it"), detail, icon="send", act=Copy("send board"))
         yield way_from("settings.files", "code")

@@ -58,8 +58,7 @@ def _reading(world: World) -> Iterator[Block]:
     sizes = ((scale, f"{scale:.0%}".replace("%", "\u202f%")) for scale in TEXT_SCALES)
     yield _choice(world, "text", _("Text size"), sizes)
     yield _choice(world, "system", _("Units"), (("metric", _("Metric")), ("inch", _("Inch and pound"))))
-    marks = ((".", _("Point: 1.5")), (",", _("Comma: 1,5")))
-    yield _choice(world, "mark", _("Decimal mark"), marks)
+    yield _choice(world, "mark", _("Decimal mark"), ((".", _("Point: 1.5")), (",", _("Comma: 1,5"))))
 
 
 def _theme(world: World) -> Choice:

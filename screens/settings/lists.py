@@ -25,8 +25,7 @@ def lists_page(world: World) -> Page:
 def _own(world: World) -> Iterator[Block]:
     own = world.own_lists()
     if not own:
-        text = _("No list of your own yet. Copy one and change it; ours stays as it is.")
-        yield Words("none", text)
+        yield Words("none", _("No list of your own yet. Copy one and change it; ours stays as it is."))
     for key, of in own.items():
         yield leads_to(
             key,
@@ -115,8 +114,7 @@ def _fields(world: World, of: Checklist) -> Iterator[Block]:
     if of.items[0].key != key:
         yield Line("up", _("Move up"), icon="shut", act=_keep(world, moved(of, key, -1)))
     if of.item(key).stop:
-        text = _("A stop item: its words can change, it cannot be taken out.")
-        yield Words("stop", text, tone="second")
+        yield Words("stop", _("A stop item: its words can change, it cannot be taken out."), tone="second")
     else:
         yield Line("out", _("Take it out"), icon="bin", act=_keep(world, without(of, key)))
 

@@ -38,8 +38,7 @@ def source_line(key: str) -> Line:
     outside = one if count == 1 else more.format(count=count)
     held = any(check.outside for check in checked.checks() if check.key == key)
     detail = (outside if held else inside) if count else _("no number held against it")
-    act = Go("settings.sources", {"key": key})
-    return Line(f"source {key}", sources()[key].title, detail, act=act)
+    return Line(f"source {key}", sources()[key].title, detail, act=Go("settings.sources", {"key": key}))
 
 
 def _all(world: World) -> Page:
