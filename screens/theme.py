@@ -52,12 +52,13 @@ class Theme(EventDispatcher):
         self.apply()
 
     def apply(self, name: str | None = None, scale: float | None = None) -> None:
-        """Set the palette and the text scale."""
-        self.name = name or self.name
-        self.scale = scale or self.scale
-        self.dark = self.name == "night"
-        for token, colour in palettes()[self.name].items():
+        """Set the palette and the text scale. Who hears of another name or scale paints at once: the colours go first."""
+        name = name or self.name
+        for token, colour in palettes()[name].items():
             setattr(self, token, get_color_from_hex(colour))
+        self.dark = name == "night"
+        self.scale = scale or self.scale
+        self.name = name
 
     def signal(self, word: str) -> tuple[list[float], list[float]]:
         """Return the panel colour and the text colour of a signal word."""

@@ -1,10 +1,13 @@
 """Settings by touch: theme and text size act at once and stay."""
 
 from collections.abc import Iterator
+from typing import Any
 
 from kivy.core.window import Window
+from kivy.graphics import Color
+from kivy.utils import get_color_from_hex
 
-from screens.theme import theme
+from screens.theme import palettes, theme
 from tests.pages import test_layout
 from tests.screens.session import Session
 
@@ -13,6 +16,26 @@ def faults(app: Session) -> Iterator[str]:
     """Yield what is cut or too small to touch on the page in front."""
     for _part, laid in test_layout.laids(app.front.page, 412, 915, theme.scale):
         yield from test_layout.faults(laid)
+
+
+def off_palette(app: Session) -> list[list[float]]:
+    """The colours on the page that are not of the theme in force; how see-through they are does not count."""
+    of_theme = [
+        get_color_from_hex(shade) for part in (theme.name, "signal") for shade in palettes()[part].values()
+    ]
+    allowed = {tuple(round(part, 3) for part in shade[:3]) for shade in of_theme}
+    shown = [view for view, _block in app.page.parts.views() if view.opacity and view.width]
+    found = [one.rgba for view in shown for one in colours_in(view.canvas)]
+    return [shade for shade in found if tuple(round(part, 3) for part in shade[:3]) not in allowed]
+
+
+def colours_in(canvas: Any) -> Iterator[Color]:
+    """Yield what a canvas is painted with."""
+    for one in canvas.children:
+        if isinstance(one, Color):
+            yield one
+        elif hasattr(one, "children"):
+            yield from colours_in(one)
 
 
 def settings(app: Session) -> None:
@@ -34,6 +57,8 @@ def test_theme_and_text_change_while_a_number_is_typed(app: Session) -> None:
         app.state.set_person(theme=name)
         app.settle()
         assert list(Window.clearcolor) == list(theme.ground)
+        # What stood on the page kept the colours of before: light words on a light ground.
+        assert off_palette(app) == []
         assert app.page.entry.text == "0.92"
         assert list(faults(app)) == []
     app.state.set_person(text=1.0)
