@@ -19,17 +19,18 @@ from screens.world import CLOSE, TakeBack, World, open_world
 
 @does(Keep)
 def keep(world: World, _act: Keep) -> World:
-    """Make the trial's values the board's: one transaction with a record of what changed."""
+    """Make the trial's values the board's: one transaction with a record of what changed. Taken back, they are tried again."""
     world = left(world)
     before, kept = world.saved, world.board
     changes = {key: Change(before.value(key), value) for key, value in world.trial.items()}
-    world.store.keep_trial(kept.id, kept.name, to_dict(kept), BoardChanged(changes=changes))
+    row = world.store.keep_trial(kept.id, kept.name, to_dict(kept), BoardChanged(changes=changes))
+    back = Both((Void(row), Save(before), Retry(world.trial)))
     return replace(
         logged(world),
         saved=kept,
         trial={},
         typed={},
-        undo=TakeBack(_("Kept on the board"), Save(before), before.id),
+        undo=TakeBack(_("Kept on the board"), back, before.id),
     )
 
 

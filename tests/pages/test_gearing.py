@@ -62,6 +62,11 @@ def test_keep_makes_it_the_boards_and_undo_takes_it_back(gears: Reader) -> None:
     gears.act(Undo())
     assert gears.world.saved.drive.motor_teeth.si == 16.0
     gears.restart()
+    assert (gears["drive.motor_teeth"].value, gears.page.foot.note) == (
+        "17\u00a0teeth",
+        "Trying: Motor pulley",
+    )
+    gears.tap("Drop the trial")
     assert gears["drive.motor_teeth"].value == "16\u00a0teeth"
 
 

@@ -12,7 +12,7 @@ from logic.store.stand_in import SCRATCH
 from screens.acts import Both, Place, Undo
 from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename
 from screens.acts.entering import Put, Write
-from screens.acts.keeping import Record, Set, Settle, TakeOut
+from screens.acts.keeping import Keep, Record, Set, Settle, TakeOut
 from screens.acts.runs import Answer as AnswerItem
 from screens.acts.runs import Halt
 from screens.asked import not_known, out_of_use
@@ -41,6 +41,18 @@ def test_a_dropped_trial_comes_back_on_its_own_board(pages: Reader) -> None:
     assert pages.world.undo.text == "Taken back on Towpath 36."
     pages.act(Choose(first))
     assert pages.world.trial[TEETH].si == 17.0
+
+
+def test_a_kept_trial_that_is_taken_back_is_tried_again_and_the_log_tells_of_no_change(pages: Reader) -> None:
+    """What was typed was lost, and the log went on saying that the board has it."""
+    before = pages.world.saved
+    pages.act(Put(TEETH, Value(17.0)))
+    pages.act(Keep())
+    assert len(pages.records("board_changed")) == 1
+    pages.act(Undo())
+    pages.restart()
+    assert (pages.world.saved, pages.world.trial[TEETH].si) == (before, 17.0)
+    assert pages.records("board_changed") == []
 
 
 def test_a_saved_value_is_taken_back_without_a_change_of_boards(pages: Reader) -> None:
