@@ -181,7 +181,6 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     *,
     title: str = "",
     crown: Verdict | Figure | None = None,
-    fixes: Mapping[str, str] | None = None,
     note: Sequence[Block] = (),
     controls: Sequence[str | Block] | None = None,
     picture: Sequence[Block] = (),
@@ -197,8 +196,8 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
 
     `line` shows a value, `rows` makes the figures where they are not merely listed. The row's `stop` follows the word DANGER in
     the verdict while a hazard is one; a page that has it is stopped by a pack out of use, too. All that is left then are the
-    notice and the values, and `fixes` names the one that ends it. Nothing on the page dismisses it. `offer` is what can be laid
-    over the board, `near` the first figure while the board lacks values, and what is asked for one after the other.
+    notice and the values, and its `fixes` name the one that ends it. Nothing on the page dismisses it. `offer` is what can be
+    laid over the board, `near` the first figure while the board lacks values, and what is asked for one after the other.
     """
     world, row = figures.world, page_rows().get(figures.page, {})
     stop, near = row.get("stop", ""), near or Near()
@@ -213,7 +212,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
             hazards[:1],
             Verdict(f"{_('DANGER')}: {stop}".strip(": "), key="stop", form=WRONG),
         )
-        foot = _stopped_foot(world, foot, (fixes or {}).get(hazards[0].key, ""))
+        foot = _stopped_foot(world, foot, row.get("fixes", {}).get(hazards[0].key, ""))
     elif figures.faults or refused_now(world):
         crown = replace(crown, grey=True)
     rows = rows or partial(figures.rows, row["first"], row.get("first_title", ""))

@@ -11,21 +11,12 @@ from screens.blocks import Block, Field, Line, Picture, Section, Words
 from screens.page import Page
 from screens.pictures.asked import picture_of
 from screens.saved_board import board_line
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words import STANDING
 from screens.world import World
 
 SEARCH = "glossary"
 """Key under which the words of the search are typed."""
-SUBJECTS = {
-    "Drive": _("Drive"),
-    "Belt": _("Belt"),
-    "Motor and controller": _("Motor and controller"),
-    "Pack": _("Pack"),
-    "Screws": _("Screws"),
-    "Board": _("Board"),
-    "Riding and numbers": _("Riding and numbers"),
-}
 
 
 def things() -> Iterator[Thing]:
@@ -99,7 +90,7 @@ def _all(wanted: str) -> Iterator[Block]:
     yield Field(SEARCH, _("Word, or what is printed"), wanted, hint=_("Kv, 10S2P, slack"))
     if not wanted.strip():
         for subject, of in groupby(words().values(), lambda word: word.subject):
-            yield Section(subject, SUBJECTS[subject])
+            yield Section(subject, texts("glossary")["subjects"][subject])
             yield from (line(word.key) for word in of)
         return
     found = search(wanted, things())

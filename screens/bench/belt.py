@@ -14,21 +14,13 @@ from screens.bench.scale import Depths, Places
 from screens.blocks import Block, Button, Figure, Line, Words
 from screens.page import Foot, Page
 from screens.showing import fold, sentences
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.ways import way_from
 from screens.words.tension import belt_name
 from screens.world import World
 
 HERE: dict[str, type[Measure]] = {"scale": Places, "pulls": Depths, "weight": Weight}
 """Ways that are taken on this page."""
-ORDER = (
-    _("Fit dry, align the pulleys by straight edge, motor screws just loose."),
-    _("Tension, turn the wheel, tension again."),
-    _("Then one screw at a time: out, locker on, in, torque, paint line."),
-    _("A new belt gives a little: measure again after the first rides."),
-    _("Every time it is moved: clean, new locker, its cure time before riding."),
-)
-"""What is done one after the other."""
 
 
 def belt_page(world: World) -> Page:
@@ -104,7 +96,7 @@ def _rows(way: Measure) -> Iterator[Block]:
         )
     yield Line("view", _("Read from a metre away"), icon="view", act=_from_afar(way))
     yield way_from("bench.belt", "tools")
-    yield from sentences("order", ORDER)
+    yield from sentences("order", texts("belt")["order"].values())
 
 
 def _from_afar(way: Measure) -> Go:

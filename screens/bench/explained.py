@@ -14,44 +14,34 @@ from screens.pictures.power import polarity, precharge
 from screens.pictures.span import span_picture
 from screens.pictures.strokes import Picture as Strokes
 from screens.pictures.tightening import bearing_order, cross_pattern, set_screw_on_flat
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.world import World
 
 USUAL, LEAST, MOST = 4, 3, 6
 """Screws of a pattern where the board does not tell, and how many are drawn."""
 BY_HAND = 2.0
 """Seconds that the resistor is held on by hand at least, as the steps say: common practice, no source."""
-STACK = _("1 washer, 2 bearing, 3 spacer, 4 bearing, 5 washer, 6 nut. The spacer carries the nut's push.")
-FLAT = _("The first set screw stands square on the flat, the second after it.")
-CROSS = _("Opposite screws follow each other: all snug, then half, then the full setting.")
-POLARITY = _("Red lead on plus, black on minus, controller unplugged. The meter shows no minus sign.")
-PRECHARGE = _("The resistor bridges the open plug first, then the plug goes home.")
+Draws = Callable[[], Strokes]
 NUMBERED = ("bearings",)
 """Drawings whose numbers mean nothing without their words."""
-PRINT = _("On the belt's back: length in mm, pitch in mm, width in mm.")
-SPAN = _("A straight edge lies along the span. The hook pulls at its middle, to the depth.")
-HANGER = _("Lean the deck fully. Look for room to the deck, to the ground and between the motors.")
-
-Drawn = tuple[Callable[[], Strokes], str]
-"""What draws, and what the drawing shows."""
 
 
 def explained(world: World, board: Board, name: str, joint: str = "") -> tuple[Block, ...]:
     """Return the drawing of a name, and what its marks mean where the page does not say so; nothing for another name."""
-    made: dict[str, Drawn] = {
-        "cross": (lambda: cross_pattern(pattern(board, joint)), CROSS),
-        "set screw": (set_screw_on_flat, FLAT),
-        "bearings": (bearing_order, STACK),
-        "polarity": (lambda: polarity(_volts(world, board)), POLARITY),
-        "precharge": (lambda: precharge(_hold(world, board)), PRECHARGE),
-        "hanger": (lambda: hanger(board.sides), HANGER),
-        "belt print": (belt_print, PRINT),
-        "span": (lambda: _span(world, board), SPAN),
+    made: dict[str, Draws] = {
+        "cross": lambda: cross_pattern(pattern(board, joint)),
+        "set screw": set_screw_on_flat,
+        "bearings": bearing_order,
+        "polarity": lambda: polarity(_volts(world, board)),
+        "precharge": lambda: precharge(_hold(world, board)),
+        "hanger": lambda: hanger(board.sides),
+        "belt print": belt_print,
+        "span": lambda: _span(world, board),
     }
     if name not in made:
         return ()
-    drawn, text = made[name]
-    picture = Picture(name, drawn(), text)
+    text = texts("explained")["drawings"][name]
+    picture = Picture(name, made[name](), text)
     return (picture, Words("legend", text, tone="second")) if name in NUMBERED else (picture,)
 
 

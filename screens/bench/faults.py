@@ -10,7 +10,7 @@ from screens.blocks import Block, Field, Line, Notice, Section, Words
 from screens.page import Page
 from screens.register import PAGES
 from screens.told.tools import words_line
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.ways import leads_to, page_title, signs_line, way_from
 from screens.words import STANDING
 from screens.words.workings import source_text
@@ -47,14 +47,6 @@ def _found(wanted: str) -> Iterator[Block]:
     yield way_from("bench.faults", "wear")
 
 
-EFFORT = {
-    1: _("To check: look and feel"),
-    2: _("To check: by hand"),
-    3: _("To check: with tools"),
-    4: _("To check: take it apart"),
-}
-
-
 def fault_page(world: World) -> Page:
     """Return the hazard of a fault, which stays in sight, then its causes one after the other."""
     found = fault_named(world.args["fault"])
@@ -74,7 +66,7 @@ def _all_causes(world: World, found: GuideFault) -> Iterator[Block]:
 
 
 def _cause(world: World, key: str, cause: Cause) -> Iterator[Block]:
-    yield Section(key, cause.name, EFFORT[cause.effort])
+    yield Section(key, cause.name, texts("faults")["effort"][str(cause.effort)])
     yield Words(f"{key} check", cause.check)
     yield Words(f"{key} remedy", cause.remedy, bold=True)
     if cause.danger:

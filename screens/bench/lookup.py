@@ -20,7 +20,7 @@ from screens.bench.joint_card import CardBlocks, board_of, joint_value_line
 from screens.blocks import Block, Choice, Line, Option, Section, Words
 from screens.page import Page
 from screens.showing import fold
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words.joints import summary, value_text
 from screens.world import World
 
@@ -84,14 +84,6 @@ def plain(joint: BoardJoint) -> dict[str, Any]:
 
 
 INTO = ("aluminium unknown", "6061-T6", "steel", "insert nut")
-SHORT = {
-    "aluminium unknown": _("aluminium"),
-    "steel": _("steel"),
-    "insert nut": _("insert nut"),
-}
-"""What stands on a button, where the full name is too long for one."""
-SHAFTS = {"flat": _("flat"), "key": _("key"), "clamp": _("clamp"), "bare": _("round")}
-"""What holds the pulley on the motor's shaft, as short as a button is: four stand in one row."""
 PICKED = ("thread", "into", "engagement")
 """What is asked first, each with its usual values."""
 MORE = {
@@ -140,7 +132,11 @@ def _picks(world: World, card: JointCard) -> Iterator[Choice]:
     if kind.text("way") == "feel":
         return
     into, field = "" if joint.into is None else str(joint.into.si), joint_fields()["into"]
-    metals = {name: SHORT.get(name, _short(option_label(field, name))) for name in (*INTO, into) if name}
+    metals = {
+        name: texts("joints")["short"].get(name, _short(option_label(field, name)))
+        for name in (*INTO, into)
+        if name
+    }
     goes_into = _choice(world, "into", _("Goes into"), metals, into)
     deep = (_depth(world, card),) if holds_a_thread(into) else ()
     if kind.text("way") != "set screw":
@@ -148,7 +144,11 @@ def _picks(world: World, card: JointCard) -> Iterator[Choice]:
         return
     # The warning of a round shaft takes room: what the headline asks for comes first.
     shaft = "" if joint.carries is None else str(joint.carries.si)
-    yield from (*deep, _choice(world, "carries", _("Shaft under the pulley"), SHAFTS, shaft), goes_into)
+    yield from (
+        *deep,
+        _choice(world, "carries", _("Shaft under the pulley"), texts("joints")["shafts"], shaft),
+        goes_into,
+    )
 
 
 def _depth(world: World, card: JointCard) -> Choice:

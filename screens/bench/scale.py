@@ -16,7 +16,7 @@ from screens.pictures.drive import drive
 from screens.pictures.span import span_picture
 from screens.saved_board import board_ask
 from screens.showing import why
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words import label_of
 from screens.words.belt import held_text
 from screens.words.tension import aim_text, belt_name, scale_text
@@ -160,11 +160,7 @@ class Places(Measure):
         return said
 
     def _worst(self) -> str:
-        words = {
-            "depth": _("reading the depth"),
-            "scale": _("the scale"),
-            "stiffness": _("the belt's own stiffness"),
-        }
+        words = texts("belt")["worst"]
         return words[max(words, key=lambda name: getattr(self.bench[f"from_{name}"], "value", 0.0))]
 
     def figures(self) -> Mapping[str, Item]:

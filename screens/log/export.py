@@ -1,6 +1,7 @@
 """Copies out of the app: the log as a table, the build sheet as text or as a page with pictures."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from screens.acts.boards import Copy
 from screens.blocks import Block, Button, Line, Section, Words
@@ -8,17 +9,8 @@ from screens.page import Foot, Page
 from screens.sheet.content import sheet
 from screens.showing import fold
 from screens.tongue import _
-from screens.ways import way_from
+from screens.ways import way_from, ways_from
 from screens.world import World
-
-COPIES = (
-    ("print", _("Print, or save as PDF"), _("The build sheet with pictures"), "file"),
-    ("sheet page", _("Build sheet with pictures"), _("One HTML file: print it or send it"), "picture"),
-    ("send sheet page", _("Send it with pictures"), _("To another app on this phone"), "send"),
-    ("sheet text", _("Build sheet as text"), "", "file"),
-    ("log", _("Log as a table"), _("CSV, one line an entry, units in the heads"), "log"),
-)
-"""What is written, what it is called, what it is, and its picture."""
 
 
 def export_page(world: World) -> Page:
@@ -33,8 +25,7 @@ def export_page(world: World) -> Page:
 def _blocks(world: World) -> Iterator[Block]:
     if world.args.get("_said"):
         yield Words("said", world.args["_said"], bold=True)
-    for what, title, detail, icon in COPIES:
-        yield Line(what, title, detail, icon=icon, act=Copy(what))
+    yield from (replace(one, act=Copy(one.key)) for one in ways_from("log.export: copies"))
     yield way_from("log.export", "files")
     yield from fold(world, "sheet", _("Read the sheet here"), lambda: tuple(_sheet(world)))
 

@@ -11,16 +11,11 @@ from screens.acts.keeping import Correct, Record
 from screens.asking import page_choice
 from screens.blocks import Block, Button, Field, Verdict, Words
 from screens.page import Foot, Page
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words.tension import belt_name
 from screens.world import World
 
-KINDS = (("note", _("Note")), ("work", _("Repair or work")), ("belt_fitted", _("New belt")))
-PROMPTS = {
-    "note": _("Anything worth keeping."),
-    "work": _("What was repaired, renewed or changed."),
-    "belt_fitted": _("A new belt is checked anew: first ride, 10\u00a0km, 50\u00a0km."),
-}
+WORDS = texts("note")
 BELTS = tuple((side, belt_name(side)) for side in ("left", "right"))
 
 
@@ -56,10 +51,10 @@ def _kind(world: World) -> str:
 def _blocks(world: World, *, fresh: bool) -> Iterator[Block]:
     kind = _kind(world)
     if fresh:
-        yield page_choice("kind", _("What it is"), KINDS, kind)
+        yield page_choice("kind", _("What it is"), WORDS["kinds"].items(), kind)
         if kind == "belt_fitted" and len(world.saved.sides) > 1:
             yield page_choice("side", _("Belt"), BELTS, world.side_of(world.saved))
-    prompt = PROMPTS[kind] if fresh else _("The words of this entry.")
+    prompt = WORDS["prompts"][kind] if fresh else _("The words of this entry.")
     yield Words("prompt", prompt, tone="second")
     key = note_key(world)
     yield Field(key, _("A few words"), world.typed.get(key, ""))

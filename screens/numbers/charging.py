@@ -16,10 +16,6 @@ from screens.words.packs import about_hours
 from screens.world import World
 
 CHARGING = texts("packs")["charging"]
-FIXES = {
-    f"charger {outcome}": "pack.charger_voltage"
-    for outcome in ("other series", "other chemistry", "too high", "too low")
-}
 AMPS = texts("packs")["amps"]
 OVER = ("over any limit", "over cell limit")
 
@@ -30,7 +26,6 @@ def charging_page(world: World) -> Page:
     return figure_page(
         replace(figures, details=_details(world, answer)),
         crown=_verdict(world, answer),
-        fixes=FIXES,
         advice=(
             Section("advice", _("While it charges")),
             *sentences("advice", (row.text for row in advice("charge"))),

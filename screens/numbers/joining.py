@@ -17,13 +17,6 @@ from screens.world import World
 
 JOINING = texts("packs")["joining"]
 LIMIT = "controller.voltage_limit"
-FIXES = {
-    "series differ": "ask.second_series",
-    "chemistry differs": "ask.second_chemistry",
-    "amp-hours differ": "ask.second_capacity",
-    "difference too large": "ask.second_volts",
-    "charge differs": "ask.second_volts",
-}
 
 
 def joining_page(world: World) -> Page:
@@ -32,7 +25,6 @@ def joining_page(world: World) -> Page:
     return figure_page(
         replace(figures, details=_details(world, answer)),
         crown=_verdict(world, answer),
-        fixes=FIXES,
         advice=tuple(_rules(answer)),
         line=_line,
     )

@@ -9,20 +9,11 @@ from screens.asked import out_of_use
 from screens.asking import page_choice
 from screens.blocks import Block, Button, Notice, Section, Words
 from screens.page import Foot, Page
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words.tension import ago
 from screens.world import World
 
-SIGNS = (
-    ("swollen", _("Swollen")),
-    ("hissing or smoking", _("Hissing or smoking")),
-    ("hot", _("Hot without a hard ride")),
-    ("leaking or smelling", _("Leaking or smelling")),
-)
-ENDS = (
-    ("another pack is in the board", _("Another pack is in the board")),
-    ("the sign was entered by mistake", _("It was entered by mistake")),
-)
+WORDS = texts("pack_signs")
 
 
 def pack_signs(world: World) -> Page:
@@ -55,7 +46,7 @@ def _state(world: World, out: dict[str, str] | None, chosen: str) -> Iterator[Bl
         text = _("Out of use: {sign}, {when}.").format(sign=out["sign"], when=when)
         yield Words("since", text, tone="bad", bold=True)
     question = _("What do you see?") if out is None else _("What came of it?")
-    yield page_choice("sign", question, SIGNS if out is None else ENDS, chosen)
+    yield page_choice("sign", question, (WORDS["signs"] if out is None else WORDS["ends"]).items(), chosen)
 
 
 def _foot(chosen: str, *, out: bool) -> Foot:

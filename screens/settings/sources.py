@@ -10,16 +10,10 @@ from screens.acts import Go
 from screens.blocks import Block, Figure, Line, Section, Words
 from screens.page import Page
 from screens.showing import fold, sentences
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words import STANDING, begun
 from screens.world import World
 
-SEEN = {
-    "read": _("read where it is printed"),
-    "second-hand": _("read in a copy or a report"),
-    "memory": _("from memory"),
-    "ours": _("worked out here another way"),
-}
 FIRST = 5
 """Sources that stand open; the others are in a fold."""
 
@@ -68,21 +62,10 @@ def _all(world: World) -> Page:
 
 def _held(count: checked.Totals) -> str:
     """Return how far formulas and results are held, in words."""
-    return "\n".join(
-        (
-            _("{held} of {all} formulas have an outside check.").format(
-                held=count.formulas_held, all=count.formulas
-            ),
-            _("Numbers in the app whose every formula has one: {count}.").format(
-                count=count.results.get("all", 0)
-            ),
-            _("Some formulas have one: {count}.").format(count=count.results.get("part", 0)),
-            _("None has one: {count}.").format(count=count.results.get("none", 0)),
-            _("Read from a table or a value, no formula: {count}.").format(
-                count=count.results.get("no formula", 0)
-            ),
-        )
-    )
+    kinds = ("all", "part", "none", "no formula")
+    whole, part, none, bare = (count.results.get(kind, 0) for kind in kinds)
+    put = {"held": count.formulas_held, "all": count.formulas, "whole": whole, "part": part, "none": none}
+    return "\n".join(texts("sources")["held"].values()).format(**put, bare=bare)
 
 
 def _unheld() -> Iterator[Block]:
@@ -138,7 +121,7 @@ def _check(number: int, check: Check) -> Words:
         lines.append(_("First of {count} numbers").format(count=check.numbers))
     if check.worst not in ("", "0"):
         lines.append(_("Worst: {off} % off").format(off=check.worst))
-    lines.append(SEEN[check.seen])
+    lines.append(texts("sources")["seen"][check.seen])
     return Words(f"check {number}", "\n".join(line.strip() for line in lines), role="small")
 
 

@@ -60,6 +60,13 @@ def test_what_is_stepped_can_be_asked_for_and_is_no_value_twice(page: str) -> No
     assert set(controls) & set(LISTED[page]["values"]) == set()
 
 
+@pytest.mark.parametrize("page", [page for page in LISTED if "fixes" in LISTED[page]])
+def test_what_ends_a_danger_is_a_value_of_its_page_by_a_hazard_that_there_is(page: str) -> None:
+    for hazard, value in LISTED[page]["fixes"].items():
+        assert hazard in texts("packs")["hazards"]
+        assert value in (*LISTED[page]["values"], *LISTED[page]["controls"])
+
+
 @pytest.mark.parametrize("page", [page for page in LISTED if "head" in LISTED[page]])
 def test_what_a_page_leads_with_has_a_label(page: str) -> None:
     groups = [name.split(".") for name in LISTED[page]["labels"]]
@@ -67,7 +74,7 @@ def test_what_a_page_leads_with_has_a_label(page: str) -> None:
 
 
 def test_what_is_said_of_a_page_is_what_pages_of_figures_read() -> None:
-    read = {"title", "head", "stop", "labels", "details", "outcomes", "controls"}
+    read = {"title", "head", "stop", "labels", "details", "outcomes", "controls", "fixes"}
     read |= {"first", "first_title", "values_title", "values"}
     assert set().union(*LISTED.values()) == read
     assert all(text for row in LISTED.values() for text in row.values())
