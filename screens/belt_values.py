@@ -12,9 +12,9 @@ from screens.asking import entry_of, refused_now, value_line, value_of
 from screens.blocks import Block, Button, Picture, Progress, Verdict, Words
 from screens.page import Foot, Page
 from screens.pictures.belts import belt_print
-from screens.saved_board import board_line
 from screens.showing import fold
 from screens.tongue import _
+from screens.trying import board_line
 from screens.words import label_of
 from screens.world import World
 

@@ -10,8 +10,8 @@ from screens.acts import Act, Go, Turn
 from screens.blocks import Block, Field, Line, Picture, Section, Words
 from screens.page import Page
 from screens.pictures.asked import picture_of
-from screens.saved_board import board_line
 from screens.tongue import _, texts
+from screens.trying import board_line
 from screens.words import STANDING
 from screens.world import World
 

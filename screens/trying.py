@@ -1,17 +1,19 @@
-"""What every page that tries values has: the foot that says what is tried, and keeps or drops it."""
+"""What pages share that try values, and those that read the saved board: there nothing is tried."""
 
 import tomllib
 from collections.abc import Sequence
+from dataclasses import replace
 from functools import cache
 from typing import Any
 
+from logic.answers.asked import questions
 from logic.board import Value, board_fields
 from logic.errors import InputError
-from screens.acts import Go
+from screens.acts import Act, Go
 from screens.acts.entering import Ask, Done, Put
 from screens.acts.keeping import Drop, Keep
-from screens.asking import entry_of
-from screens.blocks import Button, Words
+from screens.asking import choice, entry_of, value_line
+from screens.blocks import Button, Choice, Line, Words
 from screens.page import Foot
 from screens.tongue import ASSETS, _
 from screens.words import label_of, refusal
@@ -98,3 +100,34 @@ def trial_foot(world: World, *, fits: bool = True, offer: Button | None = None, 
     if offer is not None or not fits:
         return Foot(main=offer, beside=(drop, kept), note=trying(world))
     return Foot(main=kept, beside=(drop,), note=trying(world))
+
+
+def untried(world: World) -> World:
+    """Return the world with the saved board in front; the scratch board's values are its own."""
+    return world if world.is_scratch or not world.trial else replace(world, trial={})
+
+
+def trial_note(world: World, text: str = "") -> tuple[Words, ...]:
+    """Return the line that says that a trial does not count here."""
+    if world.is_scratch or not world.trial:
+        return ()
+    text = text or _("A trial is open: this page uses the saved board.")
+    return (Words("trial", text, tone="trial", bold=True),)
+
+
+def board_ask(key: str) -> Act:
+    """Return how a value is asked for: one of the board on the board's own page."""
+    return Ask(key) if key in questions() else Go("board.value", {"key": key})
+
+
+def board_line(world: World, key: str) -> Line:
+    """Return a value of the board that is changed on the board's own page, or a question."""
+    return replace(value_line(untried(world), key), act=board_ask(key))
+
+
+def board_choice(world: World, key: str) -> Choice:
+    """Return a choice that is written onto the saved board at once, with undo."""
+    shown = choice(untried(world), key)
+    # Where no board is saved a value can only be tried.
+    options = tuple(replace(one, act=replace(one.act, keeps="saved")) for one in shown.options)  # type: ignore[type-var]
+    return replace(shown, options=options)

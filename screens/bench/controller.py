@@ -8,8 +8,8 @@ from logic.answers.controller_card import ControllerCard, controller_card
 from screens.blocks import Block, Section, Words
 from screens.figure_page import figure_page, figures_of
 from screens.page import Page
-from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.tongue import _, texts
+from screens.trying import board_ask, board_line, trial_note, untried
 from screens.world import World
 
 

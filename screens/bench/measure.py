@@ -20,10 +20,9 @@ from screens.blocks import (
 )
 from screens.page import Foot, Page
 from screens.pictures.gauge import gauge
-from screens.saved_board import trial_note
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _, texts
-from screens.trying import KEEP_THIS_BOARD
+from screens.trying import KEEP_THIS_BOARD, trial_note
 from screens.words.tension import ITEMS, REASONS, SIGNS, ago, belt_name, form_of, tension_text, tile
 from screens.world import World
 

@@ -10,9 +10,9 @@ from screens.bench.explained import BY_HAND, explained
 from screens.blocks import Block, Section, Verdict, Words
 from screens.figure_page import figure_page, figures_of
 from screens.page import Page
-from screens.saved_board import board_ask, board_line, trial_note, untried
 from screens.showing import why
 from screens.tongue import _, texts
+from screens.trying import board_ask, board_line, trial_note, untried
 from screens.world import World
 
 WIRING = texts("packs")["wiring"]

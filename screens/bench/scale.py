@@ -14,9 +14,9 @@ from screens.blocks import Block, Button, Picture
 from screens.page import Foot
 from screens.pictures.drive import drive
 from screens.pictures.span import span_picture
-from screens.saved_board import board_ask
 from screens.showing import why
 from screens.tongue import _, texts
+from screens.trying import board_ask
 from screens.words import label_of
 from screens.words.belt import held_text
 from screens.words.tension import aim_text, belt_name, scale_text

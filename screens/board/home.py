@@ -9,8 +9,8 @@ from screens.asked import not_known
 from screens.blocks import PLAIN, RIGHT, Block, Button, Fold, Line, Section, Verdict, Words
 from screens.board.guide import guide, missing, written
 from screens.page import Foot, Page
-from screens.saved_board import trial_note
 from screens.tongue import _
+from screens.trying import trial_note
 from screens.ways import ways_from
 from screens.words.typed import not_used, value_words
 from screens.world import World

@@ -17,9 +17,9 @@ from screens.blocks import Block, Button, Line, Picture, Words
 from screens.board.guide import Guide, guide, written
 from screens.page import Foot, Page
 from screens.pictures.asked import picture_of
-from screens.saved_board import untried
 from screens.showing import figure
 from screens.tongue import _
+from screens.trying import untried
 from screens.ways import leads_to
 from screens.words.typed import value_words
 from screens.world import World

@@ -29,9 +29,9 @@ from screens.blocks import (
 )
 from screens.figure_page import Figures, figure_page
 from screens.page import Foot, Page
-from screens.saved_board import board_ask, board_choice, board_line, trial_note, untried
 from screens.showing import sentences
 from screens.tongue import _, texts
+from screens.trying import board_ask, board_choice, board_line, trial_note, untried
 from screens.ways import signs_line
 from screens.words import refusal
 from screens.words.flight import (

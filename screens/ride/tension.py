@@ -21,10 +21,9 @@ from screens.pictures.drive import drive
 from screens.pictures.gauge import gauge, steps
 from screens.pictures.strokes import Picture as Strokes
 from screens.ride.belt_check import Check
-from screens.saved_board import trial_note
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _
-from screens.trying import KEEP_THIS_BOARD
+from screens.trying import KEEP_THIS_BOARD, trial_note
 from screens.ways import voice_line, way_from
 from screens.words import Style
 from screens.words.tension import (

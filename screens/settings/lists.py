@@ -11,7 +11,7 @@ from screens.acts.runs import CopyList, DropList, KeepList
 from screens.blocks import Block, Button, Field, Line, Section, Words
 from screens.page import Foot, Page
 from screens.tongue import _
-from screens.update.writing import PARTS, typed_part
+from screens.update.beginning import PARTS, typed_part
 from screens.ways import leads_to
 from screens.words.checks import REFUSALS, items_text
 from screens.world import World

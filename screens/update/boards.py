@@ -1,15 +1,17 @@
-"""Boards: which one is in use, new ones, names, the bin."""
+"""Acts on whole boards, and the example boards for who wants to look before one of their own is entered."""
 
 from dataclasses import replace
 
-from logic.board import Board, to_dict
+from logic.board import Board, Value, to_dict
+from logic.exchange import demo_boards
+from logic.person import person_to_dict
 from logic.store.stand_in import STAND_IN, next_id
-from screens.acts.boards import AddBoard, Bin, Choose, KeepAs, NotKnown, Rename, Unbin
+from screens.acts.boards import AddBoard, Bin, Choose, Examples, KeepAs, NotKnown, Rename, Unbin
 from screens.acts.keeping import Save
 from screens.asked import not_known, not_known_key
 from screens.board.naming import check_name
 from screens.tongue import _
-from screens.update import does
+from screens.update import does, update
 from screens.update.entering import left
 from screens.words import label_of
 from screens.world import TakeBack, World, open_world
@@ -95,3 +97,18 @@ def say_not_known(world: World, act: NotKnown) -> World:
     world.store.put(not_known_key(world), sorted(others if act.again else others | {act.key}))
     said = _("Not asked again: {label}").format(label=label_of(act.key))
     return replace(world, undo=TakeBack(said, NotKnown(act.key, again=not act.again), world.saved.id))
+
+
+RIDER = Value(80.0, "guess", typed_unit="kg", note="example")
+"""Rider of the example boards, until the person gives a mass of their own."""
+
+
+@does(Examples)
+def examples(world: World, _act: Examples) -> World:
+    """Save the example boards and put the first in use."""
+    boards = demo_boards()
+    for board in boards:
+        world.store.save_board(board.id, board.name, to_dict(board))
+    if world.person.rider is None:
+        world.store.put("person", person_to_dict(replace(world.person, rider=RIDER)))
+    return update(world, Choose(boards[0].id))

@@ -1,11 +1,24 @@
-"""A run of a checklist: every answer is on the disk before the next item is shown."""
+"""Acts of checklists: a run of one, and lists of one's own, each change of which can be taken back."""
 
 from dataclasses import replace
 
 from logic.answers.fitted import snapshot
+from logic.checks.lists import Checklist
+from logic.checks.own import copy_of, list_to_dict
 from logic.checks.run import FAILED
-from screens.acts import Back, Swap
-from screens.acts.runs import Answer, BackOne, Finish, Halt, PutInFront, Rerun
+from screens.acts import Back, Go, Swap
+from screens.acts.runs import (
+    Answer,
+    BackOne,
+    CopyList,
+    DropList,
+    Finish,
+    Halt,
+    KeepList,
+    PutInFront,
+    PutList,
+    Rerun,
+)
 from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.tongue import _
 from screens.update import does, update
@@ -13,7 +26,7 @@ from screens.update.entering import noted
 from screens.update.keeping import logged
 from screens.update.moving import ARRIVALS
 from screens.words.checks import broke_off
-from screens.world import World
+from screens.world import HOME, Step, TakeBack, World
 
 RUN, OVER = "ride.run", "ride.run_over"
 
@@ -135,3 +148,45 @@ def finish(world: World, _act: Finish) -> World:
         return replace(world)
     session.finish(snapshot(world.saved), forbids(world, of), put_off(world, of), open_elsewhere(world, of))
     return update(logged(world), Swap(of.next) if of.next else Back())
+
+
+@does(CopyList)
+def copy_list(world: World, act: CopyList) -> World:
+    """Make a list of one's own from another one and open it."""
+    number = world.store.get("own_number", 0) + 1
+    world.store.put("own_number", number)
+    made = copy_of(world.lists()[act.key], number)
+    return update(keep_list(world, KeepList(made)), Go("settings.list", {"key": made.key}))
+
+
+@does(KeepList)
+def keep_list(world: World, act: KeepList) -> World:
+    """Keep a list, new or changed."""
+    return _put(world, act.list.key, act.list, _("{title}: kept").format(title=act.list.title))
+
+
+@does(DropList)
+def drop_list(world: World, act: DropList) -> World:
+    """Put a list away."""
+    return _put(world, act.key, None, _("List taken out"))
+
+
+@does(PutList)
+def put_list(world: World, act: PutList) -> World:
+    """Put a list back as it was."""
+    return _put(world, act.key, act.list, "")
+
+
+def _put(world: World, key: str, new: Checklist | None, said: str) -> World:
+    """Return the world with one list changed. One that cannot be read stays in the file as it stands."""
+    before, stored = world.own_lists().get(key), world.store.get("own_lists", {})
+    rest = {name: body for name, body in stored.items() if name != key}
+    world.store.put("own_lists", rest if new is None else {**stored, key: list_to_dict(new)})
+    way = world.trail if new is not None else _without(world.trail, key)
+    return replace(world, trail=way, undo=TakeBack(said, PutList(key, before), ""))
+
+
+def _without(trail: tuple[Step, ...], key: str) -> tuple[Step, ...]:
+    """Return the way without the pages of a list that has gone."""
+    rest = tuple(step for step in trail if key not in (step.args.get("key"), step.args.get("list")))
+    return rest or (Step(HOME, {}),)

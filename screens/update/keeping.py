@@ -1,4 +1,4 @@
-"""What is kept for good: trials, the log, settings; and the way back."""
+"""Acts that keep something: values of the board, entries of its log and rows that act on earlier ones, settings."""
 
 from dataclasses import replace
 
@@ -7,8 +7,9 @@ from logic.board import to_dict
 from logic.fields import ARM
 from logic.log import BoardChanged, Change
 from logic.person import person_to_dict
+from logic.store.errors import BadReplacement, UnknownEntry
 from screens.acts import Both, Dismiss, Undo
-from screens.acts.keeping import Drop, Keep, Record, Remember, Retry, Save, Settle, Void
+from screens.acts.keeping import Correct, Drop, Keep, Record, Remember, Retry, Save, Settle, Void
 from screens.acts.outside import AllowNotes
 from screens.log_book import LogBook
 from screens.tongue import _
@@ -129,3 +130,21 @@ def told(world: World, text: str) -> World:
 def logged(world: World) -> World:
     """Return the world with the log as it stands now."""
     return replace(world, log=LogBook(world.store, world.saved.id, world.log.ledger))
+
+
+@does(Void)
+def void(world: World, act: Void) -> World:
+    """Hide a row. One that is hidden already, or never was, is left alone, and the bar says so."""
+    try:
+        row = world.store.void(act.entry)
+    except (BadReplacement, UnknownEntry):
+        return gone(world)
+    world = logged(world)
+    return replace(world, undo=TakeBack(act.undo, Void(row), "")) if act.undo else world
+
+
+@does(Correct)
+def correct(world: World, act: Correct) -> World:
+    """Give an entry another body."""
+    world.store.correct(act.entry, act.body)
+    return update(logged(world), Both(act.then))

@@ -1,10 +1,12 @@
-"""From page to page."""
+"""From page to page and back, and to the words of the trade that stand on one."""
 
 from collections.abc import Callable
 from dataclasses import replace
 
-from screens.acts import Arrive, Back, Go, Home, Place, Swap, Turn
-from screens.update import does
+from logic.glossary import words_in
+from screens.acts import Arrive, Back, Explain, Go, Home, Place, Swap, Turn
+from screens.register import page_function
+from screens.update import does, update
 from screens.update.entering import left
 from screens.world import HOME, Step, World
 
@@ -61,3 +63,12 @@ def arrive(world: World, _act: Arrive) -> World:
     """Do what a page needs before it can be read."""
     of = ARRIVALS.get(world.trail[-1].page)
     return world if of is None else of(world)
+
+
+@does(Explain)
+def explain(world: World, _act: Explain) -> World:
+    """Open the words of the page in front; all of them where it has none."""
+    page = page_function(world.trail[-1].page)(world)
+    blocks = (*page.blocks, *((page.crown,) if page.crown is not None else ()))
+    keys = [word.key for word in words_in(". ".join((page.title, *(block.said() for block in blocks))))]
+    return update(world, Go("glossary", {"keys": keys} if keys else {}))
