@@ -1,8 +1,9 @@
-"""Which pulleys for the speed and the hill one wants: the answer in a word, shared by Numbers and the page of pairs."""
+"""Which pulleys for the speed and the hill one wants, shared by Numbers and the page of pairs; and one pair of them."""
 
 from collections.abc import Iterator, Sequence
 from math import inf
 
+from logic.answers.pair import pair_board, pair_details
 from logic.answers.pairs import (
     HAIR,
     Pair,
@@ -14,9 +15,12 @@ from logic.answers.pairs import (
     pair_table,
     wish_of,
 )
-from screens.acts import Act, Go
-from screens.acts.entering import Ask
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Verdict
+from logic.board import Value
+from screens.acts import Act, Both, Go
+from screens.acts.entering import Ask, Put
+from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Button, Verdict, Words
+from screens.figure_page import Figures, figure_page, filled
+from screens.page import Page
 from screens.tongue import _, texts
 from screens.words import offer, refusal
 from screens.world import World
@@ -151,3 +155,33 @@ def gives(world: World, fit: WishFit) -> str:
     if short:
         return _("{short} short").format(short=_(" and ").join(short))
     return _("{spare} in hand").format(spare=_(" and ").join(spare))
+
+
+KEYS = {"motor": "drive.motor_teeth", "wheel": "drive.wheel_teeth", "belt": "drive.belt_teeth"}
+
+
+def pair_page(world: World) -> Page:
+    """Return the top speed of the pair named by `motor`, `wheel` and `belt` teeth, then its figures."""
+    motor, wheel, belt = (world.args.get(name) for name in KEYS)
+    board = world.kept(pair_board, world.board, motor, wheel, belt)
+    items = world.kept(pair_details, board, world.person.rider, world.answers)
+    labels, details = (filled(world, texts("pairs")["labels"]), texts("pairs")["details"])
+    figures = Figures(world, items, labels, "numbers.pair", details=details, head="top_loaded")
+    told = _("{motor} teeth on the motor, {wheel} on the wheel. {belt}")
+    said = _("Belt of {teeth} teeth.").format(teeth=belt) if belt else _("No belt in stock fits the mount.")
+    return figure_page(
+        figures,
+        title=_("Pair {motor}:{wheel}").format(motor=motor, wheel=wheel),
+        controls=(Words("told", told.format(motor=motor, wheel=wheel, belt=said)),),
+        offer=_try(world),
+    )
+
+
+def _try(world: World) -> Button | None:
+    """Return the bar that lays the pair and its belt over the board as a trial, unless they are on it now."""
+    wanted = {key: float(world.args[name]) for name, key in KEYS.items() if world.args.get(name)}
+    present = {key: world.board.value(key) for key in wanted}
+    if all(value is not None and value.si == wanted[key] for key, value in present.items()):
+        return None
+    acts = tuple(Put(key, Value(count)) for key, count in wanted.items())
+    return Button(_("Try this pair on the board"), Both(acts))

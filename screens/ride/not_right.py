@@ -1,18 +1,23 @@
-"""What opens when an item is not right: the hazard, what to do about the sign that was tapped, and the ways on."""
+"""What is not right: an item of a check, and a pack that swells, hisses, smokes or is hot."""
 
 from collections.abc import Iterator
+from datetime import datetime
 
+from logic.answers.care import advice
 from logic.checks.lists import Checklist, Item
 from logic.checks.run import NOTED
 from screens.acts import Back, Both, Go
+from screens.acts.keeping import PutBack, TakeOut
 from screens.acts.runs import Answer, Halt
+from screens.asked import out_of_use
 from screens.asking import page_choice
-from screens.blocks import Block, Button, Field, Line, Notice, Words
+from screens.blocks import Block, Button, Field, Line, Notice, Section, Words
 from screens.page import Foot, Page
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.update.checks import note_key
 from screens.ways import way_from
 from screens.words import within
+from screens.words.tension import ago
 from screens.world import World
 
 
@@ -67,3 +72,49 @@ def _foot(of: Checklist, item: Item, sign: str, note: str) -> Foot:
         return Foot(beside=(again, stop), tall=True)
     noted = Both((Back(), Answer(NOTED, note=note, sign=sign))) if note else None
     return Foot(main=again, beside=(stop, Button(_("NOTE IT AND GO ON"), noted, why)), tall=True)
+
+
+WORDS = texts("pack_signs")
+
+
+def pack_signs(world: World) -> Page:
+    """Return the danger first, always.
+
+    Taking out needs a sign and a bar; putting back needs a reason and the same bar's place. No single tap and no repeated tap
+    on one spot does either, and Back leaves everything as it is.
+    """
+    stop, *others = advice("stop")
+    out = out_of_use(world)
+    chosen = str(world.args.get("sign", ""))
+    return Page(
+        title=_("Pack: stop signs"),
+        crown=Notice("danger", "danger", stop.text),
+        blocks=(
+            *(Words(f"fire {row.key}", row.text, bold=True) for row in advice("fire")),
+            *_state(world, out, chosen),
+            Section("others", _("Other signs")),
+            *(Words(f"stop {row.key}", row.text) for row in others),
+        ),
+        foot=_pack_foot(chosen, out=out is not None),
+        aside=frozenset(("others", *(f"stop {row.key}" for row in others))),
+        places=False,
+    )
+
+
+def _state(world: World, out: dict[str, str] | None, chosen: str) -> Iterator[Block]:
+    if out is not None:
+        when = ago(datetime.fromisoformat(out["at"]), world.now)
+        text = _("Out of use: {sign}, {when}.").format(sign=out["sign"], when=when)
+        yield Words("since", text, tone="bad", bold=True)
+    question = _("What do you see?") if out is None else _("What came of it?")
+    yield page_choice("sign", question, (WORDS["signs"] if out is None else WORDS["ends"]).items(), chosen)
+
+
+def _pack_foot(chosen: str, *, out: bool) -> Foot:
+    if out:
+        back = Button(
+            _("Put into use again"), PutBack(chosen) if chosen else None, _("First say what came of it.")
+        )
+        return Foot(beside=(back,))
+    take = TakeOut(chosen) if chosen else None
+    return Foot(main=Button(_("Take this pack out of use"), take, _("First tap what you see.")))
