@@ -35,14 +35,6 @@ class Weight(Measure):
             return None
         return weight_reading(self.board, self.world.person, weight, depth)
 
-    def instructions(self) -> str:
-        """Return what to do with the hands."""
-        return _(
-            "Turn the board so that the span lies level, one pulley free."
-            " Hang a known weight at its middle: a bottle with 1 kg of water, weighed with its hook."
-            " Read how far the belt is pushed in."
-        )
-
     def pictures(self) -> Iterator[Block]:
         """Yield the weight on the level span."""
         text = _("The span lies level. The weight hangs from its middle.")
@@ -85,14 +77,6 @@ class MotorPull(Measure):
         if not isinstance(pull, Result):
             return _("Not known yet"), why(pull, self.style)
         return _("Pull the motor with {reads}").format(reads=self._reads()), self.aim()
-
-    def instructions(self) -> str:
-        """Return what to do with the hands, two people's."""
-        return _(
-            "Two people, power off. Motor screws just loose, so that the mount slides."
-            " Strap or jackscrew on a fixed part, in the belt's plane. Never round the turning can."
-            " Pull from the axle straight to the shaft. Lock the screws, turn the wheel, measure again."
-        )
 
     def pictures(self) -> Iterator[Block]:
         """Yield the line on which the motor is pulled."""

@@ -72,7 +72,7 @@ class Measuring:
 
     def instructions(self) -> str:
         """Return what to do with the hands."""
-        raise NotImplementedError
+        return texts("belt")["hands"][self.way]
 
     def before(self) -> Iterator[Block]:
         """Yield what must be seen before the hands do anything."""

@@ -124,12 +124,10 @@ class Places(Measure):
 
     def instructions(self) -> str:
         """Return what to do with the hands."""
-        if not self.pulls:
-            depth = self.style.number(self.depth, "length") if self.depth else _("a little")
-            return _(
-                "Belt cold, one pulley free. Pull the middle of the span {depth} aside. Read the scale."
-            ).format(depth=depth)
-        return _("Turn the wheel a quarter. Pull to the same depth again.")
+        if self.pulls:
+            return texts("belt")["hands"]["again"]
+        depth = self.style.number(self.depth, "length") if self.depth else _("a little")
+        return super().instructions().format(depth=depth)
 
     def pictures(self) -> Iterator[Block]:
         """Yield where the span and the depth are measured."""
@@ -216,13 +214,6 @@ class Depths(Measure):
         pulls = self._pulls()
         self.found = fitted_reading(self.board, self.world.person, pulls) if len(pulls) > 1 else None
         return None if self.found is None else self.found.reading
-
-    def instructions(self) -> str:
-        """Return what to do with the hands."""
-        return _(
-            "One pulley free. Pull to a first depth, read the scale."
-            " Then half as deep again, then twice as deep. Measure from one line."
-        )
 
     def remarks(self) -> list[str]:
         """Return what fitting gains, and whether the pulls belong together."""

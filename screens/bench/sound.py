@@ -110,14 +110,6 @@ class Pluck(Measure):
             return _("For change only, until it is set against a pull.")
         return super().lacks()
 
-    def instructions(self) -> str:
-        """Return what to do with the hands."""
-        return _(
-            "Turn the wheel a few times, drive at rest."
-            " Microphone a hand's width from the middle of the span."
-            " Record, then pluck once, softly, like a string."
-        )
-
     def remarks(self) -> list[str]:
         """Return what the reading is worth."""
         said = []
