@@ -8,16 +8,7 @@ from logic.store import Record as Entered
 from screens.acts import Turn
 from screens.acts.entering import Forget
 from screens.bench.measuring import Measuring
-from screens.blocks import (
-    Block,
-    Button,
-    Choice,
-    Line,
-    Option,
-    Picture,
-    Verdict,
-    Words,
-)
+from screens.blocks import Block, Button, Choice, Line, Option, Picture, Verdict, Words
 from screens.page import Foot, Page
 from screens.pictures.gauge import gauge
 from screens.showing import figure, fold, shared_sureness, working

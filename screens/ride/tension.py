@@ -7,15 +7,7 @@ from logic.answers.tension import BeltPlan
 from logic.board import Board
 from screens.acts import Turn
 from screens.belt_values import belt_first, belt_lines
-from screens.blocks import (
-    Block,
-    Button,
-    Line,
-    Picture,
-    Stepper,
-    Verdict,
-    Words,
-)
+from screens.blocks import Block, Button, Line, Picture, Stepper, Verdict, Words
 from screens.page import Foot, Page
 from screens.pictures.drive import drive
 from screens.pictures.gauge import gauge, steps
