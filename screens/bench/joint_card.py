@@ -32,20 +32,8 @@ from screens.pictures.tightening import pull_on_key
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _, texts
 from screens.ways import way_from
+from screens.words import joints as words
 from screens.words import offer, refusal, sureness
-from screens.words.joints import (
-    ABOVE_DRAG,
-    assumed_text,
-    drag_text,
-    locker_text,
-    reuse_text,
-    set_text,
-    shown_items,
-    tool_text,
-    torque_text,
-    turned_by,
-    wrench_texts,
-)
 from screens.words.typed import not_used
 from screens.world import World
 
@@ -100,11 +88,11 @@ class CardBlocks:
         card, style, item = self.card, self.world.style, self.card.items["wrench"]
         form = WRONG if card.notice[0] == "warning" else PLAIN
         if isinstance(item, Result):
-            number, never = wrench_texts(card, style, inch=style.system == "inch")
+            number, never = words.wrench_texts(card, style, inch=style.system == "inch")
             word = _("{torque}, never over {ceiling}").format(
                 torque=number, ceiling=never.partition("\u00a0")[0]
             )
-            over = ABOVE_DRAG if card.drag_missing else ""
+            over = words.ABOVE_DRAG if card.drag_missing else ""
             text = "\n".join(part for part in (self._locker(), self._pull()) if part)
             return Verdict(f"{word}{over}", text, form=form, act=working(item, ITEMS["wrench"]))
         if isinstance(item, Open) and item.missing:
@@ -152,7 +140,7 @@ class CardBlocks:
     def told(self, said_already: tuple[str, ...] = ()) -> Iterator[Block]:
         """Yield what was assumed, but for options whose names say so already, and what deserves a word."""
         card = self.card
-        said = assumed_text(card, said_already)
+        said = words.assumed_text(card, said_already)
         if said:
             yield Words("assumed", said, tone="second")
         for note in card.notes:
@@ -182,7 +170,7 @@ class CardBlocks:
             yield way_from("bench.joint", "reach")
 
     def _reasons(self) -> bool:
-        return isinstance(self.card.items["wrench"], Result) or bool(shown_items(self.card))
+        return isinstance(self.card.items["wrench"], Result) or bool(words.shown_items(self.card))
 
     def _why(self) -> Iterator[Block]:
         """Yield the torque in the other unit, the nut's drag, what limits it, and every other result with its working."""
@@ -190,15 +178,15 @@ class CardBlocks:
         if isinstance(card.items["wrench"], Result):
             limit = _("What limits it: {limit}.").format(limit=texts("joints")["limits"][card.limit])
             yield Words("limit", limit, bold=True)
-            yield Words("other unit", set_text(card, style, inch=style.system != "inch"))
-            drag = drag_text(card, style)
+            yield Words("other unit", words.set_text(card, style, inch=style.system != "inch"))
+            drag = words.drag_text(card, style)
             if drag:
                 yield Words("drag", drag, bold=card.drag_missing)
         for name in ("drive_torque", "carried"):
             item = card.items.get(name)
             if item is not None and not (isinstance(item, Open) and item.outcome):
                 yield self.row(name)
-        names = shown_items(card)
+        names = words.shown_items(card)
         note = self.world.kept(shared_sureness, card.items)
         if names:
             yield Section("figures", _("Figures"), note)
@@ -207,7 +195,7 @@ class CardBlocks:
     def _put_on(self) -> Iterator[Block]:
         """Yield grade, preparation and cure; or none and why."""
         card, world = self.card, self.world
-        yield Words("grade", locker_text(card), bold=True)
+        yield Words("grade", words.locker_text(card), bold=True)
         locker = card.locker
         if locker is None or locker.grade == "none":
             return
@@ -235,7 +223,7 @@ class CardBlocks:
         """Yield the same torque as a pull on the person's own key or spanner."""
         card, world, item = self.card, self.world, self.card.items["pull"]
         assert isinstance(item, Result)  # noqa: S101  (the fold is there only then)
-        tool, turned = turned_by(card), _("nut") if turned_by(card) == "spanner" else _("screw")
+        tool, turned = words.turned_by(card), _("nut") if words.turned_by(card) == "spanner" else _("screw")
         detail = _("{scale} on the scale{over}, {arm} from the {turned}, square to the {tool}.").format(
             scale=self._scale(item),
             over=_(", over what turns the loose nut") if card.drag_missing else "",
@@ -264,7 +252,7 @@ class CardBlocks:
         yield from explained(
             self.world, board_of(self.world), name, card.key if card.key in joint_places() else ""
         )
-        tool = tool_text(card)
+        tool = words.tool_text(card)
         if tool:
             size = _("{tool}. Try the tool first: its size is from memory.").format(tool=tool)
             yield Words("tool text", size, bold=True)
@@ -272,9 +260,9 @@ class CardBlocks:
         yield Words("reuse", card.kind.text("reuse"))
         item = card.items.get("drag_reuse")
         if isinstance(item, Result):
-            least = torque_text(item.value, style, inch=style.system == "inch")
+            least = words.torque_text(item.value, style, inch=style.system == "inch")
             text = _("An insert nut is used again only from a drag of {least}.").format(least=least)
-            yield Words("drag reuse", f"{text}{reuse_text(card)}")
+            yield Words("drag reuse", f"{text}{words.reuse_text(card)}")
 
     def row(self, name: str, detail: str = "") -> FigureRow:
         """Return one result, how sure it is where that differs from the others."""

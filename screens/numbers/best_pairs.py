@@ -3,18 +3,8 @@
 from collections.abc import Iterator, Sequence
 from math import inf
 
+from logic.answers import pairs
 from logic.answers.pair import pair_board, pair_details
-from logic.answers.pairs import (
-    HAIR,
-    Pair,
-    PairOption,
-    PairTable,
-    Wish,
-    WishFit,
-    best_pairs,
-    pair_table,
-    wish_of,
-)
 from logic.board import Value
 from screens.acts import Act, Both, Go
 from screens.acts.entering import Ask, Put
@@ -28,39 +18,39 @@ from screens.world import World
 ALSO = 2
 """Pairs that are named beside the best one."""
 
-Ranked = Sequence[tuple[Pair, WishFit]]
+Ranked = Sequence[tuple[pairs.Pair, pairs.WishFit]]
 
 
 def _said(word: str, text: str, form: str, act: Act | None = None) -> Verdict:
     return Verdict(word, text, key="best", form=form, act=act, lines=2)
 
 
-def teeth(option: PairOption) -> str:
+def teeth(option: pairs.PairOption) -> str:
     """Return a pair as one says it: motor, then wheel."""
     return f"{option.motor_teeth}:{option.wheel_teeth}"
 
 
-def table_of(world: World) -> PairTable:
+def table_of(world: World) -> pairs.PairTable:
     """Return the table of the board in front."""
-    return world.kept(pair_table, world.board, world.person.rider, world.answers)
+    return world.kept(pairs.pair_table, world.board, world.person.rider, world.answers)
 
 
-def wished(world: World) -> Wish:
+def wished(world: World) -> pairs.Wish:
     """Return what is wished for."""
-    return world.kept(wish_of, world.answers)
+    return world.kept(pairs.wish_of, world.answers)
 
 
 def ranked(world: World) -> Ranked:
     """Return the pairs by the wish, the best one first."""
-    return world.kept(best_pairs, table_of(world), wished(world))
+    return world.kept(pairs.best_pairs, table_of(world), wished(world))
 
 
-def sound(table: PairTable, pair: Pair) -> bool:
+def sound(table: pairs.PairTable, pair: pairs.Pair) -> bool:
     """Tell whether a pair has a belt that fits, as far as belts are known at all."""
     return table.travel is None or (pair.belt is not None and not pair.belt.few)
 
 
-def pair_act(pair: Pair) -> Act:
+def pair_act(pair: pairs.Pair) -> Act:
     """Return the act that opens a pair."""
     belt = pair.belt.teeth if pair.belt else None
     return Go(
@@ -68,7 +58,7 @@ def pair_act(pair: Pair) -> Act:
     )
 
 
-def wish_text(world: World, wish: Wish) -> str:
+def wish_text(world: World, wish: pairs.Wish) -> str:
     """Return the wish in words."""
     style = world.style
     parts = []
@@ -112,7 +102,7 @@ def _lacking(missing: Sequence[str]) -> str:
     return _("{count} values give the pulleys.").format(count=len(missing))
 
 
-def _unwished(world: World, table: PairTable) -> Verdict:
+def _unwished(world: World, table: pairs.PairTable) -> Verdict:
     present = next((pair for pair in table.pairs if pair.present), None)
     asked = _("Enter below the speed and hill you want.")
     if present is None or present.option.loaded is None:
@@ -125,12 +115,12 @@ def _unwished(world: World, table: PairTable) -> Verdict:
     return _said(teeth(option), text, PLAIN, pair_act(present))
 
 
-def _doubts(world: World, table: PairTable, wish: Wish, best: Pair) -> Iterator[str]:
+def _doubts(world: World, table: pairs.PairTable, wish: pairs.Wish, best: pairs.Pair) -> Iterator[str]:
     """Yield what may be otherwise than the best pair promises."""
     spread = best.option.spread
     if table.usual:
         yield _("{count} usual values stand in.").format(count=len(table.usual))
-    elif wish.speed is not None and spread is not None and spread[0] < wish.speed * (1.0 - HAIR):
+    elif wish.speed is not None and spread is not None and spread[0] < wish.speed * (1.0 - pairs.HAIR):
         yield _("It may fall short, down to {speed}: Kv is only printed.").format(
             speed=world.style.number(spread[0], "speed")
         )
@@ -138,7 +128,7 @@ def _doubts(world: World, table: PairTable, wish: Wish, best: Pair) -> Iterator[
         yield _("Belts are not checked.")
 
 
-def gives(world: World, fit: WishFit) -> str:
+def gives(world: World, fit: pairs.WishFit) -> str:
     """Return what a pair gives against the wish."""
     style, option = world.style, fit.option
     short: list[str] = []
@@ -151,7 +141,7 @@ def gives(world: World, fit: WishFit) -> str:
             continue
         asked = value / (1.0 + margin) if margin > -1.0 else inf
         away = style.number(abs(value - asked), quantity, 2) if asked < inf else _("all of it")
-        (short if margin < -HAIR else spare).append(away)
+        (short if margin < -pairs.HAIR else spare).append(away)
     if short:
         return _("{short} short").format(short=_(" and ").join(short))
     return _("{spare} in hand").format(spare=_(" and ").join(spare))

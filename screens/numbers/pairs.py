@@ -8,18 +8,7 @@ from screens.acts import Turn
 from screens.asking import refused_now, value_line
 from screens.blocks import Block, Choice, FigureRow, Line, Notice, Option, Section, Words
 from screens.nearer import Rounds, following, nearer, taken
-from screens.numbers.best_pairs import (
-    Ranked,
-    best_told,
-    gives,
-    pair_act,
-    ranked,
-    sound,
-    table_of,
-    teeth,
-    wish_text,
-    wished,
-)
+from screens.numbers import best_pairs as best
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _, texts
@@ -57,12 +46,12 @@ def pairs_page(world: World) -> Page:
     rows = tuple(_rows(world))
     return Page(
         title=_("Pairs of pulleys"),
-        crown=replace(best_told(world), grey=refused_now(world)),
+        crown=replace(best.best_told(world), grey=refused_now(world)),
         blocks=(
             *(value_line(world, key) for key in WISHES),
-            *(nearer(world, ROUNDS) if table_of(world).missing else ()),
+            *(nearer(world, ROUNDS) if best.table_of(world).missing else ()),
             *rows,
-            *taken(world, table_of(world).usual),
+            *taken(world, best.table_of(world).usual),
             Notice("caution", "caution", texts("pairs")["said"]["caution"]),
             Section("values", values_heading(world)),
             *(value_line(world, key) for key in VALUES),
@@ -75,10 +64,10 @@ def pairs_page(world: World) -> Page:
 
 def _rows(world: World) -> Iterator[Block]:
     """Yield the table: how many do it, the first pairs, the way to the others and to another order."""
-    table = table_of(world)
+    table = best.table_of(world)
     if not table.pairs:
         return
-    wish, key = wished(world), world.args.get("sort", "")
+    wish, key = best.wished(world), world.args.get("sort", "")
     asked = wish.speed is not None or wish.grade is not None
     shown = world.args.get("rows", SHOWN)
     yield Section("pairs", _("Pairs"), _counted(world, asked=asked))
@@ -92,25 +81,25 @@ def _rows(world: World) -> Iterator[Block]:
     yield from fold(world, "sort", _("Sort by another figure"), lambda: (_sorting(key, world, asked=asked),))
 
 
-def _order(world: World, key: str, count: int, *, asked: bool) -> Ranked:
+def _order(world: World, key: str, count: int, *, asked: bool) -> best.Ranked:
     """Return the first pairs in the order that is chosen: by the wish, or by a figure. Of the others no more is read."""
     if asked and not key:
-        return ranked(world)[:count]
-    table, by = table_of(world), key or "loaded"
+        return best.ranked(world)[:count]
+    table, by = best.table_of(world), key or "loaded"
     rising = (by in RISING) != bool(world.args.get("turned"))
     order = sorted(table.pairs, key=lambda pair: _place(figure_of(pair, by), rising=rising))
     if not key:
         # What one compares with comes first, what is doubtful last.
         order.sort(key=lambda pair: not pair.present)
         order = _sound_first(table, order, count)
-    return [(pair, fit(pair.option, wished(world))) for pair in order[:count]]
+    return [(pair, fit(pair.option, best.wished(world))) for pair in order[:count]]
 
 
 def _sound_first(table: PairTable, order: list[Pair], count: int) -> list[Pair]:
     """Return at least so many pairs, those with a sound belt before the others."""
     found, doubtful = list[Pair](), list[Pair]()
     for pair in order:
-        (found if pair.present or sound(table, pair) else doubtful).append(pair)
+        (found if pair.present or best.sound(table, pair) else doubtful).append(pair)
         if len(found) == count:
             return found
     return found + doubtful
@@ -133,16 +122,16 @@ def _place(value: float | None, *, rising: bool) -> tuple[bool, float]:
 
 def _counted(world: World, *, asked: bool) -> str:
     """Return how many pairs do it, and what caps the speed beside the gears."""
-    table, wish = table_of(world), wished(world)
+    table, wish = best.table_of(world), best.wished(world)
     said = []
     if asked:
         good = sum(
             not given.short and (table.travel is None or pair.belt is not None)
-            for pair, given in ranked(world)
+            for pair, given in best.ranked(world)
         )
         said.append(
             _("{good} of {all} do {wish}.").format(
-                good=good or _("None"), all=len(table.pairs), wish=wish_text(world, wish)
+                good=good or _("None"), all=len(table.pairs), wish=best.wish_text(world, wish)
             )
         )
         cap = speed_cap(table) if wish.speed is not None else None
@@ -169,7 +158,7 @@ def _row(world: World, pair: Pair, given: WishFit, key: str, *, asked: bool) -> 
         _shown(style, None if pair.belt is None else pair.belt.teeth, "teeth", _("belt {number}"))
         if key != "belt"
         else "",
-        gives(world, given) if asked else "",
+        best.gives(world, given) if asked else "",
         _("on the board now") if pair.present else "",
     ]
     if option.spread is not None:
@@ -179,15 +168,15 @@ def _row(world: World, pair: Pair, given: WishFit, key: str, *, asked: bool) -> 
         notes.append(OUTCOMES[option.outcome])
     if pair.belt is not None and pair.belt.few:
         notes.append(_("only {count} teeth in mesh").format(count=pair.belt.in_mesh))
-    if table_of(world).travel is not None and pair.belt is None:
+    if best.table_of(world).travel is not None and pair.belt is None:
         notes.append(_("no belt in stock"))
     return FigureRow(
-        f"pair {teeth(option)}",
-        teeth(option),
+        f"pair {best.teeth(option)}",
+        best.teeth(option),
         "–" if shown is None else shown.number,
         unit="" if shown is None else shown.unit,
         detail=", ".join(note for note in notes if note),
-        act=pair_act(pair),
+        act=best.pair_act(pair),
         grey=refused_now(world),
     )
 
@@ -212,7 +201,7 @@ def _sorting(key: str, world: World, *, asked: bool) -> Choice:
 
 def _travel(world: World) -> tuple[Words, ...]:
     """Return which belts and wheel pulleys were looked at."""
-    table = table_of(world)
+    table = best.table_of(world)
     if table.missing or table.problem is not None:
         return ()
     if table.travel is None:

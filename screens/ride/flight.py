@@ -33,19 +33,8 @@ from screens.showing import sentences
 from screens.tongue import _, texts
 from screens.trying import board_ask, board_choice, board_line, trial_note, untried
 from screens.ways import signs_line
+from screens.words import flight as words
 from screens.words import refusal
-from screens.words.flight import (
-    arithmetic,
-    as_text,
-    confirmed,
-    counted,
-    large_energy,
-    lines,
-    rules_read,
-    verdict_lines,
-    watt_hours,
-    where_lines,
-)
 from screens.world import World
 
 LABELS = {"each": _("One pack"), "all_joined": _("All packs together")}
@@ -119,8 +108,8 @@ def _count(world: World) -> Choice:
 
 def _verdict(world: World, found: Flight) -> Verdict:
     """Return the best verdict that the answers allow; what it takes for granted leaves it open."""
-    lines = verdict_lines(found, world.style, by_cells=untried(world).board.pack.marked_energy is None)
-    text = " ".join(lines)
+    told = words.verdict_lines(found, world.style, by_cells=untried(world).board.pack.marked_energy is None)
+    text = " ".join(told)
     if found.best is None:
         asks = _("How many Wh does the pack say?")
         why = refusal(found.problem, world.style) if found.problem else _("It is printed on its case.")
@@ -129,7 +118,7 @@ def _verdict(world: World, found: Flight) -> Verdict:
     word, form = texts("packs")["flight"][outcome], FORMS.get(outcome, WRONG)
     if found.best.card and found.hopes:
         return Verdict(word, text, form=UNSURE, lines=LINES)
-    return Verdict(word, " ".join((*lines, *where_lines(found))), form=form, lines=LINES)
+    return Verdict(word, " ".join((*told, *words.where_lines(found))), form=form, lines=LINES)
 
 
 def _energies(figures: Figures) -> Iterator[Block]:
@@ -138,7 +127,7 @@ def _energies(figures: Figures) -> Iterator[Block]:
     for name, item in figures.items.items():
         row: FigureRow = figures[name]
         if isinstance(item, Result):
-            row = replace(row, number=watt_hours(item.value, figures.world.style), unit="Wh")
+            row = replace(row, number=words.watt_hours(item.value, figures.world.style), unit="Wh")
         # How many packs there are is asked above; until then they are counted as one.
         if row.number != "–" or (row.act is not None and name == "each"):
             yield row
@@ -152,7 +141,7 @@ def _details(world: World, found: Flight) -> dict[str, str]:
             "The case says another figure than volts times amp-hours: the marked one counts. Check both."
         )
     elif found.cards:
-        same, other = (write(found.cards[0], world.style) for write in (confirmed, arithmetic))
+        same, other = (write(found.cards[0], world.style) for write in (words.confirmed, words.arithmetic))
         cells = _("By its cells: {sum}. The label counts.").format(sum=other) if other else ""
         details["each"] = f"{same}." if same else cells
     return details
@@ -160,9 +149,9 @@ def _details(world: World, found: Flight) -> dict[str, str]:
 
 def _rules(world: World, found: Flight) -> Iterator[Block]:
     yield Section("rules", _("Before the flight"))
-    yield from sentences("where", where_lines(found), bold=True)
+    yield from sentences("where", words.where_lines(found), bold=True)
     yield from sentences("rule", (rule.text("text") for rule in found.rules))
-    yield Words("edition", rules_read(found, world.now.date().isoformat()), tone="second")
+    yield Words("edition", words.rules_read(found, world.now.date().isoformat()), tone="second")
     yield signs_line()
 
 
@@ -176,15 +165,15 @@ def flight_card(world: World) -> Page:
         return Page(title=title, blocks=(Words("none", none, role="title"),), places=False)
     chemistry = "" if board.pack.chemistry is None else str(board.pack.chemistry.si)
     said = world.args.get("_said", "")
-    text = as_text(found, "" if world.is_scratch else board.name, chemistry, style, today)
-    number = watt_hours(large_energy(found), style)
+    text = words.as_text(found, "" if world.is_scratch else board.name, chemistry, style, today)
+    number = words.watt_hours(words.large_energy(found), style)
     return Page(
         title=title,
-        crown=Figure("energy", counted(found), number, unit="Wh", held_up=True),
+        crown=Figure("energy", words.counted(found), number, unit="Wh", held_up=True),
         blocks=(
             *(
                 Words(f"line {place}", line, role="lead", bold=True)
-                for place, line in enumerate(lines(found, chemistry, style, today))
+                for place, line in enumerate(words.lines(found, chemistry, style, today))
                 if line
             ),
             *((Words("said", said, tone="second"),) if said else ()),

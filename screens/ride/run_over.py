@@ -13,16 +13,7 @@ from screens.page import Foot, Page
 from screens.tongue import _
 from screens.ways import due_act, later_act
 from screens.words import begun
-from screens.words.checks import (
-    FITNESS,
-    check_text,
-    due_name,
-    due_when,
-    headline,
-    held_text,
-    not_yet_text,
-    seconds_text,
-)
+from screens.words import checks as words
 from screens.world import World
 
 if TYPE_CHECKING:
@@ -53,7 +44,7 @@ def _logged(world: World, title: str) -> Page:
     word = (
         (check.halted or _("Stopped"))
         if stopped and not check.fit
-        else FITNESS.get(check.fit, check_text(check))
+        else words.FITNESS.get(check.fit, words.check_text(check))
     )
     reason = _("{item}: {reason}").format(item=check.stopped_by, reason=check.reason) if stopped else ""
     close = Button(_("CLOSE"), Back())
@@ -83,7 +74,9 @@ def _found(world: World, session: Session) -> Page:
     stops = () if pack_held(world) else due_stops(world, of)
     end = _end(world, session)
     items = {item.key: item for item in of.items}
-    who = _("{time}. Checked by you, {at}.").format(time=seconds_text(found.seconds), at=f"{world.now:%H:%M}")
+    who = _("{time}. Checked by you, {at}.").format(
+        time=words.seconds_text(found.seconds), at=f"{world.now:%H:%M}"
+    )
     back = Both((BackOne(), Swap("ride.run", {"list": of.key, "_going_on": True})))
     return Page(
         title=of.title,
@@ -105,13 +98,13 @@ def _found(world: World, session: Session) -> Page:
 def _end(world: World, session: Session) -> Verdict:
     """Return the verdict: what holds the pack first, then what is due, then what the items say."""
     of, found, held = session.of, session.verdict, pack_held(world)
-    count = headline(found)
+    count = words.headline(found)
     if held:
         text = _("That forbids it. Of the items here, {count}").format(count=count)
-        return Verdict(held_text(held), text, form=WRONG)
+        return Verdict(words.held_text(held), text, form=WRONG)
     stops = due_stops(world, of)
     if stops:
-        word = not_yet_text([due_name(one, world.saved.sides) for one in stops])
+        word = words.not_yet_text([words.due_name(one, world.saved.sides) for one in stops])
         text = _("That comes first. Of the items here, {count}").format(count=count)
         return Verdict(word, text, form=WRONG)
     fit = session.fitness(forbids(world, of), put_off(world, of), open_elsewhere(world, of))
@@ -119,7 +112,7 @@ def _end(world: World, session: Session) -> Verdict:
         return Verdict(count, form=UNSURE if found.notes or found.aside else RIGHT)
     why = "; ".join(fit.why)
     said = f"{begun(why)}. {count}" if why else count
-    return Verdict(FITNESS[fit.word], said, form=FORMS.get(fit.word, WRONG))
+    return Verdict(words.FITNESS[fit.word], said, form=FORMS.get(fit.word, WRONG))
 
 
 def _notes(notes: tuple[tuple[str, str], ...]) -> Iterator[Line]:
@@ -130,9 +123,13 @@ def _notes(notes: tuple[tuple[str, str], ...]) -> Iterator[Line]:
 def _due(world: World, session: Session) -> Iterator[Line]:
     """Yield what is due, the stop items first, then what of them was put off and why."""
     for one in due_stops(world, session.of) or world.due[:2]:
-        title = _("Due: {name}").format(name=due_name(one, world.saved.sides))
+        title = _("Due: {name}").format(name=words.due_name(one, world.saved.sides))
         yield Line(
-            f"due {one.key} {one.subject}", title, due_when(one, world.style), icon="due", act=due_act(one)
+            f"due {one.key} {one.subject}",
+            title,
+            words.due_when(one, world.style),
+            icon="due",
+            act=due_act(one),
         )
     for name, reason in put_off(world, session.of):
         yield Line(f"off {name}", _("Put off: {name}").format(name=name), reason, icon="clock")
@@ -148,7 +145,7 @@ def _foot(world: World, back: Act, *, fit: bool) -> Foot:
         )
     if stops:
         first = stops[0]
-        name = due_name(first, world.saved.sides)
+        name = words.due_name(first, world.saved.sides)
         return Foot(
             main=Button(_("{check}\ndue now: do it first").format(check=name.upper()), due_act(first)),
             beside=(one_back, Button(_("PUT IT OFF"), later_act(first))),

@@ -18,17 +18,7 @@ from screens.tongue import _
 from screens.trying import KEEP_THIS_BOARD, trial_note
 from screens.ways import voice_line, way_from
 from screens.words import Style
-from screens.words.tension import (
-    ITEMS,
-    SIGNS,
-    ago,
-    aim_text,
-    form_of,
-    locked_text,
-    method_text,
-    plan_notes,
-    tension_text,
-)
+from screens.words import tension as words
 from screens.world import World
 
 DEPTHS = (0.0005, 0.02)
@@ -52,7 +42,7 @@ def tension_check(world: World) -> Page:
         crown=crown(check),
         blocks=tuple(blocks(check)),
         foot=Foot(main=main_bar(check), entry=check.entry),
-        aside=frozenset({"drive", "locked", "depth", "depth words", "figures", *ITEMS}),
+        aside=frozenset({"drive", "locked", "depth", "depth words", "figures", *words.ITEMS}),
         back=Turn({"side": check.sides[number - 2], "_moved": None}) if number > 1 else None,
         places=False,
         card=check.side,
@@ -65,10 +55,14 @@ def crown(check: Check) -> Verdict:
     found, style = check.told, check.world.style
     if not check.word:
         word = found.reads or _("Pull {depth} aside").format(depth=check.depth)
-        text = found.tension or found.certainty or aim_text(check.plan, style, check.entry.unit)
+        text = found.tension or found.certainty or words.aim_text(check.plan, style, check.entry.unit)
         return Verdict(word, text, lines=2)
     return Verdict(
-        found.verdict, found.reads, form=form_of(check.word), sign=SIGNS.get(check.word, ""), lines=2
+        found.verdict,
+        found.reads,
+        form=words.form_of(check.word),
+        sign=words.SIGNS.get(check.word, ""),
+        lines=2,
     )
 
 
@@ -117,7 +111,7 @@ def _what_to_do(check: Check) -> Iterator[Block]:
     elif check.pull is None and world.args.get("_moved"):
         yield Words("moved", world.args["_moved"], role="lead", bold=True)
     if not found.reads:
-        yield Words("method", method_text(check.depth), role="lead")
+        yield Words("method", words.method_text(check.depth), role="lead")
 
 
 def _what_it_tells(check: Check) -> Iterator[Block]:
@@ -137,7 +131,7 @@ def _what_it_tells(check: Check) -> Iterator[Block]:
     item = plan.items["target"] if check.reading is None else check.reading.tension
     if isinstance(item, Result):
         title = _("Working of this reading") if check.reading is not None else _("Working of the target")
-        yield Line("working", title, icon="sum", act=working(item, ITEMS[item.name]))
+        yield Line("working", title, icon="sum", act=working(item, words.ITEMS[item.name]))
 
 
 def _drive(check: Check) -> Iterator[Block]:
@@ -146,8 +140,8 @@ def _drive(check: Check) -> Iterator[Block]:
     if picture is not None:
         text = _("The drive to scale, with the pull at the middle of the free span.")
         yield Picture("drive", picture, text)
-    yield Words("locked", locked_text(plan, style, check.entry.unit))
-    notes = plan_notes(plan, style)
+    yield Words("locked", words.locked_text(plan, style, check.entry.unit))
+    notes = words.plan_notes(plan, style)
     if notes:
         yield Words("notes", notes, bold=True)
 
@@ -161,7 +155,7 @@ def _figures(check: Check) -> Iterator[Block]:
         if name in ("wrap", "depth"):
             continue
         unit = check.entry.unit if name.startswith("pull") else ""
-        yield figure(check.world, item, ITEMS[name], unit=unit)
+        yield figure(check.world, item, words.ITEMS[name], unit=unit)
 
 
 def _gauge_text(check: Check) -> str:
@@ -180,7 +174,8 @@ def _last_text(check: Check) -> str:
     if check.last is None:
         return _("First reading of this belt.")
     return _("Last time {tension}, {ago}.").format(
-        tension=tension_text(check.last, check.world.style), ago=ago(check.last.at, check.world.now)
+        tension=words.tension_text(check.last, check.world.style),
+        ago=words.ago(check.last.at, check.world.now),
     )
 
 
@@ -215,7 +210,7 @@ def spoken(check: Check) -> str:
     found = check.told
     if not found.reads:
         pull = _("{belt}. Pull {depth} aside.").format(belt=check.name, depth=check.depth)
-        return f"{pull} {aim_text(check.plan, check.world.style, check.entry.unit)}"
+        return f"{pull} {words.aim_text(check.plan, check.world.style, check.entry.unit)}"
     verdict = f"{found.verdict.capitalize()}." if found.verdict else ""
     return " ".join(
         part for part in (found.reads, found.tension and f"{found.tension}.", verdict, found.move) if part

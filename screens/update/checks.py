@@ -6,19 +6,7 @@ from logic.answers.fitted import snapshot
 from logic.checks.lists import Checklist
 from logic.checks.own import copy_of, list_to_dict
 from logic.checks.run import FAILED
-from screens.acts import Back, Go, Swap
-from screens.acts.runs import (
-    Answer,
-    BackOne,
-    CopyList,
-    DropList,
-    Finish,
-    Halt,
-    KeepList,
-    PutInFront,
-    PutList,
-    Rerun,
-)
+from screens.acts import Back, Go, Swap, runs
 from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.tongue import _
 from screens.update import does, update
@@ -79,8 +67,8 @@ def _on(world: World) -> World:
     return world
 
 
-@does(Answer)
-def answer(world: World, act: Answer) -> World:
+@does(runs.Answer)
+def answer(world: World, act: runs.Answer) -> World:
     """Answer the item in front and go on to the next."""
     key = world.args["list"]
     session = world.session(key)
@@ -95,15 +83,15 @@ def answer(world: World, act: Answer) -> World:
     return _on(world.turned(_problem=None, open_why=None))
 
 
-@does(BackOne)
-def back_one(world: World, _act: BackOne) -> World:
+@does(runs.BackOne)
+def back_one(world: World, _act: runs.BackOne) -> World:
     """Put the item before in front."""
     world.session(world.args["list"]).back()
     return _on(world.turned(_problem=None, open_why=None))
 
 
-@does(Rerun)
-def rerun(world: World, act: Rerun) -> World:
+@does(runs.Rerun)
+def rerun(world: World, act: runs.Rerun) -> World:
     """Go on where it was left, or log what was answered as not finished and begin anew."""
     session = world.session(world.args["list"])
     if act.again:
@@ -115,8 +103,8 @@ def rerun(world: World, act: Rerun) -> World:
     return _on(world.turned(_broken=None))
 
 
-@does(PutInFront)
-def put_in_front(world: World, act: PutInFront) -> World:
+@does(runs.PutInFront)
+def put_in_front(world: World, act: runs.PutInFront) -> World:
     """Put an item in front; nothing where no list is: the same line touched twice goes back twice."""
     if "list" not in world.args:
         return world
@@ -124,8 +112,8 @@ def put_in_front(world: World, act: PutInFront) -> World:
     return _on(world.turned(_problem=None, open_why=None))
 
 
-@does(Halt)
-def halt(world: World, act: Halt) -> World:
+@does(runs.Halt)
+def halt(world: World, act: runs.Halt) -> World:
     """End the run here; the log keeps why, and Ride shows it until a check finds the item right."""
     key = world.args["list"]
     session = world.session(key)
@@ -139,8 +127,8 @@ def halt(world: World, act: Halt) -> World:
     return update(world, Swap(OVER, {"list": key, "row": row, "about_pack": about_pack}))
 
 
-@does(Finish)
-def finish(world: World, _act: Finish) -> World:
+@does(runs.Finish)
+def finish(world: World, _act: runs.Finish) -> World:
     """Write the log entry, then go on to what belongs to the list, or back. What is due first stands in the way."""
     session = world.session(world.args["list"])
     of = session.of
@@ -150,29 +138,29 @@ def finish(world: World, _act: Finish) -> World:
     return update(logged(world), Swap(of.next) if of.next else Back())
 
 
-@does(CopyList)
-def copy_list(world: World, act: CopyList) -> World:
+@does(runs.CopyList)
+def copy_list(world: World, act: runs.CopyList) -> World:
     """Make a list of one's own from another one and open it."""
     number = world.store.get("own_number", 0) + 1
     world.store.put("own_number", number)
     made = copy_of(world.lists()[act.key], number)
-    return update(keep_list(world, KeepList(made)), Go("settings.list", {"key": made.key}))
+    return update(keep_list(world, runs.KeepList(made)), Go("settings.list", {"key": made.key}))
 
 
-@does(KeepList)
-def keep_list(world: World, act: KeepList) -> World:
+@does(runs.KeepList)
+def keep_list(world: World, act: runs.KeepList) -> World:
     """Keep a list, new or changed."""
     return _put(world, act.list.key, act.list, _("{title}: kept").format(title=act.list.title))
 
 
-@does(DropList)
-def drop_list(world: World, act: DropList) -> World:
+@does(runs.DropList)
+def drop_list(world: World, act: runs.DropList) -> World:
     """Put a list away."""
     return _put(world, act.key, None, _("List taken out"))
 
 
-@does(PutList)
-def put_list(world: World, act: PutList) -> World:
+@does(runs.PutList)
+def put_list(world: World, act: runs.PutList) -> World:
     """Put a list back as it was."""
     return _put(world, act.key, act.list, "")
 
@@ -183,7 +171,7 @@ def _put(world: World, key: str, new: Checklist | None, said: str) -> World:
     rest = {name: body for name, body in stored.items() if name != key}
     world.store.put("own_lists", rest if new is None else {**stored, key: list_to_dict(new)})
     way = world.trail if new is not None else _without(world.trail, key)
-    return replace(world, trail=way, undo=TakeBack(said, PutList(key, before), ""))
+    return replace(world, trail=way, undo=TakeBack(said, runs.PutList(key, before), ""))
 
 
 def _without(trail: tuple[Step, ...], key: str) -> tuple[Step, ...]:

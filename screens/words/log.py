@@ -3,22 +3,10 @@
 from collections.abc import Callable, Iterator
 from dataclasses import fields
 
+from logic import log
 from logic.answers.spares import joint_name
 from logic.answers.tension_entry import word_of
 from logic.board import Value, board_fields
-from logic.log import (
-    BeltFitted,
-    BoardChanged,
-    Check,
-    Entry,
-    Note,
-    Ride,
-    Snooze,
-    Tension,
-    Tightening,
-    Unread,
-    Work,
-)
 from logic.store import Record
 from logic.units import GAP
 from screens.tongue import _, texts
@@ -44,47 +32,47 @@ ICONS = {
 def entry_words(record: Record, style: Style) -> tuple[str, str, str]:
     """Return title, detail and picture of an entry."""
     said = record.body
-    icon = check_tone(said) if isinstance(said, Check) else ICONS.get(record.kind, "")
+    icon = check_tone(said) if isinstance(said, log.Check) else ICONS.get(record.kind, "")
     title = TITLES[type(said)](record, style)
     extra = [f"{record.at:%Y-%m-%d %H:%M}"]
-    if isinstance(said, Check) and said.seconds is not None:
+    if isinstance(said, log.Check) and said.seconds is not None:
         extra += [_took(said), *(["interrupted"] if said.breaks else [])]
-    if isinstance(said, Snooze) and said.reason:
+    if isinstance(said, log.Snooze) and said.reason:
         extra.append(said.reason)
-    if isinstance(said, Unread):
+    if isinstance(said, log.Unread):
         extra.append(_("Kept as it is"))
-    if not isinstance(said, Work | Note) and said.note:
+    if not isinstance(said, log.Work | log.Note) and said.note:
         extra.append(said.note)
     if record.corrected_by is not None:
         extra.append("corrected")
     return title, ". ".join(extra), icon
 
 
-TITLES: dict[type[Entry], Callable[[Record, Style], str]] = {
-    Ride: lambda record, style: f"Ride: {ride_text(record.body, style)}",
-    Check: lambda record, _style: f"{record.body.title}: {within(check_text(record.body, ', '))}",
-    Tension: lambda record, style: _("Tension, {belt} belt: {tension_text}").format(
+TITLES: dict[type[log.Entry], Callable[[Record, Style], str]] = {
+    log.Ride: lambda record, style: f"Ride: {ride_text(record.body, style)}",
+    log.Check: lambda record, _style: f"{record.body.title}: {within(check_text(record.body, ', '))}",
+    log.Tension: lambda record, style: _("Tension, {belt} belt: {tension_text}").format(
         belt=record.body.belt, tension_text=tension_text(record, style)
     ),
-    Tightening: lambda record, _style: f"Joint: {joint_name(record.body.joint)}",
-    Work: lambda record, _style: f"Work: {record.body.note}",
-    BeltFitted: lambda record, _style: _("New {belt} belt").format(belt=record.body.belt),
-    Note: lambda record, _style: record.body.note,
-    BoardChanged: lambda record, _style: _("Board changed: {list}").format(
+    log.Tightening: lambda record, _style: f"Joint: {joint_name(record.body.joint)}",
+    log.Work: lambda record, _style: f"Work: {record.body.note}",
+    log.BeltFitted: lambda record, _style: _("New {belt} belt").format(belt=record.body.belt),
+    log.Note: lambda record, _style: record.body.note,
+    log.BoardChanged: lambda record, _style: _("Board changed: {list}").format(
         list=", ".join(map(label_of, record.body.changes))
     ),
-    Snooze: lambda record, _style: _("Put off: {what}").format(what=record.body.name or record.body.rule),
-    Unread: lambda record, _style: f"{KINDS.get(record.kind, 'Entry')}: {unread_text(record.body)}",
+    log.Snooze: lambda record, _style: _("Put off: {what}").format(what=record.body.name or record.body.rule),
+    log.Unread: lambda record, _style: f"{KINDS.get(record.kind, 'Entry')}: {unread_text(record.body)}",
 }
 """The title of each kind of entry."""
 
 
-def unread_text(said: Unread) -> str:
+def unread_text(said: log.Unread) -> str:
     """Return why an entry is not shown."""
     return _("Written by a later version") if said.later else _("Could not be read")
 
 
-def ride_text(ride: Ride, style: Style) -> str:
+def ride_text(ride: log.Ride, style: Style) -> str:
     """Return a ride on one line."""
     parts = []
     if ride.distance:
@@ -99,23 +87,23 @@ def ride_text(ride: Ride, style: Style) -> str:
     return ", ".join(parts) or "no figures"
 
 
-def _took(check: Check) -> str:
+def _took(check: log.Check) -> str:
     return seconds_text(check.seconds or 0.0) + (", fast" if check.fast else "")
 
 
 def entry_lines(record: Record, style: Style) -> Iterator[tuple[str, str]]:
     """Yield the figures of an entry, a label and a value each."""
     said = record.body
-    if isinstance(said, Ride):
+    if isinstance(said, log.Ride):
         yield from _ride_lines(said, style)
-    elif isinstance(said, Check):
+    elif isinstance(said, log.Check):
         yield from _check_lines(said)
-    elif isinstance(said, Tension):
+    elif isinstance(said, log.Tension):
         yield from _tension_lines(said, style)
-    elif isinstance(said, BoardChanged):
+    elif isinstance(said, log.BoardChanged):
         for key, change in said.changes.items():
             yield label_of(key), f"{_value(key, change.was, style)} to {_value(key, change.now, style)}"
-    elif isinstance(said, Unread):
+    elif isinstance(said, log.Unread):
         yield unread_text(said), _("It is kept as it is, and counts for nothing until it can be read.")
         yield _("As it is kept"), record.text
     else:
@@ -124,7 +112,7 @@ def entry_lines(record: Record, style: Style) -> Iterator[tuple[str, str]]:
         yield "Note", said.note
 
 
-def _plain_lines(said: Entry, style: Style) -> Iterator[tuple[str, str]]:
+def _plain_lines(said: log.Entry, style: Style) -> Iterator[tuple[str, str]]:
     for one in fields(said):
         value = getattr(said, one.name)
         if one.name != "note" and isinstance(value, str | int | float) and value != "":
@@ -137,7 +125,7 @@ def _plain(value: str | float, style: Style) -> str:
     return value if isinstance(value, str) else style.plain(float(value))
 
 
-def _ride_lines(ride: Ride, style: Style) -> Iterator[tuple[str, str]]:
+def _ride_lines(ride: log.Ride, style: Style) -> Iterator[tuple[str, str]]:
     for value, label, quantity in (
         (ride.distance, "Distance", "distance"),
         (ride.energy, _("Energy used"), "energy"),
@@ -151,7 +139,7 @@ def _ride_lines(ride: Ride, style: Style) -> Iterator[tuple[str, str]]:
     yield "Wet", "yes" if ride.wet else "no"
 
 
-def _check_lines(check: Check) -> Iterator[tuple[str, str]]:
+def _check_lines(check: log.Check) -> Iterator[tuple[str, str]]:
     yield "Verdict", check_text(check)
     yield "List", f"{check.title}, version {check.version}"
     if check.seconds is not None:
@@ -164,7 +152,7 @@ def _check_lines(check: Check) -> Iterator[tuple[str, str]]:
     yield _("Saved with it"), f"{values} {'value' if values == 1 else 'values'} of the board"
 
 
-def _tension_lines(said: Tension, style: Style) -> Iterator[tuple[str, str]]:
+def _tension_lines(said: log.Tension, style: Style) -> Iterator[tuple[str, str]]:
     if said.pull is not None:
         yield "Pull", str(style.shown(said.pull, "force", unit=said.unit))
     if said.depth is not None:
