@@ -14,7 +14,7 @@ from screens.page import Page
 from screens.pictures.belts import motor_pulled
 from screens.pictures.span import weight_picture
 from screens.showing import why
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.world import World
 
 
@@ -57,9 +57,7 @@ class MotorPull(Measure):
 
     def before(self) -> Iterator[Block]:
         """Yield the hazard."""
-        text = _(
-            "A strap that slips throws motor or hand. Pull in line on fixed parts, fingers out of the slots."
-        )
+        text = texts("belt")["said"]["strap"]
         yield Notice("hazard", "caution", text)
 
     def asks(self) -> tuple[Field, ...]:

@@ -11,10 +11,7 @@ from screens.tongue import _, texts
 from screens.world import World
 
 SIZES = ("M3", "M4", "M5", "M6", "M8", "M10")
-HARM = _(
-    "Threadlocker harms skin and eyes. Gloves, an open window, no finger near the eyes."
-    " Old locker that is heated smokes."
-)
+HARM = texts("joints")["said"]["locker harms"]
 COLD = _("Below 5 °C it may never cure: warm the parts first.")
 DAYS = (278.15, 283.15, 288.15, 295.15)
 """Temperatures of the cure that are listed, in K."""

@@ -54,9 +54,8 @@ def _verdict(world: World, answer: FirstPower) -> Verdict:
     style, hold, low, high = world.style, answer.items[HOLD], answer.items["empty"], answer.items["full"]
     meter = ""
     if isinstance(low, Result) and isinstance(high, Result):
-        meter = _(
-            "Plus on plus, {low} to {high} on the meter. A minus sign: stop, leads are swapped."
-        ).format(low=style.number(low.value, "voltage"), high=style.number(high.value, "voltage"))
+        ends = {"low": style.number(low.value, "voltage"), "high": style.number(high.value, "voltage")}
+        meter = texts("packs")["said"]["meter"].format(**ends)
     if isinstance(hold, Open):
         word = _("Meter first, then the resistor")
         act = board_ask(hold.missing[0]) if hold.missing else None

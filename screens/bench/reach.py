@@ -38,10 +38,7 @@ from screens.world import World
 
 FORMS = {"enough": RIGHT, "close": UNSURE}
 """How a verdict looks; the others are a no."""
-WINDINGS = _(
-    "Screw reaches the windings. It can short the motor and lock the wheel while riding."
-    " Add washers or take a shorter screw."
-)
+WINDINGS = texts("joints")["said"]["windings"]
 LESS_THAN_WANTED = _("One diameter holds, but less than this metal wants.")
 NONE_FITS = _("No screw fits here: the hole has too little thread.")
 HATCHING = _("Single lines are light metal, pairs steel, broken lines brass or nylon.")

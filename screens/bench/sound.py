@@ -100,9 +100,7 @@ class Pluck(Measure):
         if not isinstance(target, Result):
             return _("Pluck once"), self.aim()
         pitch = self.style.number(target.value, "frequency")
-        return _("Near {pitch}").format(pitch=pitch), _(
-            "Of a plain string as heavy. A short stiff belt sounds higher."
-        )
+        return _("Near {pitch}").format(pitch=pitch), texts("belt")["said"]["plain string"]
 
     def lacks(self) -> str:
         """Return why a pitch has no verdict."""
@@ -114,13 +112,7 @@ class Pluck(Measure):
         """Return what the reading is worth."""
         said = []
         if self.known is None:
-            said.append(
-                _(
-                    "A short belt sounds too high, by 10 to 40 % of the tension: it is stiff."
-                    " Set it against a pull of this very belt."
-                    " Until then use it for the change, and left against right."
-                )
-            )
+            said.append(texts("belt")["said"]["sounds high"])
         if not self.sound.weighed:
             said.append(_("The belt's weight is from a table; weighing the belt is better."))
         return said

@@ -74,10 +74,7 @@ def _notes(answer: BeltChoice) -> tuple[Words, ...]:
     if answer.few_teeth:
         found["few"] = _("Fewer than 6 teeth in mesh: the rating falls, and the belt climbs more easily.")
     if answer.small_pulley:
-        found["small"] = _(
-            "The motor pulley is smaller than suggested for a long life. Most boards do that, and change belts"
-            " more often. 20 teeth beside a 97 mm wheel is the usual middle way."
-        )
+        found["small"] = texts("belt")["said"]["small pulley"]
     return tuple(Words(f"note {name}", text) for name, text in found.items())
 
 

@@ -19,10 +19,7 @@ from screens.ways import ways_from
 from screens.world import World
 
 WIRING = texts("packs")["wiring"]
-NO_FUSE = _(
-    "None lies between the ride and what this wire carries in a closed deck. A larger one helps against a"
-    " short only. It must open before the wire suffers."
-)
+NO_FUSE = texts("packs")["said"]["no fuse"]
 AREA = "pack.lead_area"
 FIRST = ("riding", "closed_low", "closed_high", "drop", "stands_short", "precharge_time")
 
@@ -106,10 +103,7 @@ def _fuse(world: World, answer: Wiring, figures: Figures) -> Iterator[Block]:
     else:
         low, high = (style.shown(end, "current").number for end in (fuse.low, fuse.high))
         yield replace(row, number=_("over {low}, to {high}").format(low=low, high=high))
-        text = _(
-            "At least {volts} DC, able to break {amps}. It protects the wire against a short; the controller limits"
-            " the ride. Compare its time-current curve with the time below."
-        )
+        text = texts("packs")["said"]["fuse"]
         volts, amps = style.number(fuse.voltage, "voltage"), style.number(fuse.interrupt, "current")
         yield Words("fuse words", text.format(volts=volts, amps=amps), tone="second")
 

@@ -137,9 +137,7 @@ def _details(world: World, found: Flight) -> dict[str, str]:
     """Show the arithmetic, or that case and cells disagree."""
     details = {"all_joined": _("Joined by a lead they count as one.")}
     if found.differs:
-        details["each"] = _(
-            "The case says another figure than volts times amp-hours: the marked one counts. Check both."
-        )
+        details["each"] = texts("packs")["said"]["case differs"]
     elif found.cards:
         same, other = (write(found.cards[0], world.style) for write in (words.confirmed, words.arithmetic))
         cells = _("By its cells: {sum}. The label counts.").format(sum=other) if other else ""

@@ -179,10 +179,7 @@ def _salvaged(world: World) -> Iterator[Block]:
     told = world.store.get("salvaged", {})
     rows = told.get("rows")
     if isinstance(rows, dict):
-        text = _(
-            "The file was damaged on {day}. {boards} boards and {entries} entries were read from it."
-            " The damaged file is kept as {name}. An older copy may hold more: see Files and copies."
-        )
+        text = texts("files")["said"]["salvaged"]
         yield Words(
             "salvaged",
             text.format(

@@ -14,15 +14,12 @@ from screens.acts.keeping import Settle
 from screens.blocks import Block, Choice, Line, Option, Words
 from screens.page import Page
 from screens.showing import fold
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.ways import way_from
 from screens.words.typed import not_used
 from screens.world import World
 
-ABOUT = _(
-    "Deckhand does the sums and keeps the record. It cannot see your board. You decide. The maker's sheet, local law and"
-    " licensed practice come first. The screen is drawn by the app itself, so screen readers cannot read it."
-)
+ABOUT = texts("pages")["said"]["about"]
 
 
 def settings_page(world: World) -> Page:

@@ -142,9 +142,7 @@ def _rows(key: str) -> Iterator[Block]:
 def licences_page(world: World) -> Page:
     """Return one heading for each thing; its text is read when it is opened."""
     about = _("Deckhand rests on the work of others. These are their licences.")
-    rest = _(
-        "Python, SQLite, SDL and what joins them to the phone are not listed: their texts lie in their own sources."
-    )
+    rest = texts("sources")["said"]["not listed"]
     return Page(
         title=_("Licences"),
         blocks=(

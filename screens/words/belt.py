@@ -6,7 +6,7 @@ from logic.answers.reading import Item, Result
 from logic.answers.tension import BeltPlan, BeltReading
 from logic.board import Value
 from logic.frozen import frozen
-from screens.tongue import _
+from screens.tongue import _, texts
 from screens.words import Style, begun, offer, refusal
 from screens.words.tension import MOVES, REASONS, scale_text, tile, with_error
 
@@ -38,9 +38,7 @@ def held_text(plan: BeltPlan, style: Style) -> str:
     if not isinstance(misread, Result):
         return _("One pulley must be free to turn.")
     seems = style.number(misread.value, "force")
-    return _(
-        "One pulley must be free to turn: with both held a right belt would seem to have {seems}."
-    ).format(seems=seems)
+    return texts("tension")["told"]["held"].format(seems=seems)
 
 
 def nudge_text(nudge: Item, style: Style) -> str:

@@ -136,9 +136,7 @@ def as_text(flight: Flight, board: str, chemistry: str, style: Style, today: str
             *verdict_lines(flight, style),
             *where_lines(flight),
             f"{head}.",
-            _(
-                "Question to the airline: will you carry this board and these packs? An answer in writing is wanted."
-            ),
+            texts("packs")["said"]["airline"],
         )
         if part
     )

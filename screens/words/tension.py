@@ -93,10 +93,7 @@ def scale_text(pull: float, plan: "BeltPlan", style: Style, scale_unit: str) -> 
 
 def method_text(depth: str) -> str:
     """Return what to do with the hands, to a depth."""
-    return _(
-        "Power off, pack unplugged. Turn the wheel a few turns to seat the belt. Pull the middle of"
-        " the free span {depth} aside. Read the scale."
-    ).format(depth=depth)
+    return texts("tension")["told"]["method"].format(depth=depth)
 
 
 def aim_text(plan: "BeltPlan", style: Style, scale_unit: str) -> str:
@@ -132,9 +129,7 @@ def locked_text(plan: "BeltPlan", style: Style, scale_unit: str) -> str:
     if not isinstance(locked, Result) or not isinstance(misread, Result):
         return _("One pulley must be free to turn.")
     reads = style.shown(locked.value, "force", unit=scale_unit)
-    return _(
-        "One pulley must be free to turn. With both held the scale would read {reads} on a right belt: as if it had {number}."
-    ).format(reads=reads, number=style.number(misread.value, "force"))
+    return texts("tension")["told"]["locked"].format(reads=reads, number=style.number(misread.value, "force"))
 
 
 def plan_notes(plan: "BeltPlan", style: Style) -> str:
