@@ -174,8 +174,7 @@ def last_text(world: World, last: Entered | None) -> str:
     """Return the reading before, by whatever way."""
     if last is None:
         return _("First reading of this belt.")
-    return _("Last time {tension}, {way}, {ago}.").format(
-        tension=tension_text(last, world.style),
-        way=texts("belt")["short_way"].get(last.body.method, ""),
-        ago=ago(last.at, world.now),
-    )
+    # An entry from elsewhere may not say by which way.
+    way = texts("belt")["short_way"].get(last.body.method, "")
+    said = (tension_text(last, world.style), way, ago(last.at, world.now))
+    return _("Last time {said}.").format(said=", ".join(filter(None, said)))

@@ -12,6 +12,7 @@ from logic.log import Tension
 from logic.person import person_to_dict
 from screens.acts import Go, Undo
 from screens.acts.entering import Ask, Write
+from screens.acts.keeping import Record
 from screens.acts.outside import Heard, Listen
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
 from screens.phone.microphone import NONE_HERE
@@ -65,6 +66,12 @@ def test_four_wheel_positions(bench: Reader) -> None:
     bench.open("bench.belt")
     assert bench.shows("by scale, just now")
     assert bench.page.foot.entry.text == ""
+
+
+def test_a_reading_from_elsewhere_that_names_no_way_is_told_without_one(bench: Reader) -> None:
+    """It read "105 N ± 10 N, , just now."."""
+    bench.act(Record(Tension(belt="left", tension=105.0, error=10.0)))
+    assert bench["last"].text == f"Last time 105{GAP}N{GAP}±{GAP}10{GAP}N, just now."
 
 
 def test_one_low_place_round_the_wheel_proves_nothing(bench: Reader) -> None:
