@@ -8,6 +8,7 @@ from typing import Any
 
 from logic.frozen import frozen
 from logic.tables import ASSETS, rows
+from logic.tongue import said
 
 OUTSIDE = ("read", "second-hand")
 """How a printed number must be known to be an outside check."""
@@ -117,4 +118,4 @@ def totals() -> Totals:
 def not_found() -> tuple[dict[str, str], ...]:
     """Return what was looked for outside and not found, as `what` and `text`."""
     with (ASSETS / "not_found.toml").open("rb") as file:
-        return tuple(tomllib.load(file)["row"])
+        return tuple(said("not_found", tomllib.load(file))["row"])

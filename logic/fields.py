@@ -8,6 +8,7 @@ from typing import Any
 
 from logic.errors import InputError
 from logic.frozen import frozen
+from logic.tongue import _, said
 
 TABLES = Path(__file__).resolve().parent.parent / "assets" / "tables"
 LONGEST_NAME = 40
@@ -106,7 +107,8 @@ WAYS = ("measured", "label", "guess", "assumed", "chosen")
 def page(name: str) -> dict[str, Any]:
     """Return a file of fields as written."""
     with (TABLES / f"{name}.toml").open("rb") as file:
-        return tomllib.load(file)
+        found: dict[str, Any] = said(name, tomllib.load(file))
+    return found
 
 
 def fields_of(lines: list[dict[str, Any]]) -> dict[str, Field]:
@@ -152,10 +154,10 @@ def groups() -> dict[str, str]:
 
 ARM = Field(
     "person.key_arm",
-    "Arm of your key or spanner",
+    _("Arm of your key or spanner"),
     "number",
     0,
-    "From the middle of the screw or nut to where the scale pulls. Pull square to the arm.",
+    _("From the middle of the screw or nut to where the scale pulls. Pull square to the arm."),
     quantity="length",
     low=0.02,
     high=0.5,

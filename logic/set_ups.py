@@ -7,6 +7,7 @@ from logic.board import Board
 from logic.exchange import board_from_text
 from logic.frozen import frozen
 from logic.tables import ASSETS
+from logic.tongue import said
 
 NAMES = ("short-trips", "street", "hills", "light")
 """The files of assets/set_ups, in the order they are offered."""
@@ -33,7 +34,7 @@ def set_ups() -> tuple[SetUp, ...]:
 
 def _read(key: str) -> SetUp:
     with (ASSETS / "set_ups" / f"{key}.toml").open("rb") as file:
-        page = tomllib.load(file)
+        page = said("set_ups", tomllib.load(file))
     values = {name: (text, "guess") for name, text in page["values"].items()}
     board = board_from_text({"name": page["name"], "values": values}, identity=key, example=True)
     return SetUp(key, page["about"], board)

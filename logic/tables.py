@@ -10,6 +10,7 @@ from typing import Any
 
 from logic.errors import InputError
 from logic.frozen import frozen
+from logic.tongue import said
 from logic.units import factor
 from logic.workings import Entry, Given, given, origins
 
@@ -114,7 +115,8 @@ class Row:
 
 def _written(table: str) -> dict[str, Any]:
     with (ASSETS / "tables" / f"{table}.toml").open("rb") as file:
-        return tomllib.load(file)
+        page: dict[str, Any] = said(table, tomllib.load(file))
+    return page
 
 
 @cache
@@ -185,4 +187,4 @@ def _same(cell: object, value: str | float) -> bool:
 def sources() -> dict[str, Source]:
     """Return every source by its key, from assets/sources.toml."""
     with (ASSETS / "sources.toml").open("rb") as file:
-        return {key: Source(key, **entry) for key, entry in tomllib.load(file).items()}
+        return {key: Source(key, **entry) for key, entry in said("sources", tomllib.load(file)).items()}

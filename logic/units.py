@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from logic.errors import InputError, UnknownUnit
 from logic.frozen import frozen
+from logic.tongue import _
 
 if TYPE_CHECKING:
     from pint import UnitRegistry
@@ -78,15 +79,20 @@ class Typed:
 
 @frozen
 class Shown:
-    """A number as text and its unit."""
+    """A number as text and its unit, as it is chosen by; `said` is the unit in the language that is spoken."""
 
     number: str
     unit: str
 
+    @property
+    def said(self) -> str:
+        """Return the unit as it is shown."""
+        return _(self.unit)
+
     def __str__(self) -> str:
         """Return number and unit with a gap between them."""
         gap = "" if self.unit in ("°", "") else GAP
-        return f"{self.number}{gap}{self.unit}"
+        return f"{self.number}{gap}{self.said}"
 
 
 @cache

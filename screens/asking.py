@@ -14,7 +14,7 @@ from screens.acts import Turn
 from screens.acts.entering import Ask, Put, Type
 from screens.blocks import Choice, Entry, Line, Option, Stepper
 from screens.tongue import _
-from screens.words import refusal
+from screens.words import KNOWN, refusal
 from screens.words.typed import not_used, offered, read_back
 from screens.world import World
 
@@ -97,10 +97,10 @@ def value_text(world: World, key: str) -> tuple[str, str]:
     if value is None:
         return _("not set"), ""
     if field.kind == "choice":
-        return field.option(str(value.si)).label, value.known
+        return field.option(str(value.si)).label, KNOWN[value.known]
     if value.typed_unit:
-        return style.typed(float(value.si), field.quantity, value.typed_unit), value.known
-    return style.number(float(value.si), field.quantity), value.known
+        return style.typed(float(value.si), field.quantity, value.typed_unit), KNOWN[value.known]
+    return style.number(float(value.si), field.quantity), KNOWN[value.known]
 
 
 def unused(world: World, key: str) -> str:

@@ -15,6 +15,7 @@ from logic.frozen import frozen
 from screens.acts import Act
 from screens.pictures.strokes import Later
 from screens.pictures.strokes import Picture as Strokes
+from screens.tongue import _
 
 RIGHT, WRONG, UNSURE, PLAIN = "right", "wrong", "unsure", "plain"
 """Forms of a verdict: filled, thick frame with a cross, dashed frame with a question mark, a quiet panel."""
@@ -177,6 +178,14 @@ class Words(Block):
     """Lines that are kept free while there is nothing to say."""
 
 
+SIGNALS = {
+    "danger": _("DANGER"),
+    "warning": _("WARNING"),
+    "caution": _("CAUTION"),
+    "notice": _("NOTICE"),
+}
+
+
 @frozen
 class Notice(Block):
     """A signal word (danger, warning, caution, notice) with what can happen and what to do."""
@@ -184,9 +193,14 @@ class Notice(Block):
     word: str
     text: str
 
+    @property
+    def head(self) -> str:
+        """Return the signal word as it is shown."""
+        return SIGNALS[self.word]
+
     def said(self) -> str:
         """Return word and text."""
-        return f"{self.word.upper()}. {self.text}"
+        return f"{self.head}. {self.text}"
 
 
 @frozen

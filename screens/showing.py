@@ -81,7 +81,7 @@ def figure(  # noqa: PLR0913  (what can be said of one number)
         change = world.style.change(item.value, before.value, item.quantity, shown.unit)
     return kind(
         number=shown.number,
-        unit=shown.unit,
+        unit=shown.said,
         change=change,
         detail=detail,
         **parts,  # type: ignore[arg-type]

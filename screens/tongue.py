@@ -1,33 +1,14 @@
-"""The language of the app: every sentence passes through `_` where it is written, its numbers put in by name afterwards.
-
-A translation is a compiled catalogue in assets/languages; without one the sentences are shown as they are written.
-What is only looked up by a name, labels of results and sentences by their cause, is written in assets/words.
-"""
+"""The language, for what pages say; what is only looked up by a name, or said of a cause, is written in assets/words."""
 
 import tomllib
 from functools import cache
-from gettext import NullTranslations, translation
 from pathlib import Path
 
+from logic.tongue import _
+
+__all__ = ["ASSETS", "_", "texts"]
+
 ASSETS = Path(__file__).resolve().parent.parent / "assets"
-LANGUAGES = ASSETS / "languages"
-
-_spoken: list[NullTranslations] = [NullTranslations()]
-
-
-def speak(language: str) -> None:
-    """Take the sentences of a language from now on; those of an unknown one are as they are written."""
-    _spoken[0] = translation("deckhand", str(LANGUAGES), [language], fallback=True)
-
-
-def take(catalogue: NullTranslations) -> None:
-    """Take a catalogue that is no file: the made-up language that shows which sentence was never passed through here."""
-    _spoken[0] = catalogue
-
-
-def _(text: str) -> str:
-    """Return a sentence in the language that is spoken. Of no words a catalogue would tell who wrote it."""
-    return _spoken[0].gettext(text) if text else ""
 
 
 @cache

@@ -9,6 +9,7 @@ from typing import Any
 from logic.answers.asked import questions
 from logic.board import Value, board_fields
 from logic.errors import InputError
+from logic.tongue import said
 from screens.acts import Act, Go
 from screens.acts.entering import Ask, Done, Put
 from screens.acts.keeping import Drop, Keep
@@ -42,18 +43,11 @@ def values_of(page: str) -> tuple[str, ...]:
     return tuple(page_rows()[page]["values"])
 
 
-SAID = frozenset({"title", "stop", "first_title", "values_title"})
-"""What of a row is in words; the rest is names."""
-
-
 @cache
 def page_rows() -> dict[str, dict[str, Any]]:
     """Return what assets/page_values.toml says of each page of figures."""
     rows = tomllib.loads((ASSETS / "page_values.toml").read_text(encoding="utf-8"))
-    return {
-        page: {name: _(told) if name in SAID else told for name, told in row.items()}
-        for page, row in rows.items()
-    }
+    return dict(said("page_values", rows))
 
 
 def faults_said(world: World, faults: Sequence[InputError]) -> tuple[Words, ...]:

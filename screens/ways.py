@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
+from logic.tongue import said
 from logic.upkeep import Due
 from screens.acts import Both, Go
 from screens.acts.keeping import Settle
@@ -25,10 +26,7 @@ def leads_to(
 def rows_on(place: str) -> dict[str, dict[str, Any]]:
     """Return what assets/ways.toml says of the rows at a place, by their keys."""
     rows = tomllib.loads((ASSETS / "ways.toml").read_text(encoding="utf-8"))[place]
-    return {
-        key: {name: _(said) if name in ("title", "detail") else said for name, said in row.items()}
-        for key, row in rows.items()
-    }
+    return dict(said("ways", rows))
 
 
 def way_from(place: str, key: str, /, **given: object) -> Line:

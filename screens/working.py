@@ -43,7 +43,7 @@ def _measured(item: Result, style: Style) -> str:
     """Return a tension that was measured with its error, as the page says it that leads here."""
     assert item.band is not None  # noqa: S101  (asked before)
     said = with_error(item.value, item.band[1] - item.value, style)
-    return said.replace(f"{GAP}{style.shown(item.value, item.quantity).unit}", "")
+    return said.replace(f"{GAP}{style.shown(item.value, item.quantity).said}", "")
 
 
 def _sources(item: Result) -> Iterator[Block]:

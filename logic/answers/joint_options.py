@@ -9,6 +9,7 @@ from logic.joints.materials import materials
 from logic.joints.strength import strengths
 from logic.joints.threads import Thread, threads
 from logic.tables import Row, pick, rows
+from logic.tongue import _
 
 LOOK_UP = "lookup"
 """Key of a joint that is looked up and belongs to no board."""
@@ -28,11 +29,15 @@ def thread_label(thread: Thread) -> str:
 
 
 HOLDERS = (
-    Option("nut", "a plain nut"),
-    Option("insert nut", "a nylon-insert nut"),
-    Option("brass insert", "a brass insert"),
+    Option("nut", _("a plain nut")),
+    Option("insert nut", _("a nylon-insert nut")),
+    Option("brass insert", _("a brass insert")),
 )
-STRENGTH_FORMS = (("A2", "stainless {}"), ("A4", "stainless {}"), ("A574", "socket cap {}"))
+STRENGTH_FORMS = (
+    ("A2", _("stainless {name}")),
+    ("A4", _("stainless {name}")),
+    ("A574", _("socket cap {name}")),
+)
 
 
 def strength_label(name: str) -> str:
@@ -42,8 +47,10 @@ def strength_label(name: str) -> str:
     ('class 8.8', 'stainless A2-70', 'grade 5')
     """
     if name[0].isdigit():
-        return f"class {name}"
-    return next((form.format(name) for start, form in STRENGTH_FORMS if name.startswith(start)), name)
+        return _("class {name}").format(name=name)
+    return next(
+        (form.format(name=_(name)) for start, form in STRENGTH_FORMS if name.startswith(start)), _(name)
+    )
 
 
 @cache

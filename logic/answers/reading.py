@@ -6,6 +6,7 @@ from logic.board import Board, Field, Value, field_of
 from logic.errors import InputError, Missing
 from logic.frozen import frozen
 from logic.tables import Row, pick, rows
+from logic.tongue import _
 from logic.units import quantities
 from logic.workings import (
     Call,
@@ -22,10 +23,10 @@ from logic.workings import (
 
 RIDER = Field(
     "rider.mass",
-    "Rider",
+    _("Rider"),
     "number",
     1,
-    "Rider with helmet, bag and clothes, on a bathroom scale.",
+    _("Rider with helmet, bag and clothes, on a bathroom scale."),
     quantity="mass",
     low=10.0,
     high=250.0,

@@ -5,6 +5,7 @@ from functools import cache
 
 from logic.checks.lists import FOLDER, glued
 from logic.frozen import frozen
+from logic.tongue import said
 
 
 @frozen
@@ -42,7 +43,7 @@ def faults() -> tuple[GuideFault, ...]:
     1
     """
     with (FOLDER / "faults.toml").open("rb") as file:
-        page = glued(tomllib.load(file))
+        page = glued(said("checklists", tomllib.load(file)))
     common = {name: page[name] for name in ("source", "where", "standing")}
     found = []
     for line in page["fault"]:

@@ -10,6 +10,7 @@ from typing import Any, TypeAlias
 from logic.errors import InputError
 from logic.frozen import frozen
 from logic.tables import ASSETS
+from logic.tongue import said
 from logic.units import GAP
 
 FOLDER = ASSETS / "checklists"
@@ -157,7 +158,7 @@ def list_from(page: Mapping[str, Any], outer: Mapping[str, Any] | None = None) -
 @cache
 def _page(stem: str) -> dict[str, Any]:
     with (FOLDER / f"{stem}.toml").open("rb") as file:
-        found: dict[str, Any] = glued(tomllib.load(file))
+        found: dict[str, Any] = glued(said("checklists", tomllib.load(file)))
     return found
 
 
@@ -241,7 +242,7 @@ def form() -> dict[str, Rule]:
     9
     """
     with (FOLDER / "form.toml").open("rb") as file:
-        return {line["key"]: Rule(**line) for line in tomllib.load(file)["rule"]}
+        return {line["key"]: Rule(**line) for line in said("checklists", tomllib.load(file))["rule"]}
 
 
 def applies(item: Item, value_of: Lookup) -> bool:

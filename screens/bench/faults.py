@@ -71,7 +71,7 @@ def _cause(world: World, key: str, cause: Cause) -> Iterator[Block]:
     yield Words(f"{key} remedy", cause.remedy, bold=True)
     if cause.danger:
         yield Words(f"{key} danger", _("Do not ride until this is cleared."), tone="bad")
-    yield from _link(world, f"{key} link", cause.opens)
+    yield from _link(world, f"link {key}", cause.opens)
 
 
 def _link(world: World, key: str, opens: str) -> Iterator[Line]:

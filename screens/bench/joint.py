@@ -16,7 +16,8 @@ from screens.blocks import Block, Button, Field, Line, Section, Words
 from screens.page import Foot, Page
 from screens.tongue import _, texts
 from screens.ways import leads_to, way_from, ways_from
-from screens.words.joints import again_text, answer_text, is_due, summary, tightened_text, value_text
+from screens.words import KNOWN
+from screens.words.joints import GRADES, again_text, answer_text, is_due, summary, tightened_text, value_text
 from screens.world import World
 
 
@@ -120,7 +121,7 @@ def _record(show: CardBlocks) -> Iterator[Block]:
     if card.torque or card.feel:
         grade = "none" if card.locker is None else card.locker.grade
         said = _("Done writes it into the log, {grade} locker.").format(
-            grade=_("no") if grade == "none" else grade
+            grade=_("no") if grade == "none" else GRADES[grade]
         )
         yield Words("writes", said, tone="second")
     yield way_from("bench.joint", "other", joint=joint)
@@ -154,5 +155,5 @@ def joint_edit_page(world: World) -> Page:
 
 def _line(world: World, joint: str, name: str) -> Line:
     value, path = board_of(world).joint(joint).value(name), f"joints.{joint}.{name}"
-    shown, known = value_text(name, value, world.style), "" if value is None else value.known
+    shown, known = value_text(name, value, world.style), "" if value is None else KNOWN[value.known]
     return joint_value_line(name, world, joint_fields()[name], path, shown, known)

@@ -32,8 +32,8 @@ from screens.pictures.tightening import pull_on_key
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _, texts
 from screens.ways import way_from
+from screens.words import KNOWN, begun, offer, refusal, sureness
 from screens.words import joints as words
-from screens.words import offer, refusal, sureness
 from screens.words.typed import not_used
 from screens.world import World
 
@@ -111,7 +111,7 @@ class CardBlocks:
             return ""
         if locker.grade == "none":
             return _("No locker")
-        grade = _("{grade} locker").format(grade=locker.grade.capitalize())
+        grade = _("{grade} locker").format(grade=begun(words.GRADES[locker.grade]))
         if not isinstance(cure, Result):
             return grade
         wait = self.world.style.number(cure.value, cure.quantity)
@@ -223,13 +223,13 @@ class CardBlocks:
         """Yield the same torque as a pull on the person's own key or spanner."""
         card, world, item = self.card, self.world, self.card.items["pull"]
         assert isinstance(item, Result)  # noqa: S101  (the fold is there only then)
-        tool, turned = words.turned_by(card), _("nut") if words.turned_by(card) == "spanner" else _("screw")
+        spanner = words.by_spanner(card)
         detail = _("{scale} on the scale{over}, {arm} from the {turned}, square to the {tool}.").format(
             scale=self._scale(item),
             over=_(", over what turns the loose nut") if card.drag_missing else "",
             arm=self._arm(item),
-            turned=turned,
-            tool=tool,
+            turned=_("nut") if spanner else _("screw"),
+            tool=_("spanner") if spanner else _("hex key"),
         )
         error = card.items["pull_error"]
         if isinstance(error, Result):
@@ -238,12 +238,12 @@ class CardBlocks:
         arm = world.person.key_arm
         yield Picture(
             "key",
-            pull_on_key(self._arm(item), self._scale(item), spanner=tool == "spanner"),
+            pull_on_key(self._arm(item), self._scale(item), spanner=spanner),
             _("Pull square to the arm, at its end."),
         )
         yield self.row("pull", detail)
         yield joint_value_line(
-            "arm", world, ARM, ARM.key, self._arm(item), "assumed" if arm is None else arm.known
+            "arm", world, ARM, ARM.key, self._arm(item), KNOWN["assumed" if arm is None else arm.known]
         )
 
     def _work(self) -> Iterator[Block]:

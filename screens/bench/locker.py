@@ -8,6 +8,8 @@ from screens.blocks import Notice, Section, Verdict, Words
 from screens.page import Page
 from screens.showing import fold, sentences
 from screens.tongue import _, texts
+from screens.words import begun
+from screens.words.joints import GRADES
 from screens.world import World
 
 SIZES = ("M3", "M4", "M5", "M6", "M8", "M10")
@@ -25,7 +27,7 @@ def locker_page(world: World) -> Page:
     return Page(
         title=_("Threadlocker"),
         crown=Verdict(
-            _("{grade} strength").format(grade=locker.grade.capitalize()),
+            _("{grade} strength").format(grade=begun(GRADES[locker.grade])),
             _("The label reads: {label}.").format(label=locker.label),
         ),
         blocks=(
@@ -77,5 +79,5 @@ def _strength(world: World) -> Iterator[str]:
     for one in guide.locker_grades():
         low, high = (world.style.number(end, "torque") for end in (one.low, one.high))
         yield _("{grade}: breaks loose at {low} to {high}.").format(
-            grade=one.name.capitalize(), low=low, high=high
+            grade=begun(GRADES[one.name]), low=low, high=high
         )

@@ -12,6 +12,7 @@ from screens.page import Foot, Page
 from screens.tongue import _
 from screens.trying import trial_note
 from screens.ways import ways_from
+from screens.words import known_text
 from screens.words.typed import not_used, value_words
 from screens.world import World
 
@@ -94,7 +95,7 @@ def _words(world: World, field: Field) -> tuple[str, str]:
             return _("not known"), ""
         assumed = _("a usual value is assumed") if field.stand_in else _("optional")
         return _("not set"), "" if field.need else assumed
-    return value_words(field, value, world.style), f"{value.known}, {value.on}" if value.on else value.known
+    return value_words(field, value, world.style), known_text(value)
 
 
 def _whole(world: World) -> Iterator[Block]:

@@ -21,6 +21,7 @@ from screens.showing import figure
 from screens.tongue import _
 from screens.trying import untried
 from screens.ways import leads_to
+from screens.words import KNOWN
 from screens.words.typed import value_words
 from screens.world import World
 
@@ -110,7 +111,7 @@ def _now(asked: AskedValue) -> Iterator[Words]:
     """Yield what stands."""
     if asked.value is not None:
         shown = value_words(asked.field, asked.value, asked.world.style)
-        text = _("Now: {value}, {known}.").format(value=shown, known=asked.value.known)
+        text = _("Now: {value}, {known}.").format(value=shown, known=KNOWN[asked.value.known])
         yield Words("now", text, tone="second")
     elif asked.field.stand_in:
         yield Words("now", _("Not set: a usual value is assumed."), tone="second")

@@ -108,7 +108,7 @@ class Past:
                 for point in self.points
             ],
             None if window is None else (newton(window.floor), newton(window.ceiling)),
-            y_title=_("Belt tension, {unit}").format(unit=style.shown(1.0, "force").unit),
+            y_title=_("Belt tension, {unit}").format(unit=style.shown(1.0, "force").said),
         )
         if drawn is None:
             text = _("Readings of this belt will stand here, with their errors.")
@@ -116,7 +116,7 @@ class Past:
             return
         numbers = ", ".join(style.shown(point.tension, "force").number for point in self.points)
         yield Picture("chart", drawn, numbers)
-        over = _("Ridden since it was fitted, {unit}.").format(unit=style.shown(KILOMETRE, "distance").unit)
+        over = _("Ridden since it was fitted, {unit}.").format(unit=style.shown(KILOMETRE, "distance").said)
         yield Words(
             "over", over if self.by_way else _("Days since the first reading."), role="small", tone="second"
         )

@@ -48,7 +48,7 @@ def bench_motor_page(world: World) -> Page:
         crown=_verdict(world, items),
         note=(Notice("safe", "warning", WORDS["said"]["safe"]),),
         advice=words_of(
-            filled(world, WORDS["convention"], taken=worst.taken, meant=worst.meant, error=error),
+            filled(world, WORDS["convention"], taken=_(worst.taken), meant=_(worst.meant), error=error),
             tone="second",
         ),
         offer=_offer(world, items),
@@ -125,4 +125,4 @@ def _shown(world: World, kind: str) -> tuple[Block, ...]:
 
 
 def _in_unit(place: int, shown: Shown, *, grey: bool) -> FigureRow:
-    return FigureRow(f"unit {place}", _("In {unit}").format(unit=shown.unit), shown.number, grey=grey)
+    return FigureRow(f"unit {place}", _("In {unit}").format(unit=shown.said), shown.number, grey=grey)

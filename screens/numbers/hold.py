@@ -61,7 +61,7 @@ def _with_ends(style: Style, item: Item, times: Ends, crown: Figure, said: str) 
         return told_outcome(crown, item)
     badly, well = (_told(style, time) for time in times)
     shown = style.shown(item.value, "time", 2, _unit(item.value))
-    return replace(crown, number=shown.number, unit=shown.unit, detail=said.format(badly=badly, well=well))
+    return replace(crown, number=shown.number, unit=shown.said, detail=said.format(badly=badly, well=well))
 
 
 def _unit(time: float) -> str:

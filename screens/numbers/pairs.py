@@ -174,7 +174,7 @@ def _row(world: World, pair: Pair, given: WishFit, key: str, *, asked: bool) -> 
         f"pair {best.teeth(option)}",
         best.teeth(option),
         "–" if shown is None else shown.number,
-        unit="" if shown is None else shown.unit,
+        unit="" if shown is None else shown.said,
         detail=", ".join(note for note in notes if note),
         act=best.pair_act(pair),
         grey=refused_now(world),

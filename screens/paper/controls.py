@@ -7,6 +7,7 @@ from kivy.metrics import dp
 from screens import blocks as b
 from screens.paper.scale import LEAD, RADIUS, ROW, SMALL, TEXT
 from screens.paper.sheet import Sheet, inner
+from screens.tongue import _
 
 SHORT = 12
 """Letters up to which options stand in one row."""
@@ -25,8 +26,8 @@ def stepper(block: b.Stepper, sheet: Sheet) -> None:
     value = sheet.fits(block.value, role, middle - dp(12), bold=True)
     tall = max(dp(ROW), value.height + dp(12))
     for part, icon, left, name, act in (
-        ("less", "minus", x, "one less", block.less),
-        ("more", "plus", x + room - key, "one more", block.more),
+        ("less", "minus", x, _("one less"), block.less),
+        ("more", "plus", x + room - key, _("one more"), block.more),
     ):
         live = act is not None
         fill = "key" if live else ""

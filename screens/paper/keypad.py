@@ -45,7 +45,7 @@ class Typed(Block):
 
     def said(self) -> str:
         """Return what is typed."""
-        return f"{self.label}, {self.text} {self.unit}, {self.sentence}"
+        return f"{self.label}, {self.text} {_(self.unit)}, {self.sentence}"
 
 
 @frozen(kw_only=True)
@@ -94,7 +94,7 @@ def typed(block: Typed, sheet: Sheet) -> None:
             block.sentence, TEXT, x, y, said_room, tone="bad" if block.wrong else "second", bold=block.wrong
         ).height + dp(2)
     shown = block.text or "–"
-    unit = block.unit if not block.text or block.text.strip()[-1:] in "0123456789.," else ""
+    unit = _(block.unit) if not block.text or block.text.strip()[-1:] in "0123456789.," else ""
     value = f"{shown} {unit}".strip()
     roles = (LEAD, TEXT, SMALL) if block.beside else (TITLE,)
     role = next((one for one in roles if sheet.wide(value, one, bold=True) <= room), roles[0])
@@ -219,7 +219,7 @@ def _cells(sheet: Sheet, block: Keys, rows: list[list[tuple[str, str]]]) -> None
                 role = (
                     TITLE if part in "0123456789.,-/" + MINUS else LEAD if part.startswith("unit") else TEXT
                 )
-                text = block.unit if part == UNIT else _("Clear") if part == CLEAR else letter
+                text = _(block.unit) if part == UNIT else _("Clear") if part == CLEAR else letter
                 name = _("Unit {unit}").format(unit=text) if part == UNIT else text
                 fitted = sheet.fits(text, role, each - dp(12), bold=True)
                 mark = dp(17) if part == UNIT and len(block.units) > 1 else 0

@@ -24,7 +24,7 @@ def words(block: b.Words, sheet: Sheet) -> None:
 def notice(block: b.Notice, sheet: Sheet) -> None:
     """Draw the signal word on its colour, the sentence on the panel beside or under it."""
     x, room = inner(sheet)
-    word = block.word.upper()
+    word = block.head
     pad = dp(10)
     size = sheet.fits(word, LEAD, room - 2 * pad, bold=True)
     head = size.height + 2 * dp(6)

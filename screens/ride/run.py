@@ -27,6 +27,7 @@ from screens.update.checks import typed_key
 from screens.ways import leads_to, voice_line
 from screens.words import within
 from screens.words.checks import REFUSALS, broke_off, items_text, size_text
+from screens.words.workings import source_text
 from screens.world import World
 
 VOLTS = Field("check.volts", _("Pack volts"), "number", 0, "", quantity="voltage", low=1.0, high=150.0)
@@ -149,7 +150,7 @@ def _why(item: Item) -> Iterator[Block]:
     fix = _(" If not: {fix}").format(fix=within(item.fix)) if item.fix else ""
     yield Words("why text", item.why + fix)
     if item.source in sources():
-        yield Words("source", f"{sources()[item.source].title}, {item.where}", role="small", tone="second")
+        yield Words("source", source_text(item.source, item.where), role="small", tone="second")
 
 
 def _more(world: World, session: Session, item: Item) -> Iterator[Line]:

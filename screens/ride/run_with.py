@@ -12,6 +12,7 @@ from screens.register import PAGES
 from screens.showing import figure
 from screens.tongue import _
 from screens.ways import leads_to, page_title
+from screens.words import KNOWN
 from screens.words.checks import FIGURES
 from screens.words.tension import tension_text
 from screens.words.typed import value_words
@@ -59,7 +60,11 @@ def _links(item: Item, world: World) -> Iterator[Line]:
     if item.opens.startswith("list:"):
         key = item.opens.removeprefix("list:")
         record = world.last("check", list=key)
-        last = _("Not run yet") if record is None else f"Last: {record.at:%Y-%m-%d %H:%M}"
+        last = (
+            _("Not run yet")
+            if record is None
+            else _("Last: {time}").format(time=f"{record.at:%Y-%m-%d %H:%M}")
+        )
         yield leads_to("", "ride.run", world.lists()[key].title, last, icon="checklist", list=key)
     elif item.opens in PAGES:
         yield leads_to("", item.opens, page_title(item.opens))
@@ -67,8 +72,8 @@ def _links(item: Item, world: World) -> Iterator[Line]:
 
 def _board_link(of: Field, world: World) -> Line:
     value = world.saved.value(of.key)
-    shown = "not set" if value is None else value_words(of, value, world.style)
-    known = "" if value is None else value.known
+    shown = _("not set") if value is None else value_words(of, value, world.style)
+    known = "" if value is None else KNOWN[value.known]
     return replace(leads_to("", "board.value", of.label, known, key=of.key), value=shown)
 
 

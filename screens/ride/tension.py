@@ -76,8 +76,10 @@ def main_bar(check: Check) -> Button:
 
 
 def _save_text(check: Check, how: str) -> str:
-    what = _("Save") if len(check.sides) == 1 else _("Save {side}").format(side=check.side)
-    on = _(", go to {side}").format(side=check.sides[-1]) if check.side != check.sides[-1] else ""
+    what = _("Save") if len(check.sides) == 1 else _("Save {side}").format(side=words.SIDES[check.side])
+    on = (
+        _(", go to {side}").format(side=words.SIDES[check.sides[-1]]) if check.side != check.sides[-1] else ""
+    )
     return f"{what}{how}{on}"
 
 
@@ -186,7 +188,7 @@ def _latest(check: Check) -> Iterator[Block]:
     window = check.plan.window
     picture = steps(forces, window.floor if window else 0.0, window.ceiling if window else 0.0, world.style)
     if picture is not None:
-        unit = world.style.shown(1.0, "force").unit
+        unit = world.style.shown(1.0, "force").said
         title = _("Last readings of this belt, {unit}").format(unit=unit)
         numbers = ", ".join(world.style.shown(force, "force").number for force in forces)
         yield Words("latest title", title, tone="second")

@@ -16,6 +16,7 @@ from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _, texts
 from screens.ways import way_from
+from screens.words import KNOWN
 from screens.words.typed import not_used
 from screens.world import World
 
@@ -88,7 +89,7 @@ def _said(world: World, value: Value | None, typed: str, quantity: str, otherwis
     if value is None:
         return {"value": _("not set"), "detail": refused or otherwise, "bad": bool(refused)}
     shown = world.style.typed(float(value.si), quantity, value.typed_unit)
-    return {"value": shown, "detail": refused or value.known, "bad": bool(refused)}
+    return {"value": shown, "detail": refused or KNOWN[value.known], "bad": bool(refused)}
 
 
 def _tools(world: World) -> Iterator[Block]:

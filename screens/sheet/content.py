@@ -12,10 +12,10 @@ from screens.pictures.drive import drive
 from screens.pictures.strokes import Picture
 from screens.sheet.pictures import history_drawing
 from screens.tongue import _, texts
-from screens.words import Style, sureness
+from screens.words import Style, known_text, sureness
 from screens.words.checks import FIGURES, check_text
 from screens.words.log import entry_words
-from screens.words.tension import tension_text
+from screens.words.tension import SIDES, tension_text
 from screens.words.typed import value_words
 from screens.world import World
 
@@ -62,8 +62,8 @@ def sheet(world: World, *, drawn: bool = False) -> Sheet:
         *(_tension(side, _readings(world, side), style, drawn=drawn) for side in board.sides),
         _recent(world, style),
     ]
-    name = _("Build sheet: {name}").format(name=board.name + (" (example)" if board.example else ""))
-    made = f"Made {world.now:%Y-%m-%d %H:%M}"
+    name = _("Build sheet: {name}").format(name=board.name + (_(" (example)") if board.example else ""))
+    made = _("Made {time}").format(time=f"{world.now:%Y-%m-%d %H:%M}")
     return Sheet(name, made, tuple(part for part in parts if part.lines or part.drawn))
 
 
@@ -81,7 +81,7 @@ def _board_parts(world: World, style: Style) -> list[Part]:
             value = world.saved.value(field.key)
             if field.group == group and value is not None:
                 text = value_words(field, value, style)
-                lines.append((field.label, text, f"{value.known}, {value.on}" if value.on else value.known))
+                lines.append((field.label, text, known_text(value)))
         parts.append(Part(heading, tuple(lines)))
     return parts
 
@@ -108,8 +108,8 @@ def _build(world: World) -> Part:
         if record is not None:
             lines.append((of.title, check_text(record.body), f"{record.at:%Y-%m-%d}"))
         else:
-            lines.append((of.title, "not done in the app", ""))
-    return Part("Build", tuple(lines))
+            lines.append((of.title, _("not done in the app"), ""))
+    return Part(_("Build"), tuple(lines))
 
 
 def _readings(world: World, side: str) -> tuple[Record, ...]:
@@ -121,7 +121,7 @@ def _tension(side: str, readings: tuple[Record, ...], style: Style, *, drawn: bo
     lines = tuple((f"{one.at:%Y-%m-%d %H:%M}", tension_text(one, style), "") for one in readings)
     picture = history_drawing(readings, style) if drawn else None
     shows = _("Tension history, oldest at the left")
-    return Part(_("Tension, {side} belt").format(side=side), lines, picture, shows)
+    return Part(_("Tension, {side} belt").format(side=SIDES[side]), lines, picture, shows)
 
 
 def _recent(world: World, style: Style) -> Part:

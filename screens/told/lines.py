@@ -64,7 +64,7 @@ def _one(block: b.Block) -> Told | None:  # noqa: C901, PLR0911  (one branch for
         case b.Field():
             return Told(block.text, block.label, block=block) if block.text else None
         case b.Notice():
-            return Told(block.text, block.word.upper(), strong=True, block=block)
+            return Told(block.text, block.head, strong=True, block=block)
         case b.Section() | b.Fold():
             return (
                 Told(block.title, note=block.note, level=2, block=block)

@@ -7,21 +7,36 @@ from logic.answers.asked import questions
 from logic.answers.reading import Result
 from logic.board import board_fields, field_of
 from logic.errors import InputError
-from logic.fields import ARM, Field, joint_fields
+from logic.fields import ARM, Field, Value, joint_fields
 from logic.frozen import frozen
 from logic.units import MINUS, Shown, number_text, places, quantities, show, show_in, significant
 from screens.tongue import _, texts
 
-HOW_KNOWN = (("measured", "Measured"), ("label", _("On a label")), ("guess", "A guess"))
+HOW_KNOWN = (("measured", _("Measured")), ("label", _("On a label")), ("guess", _("A guess")))
 """How a person can say that a value is known."""
+KNOWN = {
+    "measured": _("measured"),
+    "label": _("label"),
+    "guess": _("guess"),
+    "assumed": _("assumed"),
+    "chosen": _("chosen"),
+    "usual": _("usual"),
+}
+"""How a value is known, as a row says it."""
 STANDING = {
-    "published": "published",
-    "derived": "worked out here",
-    "practice": "common practice, no source",
-    "estimate": "estimate",
+    "published": _("published"),
+    "derived": _("worked out here"),
+    "practice": _("common practice, no source"),
+    "estimate": _("estimate"),
 }
 
-NO_CHANGE = "no change"
+
+def known_text(value: Value) -> str:
+    """Return how a value is known, and where it was read."""
+    return f"{KNOWN[value.known]}, {value.on}" if value.on else KNOWN[value.known]
+
+
+NO_CHANGE = _("no change")
 
 ENTERED = {"measured": _("As entered, measured"), "label": _("As entered, from a label")}
 """What is said of a result that is no more than a value of the board."""
@@ -91,10 +106,13 @@ def within(text: str) -> str:
 def label_of(key: str) -> str:
     """Return the words of a board field or a setting."""
     if key == "rider.mass":
-        return "Rider"
+        return _("Rider")
     field = _field(key)
+    if field is not None:
+        return field.label
     # A name of the code is put into words: no reader is to meet one.
-    return field.label if field is not None else key.rpartition(".")[2].replace("_", " ").capitalize()
+    name = key.rpartition(".")[2]
+    return texts("refusals")["names"].get(name) or name.replace("_", " ").capitalize()
 
 
 def _field(key: str) -> Field | None:
@@ -120,8 +138,15 @@ def limits(problem: InputError, style: Style) -> str:
         for end in (problem.low, problem.high)
     ]
     if ends[0] and ends[1]:
-        return f"{ends[0]} to {ends[1]}"
-    return f"at least {ends[0]}" if ends[0] else f"at most {ends[1]}"
+        return span(*ends)
+    return (
+        _("at least {limit}").format(limit=ends[0]) if ends[0] else _("at most {limit}").format(limit=ends[1])
+    )
+
+
+def span(low: str, high: str) -> str:
+    """Return from what to what something is, as its ends are written."""
+    return _("{low} to {high}").format(low=low, high=high)
 
 
 def refusal(problem: InputError, style: Style) -> str:
@@ -146,10 +171,16 @@ def refusal(problem: InputError, style: Style) -> str:
 def offer(fields: Sequence[str]) -> str:
     """Return the sentence for missing values."""
     names = [label_of(key) for key in fields]
-    listed = names[0] if len(names) == 1 else ", ".join(names[:-1]) + " and " + names[-1]
+    listed = listing(names)
     if len(names) == 1 and not _many(names[0]):
         return _("{names} is missing. Add it.").format(names=listed)
     return _("{names} are missing. Add them.").format(names=listed)
+
+
+def listing(names: Sequence[str]) -> str:
+    """Return names as they stand in a sentence: with commas, "and" before the last."""
+    *first, last = names
+    return _("{names} and {last}").format(names=", ".join(first), last=last) if first else last
 
 
 def _many(label: str) -> bool:
@@ -182,6 +213,6 @@ def sureness(result: Result) -> str:
         return {"practice": _("Worked out, common practice in it")}.get(result.standing, _("Worked out"))
     if inputs and not inputs[0].source:
         return ENTERED.get(inputs[0].known, _("As entered"))
-    return {"published": "Published", "derived": _("Worked out"), "practice": _("Common practice")}[
+    return {"published": _("Published"), "derived": _("Worked out"), "practice": _("Common practice")}[
         result.standing
     ]

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 def stock_title(belt: "Stock", style: Style) -> str:
     """Return the size of a belt in stock."""
-    return f"{belt.teeth} teeth, {style.number(belt.length, 'length')}"
+    return f"{style.number(belt.teeth, 'teeth')}, {style.number(belt.length, 'length')}"
 
 
 def makers(belt: "Stock") -> str:
@@ -92,7 +92,11 @@ def told(  # noqa: PLR0913  (a reading, what it was made of, and how it is writt
         return Told(reads=reads, certainty=lacks)
     error = reading.error.value if isinstance(reading.error, Result) else None
     text = _("Belt tension {with_error}").format(with_error=with_error(tension.value, error, style))
-    change = "" if last is None else begun(f"{style.change(tension.value, last, 'force')} since last time.")
+    change = (
+        ""
+        if last is None
+        else begun(_("{change} since last time.").format(change=style.change(tension.value, last, "force")))
+    )
     if reading.verdict is None:
         least = plan.items["least"]
         over = isinstance(least, Result) and float(tension.value) - float(error or 0.0) > float(least.value)

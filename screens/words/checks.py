@@ -39,25 +39,34 @@ def items_text(items: int) -> str:
     >>> items_text(6), items_text(1)
     ('6 items', '1 item')
     """
-    return f"{items} item" if items == 1 else f"{items} items"
+    return (_("{items} item") if items == 1 else _("{items} items")).format(items=items)
 
 
 def size_text(items: int, seconds: float) -> str:
     """Return how long a list is, as it is said before it begins."""
     minutes = ceil(seconds / 60)
-    return f"{items_text(items)}, about {minutes}{GAP}min"
+    return _("{items}, about {minutes}\u00a0min").format(items=items_text(items), minutes=minutes)
 
 
 def headline(found: Verdict) -> str:
     """Return the first line of a closing card: a count, never a promise."""
     if found.word == UNFINISHED:
-        return f"{found.right} of {found.total} right, not finished."
+        return _("{count}, not finished.").format(count=_right(found.right, found.total))
     if found.word == STOPPED:
-        return "Stopped."
-    noted = len(found.notes)
-    more = f", {noted} noted" if noted else ""
-    more += f", {found.aside} skipped" if found.aside else ""
-    return f"{found.right} of {found.total} right{more}."
+        return _("Stopped.")
+    return f"{_right(found.right, found.total)}{_noted(len(found.notes))}{_skipped(found.aside)}."
+
+
+def _right(right: int, total: int) -> str:
+    return _("{right} of {total} right").format(right=right, total=total)
+
+
+def _noted(count: int) -> str:
+    return _(", {count} noted").format(count=count) if count else ""
+
+
+def _skipped(count: int) -> str:
+    return _(", {count} skipped").format(count=count) if count else ""
 
 
 def fit_text(fit: Fitness, mark: str = ": ") -> str:
@@ -122,25 +131,24 @@ def check_text(check: Check, mark: str = ": ") -> str:
         found += "" if fit.word == NOT and not check.held else f". {_count_text(check)}"
     else:
         found = _found_text(check, mark)
-    found += "".join(f". Put off: {seen_text(f'{name}: {reason}')}" for name, reason in check.put_off)
+    for name, reason in check.put_off:
+        found += _(". Put off: {what}").format(what=seen_text(f"{name}: {reason}"))
     return f"{held_text(check.held)}. {found}" if check.held and fit is None else found
 
 
 def _found_text(check: Check, mark: str) -> str:
     if check.verdict == STOPPED:
-        return f"{check.halted or 'Stopped'}{mark}{seen_text(f'{check.stopped_by}: {check.reason}')}"
+        return f"{check.halted or _('Stopped')}{mark}{seen_text(f'{check.stopped_by}: {check.reason}')}"
     text = _count_text(check)
     notes = "; ".join(seen_text(f"{action}: {note}") for action, note in check.notes)
     if check.verdict == UNFINISHED:
-        return f"{text}, not finished"
+        return _("{count}, not finished").format(count=text)
     return f"{text}{mark}{notes}" if notes else text
 
 
 def _count_text(check: Check) -> str:
-    noted = len(check.notes)
-    text = f"{check.right} of {check.total} right"
-    text += f", {check.aside} skipped" if check.aside else ""
-    return text + (f", {noted} noted" if noted and check.verdict == WITH_NOTES else "")
+    noted = len(check.notes) if check.verdict == WITH_NOTES else 0
+    return _right(check.right, check.total) + _skipped(check.aside) + _noted(noted)
 
 
 def check_tone(check: Check) -> str:
@@ -156,36 +164,41 @@ def check_tone(check: Check) -> str:
 
 def broke_off(place: int, total: int, minutes: int) -> str:
     """Return where a run was left and how long ago."""
-    when = "just now" if minutes < 1 else f"{minutes}{GAP}min ago"
-    if minutes >= 120:  # noqa: PLR2004
-        when = f"{minutes // 60}{GAP}h ago" if minutes < 48 * 60 else f"{minutes // (24 * 60)} days ago"
+    when = _("just now") if minutes < 1 else _("{minutes}\u00a0min ago").format(minutes=minutes)
+    if minutes >= 48 * 60:
+        when = _("{days} days ago").format(days=minutes // (24 * 60))
+    elif minutes >= 120:  # noqa: PLR2004
+        when = _("{hours}\u00a0h ago").format(hours=minutes // 60)
     if minutes < -1:
-        when = "and the clock has been set back since"
+        when = _("and the clock has been set back since")
     if place >= total:
         return _("You stopped before signing off, {when}.").format(when=when)
     return _("You stopped at {item} of {total}, {when}.").format(item=place + 1, total=total, when=when)
 
 
+COUNTED = {"ride": _("ride"), "rides": _("rides"), "day": _("day"), "days": _("days")}
+BELTS = {"left": _("left belt"), "right": _("right belt"), "both": _("both belts")}
+
+
 def due_name(due: Due, sides: tuple[str, ...]) -> str:
     """Return the name of what is due, with its belt where there are two."""
-    belts = "belts" if due.subject == "both" else "belt"
-    belt = f" ({due.subject} {belts})" if due.subject and len(sides) > 1 else ""
+    belt = f" ({BELTS[due.subject]})" if due.subject and len(sides) > 1 else ""
     return str(glued(due.name)) + belt
 
 
 def due_when(due: Due, style: Style) -> str:
     """Return how late it is, or how much is still to go."""
     if due.snoozed:
-        return "put off until the next ride"
+        return _("put off until the next ride")
     if not due.unit:
-        return "due now"
+        return _("due now")
     late = due.share >= 1.0
     left = abs(due.left)
     if due.unit == "distance":
         text = style.number(left, "distance", 2) if left else "0"
     else:
         count = int(left) if late else max(1, round(left))
-        text = f"{count} {due.unit if count != 1 else due.unit.removesuffix('s')}"
+        text = f"{count} {COUNTED[due.unit if count != 1 else due.unit.removesuffix('s')]}"
     if late and (left == 0 or text.startswith("0 ")):
-        return "due now"
-    return f"{text} late" if late else f"in {text}"
+        return _("due now")
+    return (_("{time} late") if late else _("in {time}")).format(time=text)

@@ -51,7 +51,9 @@ def place(flight: Flight) -> str:
     return (
         _("In the board. {off}").format(off=OFF)
         if not loose
-        else f"{loose} loose, in the cabin. {CONTACTS} {OFF}"
+        else _("{loose} loose, in the cabin. {contacts} {off}").format(
+            loose=loose, contacts=CONTACTS, off=OFF
+        )
     )
 
 
@@ -59,8 +61,8 @@ def counted(flight: Flight) -> str:
     """Return how many packs the large figure stands for."""
     count = len(flight.cards)
     if flight.joined:
-        return f"{count} packs joined, counted as one"
-    return _("One pack") if count == 1 else f"{count} packs, each"
+        return _("{count} packs joined, counted as one").format(count=count)
+    return _("One pack") if count == 1 else _("{count} packs, each").format(count=count)
 
 
 def large_energy(flight: Flight) -> float:

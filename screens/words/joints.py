@@ -3,7 +3,7 @@
 from datetime import datetime
 from math import floor
 
-from logic.answers.joint_options import option_label
+from logic.answers.joint_options import HOLDERS, option_label
 from logic.answers.joints import JointCard, look_again
 from logic.answers.reading import Result
 from logic.board import BoardJoint, Value
@@ -11,7 +11,7 @@ from logic.fields import joint_fields
 from logic.store import Record
 from logic.units import show_in
 from screens.tongue import _, texts
-from screens.words import Style
+from screens.words import Style, begun
 from screens.words.tension import ago
 
 
@@ -42,9 +42,13 @@ def set_text(card: JointCard, style: Style, *, inch: bool) -> str:
     )
 
 
+GRADES = {"low": _("low"), "medium": _("medium"), "high": _("high"), "penetrating": _("penetrating")}
+"""Strengths of threadlocker as they stand in a sentence."""
+HELD = tuple(one.key for one in HOLDERS)
+"""What a screw goes into that is no material: a nut or an insert."""
 WRENCH = ("wrench", "wrench_ceiling")
 """Results that a wrench is set by and that it never passes."""
-ABOVE_DRAG = " over the nut's drag"
+ABOVE_DRAG = _(" over the nut's drag")
 
 
 def drag_text(card: JointCard, style: Style) -> str:
@@ -55,12 +59,15 @@ def drag_text(card: JointCard, style: Style) -> str:
         most = card.items.get("drag_most")
         known = ""
         if isinstance(most, Result):
-            known = f": a new one drags up to {torque_text(most.value, style, inch=inch)}"
+            known = _(": a new one drags up to {torque}").format(
+                torque=torque_text(most.value, style, inch=inch)
+            )
         return _("The nut's drag comes on top{known}. Measure it on the loose nut.").format(known=known)
     if running is None or not isinstance(setting, Result):
         return ""
     drag = torque_text(float(running.si), style, inch=inch)
-    return f"{torque_text(setting.value, style, inch=inch)} for the clamp and {drag} for the nut's drag."
+    clamp = torque_text(setting.value, style, inch=inch)
+    return _("{clamp} for the clamp and {drag} for the nut's drag.").format(clamp=clamp, drag=drag)
 
 
 def reuse_text(card: JointCard) -> str:
@@ -73,23 +80,25 @@ def reuse_text(card: JointCard) -> str:
     return _(" This one passes.") if measured else _(" Measure this one's drag first.")
 
 
-def turned_by(card: JointCard) -> str:
-    """Return what turns a joint: "hex key", or "spanner" for a hexagon head or a nut."""
-    return "spanner" if tool_text(card).partition(",")[0].endswith("spanner") else "hex key"
+def by_spanner(card: JointCard) -> bool:
+    """Tell whether a joint is turned by a spanner, for its hexagon head, and not by a hex key."""
+    if card.tools is None or card.kind.text("way") == "set screw":
+        return False
+    return card.joint.head is not None and str(card.joint.head.si) == "hexagon"
 
 
 def answer_text(card: JointCard, style: Style) -> str:
     """Return the answer of a joint for a list: its torque, how it is set, or that it is not known."""
     if card.torque is not None:
         shown = torque_text(card.torque, style, inch=style.system == "inch")
-        return f"{shown} + drag" if card.drag_missing else shown
-    return "by feel" if card.feel else "not known"
+        return _("{torque} + drag").format(torque=shown) if card.drag_missing else shown
+    return _("by feel") if card.feel else _("not known")
 
 
 def value_text(name: str, value: Value | None, style: Style) -> str:
     """Return one value of a joint as it is shown."""
     if value is None:
-        return "not set"
+        return _("not set")
     field = joint_fields()[name]
     if field.kind in ("choice", "named"):
         return option_label(field, str(value.si))
@@ -106,7 +115,7 @@ def assumed_text(card: JointCard, said_already: tuple[str, ...] = ()) -> str:
         label = option_label(fields[name], key)
         plain = name in ("into", "strength", "condition")
         said.append(label if plain else f"{fields[name].label.lower()}: {label.lower()}")
-    return f"Assumed: {'; '.join(said)}." if said else ""
+    return _("Assumed: {list}.").format(list="; ".join(said)) if said else ""
 
 
 def summary(joint: BoardJoint, style: Style) -> str:
@@ -119,12 +128,19 @@ def summary(joint: BoardJoint, style: Style) -> str:
     if joint.strength is not None:
         parts.append(option_label(fields["strength"], str(joint.strength.si)))
     if joint.carries is not None:
-        parts.append(f"on {option_label(fields['carries'], str(joint.carries.si)).lower()}")
+        parts.append(
+            _("on {shaft}").format(shaft=option_label(fields["carries"], str(joint.carries.si)).lower())
+        )
     if joint.into is not None:
         into = option_label(fields["into"], str(joint.into.si))
         long = joint.engagement
-        deep = "" if long is None else f"{style.typed(float(long.si), 'length', long.typed_unit)} "
-        parts.append(f"{deep}in {into}" if deep or into[:2] != "a " else f"with {into}")
+        if long is not None:
+            deep = style.typed(float(long.si), "length", long.typed_unit)
+            parts.append(_("{deep} in {material}").format(deep=deep, material=into))
+        elif str(joint.into.si) in HELD:
+            parts.append(_("with {nut}").format(nut=into))
+        else:
+            parts.append(_("in {material}").format(material=into))
     return ", ".join(parts)
 
 
@@ -134,8 +150,9 @@ def locker_text(card: JointCard) -> str:
     if locker is None:
         return _("Not known until the thread is.")
     if locker.grade == "none":
-        return locker.reason if locker.reason.startswith("None") else f"None: {locker.reason}"
-    return f"{locker.grade.capitalize()} strength: {locker.label}."
+        none = _("None")
+        return locker.reason if locker.reason.startswith(none) else f"{none}: {locker.reason}"
+    return _("{grade} strength: {label}.").format(grade=begun(GRADES[locker.grade]), label=locker.label)
 
 
 def tool_text(card: JointCard) -> str:
@@ -144,12 +161,16 @@ def tool_text(card: JointCard) -> str:
     if row is None:
         return ""
     if card.kind.text("way") == "set screw":
-        return f"{row.text('set_screw')} hex key"
+        return _("{size} hex key").format(size=row.text("set_screw"))
     head = "socket" if joint.head is None else str(joint.head.si)
-    nut = f"{row.text('nut')} spanner"
-    own = nut if head == "hexagon" else f"{row.text(head)} hex key"
+    nut = _("{size} spanner").format(size=row.text("nut"))
+    own = nut if head == "hexagon" else _("{size} hex key").format(size=row.text(head))
     into = "" if joint.into is None else str(joint.into.si)
-    return f"{own}, {nut} on the nut" if into in ("nut", "insert nut") and own != nut else own
+    return (
+        _("{own}, {nut} on the nut").format(own=own, nut=nut)
+        if into in ("nut", "insert nut") and own != nut
+        else own
+    )
 
 
 def tightened_text(record: Record | None, now: datetime, style: Style) -> str:
@@ -158,16 +179,16 @@ def tightened_text(record: Record | None, now: datetime, style: Style) -> str:
         return _("Not recorded yet.")
     said = record.body
     when = ago(record.at, now)
-    by = f" by {said.by}" if said.by else ""
+    by = _(" by {name}").format(name=said.by) if said.by else ""
     if said.looked:
         return _("Looked at {when}{by}: the paint line was whole.").format(when=when, by=by)
     torque = said.torque
-    how = torque_text(torque, style, inch=style.system == "inch") if torque else "by feel"
+    how = torque_text(torque, style, inch=style.system == "inch") if torque else _("by feel")
     tool = texts("joints")["tools"].get(said.tool, "").lower()
     tool = f", {tool}" if torque and tool else ""
-    lock = f", {said.locker} locker" if said.locker not in ("", "none") else ""
+    lock = _(", {grade} locker").format(grade=GRADES[said.locker]) if said.locker not in ("", "none") else ""
     note = f" {said.note}" if said.note else ""
-    return f"Tightened {when}{by}: {how}{tool}{lock}.{note}"
+    return _("Tightened {when}{by}: {how}.").format(when=when, by=by, how=f"{how}{tool}{lock}") + note
 
 
 def again_text(card: JointCard, record: Record | None, now: datetime, rides: int) -> str:

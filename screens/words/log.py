@@ -10,9 +10,9 @@ from logic.board import Value, board_fields
 from logic.store import Record
 from logic.units import GAP
 from screens.tongue import _, texts
-from screens.words import Style, label_of, within
+from screens.words import Style, label_of, span, within
 from screens.words.checks import check_text, check_tone, seconds_text
-from screens.words.tension import SAID, tension_text, with_error
+from screens.words.tension import SAID, SIDES, tension_text, with_error
 
 KINDS = texts("log")["kinds"]
 """What a filter is called, by the kind of entry it shows."""
@@ -44,19 +44,19 @@ def entry_words(record: Record, style: Style) -> tuple[str, str, str]:
     if not isinstance(said, log.Work | log.Note) and said.note:
         extra.append(said.note)
     if record.corrected_by is not None:
-        extra.append("corrected")
+        extra.append(_("corrected"))
     return title, ". ".join(extra), icon
 
 
 TITLES: dict[type[log.Entry], Callable[[Record, Style], str]] = {
-    log.Ride: lambda record, style: f"Ride: {ride_text(record.body, style)}",
+    log.Ride: lambda record, style: _("Ride: {ride}").format(ride=ride_text(record.body, style)),
     log.Check: lambda record, _style: f"{record.body.title}: {within(check_text(record.body, ', '))}",
     log.Tension: lambda record, style: _("Tension, {belt} belt: {tension_text}").format(
-        belt=record.body.belt, tension_text=tension_text(record, style)
+        belt=SIDES[record.body.belt], tension_text=tension_text(record, style)
     ),
-    log.Tightening: lambda record, _style: f"Joint: {joint_name(record.body.joint)}",
-    log.Work: lambda record, _style: f"Work: {record.body.note}",
-    log.BeltFitted: lambda record, _style: _("New {belt} belt").format(belt=record.body.belt),
+    log.Tightening: lambda record, _style: _("Joint: {joint}").format(joint=joint_name(record.body.joint)),
+    log.Work: lambda record, _style: _("Work: {note}").format(note=record.body.note),
+    log.BeltFitted: lambda record, _style: _("New {belt} belt").format(belt=SIDES[record.body.belt]),
     log.Note: lambda record, _style: record.body.note,
     log.BoardChanged: lambda record, _style: _("Board changed: {list}").format(
         list=", ".join(map(label_of, record.body.changes))
@@ -81,14 +81,14 @@ def ride_text(ride: log.Ride, style: Style) -> str:
         parts.append(style.number(ride.energy, "energy"))
     if ride.volts_before and ride.volts_after:
         parts.append(
-            f"{style.number(ride.volts_before, 'voltage')} to {style.number(ride.volts_after, 'voltage')}"
+            span(style.number(ride.volts_before, "voltage"), style.number(ride.volts_after, "voltage"))
         )
-    parts += [word for word, was in (("crash", ride.crash), ("wet", ride.wet)) if was]
-    return ", ".join(parts) or "no figures"
+    parts += [word for word, was in ((_("crash"), ride.crash), (_("wet"), ride.wet)) if was]
+    return ", ".join(parts) or _("no figures")
 
 
 def _took(check: log.Check) -> str:
-    return seconds_text(check.seconds or 0.0) + (", fast" if check.fast else "")
+    return seconds_text(check.seconds or 0.0) + (_(", fast") if check.fast else "")
 
 
 def entry_lines(record: Record, style: Style) -> Iterator[tuple[str, str]]:
@@ -102,14 +102,14 @@ def entry_lines(record: Record, style: Style) -> Iterator[tuple[str, str]]:
         yield from _tension_lines(said, style)
     elif isinstance(said, log.BoardChanged):
         for key, change in said.changes.items():
-            yield label_of(key), f"{_value(key, change.was, style)} to {_value(key, change.now, style)}"
+            yield label_of(key), span(_value(key, change.was, style), _value(key, change.now, style))
     elif isinstance(said, log.Unread):
         yield unread_text(said), _("It is kept as it is, and counts for nothing until it can be read.")
         yield _("As it is kept"), record.text
     else:
         yield from _plain_lines(said, style)
     if said.note:
-        yield "Note", said.note
+        yield _("Note"), said.note
 
 
 def _plain_lines(said: log.Entry, style: Style) -> Iterator[tuple[str, str]]:
@@ -127,7 +127,7 @@ def _plain(value: str | float, style: Style) -> str:
 
 def _ride_lines(ride: log.Ride, style: Style) -> Iterator[tuple[str, str]]:
     for value, label, quantity in (
-        (ride.distance, "Distance", "distance"),
+        (ride.distance, _("Distance"), "distance"),
         (ride.energy, _("Energy used"), "energy"),
         (ride.volts_before, _("Volts before"), "voltage"),
         (ride.volts_after, _("Volts after"), "voltage"),
@@ -135,40 +135,44 @@ def _ride_lines(ride: log.Ride, style: Style) -> Iterator[tuple[str, str]]:
     ):
         if value is not None:
             yield label, style.number(value, quantity)
-    yield "Crash", "yes" if ride.crash else "no"
-    yield "Wet", "yes" if ride.wet else "no"
+    for label, was in ((_("Crash"), ride.crash), (_("Wet"), ride.wet)):
+        yield label, _("yes") if was else _("no")
 
 
 def _check_lines(check: log.Check) -> Iterator[tuple[str, str]]:
-    yield "Verdict", check_text(check)
-    yield "List", f"{check.title}, version {check.version}"
+    yield _("Verdict"), check_text(check)
+    yield _("List"), _("{title}, version {number}").format(title=check.title, number=check.version)
     if check.seconds is not None:
-        yield "Took", _took(check)
+        yield _("Took"), _took(check)
     if check.breaks:
-        yield "Interrupted", f"{check.breaks} times" if check.breaks > 1 else "once"
+        yield (
+            _("Interrupted"),
+            _("{count} times").format(count=check.breaks) if check.breaks > 1 else _("once"),
+        )
     for key, value in check.values.items():
         yield key.replace("_", " ").capitalize(), value if isinstance(value, str) else f"{value:g}{GAP}V"
     values = len(check.board)
-    yield _("Saved with it"), f"{values} {'value' if values == 1 else 'values'} of the board"
+    counted = _("{count} value of the board") if values == 1 else _("{count} values of the board")
+    yield _("Saved with it"), counted.format(count=values)
 
 
 def _tension_lines(said: log.Tension, style: Style) -> Iterator[tuple[str, str]]:
     if said.pull is not None:
-        yield "Pull", str(style.shown(said.pull, "force", unit=said.unit))
+        yield _("Pull"), str(style.shown(said.pull, "force", unit=said.unit))
     if said.depth is not None:
-        yield "Depth", style.number(said.depth, "length")
+        yield _("Depth"), style.number(said.depth, "length")
     if said.tension is not None:
         yield _("Belt tension"), with_error(said.tension, said.error, style)
     if said.floor is not None and said.ceiling is not None:
-        yield _("Right from"), f"{style.number(said.floor, 'force')} to {style.number(said.ceiling, 'force')}"
+        yield _("Right from"), span(style.number(said.floor, "force"), style.number(said.ceiling, "force"))
     if word_of(said):
-        yield "Verdict", SAID[word_of(said)]
+        yield _("Verdict"), SAID[word_of(said)]
 
 
 def _value(key: str, value: Value | None, style: Style) -> str:
     field = board_fields().get(key)
     if value is None or field is None:
-        return "not set"
+        return _("not set")
     if field.kind == "choice":
         return next((one.label for one in field.options if one.key == value.si), str(value.si))
     if isinstance(value.si, str):

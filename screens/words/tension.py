@@ -35,6 +35,10 @@ MOVES = TEXTS["moves"]
 """What to do about a belt that must be set anew."""
 
 
+SIDES = {"left": _("left"), "right": _("right")}
+"""The belts as they stand in a sentence."""
+
+
 def belt_name(side: str) -> str:
     """Return what one of two belts is called."""
     return _("Left belt") if side == "left" else _("Right belt")
@@ -63,16 +67,20 @@ def ago(then: datetime, now: datetime) -> str:
     if days == 0:
         minutes = int((now - then).total_seconds() // 60)
         if minutes < 1:
-            return "just now"
-        return f"{minutes}{GAP}min ago" if minutes < 60 else f"today, {then:%H:%M}"  # noqa: PLR2004
-    return "yesterday" if days == 1 else f"{days} days ago"
+            return _("just now")
+        if minutes < 60:  # noqa: PLR2004
+            return _("{minutes}\u00a0min ago").format(minutes=minutes)
+        return _("today, {time}").format(time=f"{then:%H:%M}")
+    return _("yesterday") if days == 1 else _("{days} days ago").format(days=days)
 
 
 def tension_text(record: Record, style: Style) -> str:
     """Return a recorded tension with its error and its verdict."""
     said = record.body
     if said.tension is None:
-        return "no figures" if said.pull is None else f"pull {style.number(said.pull, 'force')}"
+        if said.pull is None:
+            return _("no figures")
+        return _("pull {force}").format(force=style.number(said.pull, "force"))
     word = word_of(said)
     return with_error(said.tension, said.error, style) + (f", {SAID[word]}" if word else "")
 
@@ -84,11 +92,14 @@ def scale_text(pull: float, plan: "BeltPlan", style: Style, scale_unit: str) -> 
         return style.shown(force, "force", unit=scale_unit)
 
     aim, low, high = (plan.items[f"pull_{name}"] for name in ("target", "floor", "ceiling"))
-    said = f"Reads {reads(pull)}"
     if isinstance(aim, Result) and isinstance(low, Result) and isinstance(high, Result):
-        right = f"{reads(low.value).number} to {reads(high.value).number}"
-        said += f", aim {reads(aim.value).number}, right {right}"
-    return f"{said}."
+        return _("Reads {pull}, aim {aim}, right {low} to {high}.").format(
+            pull=reads(pull),
+            aim=reads(aim.value).number,
+            low=reads(low.value).number,
+            high=reads(high.value).number,
+        )
+    return _("Reads {pull}.").format(pull=reads(pull))
 
 
 def method_text(depth: str) -> str:

@@ -47,4 +47,4 @@ def offered(field: Field, found: Entered, text: str, style: Style) -> str:
 
 def not_used(text: str) -> str:
     """Return that a text was typed and is not used."""
-    return f"{text.strip()} not used" if text.strip() else ""
+    return _("{typed} not used").format(typed=text.strip()) if text.strip() else ""

@@ -11,7 +11,7 @@ from logic.tables import sources
 from logic.units import GAP, quantities
 from logic.workings import BARE, Call, Entry, Given, Traced, origins
 from screens.tongue import _
-from screens.words import STANDING, Style, begun, within
+from screens.words import KNOWN, STANDING, Style, begun, within
 from screens.words.sums import SHAPES, is_step, name_of, sum_of
 
 OURS = {
@@ -112,7 +112,7 @@ def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit
     return shown if shown.replace(GAP, " ") == si else f"{shown} ({si})"
 
 
-NOWHERE = "from nowhere: nobody put it in and no formula made it"
+NOWHERE = _("from nowhere: nobody put it in and no formula made it")
 """How a bare number is known."""
 
 
@@ -128,11 +128,12 @@ def _line(entry: Entry, style: Style, shown_as: str, unit: str = "") -> str:
 
 def _founded(entry: Given) -> tuple[str, ...]:
     """Return how a number put in is known, where it is printed, and the choices by which its row was found."""
-    known = NOWHERE if entry.known == BARE else entry.known
+    known = NOWHERE if entry.known == BARE else KNOWN.get(entry.known, entry.known)
     if not known and entry.source:
         known = source_text(entry.source, entry.where)
     chosen = [
-        f"for {within(by.name)} “{by.value}”" + (f" ({by.known})" if by.known in WAYS else "")
+        _("for {name} “{choice}”").format(name=within(by.name), choice=by.value)
+        + (f" ({KNOWN[by.known]})" if by.known in WAYS else "")
         for by in entry.because
         if isinstance(by, Given) and isinstance(by.value, str)
     ]
@@ -164,11 +165,11 @@ def _number_put_in(entry: Given, style: Style) -> Step:
     name = name_of(entry)
     return Step(
         begun(name),
-        "as printed in the table" if entry.source else "as entered",
+        _("as printed in the table") if entry.source else _("as entered"),
         (_line(entry, style, name),),
         f"= {number(float(entry.value), entry.unit, style, entry.quantity, entry.typed_unit)}",
-        source_text(entry.source, entry.where) if entry.source else "Not worked out: a value of the board",
-        STANDING[entry.standing] if entry.standing else entry.known,
+        source_text(entry.source, entry.where) if entry.source else _("Not worked out: a value of the board"),
+        STANDING[entry.standing] if entry.standing else KNOWN.get(entry.known, entry.known),
     )
 
 

@@ -21,10 +21,11 @@ WITH_ROWS = [table for table in TABLES if "row" in raw(table)]
 
 GROUND = "si errors roots workings units tables"
 SUBJECTS = "drive pack belt joints"
-EVERYWHERE = "frozen"
+EVERYWHERE = "frozen tongue"
 """What says nothing of boards and may be used by all."""
 ARROWS = {
     "frozen": "",
+    "tongue": "",
     "si": "",
     "errors": "",
     "workings": "",

@@ -1,11 +1,12 @@
 """The pages in a made-up language: what passed through `_` is two fifths longer and has marked vowels.
 
 Run in a process of its own (`python -m tests.pages.made_up`), as sentences that stand in a module are said when it is loaded.
-Prints a line for each fault of the layout, then how many texts were said in the language and how many there were.
+Prints a line for each fault of the layout, each text with a word that is in no language, and each that no translator is given.
 """
 
 import re
 import sys
+from collections.abc import Iterator
 from gettext import NullTranslations
 
 LONGER = 0.4
@@ -13,10 +14,29 @@ MARKED = str.maketrans("aeiouyAEIOUY", "áéíóúýÁÉÍÓÚÝ")
 MORE = " ẋẋẋẋẋ"
 SIGNS = set("áéíóúýÁÉÍÓÚÝẋ")
 SIZE = (360, 640, 1.3)
+PRINTED = ("settings.licences", "settings.sources", "settings.source")
+"""Pages of what others wrote: texts of licences, titles and places of what is printed."""
+NAMES = frozenset(["Deckhand", "Towpath", "Ferry", "Weir", "Lock", "keeper", "Scratch", "board"])
+"""Names that stand in the file of the data: of the app and of boards."""
+GIVEN = frozenset(
+    (
+        *("1024.5", "pluck.wav", "ValueError: a fault"),
+        *("Left belt", "Pull 1 mm aside", "Aim at 99 N", "Check after water", "Look at the joints"),
+    )
+)
+"""What the tests put in: as it is typed, or in the parameters of a page."""
+PLACES = re.compile(r"(?:p\. [\w.-]+|Tip sheets|Handbook of|Technical Manual|ICAO|IATA).*", re.DOTALL)
+"""Titles of what is printed and places in it: they are looked for as they are."""
+WORD = re.compile(r"[^\W\d_]+")
 
 
 class MadeUp(NullTranslations):
-    """A language that keeps what is put in by name, and marks and lengthens the rest."""
+    """A language that keeps what is put in by name, and marks and lengthens the rest; `asked` is all it was asked for."""
+
+    def __init__(self) -> None:
+        """Begin before anything is said."""
+        super().__init__()
+        self.asked: set[str] = set()
 
     def gettext(self, message: str) -> str:
         """Return a sentence in it.
@@ -24,31 +44,73 @@ class MadeUp(NullTranslations):
         >>> MadeUp().gettext("Gear ratio {number}")
         'Géár rátíó {number} ẋẋẋ'
         """
+        self.asked.add(message)
         parts = re.split(r"(\{[^}]*\})", message)
         marked = "".join(part if part.startswith("{") else part.translate(MARKED) for part in parts)
         longer = round(len("".join(part for part in parts if not part.startswith("{"))) * LONGER)
         return marked + (MORE * (longer // len(MORE) + 1))[:longer].rstrip()
 
 
-def main() -> None:
-    """Say every page in it, in every state, and lay it out."""
-    from screens import tongue  # noqa: PLC0415  (before any module that has a sentence)
+def symbols() -> frozenset[str]:
+    """Return the letters of units, which are the same in every language."""
+    from logic.units import quantities  # noqa: PLC0415  (after the language is taken)
 
-    tongue.take(MadeUp())
-    from screens.paper.sheet import Ink  # noqa: PLC0415  (after it)
+    shown = (unit.shown for kind in quantities().values() for unit in kind.units)
+    return frozenset(
+        word for text in shown if text not in ("teeth", "per inch") for word in WORD.findall(text)
+    )
+
+
+def unsaid(text: str, symbols: frozenset[str]) -> list[str]:
+    """Return the words of a text that were not said in the language.
+
+    A word of up to four capitals is a designation, as UNC or NMC; one without a vowel cannot be told.
+
+    >>> unsaid("Géár ratio of 2.5 mm, M4 UNC", frozenset({"mm"}))
+    ['ratio', 'of']
+    """
+    for given in GIVEN:
+        text = text.replace(given, "")
+    return [
+        word
+        for word in WORD.findall(PLACES.sub("", text))
+        if len(word) > 1
+        and re.search("[aeiouyAEIOUY]", word)
+        and word not in NAMES | symbols
+        and not (word.isupper() and len(word) <= 4)
+    ]
+
+
+def shown() -> Iterator[tuple[str, list[str], list[str]]]:
+    """Yield each state of each page with its texts, also those that are only read aloud, and its faults of layout."""
+    from screens.paper.sheet import Drawing, Ink  # noqa: PLC0415  (after the language is taken)
     from tests.pages.states import names, states  # noqa: PLC0415
     from tests.pages.test_layout import faults, laids  # noqa: PLC0415
 
-    marked, texts = 0, 0
     for name in names():
         for what, page in states(name):
             for part, laid in laids(page, *SIZE):
-                said = [mark.text for mark in laid.marks if isinstance(mark, Ink) and mark.text]
-                texts += len(said)
-                marked += sum(bool(set(text) & SIGNS) for text in said)
-                for fault in faults(laid):
-                    sys.stdout.write(f"{what} {part}: {fault}\n")
-    sys.stdout.write(f"{marked} of {texts}\n")
+                texts = [mark.text for mark in laid.marks if isinstance(mark, Ink)]
+                drawn = (mark.picture for mark in laid.marks if isinstance(mark, Drawing))
+                texts += [getattr(stroke, "text", "") for one in drawn for stroke in one.strokes]
+                texts += [laid.said, *(touch.name for touch in laid.touches)]
+                yield f"{what} {part}", [] if name in PRINTED else texts, list(faults(laid))
+
+
+def main() -> None:
+    """Say every page in it, in every state, and lay it out."""
+    from logic import tongue  # noqa: PLC0415  (before any module that has a sentence)
+
+    language = MadeUp()
+    tongue.take(language)
+    units, found = symbols(), set()
+    for what, texts, faults in shown():
+        found |= {f"{what}: {fault}" for fault in faults}
+        found |= {f"not said: {text!r} ({what})" for text in texts if unsaid(text, units)}
+    from tests.messages import messages  # noqa: PLC0415  (as above)
+
+    found |= {f"no translator is given: {text!r}" for text in language.asked - set(messages())}
+    sys.stdout.write("\n".join(sorted(found)))
 
 
 if __name__ == "__main__":

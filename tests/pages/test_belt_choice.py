@@ -26,13 +26,13 @@ def stock(pages: Reader) -> list[str]:
 def test_a_belt_in_stock_is_tried_and_kept(pages: Reader) -> None:
     pages.open("numbers.belt")
     assert pages.page.crown.number == "67.3"
-    pages.tap("55 teeth, 275")
+    pages.tap(f"55{GAP}teeth, 275")
     # Ours: a tooth of 5 mm less is about 2.6 mm of centre distance less.
     assert (pages.page.crown.number, pages.page.crown.change) == ("64.7", f"\N{MINUS SIGN}2.6{GAP}mm")
     assert pages.world.saved.drive.belt_teeth.si == 56.0
     pages.tap("Keep on board")
     assert pages.world.saved.drive.belt_teeth.si == 55.0
-    assert next(title for title in stock(pages) if "on the board" in title).startswith("55 teeth")
+    assert next(title for title in stock(pages) if "on the board" in title).startswith(f"55{GAP}teeth")
 
 
 def test_a_wanted_centre_moves_the_list_and_stays(pages: Reader) -> None:
@@ -40,7 +40,7 @@ def test_a_wanted_centre_moves_the_list_and_stays(pages: Reader) -> None:
     pages.tap("Wanted centre distance")
     pages.type("90")
     assert pages["stock"].title == f"In stock near 90{GAP}mm"
-    assert any(title.startswith("66 teeth, 330") for title in stock(pages))
+    assert any(title.startswith(f"66{GAP}teeth, 330") for title in stock(pages))
     pages.tap("Done")
     pages.restart()
     assert pages["stock"].title == f"In stock near 90{GAP}mm"

@@ -51,7 +51,7 @@ def test_a_fault_shows_its_causes_the_easiest_first(pages: Reader) -> None:
 def test_each_cause_leads_where_it_says(pages: Reader, key: str) -> None:
     pages.open("bench.fault", fault=key)
     wanted = [cause.opens for one in faults() if one.key == key for cause in one.causes if cause.opens]
-    links = [one for one in pages.blocks() if isinstance(one, Line) and one.key.endswith(" link")]
+    links = [one for one in pages.blocks() if isinstance(one, Line) and one.key.startswith("link ")]
     assert len(links) == len(wanted)
     for link, opens in zip(links, wanted, strict=True):
         assert link.title
