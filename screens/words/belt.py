@@ -41,11 +41,17 @@ def held_text(plan: BeltPlan, style: Style) -> str:
     return texts("tension")["told"]["held"].format(seems=seems)
 
 
+LEAST_NUDGE = 1e-4
+"""Way in m that a hand still moves a motor by on purpose: common practice, no source."""
+
+
 def nudge_text(nudge: Item, style: Style) -> str:
     """Return how far to move the motor, as a first try."""
     if not isinstance(nudge, Result):
         return _("Move the motor a little, turn, measure again.")
-    amount = style.number(abs(nudge.value), "length", 1)
+    amount = style.number(max(abs(nudge.value), LEAST_NUDGE), "length", 1)
+    if abs(nudge.value) < LEAST_NUDGE:
+        amount = _("less than {amount}").format(amount=amount)
     said = (
         _("Nudge the motor {amount} away from the wheel, more in a soft frame. Turn, measure again.")
         if nudge.value > 0

@@ -68,6 +68,14 @@ def test_four_wheel_positions(bench: Reader) -> None:
     assert bench.page.foot.entry.text == ""
 
 
+def test_no_hand_is_told_to_move_a_motor_by_a_hundredth_of_a_millimetre(bench: Reader) -> None:
+    """A stiff belt that is a little too tight wants 0.01 mm."""
+    other_way(bench, "Pull the motor")
+    bench.type("25")
+    wanted = f"Nudge the motor less than 0.1{GAP}mm towards the wheel, more in a soft frame."
+    assert bench.shows(wanted)
+
+
 def test_a_reading_from_elsewhere_that_names_no_way_is_told_without_one(bench: Reader) -> None:
     """It read "105 N ± 10 N, , just now."."""
     bench.act(Record(Tension(belt="left", tension=105.0, error=10.0)))
