@@ -142,13 +142,13 @@ class Outside:
             self.front.perform(act)
 
     def _said(self, sentence: str) -> None:
-        self._perform(Turn({"_said": sentence or None}))
+        self._perform(Turn({"_told": None, "_said": sentence or None}))
 
     def _picked(self, path: Path | None, sentence: str) -> None:
         if path is not None:
             self._arrived(str(path))
         elif sentence:
-            self._perform(Turn({"_told": sentence}))
+            self._perform(Turn({"_told": sentence, "_said": None}))
 
     def _arrived(self, path: str) -> None:
         """Open a file that came in: a recording where plucks are heard, else a board or a copy."""

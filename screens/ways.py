@@ -1,4 +1,4 @@
-"""Rows that pages share: what leads to another page, what clears what is due, and what turns the voice on."""
+"""What pages share: rows to other pages and to what clears what is due, the voice, and what came of what was asked."""
 
 import tomllib
 from collections.abc import Mapping
@@ -49,6 +49,14 @@ def page_title(page: str) -> str:
 def words_of(texts: Mapping[str, str], **look: Any) -> tuple[Words, ...]:  # noqa: ANN401  (what Words takes)
     """Return texts one under the other, each under its name, all in one look."""
     return tuple(Words(name, text, **look) for name, text in texts.items())
+
+
+def came_of_it(world: World) -> Words | None:
+    """Return what came of what was last asked of the phone here. It is for the crown: what was touched may lie far down."""
+    for name in ("told", "said"):
+        if world.args.get(f"_{name}"):
+            return Words(name, world.args[f"_{name}"], bold=True)
+    return None
 
 
 def voice_line(world: World, key: str, title: str, text: str) -> Line:

@@ -8,9 +8,10 @@ from logic.board import Board
 from logic.person import Person
 from screens.acts import Go
 from screens.acts.outside import Share
-from screens.blocks import Block, Button, Line, Section, Words
+from screens.blocks import Block, Button, Line, Section
 from screens.page import Foot, Page
 from screens.tongue import _
+from screens.ways import came_of_it
 from screens.words import STANDING, Style, label_of
 from screens.world import World
 
@@ -22,7 +23,8 @@ def spares_page(world: World) -> Page:
     needs = world.kept(_needs, world.saved, world.person, world.style)
     return Page(
         title=_("Tools and spares"),
-        blocks=tuple(blocks(world, needs)),
+        crown=came_of_it(world),
+        blocks=tuple(blocks(needs)),
         foot=Foot(main=Button(_("Share the list"), Share(_title(world), as_text(world, needs)))),
     )
 
@@ -31,10 +33,8 @@ def _needs(board: Board, person: Person, style: Style) -> tuple[Need, ...]:
     return spares(board, person, style.number)
 
 
-def blocks(world: World, needs: tuple[Need, ...]) -> Iterator[Block]:
-    """Yield what was shared, then each kind with its lines."""
-    if world.args.get("_said"):
-        yield Words("said", world.args["_said"], bold=True)
+def blocks(needs: tuple[Need, ...]) -> Iterator[Block]:
+    """Yield each kind with its lines."""
     for kind, of in groupby(needs, lambda need: need.kind):
         group = tuple(of)
         standings = [need.row.standing for need in group]

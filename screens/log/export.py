@@ -4,12 +4,12 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from screens.acts.boards import Copy
-from screens.blocks import Block, Button, Line, Section, Words
+from screens.blocks import Block, Button, Line, Section
 from screens.page import Foot, Page
 from screens.sheet.content import sheet
 from screens.showing import fold
 from screens.tongue import _
-from screens.ways import way_from, ways_from
+from screens.ways import came_of_it, way_from, ways_from
 from screens.world import World
 
 
@@ -17,14 +17,13 @@ def export_page(world: World) -> Page:
     """Return what can be written, and the sheet to be read here."""
     return Page(
         title=_("Build sheet"),
+        crown=came_of_it(world),
         blocks=tuple(_blocks(world)),
         foot=Foot(main=Button(_("Share the build sheet"), Copy("share"))),
     )
 
 
 def _blocks(world: World) -> Iterator[Block]:
-    if world.args.get("_said"):
-        yield Words("said", world.args["_said"], bold=True)
     yield from (replace(one, act=Copy(one.key)) for one in ways_from("log.export: copies"))
     yield way_from("log.export", "files")
     yield from fold(world, "sheet", _("Read the sheet here"), lambda: tuple(_sheet(world)))

@@ -16,7 +16,7 @@ from screens.pictures.code import MOST, code
 from screens.pictures.strokes import Picture as Strokes
 from screens.showing import fold
 from screens.tongue import _, texts
-from screens.ways import way_from
+from screens.ways import came_of_it, way_from
 from screens.world import World
 
 PATH, PASTED = "file/path", "file/text"
@@ -27,7 +27,7 @@ def files_page(world: World) -> Page:
     """Return what can be written and taken in; or what a file that was opened would change."""
     look = world.args.get("_look")
     if look is None:
-        return Page(title=_("Files and copies"), blocks=tuple(_ways(world)))
+        return Page(title=_("Files and copies"), crown=came_of_it(world), blocks=tuple(_ways(world)))
     seen = _arriving(look) if isinstance(look, Arrival) else _copy(look)
     main = _("Take it in") if isinstance(look, Arrival) else _("Bring it back")
     return Page(
@@ -41,9 +41,6 @@ def files_page(world: World) -> Page:
 
 
 def _ways(world: World) -> Iterator[Block]:
-    for key in ("_told", "_said"):
-        if world.args.get(key):
-            yield Words(key, world.args[key], bold=True)
     yield Section("out", _("Write a file"))
     if not world.is_scratch:
         title, detail = _("{board}, with its log"), _("One file, for another phone or a friend")
@@ -57,7 +54,8 @@ def _ways(world: World) -> Iterator[Block]:
     yield Line("pick", _("Choose a file"), act=PickFile(), icon="take_in")
     path, pasted = world.typed.get(PATH, "").strip(), world.typed.get(PASTED, "")
     yield Field(PATH, _("Where the file is"), path, hint=_("Or drop the file on this window"))
-    yield Line("open", _("Look into this file"), act=OpenFile(path) if path else None, icon="view")
+    first = "" if path else _("First say where it is.")
+    yield Line("open", _("Look into this file"), first, act=OpenFile(path) if path else None, icon="view")
     yield from fold(
         world, "paste", _("Paste the text of a board or of its code"), lambda: tuple(_paste(pasted))
     )
@@ -67,9 +65,9 @@ def _ways(world: World) -> Iterator[Block]:
 
 def _paste(pasted: str) -> Iterator[Block]:
     yield Field(PASTED, _("Text of the file"), pasted)
-    yield Line(
-        "look", _("Look into this text"), act=OpenText(pasted) if pasted.strip() else None, icon="view"
-    )
+    there = bool(pasted.strip())
+    first = "" if there else _("First paste it here.")
+    yield Line("look", _("Look into this text"), first, act=OpenText(pasted) if there else None, icon="view")
 
 
 def _kept(world: World) -> Iterator[Block]:

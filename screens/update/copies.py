@@ -92,9 +92,9 @@ def copy(world: World, act: Copy) -> World:
         what = act.what.removeprefix(SEND)
         path = _everything(world, folder) if what == "all" else _written(world, folder, what)
     except CannotStore as problem:
-        return world.turned(_said=sentence(problem))
+        return world.turned(_told=None, _said=sentence(problem))
     except ImportError:
-        return world.turned(_said=NO_PDF)
+        return world.turned(_told=None, _said=NO_PDF)
     said = _("Saved as {name} in the folder {folder}.").format(name=path.name, folder=FOLDER)
     goes = SendFile(str(path), world.saved.name) if act.what.startswith(SEND) else PutFile(str(path))
-    return replace(world.turned(_said=said), out=(*world.out, goes))
+    return replace(world.turned(_told=None, _said=said), out=(*world.out, goes))

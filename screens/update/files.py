@@ -30,10 +30,10 @@ def open_file(world: World, act: OpenFile) -> World:
             else:
                 look = arrival(world.store, read_board_file(head + file.read(LARGEST + 1)))
     except (NotTaken, CannotStore) as problem:
-        return world.turned(_look=None, _told=not_taken(problem))
+        return world.turned(_look=None, _said=None, _told=not_taken(problem))
     except OSError as problem:
-        return world.turned(_look=None, _told=not_taken(NoRight(str(problem))))
-    return world.turned(_look=look, _path=str(path), _told=None)
+        return world.turned(_look=None, _said=None, _told=not_taken(NoRight(str(problem))))
+    return world.turned(_look=look, _path=str(path), _told=None, _said=None)
 
 
 @does(OpenText)
@@ -42,8 +42,8 @@ def open_text(world: World, act: OpenText) -> World:
     try:
         look = arrival(world.store, read_board_file(act.text))
     except NotTaken as problem:
-        return world.turned(_look=None, _told=not_taken(problem))
-    return world.turned(_look=look, _told=None)
+        return world.turned(_look=None, _said=None, _told=not_taken(problem))
+    return world.turned(_look=look, _told=None, _said=None)
 
 
 @does(TakeIn)
@@ -65,9 +65,9 @@ def taken_in(world: World, _act: TakeIn) -> World:
         else:
             return world
     except (NotTaken, CannotStore, *UNREADABLE) as problem:
-        return world.turned(_look=None, _told=not_taken(problem))
+        return world.turned(_look=None, _said=None, _told=not_taken(problem))
     anew = replace(open_world(world.store, world.clock), trail=world.trail)
-    return anew.turned(_look=None, _path=None, _told=told)
+    return anew.turned(_look=None, _path=None, _said=None, _told=told)
 
 
 def place(text: str) -> Path:

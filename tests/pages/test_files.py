@@ -30,7 +30,7 @@ def other(tmp_path: Path):
 
 def written(reader: Reader, ending: str) -> Path:
     (path,) = (reader.folder / "copies").glob(f"*{ending}")
-    assert path.name in reader["_said"].text
+    assert path.name in reader["said"].text
     return path
 
 
@@ -117,14 +117,14 @@ def test_a_file_that_cannot_be_taken_in_says_why(other, tmp_path, content, sente
     path = tmp_path / "came.bin"
     path.write_bytes(content)
     other.act(OpenFile(str(path)))
-    assert sentence in other["_told"].text
+    assert sentence in other["told"].text
     assert other.store.boards() == []
 
 
 @pytest.mark.parametrize("path", ["", "nowhere", "/", "\0", "~no one/x", "a" * 5000])
 def test_a_path_that_leads_nowhere_says_so(other, path):
     other.act(OpenFile(path))
-    assert other["_told"].text
+    assert other["told"].text
 
 
 def test_what_could_not_be_read_is_named_and_sent(reader):
@@ -149,3 +149,20 @@ def test_a_salvaged_file_is_told_of(reader):
     )
     reader.open("settings.unread")
     assert "3 boards and 40 entries" in reader["salvaged"].text
+
+
+@pytest.mark.parametrize(
+    ("page", "row"), [("settings.files", "Copy of everything"), ("log.export", "as a table")]
+)
+def test_what_came_of_a_copy_stays_in_sight(pages: Reader, page: str, row: str) -> None:
+    """It stood at the top of the page, out of sight of the row that was touched: nothing seemed to happen."""
+    pages.open(page)
+    pages.tap(row)
+    assert pages.page.crown is not None
+    assert pages.page.crown.said().startswith("Saved as ")
+
+
+def test_a_row_that_waits_for_a_path_or_a_text_says_so(pages: Reader) -> None:
+    pages.open("settings.files", open_paste=True)
+    assert (pages["open"].act, pages["open"].detail) == (None, "First say where it is.")
+    assert (pages["look"].act, pages["look"].detail) == (None, "First paste it here.")
