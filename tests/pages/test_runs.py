@@ -61,6 +61,13 @@ def last_check(pages: Reader) -> Check:
     return found
 
 
+def logged(pages: Reader, check: Check) -> Check:
+    """Write a check into the log and open the app anew; return it."""
+    pages.store.append(pages.world.saved.id, check)
+    pages.restart()
+    return check
+
+
 def looked_over(pages: Reader) -> None:
     """Log what a board wants after its first ride: the tension of each belt and the re-check."""
     board = pages.world.saved
@@ -452,31 +459,20 @@ def test_a_due_check_that_stops_a_ride_comes_before_the_sign_off(wet: Reader) ->
 
 
 def test_a_list_says_in_one_sentence_what_it_found_and_when(pages: Reader) -> None:
-    found = Check(
-        list="before_ride",
-        base="before_ride",
-        verdict="stopped",
-        fit="do not ride",
-        fit_why=("Wheels: wobble",),
+    why = ("Wheels: wobble",)
+    logged(
+        pages,
+        Check(list="before_ride", base="before_ride", verdict="stopped", fit="do not ride", fit_why=why),
     )
-    pages.store.append(pages.world.saved.id, found)
-    pages.restart()
     pages.open("ride.lists")
     assert pages.shows("Do not ride: wheels (wobble), just now.")
 
 
 def test_what_another_list_left_open_forbids_riding_until_that_list_finds_it_right(pages: Reader) -> None:
-    recheck = Check(
-        list="first_recheck",
-        base="first_recheck",
-        verdict="stopped",
-        halted="Not riding",
-        stopped_by="Try the motor pulley",
-        reason="Turns on the shaft",
-        faults=(Fault("set_screw", "Motor pulley", "Turns on the shaft", stops=True),),
+    slips = Fault("set_screw", "Motor pulley", "Turns on the shaft", stops=True)
+    recheck = logged(
+        pages, Check(list="first_recheck", base="first_recheck", verdict="stopped", faults=(slips,))
     )
-    pages.store.append(pages.world.saved.id, recheck)
-    pages.restart()
     begin(pages)
     right_until(pages, "")
     crown = pages.page.crown
@@ -485,9 +481,7 @@ def test_what_another_list_left_open_forbids_riding_until_that_list_finds_it_rig
     assert pages.page.foot.main is None
     pages.tap("FINISH: NOT RIDING")
     assert last_check(pages).fit == "do not ride"
-    cleared = replace(recheck, verdict="not finished", faults=(), answers={"set_screw": ("right", "")})
-    pages.store.append(pages.world.saved.id, cleared)
-    pages.restart()
+    logged(pages, replace(recheck, verdict="not finished", faults=(), answers={"set_screw": ("right", "")}))
     begin(pages)
     right_until(pages, "")
     assert pages.page.crown.word != "Do not ride"
