@@ -109,7 +109,7 @@ def _end(world: World, session: Session) -> Verdict:
         return Verdict(word, text, form=WRONG)
     fit = session.fitness(forbids(world, of), put_off(world, of), open_elsewhere(world, of))
     if fit is None:
-        return Verdict(count, form=UNSURE if found.notes or found.aside else RIGHT)
+        return Verdict(count.removesuffix("."), form=UNSURE if found.notes or found.aside else RIGHT)
     why = "; ".join(fit.why)
     said = f"{begun(why)}. {count}" if why else count
     return Verdict(words.FITNESS[fit.word], said, form=FORMS.get(fit.word, WRONG))

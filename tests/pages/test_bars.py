@@ -3,6 +3,7 @@
 import pytest
 
 from logic.log import Ride
+from screens.acts.runs import Answer
 from screens.blocks import Verdict
 from screens.page import Page
 from tests.pages.reader import Reader
@@ -51,3 +52,11 @@ def test_the_end_of_a_check_is_in_capitals(pages: Reader, wet: bool) -> None:  #
     assert pages.name == "ride.run_over"
     assert not astray(pages.name, pages.page)
     assert pages.shows("FINISH") != wet
+
+
+def test_the_verdict_of_a_list_that_is_no_check_before_a_ride_ends_without_a_stop(pages: Reader) -> None:
+    pages.open("ride.run", list="after_ride")
+    while pages.name == "ride.run":
+        pages.act(Answer("right", 37.0))
+    assert isinstance(pages.page.crown, Verdict)
+    assert pages.page.crown.word == "6 of 6 right"

@@ -37,7 +37,7 @@ def test_a_check_that_ended_a_ride_is_one_sentence_with_one_colon(pages: Reader)
     """It read "Before a ride: Do not ride: wheels: Wobbles."."""
     pages.open("ride.run", list="before_ride")
     while pages.world.session("before_ride").under_way.at != "wheels":
-        pages.act(Answer("passed"))
+        pages.act(Answer("right"))
     pages.act(Halt("Wobbles", "Wobbles"))
     pages.open("log")
     assert titles(pages) == ["Before a ride: do not ride, wheels (wobbles)"]
