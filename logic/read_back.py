@@ -3,7 +3,8 @@
 from collections.abc import Callable, Mapping
 from typing import Any, Final, TypeVar
 
-from logic.board import Board, Value, field_of, from_dict, value_from
+from logic.board import Board, Value, field_of, value_from
+from logic.board_saved import from_dict
 from logic.checks.lists import Checklist
 from logic.checks.own import list_from_dict
 from logic.errors import UNREADABLE

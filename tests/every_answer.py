@@ -43,7 +43,8 @@ from logic.answers.joining import SECOND, joining, like
 from logic.answers.joint_options import options
 from logic.answers.joints import joint_card, joints_of
 from logic.answers.pair import pair_board, pair_details
-from logic.answers.pairs import best_pairs, pair_table, wish_of
+from logic.answers.pair_wish import best_pairs, wish_of
+from logic.answers.pairs import pair_table
 from logic.answers.push import pushing
 from logic.answers.range import range_alone, range_answer
 from logic.answers.reach import reach_card, reach_fields

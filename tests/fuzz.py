@@ -16,7 +16,7 @@ from random import Random
 from typing import Any
 
 from logic.belt.recording import from_wav
-from logic.board import from_dict, to_dict
+from logic.board_saved import from_dict, to_dict
 from logic.errors import InputError
 from logic.exchange import demo_boards
 from logic.exchange.board_file import board_text, read_board_file

@@ -21,7 +21,8 @@ from random import Random
 from typing import Any, NamedTuple, TypeAlias
 
 from logic import read_back
-from logic.board import Value, to_dict
+from logic.board import Value
+from logic.board_saved import to_dict
 from logic.checks.lists import checklist
 from logic.checks.own import copy_of, list_to_dict
 from logic.checks.session import Session

@@ -1,5 +1,6 @@
 """One joint of a board as its subject sees it: read once, then shared by the results of its card."""
 
+from dataclasses import replace
 from functools import cached_property
 
 from logic.answers.belt_parts import BeltParts
@@ -13,8 +14,9 @@ from logic.joints.insert_nut import Reuse, reuse
 from logic.joints.limits import NUTS, Joint, friction_ends, state_of
 from logic.joints.lookup import Book, ProofTorques, book, locker_for, proof_torques
 from logic.joints.rules import shown_ceiling
-from logic.joints.set_screw import ScrewHolding, Seating, flat_holding, holding, key_holding, seating
-from logic.joints.threadlocker import Locker, cure
+from logic.joints.set_screw import Seating, seating
+from logic.joints.shaft import ScrewHolding, flat_holding, holding, key_holding
+from logic.joints.threadlocker import SURFACES, Locker, cure, screw_surface
 from logic.joints.torque import pull_on_arm
 from logic.person import Person
 from logic.tables import Row, matching, pick
@@ -28,22 +30,6 @@ WEAKEST = "aluminium unknown"
 
 BOOK_FRICTION = 0.14
 """Friction of the printed tables that are usually quoted."""
-
-SURFACES = {"light alloy": "aluminium", "steel": "steel", "stainless": "stainless", "brass": "brass"}
-"""Surface of a hole by its material's family; the others are plastic."""
-
-
-def screw_surface(strength: str, condition: str) -> str:
-    """Return the row of threadlocker_surfaces.toml that a screw of this class and state has.
-
-    >>> screw_surface("A2-70", "oiled"), screw_surface("8.8", "zinc dry")
-    ('stainless', 'zinc')
-    """
-    if strength[:2] in ("A2", "A4"):
-        return "stainless"
-    if strength in ("titanium", "aluminium", "brass"):
-        return strength
-    return "zinc" if condition.startswith("zinc") else "steel"
 
 
 def family_of(material: str) -> str:
@@ -184,30 +170,15 @@ class JointParts:
     @cached_property
     def arm(self) -> float:
         """Arm of the hex key."""
-        value, row = self.person.key_arm, pick("hand_tools", tool="hex key")
-        if value is None:
-            return given(
-                Given(
-                    ARM.label,
-                    float(row.cells["arm"]),
-                    "m",
-                    "length",
-                    known="assumed",
-                    standing=row.standing,
-                    source=row.source,
-                    where=row.where,
-                )
+        value = self.person.key_arm
+        if value is not None:
+            entered = Given(
+                ARM.label, float(value.si), "m", "length", known=value.known, typed_unit=value.typed_unit
             )
-        return given(
-            Given(
-                ARM.label,
-                float(value.si),
-                "m",
-                "length",
-                known=value.known,
-                typed_unit=value.typed_unit,
-            )
-        )
+            return given(entered)
+        row = pick("hand_tools", tool="hex key")
+        usual_arm = Given(ARM.label, float(row.cells["arm"]), "m", "length", known="assumed")
+        return given(replace(usual_arm, standing=row.standing, source=row.source, where=row.where))
 
     @cached_property
     def drag_missing(self) -> bool:

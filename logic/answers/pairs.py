@@ -1,6 +1,5 @@
-"""Pairs of pulleys for one board: every sensible one with its figures and its belt, and those that meet a wish."""
+"""Pairs of pulleys for one board: every sensible one with its figures and its belt."""
 
-from collections.abc import Sequence
 from dataclasses import replace
 from functools import cache, cached_property
 from math import floor, pi
@@ -19,8 +18,7 @@ from logic.belt.stock import Stock, stock
 from logic.belt.tension import effective_pull
 from logic.board import Board, Value
 from logic.drive.gearing import electrical_angular_speed, unloaded_angular_speed
-from logic.drive.options import HAIR as HAIR  # noqa: PLC0414  (screens say what a wish misses by it)
-from logic.drive.options import PairOption, Terms, Wish, WishFit, fit, option, sensible_pairs
+from logic.drive.options import PairOption, Terms, option, sensible_pairs
 from logic.errors import InputError
 from logic.frozen import frozen
 from logic.tables import pick
@@ -155,41 +153,12 @@ def pair_table(board: Board, rider: Value | None, asking: Asking) -> PairTable:
     return replace(table, usual=taken_as_usual(board))
 
 
-def best_pairs(table: PairTable, wish: Wish) -> Sequence[tuple[Pair, WishFit]]:
-    """Return the rows by a wish: those that meet it first, the nearest to it leading, then the near misses.
-
-    Among pairs that do alike (to 1 % of what was asked), the cooler motor on the reference climb comes first, then a
-    belt in stock, then the lighter load on the belt. Pairs with too few teeth in mesh for the belt's full rating
-    follow all others that do as much.
-    """
-
-    def place(item: tuple[Pair, WishFit]) -> tuple[float, bool, float, float, bool, float]:
-        pair, found = item
-        heat = pair.option.heat
-        return (
-            round(found.short, 3),
-            pair.belt is not None and pair.belt.few,
-            round(found.beyond, 2),
-            float("inf") if heat is None else heat,
-            table.travel is not None and pair.belt is None,
-            pair.belt_load or 0.0,
-        )
-
-    return sorted(((pair, fit(pair.option, wish)) for pair in table.pairs), key=place)
-
-
 def speed_cap(table: PairTable) -> tuple[float, str] | None:
     """Return the top speed of the fastest pair and the limit that rules there; None where gears alone set it."""
     fastest = max(table.pairs, key=lambda pair: pair.option.loaded or 0.0, default=None)
     if fastest is None or fastest.option.loaded is None or fastest.option.limit in (None, "duty"):
         return None
     return fastest.option.loaded, str(fastest.option.limit)
-
-
-def wish_of(asking: Asking) -> Wish:
-    """Return what was wished for; None where nothing was."""
-    found = {key: asking.get(f"ask.wish_{key}") for key in ("speed", "grade")}
-    return Wish(**{key: None if value is None else float(value.si) for key, value in found.items()})
 
 
 @cache

@@ -3,7 +3,8 @@
 from dataclasses import replace
 from uuid import uuid4
 
-from logic.board import Board, to_dict
+from logic.board import Board
+from logic.board_saved import to_dict
 from logic.exchange.board_file import BoardFile, LoggedLine
 from logic.fields import LONGEST_NAME
 from logic.frozen import frozen

@@ -8,7 +8,8 @@ from collections.abc import Iterable
 from datetime import UTC, datetime, timedelta, timezone
 from typing import Any, Final, NoReturn
 
-from logic.board import Board, from_dict, to_dict
+from logic.board import Board
+from logic.board_saved import from_dict, to_dict
 from logic.errors import UNREADABLE, NewerVersion
 from logic.exchange.code import unpacked
 from logic.exchange.errors import Broken, Foreign, Later, TooDeep, TooLarge

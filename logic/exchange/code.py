@@ -10,7 +10,8 @@ import zlib
 from functools import cache
 from typing import Final
 
-from logic.board import Board, to_dict
+from logic.board import Board
+from logic.board_saved import to_dict
 from logic.exchange.errors import Broken, Later, TooLarge
 from logic.tables import ASSETS
 

@@ -9,6 +9,9 @@ from logic.si import Kelvin, Metre, NewtonMetre, Second
 from logic.tables import Row, matching, pick, rows
 from logic.workings import cited
 
+SURFACES = {"light alloy": "aluminium", "steel": "steel", "stainless": "stainless", "brass": "brass"}
+"""Surface of a hole by its material's family; the others are plastic."""
+
 
 @frozen
 class Locker:
@@ -195,3 +198,16 @@ def locking(designation: str, *, grade: str) -> NewtonMetre:
         nominal_diameter=thread(designation).nominal_diameter,
         reference_diameter=thread("M10").nominal_diameter,
     )
+
+
+def screw_surface(strength: str, condition: str) -> str:
+    """Return the row of threadlocker_surfaces.toml that a screw of this class and state has.
+
+    >>> screw_surface("A2-70", "oiled"), screw_surface("8.8", "zinc dry")
+    ('stainless', 'zinc')
+    """
+    if strength[:2] in ("A2", "A4"):
+        return "stainless"
+    if strength in ("titanium", "aluminium", "brass"):
+        return strength
+    return "zinc" if condition.startswith("zinc") else "steel"

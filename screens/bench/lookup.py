@@ -8,8 +8,9 @@ from typing import Any
 from logic.answers.joint_guide import find_joints, holds_a_thread, kind_named
 from logic.answers.joint_options import LOOK_UP, option_label, thread_label, usual, usual_joint
 from logic.answers.joints import JointCard, joint_card
-from logic.board import Board, to_dict, value_from
+from logic.board import Board, value_from
 from logic.board_joints import BoardJoint, joint_places
+from logic.board_saved import to_dict
 from logic.fields import joint_fields
 from logic.person import Person
 from logic.tables import Row

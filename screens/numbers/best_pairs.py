@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from math import inf
 
-from logic.answers import pairs
+from logic.answers import pair_wish, pairs
 from logic.answers.pair import pair_board, pair_details
 from logic.board import Value
 from screens.acts import Act, Both, Go
@@ -18,7 +18,7 @@ from screens.world import World
 ALSO = 2
 """Pairs that are named beside the best one."""
 
-Ranked = Sequence[tuple[pairs.Pair, pairs.WishFit]]
+Ranked = Sequence[tuple[pairs.Pair, pair_wish.WishFit]]
 
 
 def _said(word: str, text: str, form: str, act: Act | None = None) -> Verdict:
@@ -35,14 +35,14 @@ def table_of(world: World) -> pairs.PairTable:
     return world.kept(pairs.pair_table, world.board, world.person.rider, world.answers)
 
 
-def wished(world: World) -> pairs.Wish:
+def wished(world: World) -> pair_wish.Wish:
     """Return what is wished for."""
-    return world.kept(pairs.wish_of, world.answers)
+    return world.kept(pair_wish.wish_of, world.answers)
 
 
 def ranked(world: World) -> Ranked:
     """Return the pairs by the wish, the best one first."""
-    return world.kept(pairs.best_pairs, table_of(world), wished(world))
+    return world.kept(pair_wish.best_pairs, table_of(world), wished(world))
 
 
 def sound(table: pairs.PairTable, pair: pairs.Pair) -> bool:
@@ -58,7 +58,7 @@ def pair_act(pair: pairs.Pair) -> Act:
     )
 
 
-def wish_text(world: World, wish: pairs.Wish) -> str:
+def wish_text(world: World, wish: pair_wish.Wish) -> str:
     """Return the wish in words."""
     style = world.style
     parts = []
@@ -115,12 +115,12 @@ def _unwished(world: World, table: pairs.PairTable) -> Verdict:
     return _said(teeth(option), text, PLAIN, pair_act(present))
 
 
-def _doubts(world: World, table: pairs.PairTable, wish: pairs.Wish, best: pairs.Pair) -> Iterator[str]:
+def _doubts(world: World, table: pairs.PairTable, wish: pair_wish.Wish, best: pairs.Pair) -> Iterator[str]:
     """Yield what may be otherwise than the best pair promises."""
     spread = best.option.spread
     if table.usual:
         yield _("{count} usual values stand in.").format(count=len(table.usual))
-    elif wish.speed is not None and spread is not None and spread[0] < wish.speed * (1.0 - pairs.HAIR):
+    elif wish.speed is not None and spread is not None and spread[0] < wish.speed * (1.0 - pair_wish.HAIR):
         yield _("It may fall short, down to {speed}: Kv is only printed.").format(
             speed=world.style.number(spread[0], "speed")
         )
@@ -128,7 +128,7 @@ def _doubts(world: World, table: pairs.PairTable, wish: pairs.Wish, best: pairs.
         yield _("Belts are not checked.")
 
 
-def gives(world: World, fit: pairs.WishFit) -> str:
+def gives(world: World, fit: pair_wish.WishFit) -> str:
     """Return what a pair gives against the wish."""
     style, option = world.style, fit.option
     short: list[str] = []
@@ -141,7 +141,7 @@ def gives(world: World, fit: pairs.WishFit) -> str:
             continue
         asked = value / (1.0 + margin) if margin > -1.0 else inf
         away = style.number(abs(value - asked), quantity, 2) if asked < inf else _("all of it")
-        (short if margin < -pairs.HAIR else spare).append(away)
+        (short if margin < -pair_wish.HAIR else spare).append(away)
     if short:
         return _("{short} short").format(short=_(" and ").join(short))
     return _("{spare} in hand").format(spare=_(" and ").join(spare))

@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from logic.answers.pairs import FIRST, Pair, PairTable, WishFit, fit, speed_cap
+from logic.answers.pair_wish import WishFit, fit
+from logic.answers.pairs import FIRST, Pair, PairTable, speed_cap
 from screens.acts import Turn
 from screens.asking import refused_now, value_line
 from screens.blocks import Block, Choice, FigureRow, Line, Notice, Option, Section, Words

@@ -2,7 +2,8 @@
 
 from dataclasses import replace
 
-from logic.board import Board, Value, to_dict
+from logic.board import Board, Value
+from logic.board_saved import to_dict
 from logic.exchange import demo_boards
 from logic.person import person_to_dict
 from logic.store.stand_in import STAND_IN, next_id

@@ -6,7 +6,8 @@ from typing import TypeVar
 
 from logic.answers.asked import questions
 from logic.answers.reading import RIDER
-from logic.board import Value, to_dict
+from logic.board import Value
+from logic.board_saved import to_dict
 from logic.person import person_to_dict
 from screens.acts.entering import Ask, Done, Put, Type, Write
 from screens.acts.keeping import Save, Set

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from logic.answers.reading import RIDER
-from logic.board import to_dict
+from logic.board_saved import to_dict
 from logic.fields import ARM
 from logic.log import BoardChanged, Change
 from logic.person import person_to_dict

@@ -19,7 +19,8 @@ from statistics import median
 from logic.answers.pairs import pair_table
 from logic.belt.pitch import pitch
 from logic.belt.recording import Recording
-from logic.board import Value, to_dict
+from logic.board import Value
+from logic.board_saved import to_dict
 from logic.exchange import demo_boards
 from logic.store import Store
 from tests.benchmarks.feel import ROOT, run

@@ -7,8 +7,9 @@ from typing import Any
 import pytest
 from hypothesis import given
 
-from logic import board as boards
-from logic.board import Board, Drive, Field, Value, board_fields, faults, from_dict, to_dict, value_from
+from logic import board_saved as boards
+from logic.board import Board, Drive, Field, Value, board_fields, faults, value_from
+from logic.board_saved import from_dict, to_dict
 from logic.errors import InputError
 from logic.exchange import demo_boards
 from tests.random_boards import EMPTY, SPARSE, with_values

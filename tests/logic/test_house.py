@@ -40,12 +40,13 @@ ARROWS = {
     "fields": "errors",
     "board_joints": "errors fields",
     "board": "errors tables units fields board_joints",
+    "board_saved": "errors fields board_joints board",
     "prints": "errors si tables",
     "keys": "units",
     "entries": "errors units fields board prints",
     "person": "errors board tables",
-    "exchange": f"{GROUND} board fields log person store",
-    "read_back": "errors board checks person store",
+    "exchange": f"{GROUND} board board_saved fields log person store",
+    "read_back": "errors board board_saved checks person store",
     "log": "errors fields",
     "store": "errors log",
     "history": "checks",
@@ -60,8 +61,8 @@ ARROWS = {
     "search": "",
     "answers": f"{GROUND} {SUBJECTS} fields board_joints board person log store checks upkeep ledger exchange",
     "screens": (
-        "errors units step_units workings tables fields board_joints board person exchange log store history ledger log_table"
-        " checks upkeep answers entries keys read_back glossary search set_ups checked licences"
+        "errors units step_units workings tables fields board_joints board board_saved person exchange log store history ledger"
+        " log_table checks upkeep answers entries keys read_back glossary search set_ups checked licences"
     ),
     "main": "screens",
 }

@@ -10,8 +10,9 @@ from logic.answers.joint_guide import find_joints, kind_named
 from logic.answers.joint_options import LOOK_UP, option_label, options, usual_joint
 from logic.answers.joints import JointCard, joint_card, joints_of, look_again
 from logic.answers.reading import Open, Result
-from logic.board import Board, Value, from_dict, to_dict
+from logic.board import Board, Value
 from logic.board_joints import BoardJoint, joint_places
+from logic.board_saved import from_dict, to_dict
 from logic.errors import InputError
 from logic.exchange import demo_boards
 from logic.fields import field_of, joint_fields

@@ -5,7 +5,8 @@ import pytest
 from logic.errors import InputError
 from logic.joints.insert_nut import reuse
 from logic.joints.reach import reach
-from logic.joints.set_screw import flat_holding, holding, key_holding, seating
+from logic.joints.set_screw import seating
+from logic.joints.shaft import flat_holding, holding, key_holding
 from logic.joints.threadlocker import choose, cure, grades, locking, steps
 from logic.tables import pick, rows
 from tests.printed import agrees

@@ -12,7 +12,8 @@ from logic.answers.compare import comparison
 from logic.answers.drag import best_rolling, coasting, ride_fit
 from logic.answers.hold import holding
 from logic.answers.pair import pair_board, pair_details
-from logic.answers.pairs import FIRST, PairTable, belts_for, best_pairs, pair_table, speed_cap, wish_of
+from logic.answers.pair_wish import best_pairs, wish_of
+from logic.answers.pairs import FIRST, PairTable, belts_for, pair_table, speed_cap
 from logic.answers.push import pushing
 from logic.answers.range import range_answer
 from logic.answers.reading import Item, Open, Result

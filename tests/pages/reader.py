@@ -6,7 +6,8 @@ from datetime import datetime, timedelta, timezone
 from pathlib import Path
 from typing import Any
 
-from logic.board import Value, to_dict
+from logic.board import Value
+from logic.board_saved import to_dict
 from logic.exchange import demo_boards
 from logic.person import person_to_dict
 from logic.store import Store

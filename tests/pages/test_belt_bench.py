@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from logic.board import to_dict
+from logic.board_saved import to_dict
 from logic.log import Tension
 from logic.person import person_to_dict
 from screens.acts import Go, Undo

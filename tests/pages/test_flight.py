@@ -2,7 +2,8 @@
 
 import pytest
 
-from logic.board import Value, to_dict
+from logic.board import Value
+from logic.board_saved import to_dict
 from logic.units import GAP
 from screens.acts import Go
 from screens.acts.entering import Put

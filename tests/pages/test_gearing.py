@@ -7,7 +7,7 @@ import pytest
 from logic.answers.asked import questions
 from logic.answers.gearing import gearing
 from logic.answers.run import WhenRead
-from logic.board import to_dict
+from logic.board_saved import to_dict
 from screens.acts import Go, Undo
 from screens.acts.entering import Ask
 from screens.blocks import Figure, FigureRow

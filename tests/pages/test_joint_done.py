@@ -2,7 +2,7 @@
 
 import pytest
 
-from logic.board import to_dict
+from logic.board_saved import to_dict
 from screens.acts import Undo
 from screens.acts.entering import Write
 from tests.pages.reader import Reader

@@ -4,7 +4,7 @@ from datetime import timedelta
 
 import pytest
 
-from logic.board import to_dict
+from logic.board_saved import to_dict
 from logic.log import Ride, Tightening
 from screens.acts import Go, Undo
 from screens.acts.entering import Write

@@ -8,7 +8,7 @@ from typing import get_args
 import pytest
 
 from logic.belt.verdict import Word
-from logic.board import to_dict
+from logic.board_saved import to_dict
 from logic.log import BeltFitted, Tension
 from logic.set_ups import set_ups
 from screens.acts import Go

@@ -13,7 +13,7 @@ from logic.joints.limits import Joint, limits_of
 from logic.joints.materials import feel_reason, materials
 from logic.joints.reach import reach
 from logic.joints.rules import setting_for, shown_ceiling
-from logic.joints.set_screw import holding
+from logic.joints.shaft import holding
 from logic.joints.strength import strength, strengths
 from logic.joints.threadlocker import cure
 from logic.joints.threads import candidates, thread, threads

@@ -9,7 +9,8 @@ from logic.joints.bearing import bearing_force
 from logic.joints.insert_nut import wrench_torque
 from logic.joints.lookup import book
 from logic.joints.rules import rule, setting_below
-from logic.joints.set_screw import holding_torque, key_bearing_torque, key_shear_torque, seating
+from logic.joints.set_screw import seating
+from logic.joints.shaft import holding_torque, key_bearing_torque, key_shear_torque
 from logic.joints.strength import assembly_preload, preload_at_share, proof_load, stress_diameter
 from logic.joints.threads import minor_diameter, stress_area, thread, thread_pitch_diameter
 from logic.joints.torque import mean_bearing_diameter, preload_from_torque, torque_long, torque_short

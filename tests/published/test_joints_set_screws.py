@@ -7,7 +7,8 @@ import pytest
 from logic.errors import InputError
 from logic.joints.insert_nut import drag_band, least_drag, wrench_torque
 from logic.joints.materials import hole_strips_at
-from logic.joints.set_screw import axial_force, factor, holding, holding_torque, seating
+from logic.joints.set_screw import seating
+from logic.joints.shaft import axial_force, factor, holding, holding_torque
 from logic.joints.threads import thread
 from logic.tables import matching, pick
 from tests.printed import agrees, at_most, memory, near, ours, same, source

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from kivy.app import App
 
-from logic.board import to_dict
+from logic.board_saved import to_dict
 from logic.exchange import demo_boards
 from logic.log import Note
 from logic.store import Store

@@ -11,7 +11,7 @@ import jsonschema
 import pytest
 
 from logic import read_back
-from logic.board import to_dict
+from logic.board_saved import to_dict
 from logic.exchange import demo_boards
 from logic.exchange.arriving import arrival, take_in
 from logic.exchange.board_file import DEEPEST, LARGEST, board_text, read_board_file

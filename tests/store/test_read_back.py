@@ -6,7 +6,8 @@ from dataclasses import replace
 import pytest
 
 from logic import read_back
-from logic.board import Value, from_dict, to_dict
+from logic.board import Value
+from logic.board_saved import from_dict, to_dict
 from logic.checks.lists import checklist
 from logic.checks.own import copy_of, list_to_dict
 from logic.checks.session import Session
