@@ -1,6 +1,7 @@
 """Screws: each joint of the board with its answer; one of them: how tight, how, with what, and that it was done."""
 
 from collections.abc import Iterator
+from datetime import timedelta
 
 from logic.answers.joint_entry import tightening
 from logic.answers.joint_guide import find_joints
@@ -127,15 +128,25 @@ def _record(show: CardBlocks) -> Iterator[Block]:
     yield way_from("bench.joint", "other", joint=joint)
 
 
+JUST_DONE = timedelta(minutes=1)
+"""For so long the bar says that it would write a second entry."""
+
+
 def _done(show: CardBlocks) -> Button:
-    """Return the bar that writes into the log what it says: one tap, with undo."""
-    card = show.card
+    """Return the bar that writes into the log what it says: one tap, with undo.
+
+    Other words come right after it: the bar hears nothing for a moment then, and a trembling glove writes no second entry.
+    """
+    world, card = show.world, show.card
     if not (card.torque or card.feel):
         return Button(_("Not known yet"), why=_("Describe this joint first."))
-    tool: str = show.world.store.get("joint_tool", "torque wrench") if card.torque else "by feel"
+    tool: str = world.store.get("joint_tool", "torque wrench") if card.torque else "by feel"
     by = f", {texts('joints')['tools'].get(tool, tool).lower()}" if card.torque else ""
     entry = tightening(card, torque=card.torque, tool=tool)
-    text = _("Done: {answer}{by}").format(answer=answer_text(card, show.world.style), by=by)
+    before = world.last("tightening", joint=world.args["joint"])
+    again = before is not None and abs(world.now - before.at) < JUST_DONE
+    said = _("Done again: {answer}{by}") if again else _("Done: {answer}{by}")
+    text = said.format(answer=answer_text(card, world.style), by=by)
     return Button(text, Record(entry, undo=_("Recorded")))
 
 

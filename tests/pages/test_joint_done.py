@@ -38,7 +38,7 @@ def test_other_figures_who_and_a_note_are_recorded(joint: Reader) -> None:
         "Tightened just now by Wren: 1.6\u00a0N·m, hex key and scale, medium locker. left side only"
     )
     # The tap names the tool that it will write, and the locker.
-    assert joint.page.foot.main.text == "Done: 1.7\u00a0N·m, hex key and scale"
+    assert joint.page.foot.main.text == "Done again: 1.7\u00a0N·m, hex key and scale"
     assert joint.shows("Done writes it into the log, medium locker.")
     # The tool is offered again, the rest is empty.
     joint.tap(RECORD)

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+from screens.driver.finger import Finger
 from tests.screens.session import Session
 
 
@@ -30,3 +31,22 @@ def test_a_motor_face_screw_is_looked_up_in_four_taps(begin: Callable[..., Sessi
     assert answer(app) == "0.7\u00a0N·m, never over 0.8"
     app.restart(minutes=1)
     assert answer(app) == "0.7\u00a0N·m, never over 0.8"
+
+
+def test_a_trembling_glove_writes_one_entry(app: Session) -> None:
+    """A second touch a tenth of a second later wrote a second one."""
+    app.front.go("bench.joint", joint="motor_face")
+    app.settle()
+    bar = app.find("Done:").middle
+    for _ in range(2):
+        finger = Finger(app, *bar)
+        app.frame(2)
+        finger.up()
+        app.frame(seconds=0.1)
+    assert app.state.store.count(kind="tightening") == 1
+    app.tap("Done again: 1.7\u00a0N·m, torque wrench")
+    assert app.state.store.count(kind="tightening") == 2
+    app.restart(minutes=5)
+    app.front.go("bench.joint", joint="motor_face")
+    app.settle()
+    assert app.shows("Done: 1.7\u00a0N·m, torque wrench")
