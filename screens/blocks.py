@@ -68,7 +68,7 @@ class Tappable(Block):
 
 @frozen
 class Verdict(Tappable):
-    """The answer in a word: a tile with its sign. `form` is RIGHT, WRONG, UNSURE, or PLAIN before there is an answer.
+    """The answer in a word: a tile with its sign. `form` is right, wrong, unsure, or plain before there is an answer.
 
     `sign` is an icon in place of the form's own, where a form has two ways: too little and too much.
     """
@@ -83,6 +83,11 @@ class Verdict(Tappable):
     grey: bool = False
     lines: int = 1
     """Lines kept free for the text, so that the tile does not grow when it comes."""
+
+    def __post_init__(self) -> None:
+        """Hold to the forms that there are. Raises ValueError for another."""
+        if self.form not in (RIGHT, WRONG, UNSURE, PLAIN):
+            raise ValueError(f"a verdict is no {self.form!r}")
 
 
 @frozen

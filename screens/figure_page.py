@@ -16,7 +16,7 @@ from screens.acts.entering import Ask
 from screens.acts.keeping import Drop
 from screens.asked import out_of_use
 from screens.asking import asked, choice, field_of, refused_now, stepper, value_line
-from screens.blocks import WRONG, Block, Button, Figure, FigureRow, Line, Notice, Section, Verdict, Words
+from screens.blocks import Block, Button, Figure, FigureRow, Line, Notice, Section, Verdict, Words
 from screens.nearer import Near
 from screens.page import Foot, Page
 from screens.showing import figure, fold, once_each, shared_sureness, told_in
@@ -210,7 +210,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     if stopped:
         hazards, crown = (
             hazards[:1],
-            Verdict(f"{_('DANGER')}: {stop}".strip(": "), key="stop", form=WRONG),
+            Verdict(f"{_('DANGER')}: {stop}".strip(": "), key="stop", form="wrong"),
         )
         foot = _stopped_foot(world, foot, row.get("fixes", {}).get(hazards[0].key, ""))
     elif figures.faults or refused_now(world):

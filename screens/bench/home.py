@@ -5,7 +5,7 @@ from typing import NamedTuple
 from logic.checks.lists import build_stages
 from logic.log.checks import STOPPED
 from screens.acts import Act, Go
-from screens.blocks import PLAIN, RIGHT, Button, Line, Progress, Section, Verdict, Words
+from screens.blocks import Button, Line, Progress, Section, Verdict, Words
 from screens.page import Foot, Page
 from screens.ride.lists import list_state
 from screens.search_tool import search_tools
@@ -60,7 +60,7 @@ def build_page(world: World) -> Page:
     onward = world.checklist(build.onward).title
     return Page(
         title=_("Build"),
-        crown=Verdict(build.text, form=RIGHT if over else PLAIN),
+        crown=Verdict(build.text, form="right" if over else "plain"),
         blocks=(
             Progress("progress", tuple(build.states.values()), build.text),
             Words("said", _("Each stage ends at a pause: look at it again before the next."), tone="second"),

@@ -15,19 +15,7 @@ from logic.units import show_in
 from screens.acts import Go
 from screens.acts.keeping import Settle
 from screens.bench.explained import explained
-from screens.blocks import (
-    PLAIN,
-    WRONG,
-    Block,
-    FigureRow,
-    Line,
-    Notice,
-    Picture,
-    Section,
-    Stepper,
-    Verdict,
-    Words,
-)
+from screens.blocks import Block, FigureRow, Line, Notice, Picture, Section, Stepper, Verdict, Words
 from screens.pictures.tightening import pull_on_key
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _, texts
@@ -86,7 +74,7 @@ class CardBlocks:
     def crown(self) -> Verdict:
         """Return torque and ceiling, locker and pull; or how it is set by feel; or what is missing."""
         card, style, item = self.card, self.world.style, self.card.items["wrench"]
-        form = WRONG if card.notice[0] == "warning" else PLAIN
+        form = "wrong" if card.notice[0] == "warning" else "plain"
         if isinstance(item, Result):
             number, never = words.wrench_texts(card, style, inch=style.system == "inch")
             word = _("{torque}, never over {ceiling}").format(

@@ -13,21 +13,7 @@ from logic.tables import matching
 from screens.acts.entering import Ask, Done, Put
 from screens.asking import entry_of, field_of, refused_now, value_line
 from screens.bench.joint_card import board_of
-from screens.blocks import (
-    RIGHT,
-    UNSURE,
-    WRONG,
-    Block,
-    Button,
-    Choice,
-    Line,
-    Notice,
-    Option,
-    Picture,
-    Section,
-    Verdict,
-    Words,
-)
+from screens.blocks import Block, Button, Choice, Line, Notice, Option, Picture, Section, Verdict, Words
 from screens.figure_page import Figures
 from screens.page import Foot, Page
 from screens.pictures.reach import reach_picture
@@ -36,7 +22,7 @@ from screens.tongue import _, texts
 from screens.words import refusal
 from screens.world import World
 
-FORMS = {"enough": RIGHT, "close": UNSURE}
+FORMS = {"enough": "right", "close": "unsure"}
 """How a verdict looks; the others are a no."""
 WINDINGS = texts("joints")["said"]["windings"]
 LESS_THAN_WANTED = _("One diameter holds, but less than this metal wants.")
@@ -105,7 +91,7 @@ class _Seat:
         """Return whether it holds and is clear; how many lengths are missing before that."""
         card, stale = self.card, refused_now(self.world)
         if card.verdict:
-            text, form = texts("joints")["reach_told"][card.verdict], FORMS.get(card.verdict, WRONG)
+            text, form = texts("joints")["reach_told"][card.verdict], FORMS.get(card.verdict, "wrong")
             if card.verdict == "enough" and card.short:
                 text = LESS_THAN_WANTED
             room = card.items.get("room")

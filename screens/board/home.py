@@ -6,7 +6,7 @@ from logic.board import Board, Field, board_fields, groups
 from screens.acts import Both, Go, Swap, Turn
 from screens.acts.boards import Bin
 from screens.asked import not_known
-from screens.blocks import PLAIN, RIGHT, Block, Button, Fold, Line, Section, Verdict, Words
+from screens.blocks import Block, Button, Fold, Line, Section, Verdict, Words
 from screens.board.guide import guide, missing, written
 from screens.page import Foot, Page
 from screens.tongue import _
@@ -30,7 +30,7 @@ def board_page(world: World) -> Page:
             _("{done} of {asked} filled").format(done=done, asked=asked),
             _("The rest show “not set”.") if gaps else _("Nothing more is asked."),
             key="filled",
-            form=PLAIN if gaps else RIGHT,
+            form="plain" if gaps else "right",
         ),
         blocks=(*_notes(world), *ways_from("board"), *_parts(world), *_whole(world)),
         foot=Foot(main=Button(_("Add the next missing value"), _next(world)) if gaps else None),

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from logic.tables import sources
 from logic.upkeep import Due
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Verdict, Words
+from screens.blocks import Block, Line, Section, Verdict, Words
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
@@ -27,18 +27,18 @@ def due_tile(world: World) -> Verdict:
     due, upcoming = world.due, world.upcoming
     if not upcoming:
         text = _("Rules begin with the first tension, build or ride in the log.")
-        return Verdict(_("Nothing is due"), text, key="due", form=PLAIN)
+        return Verdict(_("Nothing is due"), text, key="due", form="plain")
     first = upcoming[0]
     name = due_name(first, world.saved.sides)
     if not due:
         # What is put off stands first: it is the one that was forgotten most easily.
         text = _("Next: {name}, {when}.").format(name=within(name), when=due_when(first, world.style))
-        return Verdict(_("Nothing is due"), text, key="due", form=RIGHT, act=due_act(first))
+        return Verdict(_("Nothing is due"), text, key="due", form="right", act=due_act(first))
     when = due_when(first, world.style)
     text = f"{begun(when)}."
     if len(due) > 1:
         text += " " + _("{count} more due.").format(count=len(due) - 1)
-    return Verdict(name, text, key="due", form=WRONG if first.stop else UNSURE, act=due_act(first))
+    return Verdict(name, text, key="due", form="wrong" if first.stop else "unsure", act=due_act(first))
 
 
 def _blocks(world: World) -> Iterator[Block]:

@@ -10,7 +10,7 @@ from logic.answers.reading import Open, Result
 from logic.board import Value
 from screens.acts.entering import Put
 from screens.asking import keeps, stepper
-from screens.blocks import RIGHT, UNSURE, WRONG, Block, Figure, Line, Picture, Section, Verdict, Words
+from screens.blocks import Block, Figure, Line, Picture, Section, Verdict, Words
 from screens.figure_page import Figures, figure_page, figures_of
 from screens.nearer import Near, lacks_values, not_yet
 from screens.page import Page
@@ -135,14 +135,14 @@ def _fits(world: World, answer: BeltFit) -> Verdict:
     label = FIT[answer.narrowest]
     gap = world.style.number(narrowest.value, narrowest.quantity)
     if answer.tight:
-        word, form = _("Does not fit: {gap}"), WRONG
+        word, form = _("Does not fit: {gap}"), "wrong"
         text = " ".join(texts("belt")["touches"][name] for name in answer.tight)
     elif unknown:
         word = _("Fits: {gap} at the narrowest; {count} gaps not known")
         word = _("Fits: {gap} at the narrowest; 1 gap not known") if len(unknown) == 1 else word
-        text, form = label, UNSURE
+        text, form = label, "unsure"
     else:
-        word, text, form = _("Fits: {gap} at the narrowest"), label, RIGHT
+        word, text, form = _("Fits: {gap} at the narrowest"), label, "right"
     return Verdict(
         word.format(gap=gap, count=len(unknown)), text, form=form, act=working(narrowest, label), lines=2
     )

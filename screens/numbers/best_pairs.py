@@ -8,7 +8,7 @@ from logic.answers.pair import pair_board, pair_details
 from logic.board import Value
 from screens.acts import Act, Both, Go
 from screens.acts.entering import Ask, Put
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Button, Verdict, Words
+from screens.blocks import Button, Verdict, Words
 from screens.figure_page import Figures, figure_page, filled
 from screens.page import Page
 from screens.tongue import _, texts
@@ -73,11 +73,11 @@ def best_told(world: World) -> Verdict:
     """Return which pulleys do what is wished for, and what stands in the way of an answer."""
     table, wish = table_of(world), wished(world)
     if table.missing:
-        return _said(_("Tap to fill in"), _lacking(table.missing), PLAIN, Ask(table.missing[0]))
+        return _said(_("Tap to fill in"), _lacking(table.missing), "plain", Ask(table.missing[0]))
     if table.problem is not None:
-        return _said(_("Not known yet"), refusal(table.problem, world.style), UNSURE)
+        return _said(_("Not known yet"), refusal(table.problem, world.style), "unsure")
     if not table.pairs:
-        return _said(_("None fits"), texts("pairs")["said"]["none fits"], WRONG)
+        return _said(_("None fits"), texts("pairs")["said"]["none fits"], "wrong")
     if wish.speed is None and wish.grade is None:
         return _unwished(world, table)
     order = ranked(world)
@@ -87,12 +87,12 @@ def best_told(world: World) -> Verdict:
         text = _("None does {wish}. Nearest: {pair}, {short}.").format(
             wish=wish_text(world, wish), pair=teeth(nearest[0].option), short=gives(world, nearest[1])
         )
-        return _said(_("None does it"), text, WRONG, pair_act(nearest[0]))
+        return _said(_("None does it"), text, "wrong", pair_act(nearest[0]))
     also = ", ".join(teeth(pair.option) for pair in good[1 : 1 + ALSO])
     doubts = list(_doubts(world, table, wish, good[0]))
     said = [_("For {wish}.").format(wish=wish_text(world, wish)), *doubts]
     text = " ".join([_("also {pairs}").format(pairs=also) + ".", *said] if also else said)
-    return _said(teeth(good[0].option), text, UNSURE if doubts else RIGHT, pair_act(good[0]))
+    return _said(teeth(good[0].option), text, "unsure" if doubts else "right", pair_act(good[0]))
 
 
 def _lacking(missing: Sequence[str]) -> str:
@@ -106,13 +106,13 @@ def _unwished(world: World, table: pairs.PairTable) -> Verdict:
     present = next((pair for pair in table.pairs if pair.present), None)
     asked = _("Enter below the speed and hill you want.")
     if present is None or present.option.loaded is None:
-        return _said(_("{count} pairs fit").format(count=len(table.pairs)), asked, PLAIN)
+        return _said(_("{count} pairs fit").format(count=len(table.pairs)), asked, "plain")
     option, style = present.option, world.style
     does = style.number(option.loaded or 0.0, "speed")
     if option.climb is not None:
         does = _("{speed}, {grade} hill").format(speed=does, grade=style.number(option.climb, "share"))
     text = _("On the board now: {does}. {asked}").format(does=does, asked=asked)
-    return _said(teeth(option), text, PLAIN, pair_act(present))
+    return _said(teeth(option), text, "plain", pair_act(present))
 
 
 def _doubts(world: World, table: pairs.PairTable, wish: pair_wish.Wish, best: pairs.Pair) -> Iterator[str]:

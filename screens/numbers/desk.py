@@ -11,19 +11,7 @@ from logic.units import Shown
 from screens.acts import Both, Turn
 from screens.acts.entering import Ask, Put
 from screens.asking import refused_now, value_line, value_text
-from screens.blocks import (
-    PLAIN,
-    RIGHT,
-    UNSURE,
-    Block,
-    Button,
-    Figure,
-    FigureRow,
-    Line,
-    Notice,
-    Section,
-    Verdict,
-)
+from screens.blocks import Block, Button, Figure, FigureRow, Line, Notice, Section, Verdict
 from screens.figure_page import Figures, figure_page, figures_of, filled
 from screens.page import Page
 from screens.showing import why, working
@@ -66,7 +54,7 @@ def _verdict(world: World, items: Mapping[str, Item]) -> Verdict:
     return Verdict(
         word or _("Not measured yet"),
         "" if lacks is None else why(lacks, world.style),
-        form=PLAIN if not told else RIGHT if lacks is None else UNSURE,
+        form="plain" if not told else "right" if lacks is None else "unsure",
         act=act,
         lines=2,
     )

@@ -13,7 +13,7 @@ from screens.acts.entering import Put, Write
 from screens.acts.keeping import Remember
 from screens.asked import ride_speeds
 from screens.asking import number_entry, typed_value
-from screens.blocks import RIGHT, UNSURE, Button, FigureRow, Line, Verdict, Words
+from screens.blocks import Button, FigureRow, Line, Verdict, Words
 from screens.figure_page import Figures, figure_page, figures_of
 from screens.page import Foot, Page
 from screens.showing import sentences, why, working
@@ -68,7 +68,7 @@ def _rides_told(world: World, answer: RideFit, rides: list[Record], speeds: Mapp
         return Verdict(word, text, act=turn, lines=2)
     if fit is None:
         text = _("Slow and fast rides tell the two apart.")
-        return Verdict(_("These rides cannot be used"), text, form=UNSURE, lines=2)
+        return Verdict(_("These rides cannot be used"), text, form="unsure", lines=2)
     scatter = _("From {rides} rides that scatter by {share}.").format(
         rides=answer.rides, share=style.number(fit.scatter, "share", 2)
     )
@@ -78,8 +78,8 @@ def _rides_told(world: World, answer: RideFit, rides: list[Record], speeds: Mapp
     act = working(answer.items["rolling"], WORDS["labels"]["rolling"])
     if not answer.clear:
         word = _("Too alike to tell rolling from air")
-        return Verdict(word, WORDS["rides"]["not clear"], form=UNSURE, act=act, lines=2)
-    return Verdict(word, scatter, form=RIGHT, act=act, lines=2)
+        return Verdict(word, WORDS["rides"]["not clear"], form="unsure", act=act, lines=2)
+    return Verdict(word, scatter, form="right", act=act, lines=2)
 
 
 def _rides_rows(figures: Figures, answer: RideFit) -> Iterator[FigureRow]:
@@ -170,7 +170,7 @@ def _coast_told(world: World, items: Mapping[str, Item], mean: str) -> Verdict:
     return Verdict(
         _("Rolling {coefficient}").format(coefficient=mean),
         both if len(told) > 1 else LABELS[told[0].name],
-        form=RIGHT,
+        form="right",
         act=working(told[0], LABELS[told[0].name]),
         lines=2,
     )

@@ -7,7 +7,7 @@ from logic.answers.reading import Open, Result
 from logic.board import Value
 from screens.acts.entering import Ask
 from screens.asking import field_of, value_line
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Line, Section, Verdict, Words
+from screens.blocks import Block, Line, Section, Verdict, Words
 from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.showing import why, working
@@ -39,19 +39,19 @@ def _verdict(world: World, answer: Joining) -> Verdict:
     shown = style.number(head.value, head.quantity)
     parallel, over = answer.way == "parallel", any(one.key == OVER for one in answer.hazards)
     if over:
-        word, text, form = _("Join: no, {volts} full"), _against_the_controller(world, head.value), WRONG
+        word, text, form = _("Join: no, {volts} full"), _against_the_controller(world, head.value), "wrong"
     elif isinstance(apart, Open):
         word = _("Join below {volts} apart") if parallel else _("{volts} full, in series")
-        text, form, act = why(apart, style), PLAIN, working(apart, "") or act
+        text, form, act = why(apart, style), "plain", working(apart, "") or act
     elif parallel:
         number = style.shown(apart.value, apart.quantity).number
         word = _("Join: yes, {apart} of {volts}").format(apart=number, volts=shown)
-        text, form = _("Readings count for half an hour."), RIGHT
+        text, form = _("Readings count for half an hour."), "right"
     else:
         text = _against_the_controller(world, head.value)
         known = world.board.controller.voltage_limit is not None
         word, form = (
-            (_("Join: yes, {volts} full"), RIGHT) if known else (_("{volts} full, in series"), UNSURE)
+            (_("Join: yes, {volts} full"), "right") if known else (_("{volts} full, in series"), "unsure")
         )
         act = act if known else Ask(LIMIT)
     return Verdict(word.format(volts=shown), text, form=form, act=act, lines=2)

@@ -11,7 +11,7 @@ from logic.answers.first_descent import first_descent
 from logic.answers.reading import Open, Result
 from logic.errors import NotCharged
 from screens.asking import value_of
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Section, Verdict, Words
+from screens.blocks import Section, Verdict, Words
 from screens.figure_page import figure_page, figures_of
 from screens.numbers.first_figures import DESCENT, near
 from screens.page import Page
@@ -95,17 +95,17 @@ def _verdict(world: World, answer: Charging) -> Verdict:
     upto = _("Up to {amps}").format(amps=limit) if limit else ""
     act = working(time, CHARGING["time"])
     if isinstance(time, Open) and isinstance(time.problem, NotCharged):
-        word, text, form = _("Do not charge now"), why(time, style), WRONG
+        word, text, form = _("Do not charge now"), why(time, style), "wrong"
     elif answer.amps in OVER:
-        word, text, form = _("Too many amps: up to {amps}").format(amps=limit), AMPS[answer.amps], WRONG
+        word, text, form = _("Too many amps: up to {amps}").format(amps=limit), AMPS[answer.amps], "wrong"
     elif isinstance(time, Open):
-        word, text, form = upto or _("Tap to fill in"), why(time, style), PLAIN
+        word, text, form = upto or _("Tap to fill in"), why(time, style), "plain"
     else:
         given = "" if amps is None else style.number(float(amps.si), "current")
         word = _("{time} with {amps}").format(amps=given, time=about_hours(time.value))
         word = f"{upto}; {word}" if upto else word
         text = _("About: the last fifth is slow.")
-        form = RIGHT if answer.amps == "within limit" and not answer.hazards else UNSURE
+        form = "right" if answer.amps == "within limit" and not answer.hazards else "unsure"
     return Verdict(word, text, form=form, act=act, lines=2)
 
 

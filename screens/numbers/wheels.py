@@ -10,7 +10,7 @@ from logic.answers.wheel import measured, wheel
 from logic.tables import pick
 from screens.acts.entering import Ask
 from screens.asking import asked
-from screens.blocks import RIGHT, UNSURE, WRONG, Block, Button, Notice, Verdict, Words
+from screens.blocks import Block, Button, Notice, Verdict, Words
 from screens.figure_page import figure_page, figures_of
 from screens.page import Page
 from screens.showing import fold, sentences
@@ -62,9 +62,9 @@ def _bites(world: World, answer: Feel) -> Verdict:
         word = _("Wheel bite")
         if isinstance(bite, Result) and bite.value > 0.0:
             word = _("Wheel bite from {lean}").format(lean=style.number(bite.value, "angle"))
-        return Verdict(word, text, form=UNSURE if assumed else WRONG, lines=2)
+        return Verdict(word, text, form="unsure" if assumed else "wrong", lines=2)
     word = _("No wheel bite at {lean}").format(lean=lean)
-    return Verdict(word, text, form=UNSURE if assumed else RIGHT, lines=2)
+    return Verdict(word, text, form="unsure" if assumed else "right", lines=2)
 
 
 def _warning(world: World, answer: Feel) -> tuple[Block, ...]:

@@ -10,7 +10,7 @@ from logic.tables import rows
 from screens.acts import Go
 from screens.acts.entering import Ask, Put
 from screens.asking import on_trial, unused, value_of
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Stepper, Verdict, Words
+from screens.blocks import Block, Stepper, Verdict, Words
 from screens.figure_page import Figures, figure_page, figures_of
 from screens.page import Page
 from screens.showing import why, working
@@ -47,16 +47,16 @@ def _verdict(world: World, answer: Wiring) -> Verdict:
         if least is None
         else _("AWG {gauge} stays cool in a closed deck.").format(gauge=style.plain(least))
     )
-    text, form = f"{wire} {enough}".strip(), PLAIN
+    text, form = f"{wire} {enough}".strip(), "plain"
     if fuse is None:
         word = _("Tap to fill in")
         if isinstance(riding, Result):
             word = _("Rides at {amps}").format(amps=style.number(riding.value, "current"))
         text = f"{why(item, style) if not isinstance(item, Result) else ''} {enough}".strip()
     elif not fuse.fits:
-        word, form = _("No fuse fits this wire"), WRONG
+        word, form = _("No fuse fits this wire"), "wrong"
     else:
-        form = {"cool": RIGHT, "too thin": WRONG}.get(answer.wire, UNSURE)
+        form = {"cool": "right", "too thin": "wrong"}.get(answer.wire, "unsure")
         low, high = (style.shown(end, "current") for end in (fuse.low, fuse.high))
         word = _("Fuse over {low}, to {high}").format(low=low.number, high=high)
         if own is not None:
@@ -64,7 +64,7 @@ def _verdict(world: World, answer: Wiring) -> Verdict:
             word = (_("Fuse {own}: right") if fits else _("Fuse {own}: no, {low} to {high}")).format(
                 own=style.typed(float(own.si), "current"), low=low.number, high=high
             )
-            form = form if fits else WRONG
+            form = form if fits else "wrong"
     return Verdict(word, text, form=form, act=_way(item), lines=2)
 
 

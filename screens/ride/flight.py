@@ -12,21 +12,7 @@ from screens.acts.entering import Ask, Put
 from screens.acts.outside import Share
 from screens.asked import out_of_use
 from screens.asking import choice, stepper, value_line
-from screens.blocks import (
-    RIGHT,
-    UNSURE,
-    WRONG,
-    Block,
-    Button,
-    Choice,
-    Figure,
-    FigureRow,
-    Line,
-    Option,
-    Section,
-    Verdict,
-    Words,
-)
+from screens.blocks import Block, Button, Choice, Figure, FigureRow, Line, Option, Section, Verdict, Words
 from screens.figure_page import Figures, figure_page
 from screens.page import Foot, Page
 from screens.showing import sentences
@@ -38,7 +24,7 @@ from screens.words import refusal
 from screens.world import World
 
 LABELS = {"each": _("One pack"), "all_joined": _("All packs together")}
-FORMS = {"allowed, ask the airline": RIGHT, "operator approval": UNSURE}
+FORMS = {"allowed, ask the airline": "right", "operator approval": "unsure"}
 """How a verdict looks; the others are a no."""
 MOST = 4
 """Packs that can be said to be there."""
@@ -115,9 +101,9 @@ def _verdict(world: World, found: Flight) -> Verdict:
         why = refusal(found.problem, world.style) if found.problem else _("It is printed on its case.")
         return Verdict(asks, why, lines=LINES)
     outcome = found.best.outcome
-    word, form = texts("packs")["flight"][outcome], FORMS.get(outcome, WRONG)
+    word, form = texts("packs")["flight"][outcome], FORMS.get(outcome, "wrong")
     if found.best.card and found.hopes:
-        return Verdict(word, text, form=UNSURE, lines=LINES)
+        return Verdict(word, text, form="unsure", lines=LINES)
     return Verdict(word, " ".join((*told, *words.where_lines(found))), form=form, lines=LINES)
 
 

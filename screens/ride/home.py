@@ -10,7 +10,7 @@ from logic.ledger import ride_open
 from screens.acts import Go
 from screens.acts.boards import Examples
 from screens.asked import out_of_use
-from screens.blocks import WRONG, Block, Button, Line, Notice, Section, Verdict
+from screens.blocks import Block, Button, Line, Notice, Section, Verdict
 from screens.page import Foot, Page
 from screens.pictures.gauge import small_gauge
 from screens.search_tool import search_tools
@@ -104,7 +104,7 @@ def pinned(world: World) -> Notice | Verdict | None:
     text = _("{fault}. {list}, {when}.").format(fault=last.text, list=title, when=when)
     if act is not None:
         text = _("{text} Tap to check it again.").format(text=text)
-    return Verdict(FITNESS["do not ride"], text, key="stop", form=WRONG, act=act)
+    return Verdict(FITNESS["do not ride"], text, key="stop", form="wrong", act=act)
 
 
 def _stop(world: World) -> OpenFault | None:

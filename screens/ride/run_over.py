@@ -7,7 +7,7 @@ from logic.checks.session import Session
 from logic.log.checks import CARE, FIT, STOPPED
 from screens.acts import Act, Back, Both, Go, Swap
 from screens.acts.runs import BackOne, Finish
-from screens.blocks import RIGHT, UNSURE, WRONG, Button, Line, Verdict, Words
+from screens.blocks import Button, Line, Verdict, Words
 from screens.holds import due_stops, forbids, open_elsewhere, pack_held, put_off
 from screens.page import Foot, Page
 from screens.tongue import _
@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 STAYS = _("Ride shows this until a check finds it right. The next check begins with it.")
 PROMISE = Words("promise", _("A record of what you looked at, not a promise."), tone="second")
-FORMS = {FIT: RIGHT, CARE: UNSURE}
+FORMS = {FIT: "right", CARE: "unsure"}
 """How a verdict on riding looks; the third is a no."""
 
 
@@ -55,7 +55,7 @@ def _logged(world: World, title: str) -> Page:
     notes = () if stopped else check.notes
     return Page(
         title=title,
-        crown=Verdict(word, reason, form=WRONG if stopped else RIGHT),
+        crown=Verdict(word, reason, form="wrong" if stopped else "right"),
         blocks=(
             *((Words("stays", STAYS),) if stopped else ()),
             *_notes(notes),
@@ -88,7 +88,7 @@ def _found(world: World, session: Session) -> Page:
             *((Words("fast", _("Done fast: the log says so."), tone="second"),) if found.fast else ()),
             PROMISE,
         ),
-        foot=_foot(world, back, fit=end.form != WRONG),
+        foot=_foot(world, back, fit=end.form != "wrong"),
         places=False,
         back=back,
         card="due" if stops else "found",
@@ -101,18 +101,18 @@ def _end(world: World, session: Session) -> Verdict:
     count = words.headline(found)
     if held:
         text = _("That forbids it. Of the items here, {count}").format(count=count)
-        return Verdict(words.held_text(held), text, form=WRONG)
+        return Verdict(words.held_text(held), text, form="wrong")
     stops = due_stops(world, of)
     if stops:
         word = words.not_yet_text([words.due_name(one, world.saved.sides) for one in stops])
         text = _("That comes first. Of the items here, {count}").format(count=count)
-        return Verdict(word, text, form=WRONG)
+        return Verdict(word, text, form="wrong")
     fit = session.fitness(forbids(world, of), put_off(world, of), open_elsewhere(world, of))
     if fit is None:
-        return Verdict(count.removesuffix("."), form=UNSURE if found.notes or found.aside else RIGHT)
+        return Verdict(count.removesuffix("."), form="unsure" if found.notes or found.aside else "right")
     why = "; ".join(fit.why)
     said = f"{begun(why)}. {count}" if why else count
-    return Verdict(words.FITNESS[fit.word], said, form=FORMS.get(fit.word, WRONG))
+    return Verdict(words.FITNESS[fit.word], said, form=FORMS.get(fit.word, "wrong"))
 
 
 def _notes(notes: tuple[tuple[str, str], ...]) -> Iterator[Line]:

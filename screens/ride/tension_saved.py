@@ -5,13 +5,13 @@ from collections.abc import Iterator
 from logic.answers.tension_entry import word_of
 from logic.store import Record
 from screens.acts import Back, Swap
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, Block, Button, Line, Verdict, Words
+from screens.blocks import Block, Button, Line, Verdict, Words
 from screens.page import Foot, Page
 from screens.tongue import _, texts
 from screens.words.tension import MOVES, SIGNS, belt_name, form_of, tension_text, tile
 from screens.world import World
 
-ORDER = (WRONG, UNSURE, PLAIN, RIGHT)
+ORDER = ("wrong", "unsure", "plain", "right")
 """What asks for most comes first."""
 AFTER = _("After moving a motor: lock its screws, turn the wheel, measure again.")
 NOT_VERIFIED = _("Set, not verified. Locked now? Turn the wheel and measure the span by another way.")

@@ -10,7 +10,7 @@ from logic.exchange.copies import FOLDER, CopyLook, weekly_copies
 from screens.acts import Turn
 from screens.acts.boards import Copy, OpenFile, OpenText, TakeIn
 from screens.acts.outside import PickFile, Share
-from screens.blocks import PLAIN, RIGHT, UNSURE, Block, Button, Field, Line, Picture, Section, Verdict, Words
+from screens.blocks import Block, Button, Field, Line, Picture, Section, Verdict, Words
 from screens.page import Foot, Page
 from screens.pictures.code import MOST, code
 from screens.pictures.strokes import Picture as Strokes
@@ -85,17 +85,17 @@ def _kept(world: World) -> Iterator[Block]:
 
 def _arriving(look: Arrival) -> tuple[Block, ...]:
     if look.kind == "same" and not look.entries:
-        verdict = Verdict(_("Nothing new"), _("All of it is here."), key="what", form=PLAIN)
+        verdict = Verdict(_("Nothing new"), _("All of it is here."), key="what", form="plain")
     elif look.kind == "same":
         verdict = Verdict(
             _("Adds to the log"),
             _("{board} is here already.").format(board=look.board.name),
             key="what",
-            form=PLAIN,
+            form="plain",
         )
     else:
         text = _("A new board.") if look.kind == "new" else _("It differs from the one here. Both are kept.")
-        form = PLAIN if look.kind == "new" else UNSURE
+        form = "plain" if look.kind == "new" else "unsure"
         verdict = Verdict(_("Adds {board}").format(board=look.board.name), text, key="what", form=form)
     rows = [Line("entries", _("Entries that are added"), value=str(len(look.entries)))]
     if look.here:
@@ -112,7 +112,7 @@ def _copy(look: CopyLook) -> tuple[Block, ...]:
             _("Takes the place of everything"),
             _("What is here now is kept as a copy."),
             key="what",
-            form=UNSURE,
+            form="unsure",
         ),
         Line("boards", _("Boards"), ", ".join(look.boards), value=str(len(look.boards))),
         Line("entries", _("Entries of the log"), value=str(look.entries)),
@@ -158,13 +158,13 @@ def unread_page(world: World) -> Page:
     """Return the things that could not be read, each to be opened."""
     things = read_back.unread(world.store)
     if not things:
-        verdict = Verdict(_("All read"), _("Nothing was set aside."), key="all", form=RIGHT)
+        verdict = Verdict(_("All read"), _("Nothing was set aside."), key="all", form="right")
     else:
         verdict = Verdict(
             _("{count} not read").format(count=len(things)),
             _("Each is kept as it was. All else opens."),
             key="some",
-            form=UNSURE,
+            form="unsure",
         )
     return Page(
         title=_("Could not be read"),

@@ -7,7 +7,6 @@ from logic.answers.reading import Result
 from logic.answers.tension_entry import word_of
 from logic.store import Record
 from logic.units import GAP, Shown, places
-from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
 from screens.tongue import _, texts
 from screens.words import Style, offer, refusal
 
@@ -25,7 +24,7 @@ REASONS = TEXTS["reasons"]
 SAID = TEXTS["said"]
 """A word of the log as a rider says it."""
 
-FORMS = {"": PLAIN, "in window": RIGHT, "slack": WRONG, "tight": WRONG}
+FORMS = {"": "plain", "in window": "right", "slack": "wrong", "tight": "wrong"}
 """Form of a word; one that leaves it open is unsure."""
 
 SIGNS = {"in window": "tick", "slack": "too little", "tight": "too much"}
@@ -46,7 +45,7 @@ def belt_name(side: str) -> str:
 
 def form_of(word: str) -> str:
     """Return how a word is drawn; that of no verdict is quiet."""
-    return FORMS.get(word, UNSURE)
+    return FORMS.get(word, "unsure")
 
 
 def tile(word: str) -> str:
