@@ -57,8 +57,7 @@ class MotorPull(Measure):
 
     def before(self) -> Iterator[Block]:
         """Yield the hazard."""
-        text = texts("belt")["said"]["strap"]
-        yield Notice("hazard", "caution", text)
+        yield Notice("hazard", "caution", texts("belt")["said"]["strap"])
 
     def asks(self) -> tuple[Field, ...]:
         """Return the pull."""

@@ -37,8 +37,7 @@ def held_text(plan: BeltPlan, style: Style) -> str:
     misread = plan.items["misread"]
     if not isinstance(misread, Result):
         return _("One pulley must be free to turn.")
-    seems = style.number(misread.value, "force")
-    return texts("tension")["told"]["held"].format(seems=seems)
+    return texts("tension")["told"]["held"].format(seems=style.number(misread.value, "force"))
 
 
 LEAST_NUDGE = 1e-4
