@@ -22,6 +22,8 @@ from screens.world import World
 
 KEEP_THIS_BOARD = Go("board.name", {"purpose": "keep"})
 """Gives what was typed without any board a name."""
+SAID = frozenset({"title", "stop", "first_title", "values_title"})
+"""What of a row is in words; the rest is names."""
 
 
 def trying(world: World) -> str:

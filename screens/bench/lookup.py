@@ -29,6 +29,14 @@ MOST_THREADS = 6
 """Threads listed for what is typed; more would hide the joints."""
 SEARCH = "lookup"
 """Key under which the words of the search are typed."""
+INTO = ("aluminium unknown", "6061-T6", "steel", "insert nut")
+PICKED = ("thread", "into", "engagement")
+"""What is asked first, each with its usual values."""
+MORE = {
+    "set screw": ("carries", "shaft", "screws", "key_width", "key_height", "key_length"),
+    "torque": ("strength", "condition", "head", "member", "washer", "running"),
+    "feel": ("head", "stack", "running"),
+}
 
 
 def found(world: World, text: str) -> Iterator[Block]:
@@ -82,16 +90,6 @@ def joint_of(kind: Row) -> str:
 def plain(joint: BoardJoint) -> dict[str, Any]:
     """Return the values of a joint by name, as a page keeps them."""
     return {name: {"si": value.si, "known": value.known} for name, value in joint.values()}
-
-
-INTO = ("aluminium unknown", "6061-T6", "steel", "insert nut")
-PICKED = ("thread", "into", "engagement")
-"""What is asked first, each with its usual values."""
-MORE = {
-    "set screw": ("carries", "shaft", "screws", "key_width", "key_height", "key_length"),
-    "torque": ("strength", "condition", "head", "member", "washer", "running"),
-    "feel": ("head", "stack", "running"),
-}
 
 
 def lookup_card_page(world: World) -> Page:

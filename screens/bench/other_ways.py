@@ -19,6 +19,12 @@ from screens.words.belt import percent
 from screens.words.tension import REASONS, SAID, ago, tension_text, with_error
 from screens.world import World
 
+SINGLE = ("scale", "pulls", "weight", "motor", "pluck")
+"""Ways of one reading."""
+WAYS = texts("belt")["ways"]
+ELSEWHERE = {"motor": "bench.motor", "pluck": "bench.sound"}
+"""Ways with a page of their own."""
+
 
 def calibration(world: World, side: str) -> Calibration | None:
     """Return what a pluck of this very belt was set against; None for a belt fitted since, or if it cannot be read."""
@@ -31,10 +37,6 @@ def calibration(world: World, side: str) -> Calibration | None:
     except UNREADABLE:
         return None
     return world.kept.same(f"pluck {side}", found)
-
-
-SINGLE = ("scale", "pulls", "weight", "motor", "pluck")
-"""Ways of one reading."""
 
 
 def pair(world: World, side: str) -> tuple[Entered, Entered] | None:
@@ -107,11 +109,6 @@ def together_blocks(world: World, side: str) -> Iterator[Block]:
             icon="sum",
             act=working(item, texts("belt")["bench"][item.name]),
         )
-
-
-WAYS = texts("belt")["ways"]
-ELSEWHERE = {"motor": "bench.motor", "pluck": "bench.sound"}
-"""Ways with a page of their own."""
 
 
 def other_ways(way: Measure) -> Iterator[Block]:

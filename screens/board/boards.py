@@ -18,6 +18,14 @@ from screens.ways import way_from
 from screens.words import refusal
 from screens.world import World
 
+TITLES = {
+    "new": _("New board"),
+    "copy": _("Copy of the board"),
+    "keep": _("Save as a board"),
+    "rename": _("Rename the board"),
+}
+GUIDE = Go("board.value", {"guided": True})
+
 
 def boards_page(world: World) -> Page:
     """Return the boards, the one in use ticked, then what a new one can begin as, and the bin."""
@@ -82,15 +90,6 @@ def _set_up(world: World, one: SetUp) -> Line:
         icon="plus",
         act=Both((AddBoard(name, replace(one.board, name=name)), Back(), Back())),
     )
-
-
-TITLES = {
-    "new": _("New board"),
-    "copy": _("Copy of the board"),
-    "keep": _("Save as a board"),
-    "rename": _("Rename the board"),
-}
-GUIDE = Go("board.value", {"guided": True})
 
 
 def name_page(world: World) -> Page:

@@ -20,6 +20,10 @@ from screens.world import World
 
 WORDS = texts("note")
 BELTS = tuple((side, belt_name(side)) for side in ("left", "right"))
+SHORT = 40
+"""Letters of a title that is pinned; a longer one scrolls with its entry."""
+BESIDE = 24
+"""Letters of a value that stands beside its label."""
 
 
 def note_key(world: World) -> str:
@@ -104,12 +108,6 @@ def snooze_page(world: World) -> Page:
         foot=Foot(main=Button(_("Put off until the next ride"), None if wanted else record, why)),
         places=False,
     )
-
-
-SHORT = 40
-"""Letters of a title that is pinned; a longer one scrolls with its entry."""
-BESIDE = 24
-"""Letters of a value that stands beside its label."""
 
 
 def entry_page(world: World) -> Page:

@@ -26,6 +26,8 @@ WIDER, WIDEST = 4, 50_000
 """How much wider each further look is, up to this many rows."""
 SEARCH = "log"
 """Key under which the words of the search are typed."""
+LISTED = 40
+"""Entries that stand on the page at first, and that each tap on the last row adds."""
 
 
 def log_page(world: World) -> Page:
@@ -167,10 +169,6 @@ def _empty(look: _Look) -> str:
     if look.kind or look.text or look.past:
         return _("Nothing in the log fits this filter.")
     return _("Rides, checks and work on this board appear here. Finish a check to start.")
-
-
-LISTED = 40
-"""Entries that stand on the page at first, and that each tap on the last row adds."""
 
 
 def bin_page(world: World) -> Page:

@@ -26,6 +26,7 @@ HEAD = "centre"
 BELT = "drive.belt_teeth"
 ROUND = ("drive.belt_teeth", "drive.motor_teeth", "drive.wheel_teeth", "drive.profile")
 """Values that give the centre distance; the print of a belt gives its profile, too, so that comes last."""
+FIT = texts("belt")["fit"]
 
 
 def belt_page(world: World) -> Page:
@@ -107,9 +108,6 @@ def _drawing(world: World, answer: BeltChoice) -> tuple[Block, ...]:
     if picture is None:
         return (Words("drawing", _("The drawing needs both pulleys and the belt."), tone="second"),)
     return (Picture("drawing", picture, _("The belt drive to scale.")),)
-
-
-FIT = texts("belt")["fit"]
 
 
 def fit_page(world: World) -> Page:

@@ -19,6 +19,7 @@ ALSO = 2
 """Pairs that are named beside the best one."""
 
 Ranked = Sequence[tuple[pairs.Pair, pair_wish.WishFit]]
+KEYS = {"motor": "drive.motor_teeth", "wheel": "drive.wheel_teeth", "belt": "drive.belt_teeth"}
 
 
 def _said(word: str, text: str, form: str, act: Act | None = None) -> Verdict:
@@ -145,9 +146,6 @@ def gives(world: World, fit: pair_wish.WishFit) -> str:
     if short:
         return _("{short} short").format(short=_(" and ").join(short))
     return _("{spare} in hand").format(spare=_(" and ").join(spare))
-
-
-KEYS = {"motor": "drive.motor_teeth", "wheel": "drive.wheel_teeth", "belt": "drive.belt_teeth"}
 
 
 def pair_page(world: World) -> Page:

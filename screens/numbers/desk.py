@@ -24,6 +24,8 @@ SHORT = {"kv": _("Kv {value}"), "resistance": _("{value}"), "pole_pairs": _("{va
 """How each stands in the verdict."""
 WORDS = texts("bench_motor")
 MOTOR = WORDS["labels"]
+KINDS = texts("unit_page")["kinds"]
+FIRST_KIND = next(iter(KINDS))
 
 
 def bench_motor_page(world: World) -> Page:
@@ -67,10 +69,6 @@ def _offer(world: World, items: Mapping[str, Item]) -> Button | None:
         return None
     acts = tuple(Put(key, Value(float(value), "measured")) for key, value in found.items())
     return Button(_("Try the measured values on the board"), Both(acts))
-
-
-KINDS = texts("unit_page")["kinds"]
-FIRST_KIND = next(iter(KINDS))
 
 
 def units_page(world: World) -> Page:

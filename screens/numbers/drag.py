@@ -26,6 +26,8 @@ SPEED = "ask.ride_speed"
 NAMES = ("rolling", "drag_area")
 SHOWN = 12
 """Rides on the page: the newest."""
+WAYS = ("by_distance", "by_time")
+LABELS = texts("drag")["labels"]
 
 
 def rides_page(world: World) -> Page:
@@ -137,10 +139,6 @@ def _try_both(board: Board, answer: RideFit) -> Button | None:
         Put(f"load.{name}", Value(float(getattr(fit, name).value), "measured", note=note)) for name in NAMES
     )
     return Button(_("Try both on the board"), Both(acts))
-
-
-WAYS = ("by_distance", "by_time")
-LABELS = texts("drag")["labels"]
 
 
 def coast_page(world: World) -> Page:

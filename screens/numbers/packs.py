@@ -22,6 +22,9 @@ from screens.words.packs import about_hours
 from screens.world import World
 
 WAYS = {"limit_drive": "drive", "limit_brake": "brake", "limit_burst": "burst"}
+CHARGING = texts("packs")["charging"]
+AMPS = texts("packs")["amps"]
+OVER = ("over any limit", "over cell limit")
 
 
 def packs_page(world: World) -> Page:
@@ -61,11 +64,6 @@ def descents_page(world: World) -> Page:
     )
     first, _first = near(figures, DESCENT, first_descent, texts("first")["descent"])
     return figure_page(figures, near=first, advice=words_of(texts("packs")["descent_advice"]))
-
-
-CHARGING = texts("packs")["charging"]
-AMPS = texts("packs")["amps"]
-OVER = ("over any limit", "over cell limit")
 
 
 def charging_page(world: World) -> Page:

@@ -24,6 +24,8 @@ from screens.world import World
 WORDS = texts("feel")
 MEASURES = ("ask.deck_width", "ask.track", "ask.wheel_width")
 """What wheel bite rests on beside the board: while one is assumed it is not sure."""
+WEAR = texts("wheel")
+KEY = "drive.wheel_diameter"
 
 
 def feel_page(world: World) -> Page:
@@ -85,10 +87,6 @@ def _changes(part: str) -> Iterator[Block]:
     for place, row in enumerate(changes(part)):
         yield Words(f"{part} {place}", row.text("change"), bold=True)
         yield Words(f"{part} {place} does", row.text("does"))
-
-
-WEAR = texts("wheel")
-KEY = "drive.wheel_diameter"
 
 
 def wheel_page(world: World) -> Page:

@@ -36,6 +36,7 @@ WANTED = (
     ("fly", "flight", _("May it fly?"), _("From the Wh on the pack"), Go("ride.flight")),
 )
 """Key, picture, title, detail and way of each row."""
+FAULTS_SHOWN, NEXT_SHOWN = 3, 3
 
 
 def first_start(world: World, pinned: Block | None) -> Page:
@@ -60,9 +61,6 @@ def first_start(world: World, pinned: Block | None) -> Page:
             )
         ),
     )
-
-
-FAULTS_SHOWN, NEXT_SHOWN = 3, 3
 
 
 def ride_page(world: World) -> Page:

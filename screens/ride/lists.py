@@ -14,6 +14,7 @@ from screens.words.tension import ago
 from screens.world import World
 
 FIRST = ("before_ride", "after_ride", "first_recheck", "after_crash", "after_water", "travel", "storage")
+ICONS = {"right": "ticked", "noted": "cross", "failed": "cross", "aside": "clock"}
 
 
 def lists_page(world: World) -> Page:
@@ -45,9 +46,6 @@ def list_state(world: World, of: Checklist) -> str:
     if last is None:
         return f"{items_text(len(of.items))}, {of.pause}."
     return f"{check_text(last.body)}, {ago(last.at, now)}."
-
-
-ICONS = {"right": "ticked", "noted": "cross", "failed": "cross", "aside": "clock"}
 
 
 def run_list(world: World) -> Page:

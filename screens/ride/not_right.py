@@ -20,6 +20,8 @@ from screens.words import within
 from screens.words.tension import ago
 from screens.world import World
 
+WORDS = texts("pack_signs")
+
 
 def not_right(world: World) -> Page:
     """Return `item` of `list`. Whatever is chosen, the item itself is never answered right from here."""
@@ -72,9 +74,6 @@ def _foot(of: Checklist, item: Item, sign: str, note: str) -> Foot:
         return Foot(beside=(again, stop), tall=True)
     noted = Both((Back(), Answer(NOTED, note=note, sign=sign))) if note else None
     return Foot(main=again, beside=(stop, Button(_("NOTE IT AND GO ON"), noted, why)), tall=True)
-
-
-WORDS = texts("pack_signs")
 
 
 def pack_signs(world: World) -> Page:

@@ -21,6 +21,8 @@ from screens.world import World
 
 PATH, PASTED = "file/path", "file/text"
 """Where a path and a pasted text are typed."""
+SHOWN = 400
+"""Characters of a thing that are shown here; the whole of it is sent."""
 
 
 def files_page(world: World) -> Page:
@@ -148,10 +150,6 @@ def code_page(world: World) -> Page:
 def _code(board: Board) -> tuple[str, Strokes | None]:
     line = code_line(board)
     return line, code(line)
-
-
-SHOWN = 400
-"""Characters of a thing that are shown here; the whole of it is sent."""
 
 
 def unread_page(world: World) -> Page:

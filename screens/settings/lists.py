@@ -16,6 +16,13 @@ from screens.ways import leads_to
 from screens.words.checks import REFUSALS, items_text
 from screens.world import World
 
+GONE = Page(
+    title=_("List taken out"),
+    blocks=(Words("gone", _("This list is not there any more.")),),
+    places=False,
+)
+"""In place of a page of a list that is not there."""
+
 
 def lists_page(world: World) -> Page:
     """Return the own lists, and under them what can be copied."""
@@ -48,14 +55,6 @@ def _to_copy(world: World) -> Iterator[Block]:
 
 def _order(of: Checklist) -> tuple[bool, str]:
     return of.title[1:2] == ":", of.title
-
-
-GONE = Page(
-    title=_("List taken out"),
-    blocks=(Words("gone", _("This list is not there any more.")),),
-    places=False,
-)
-"""In place of a page of a list that is not there."""
 
 
 def list_page(world: World) -> Page:

@@ -17,6 +17,9 @@ from screens.update.entering import left
 from screens.words import label_of
 from screens.world import TakeBack, World, open_world
 
+RIDER = Value(80.0, "guess", typed_unit="kg", note="example")
+"""Rider of the example boards, until the person gives a mass of their own."""
+
 
 @does(Choose)
 def choose(world: World, act: Choose) -> World:
@@ -98,10 +101,6 @@ def say_not_known(world: World, act: NotKnown) -> World:
     world.store.put(not_known_key(world), sorted(others if act.again else others | {act.key}))
     said = _("Not asked again: {label}").format(label=label_of(act.key))
     return replace(world, undo=TakeBack(said, NotKnown(act.key, again=not act.again), world.saved.id))
-
-
-RIDER = Value(80.0, "guess", typed_unit="kg", note="example")
-"""Rider of the example boards, until the person gives a mass of their own."""
 
 
 @does(Examples)

@@ -17,6 +17,9 @@ from screens.update import does, update
 from screens.update.entering import left, saved_text, stored
 from screens.world import CLOSE, TakeBack, World, open_world
 
+ENTERED = {"rider": RIDER.key, "key_arm": ARM.key}
+"""Settings that are values: the key under which each is asked for."""
+
 
 @does(Keep)
 def keep(world: World, _act: Keep) -> World:
@@ -79,10 +82,6 @@ def settle(world: World, act: Settle) -> World:
         said = saved_text(ENTERED[name], act.changes[name])
         undo = TakeBack(said, Settle({name: getattr(before, name)}), "")
     return replace(world, person=person, undo=undo, out=(*world.out, AllowNotes()) if asks else world.out)
-
-
-ENTERED = {"rider": RIDER.key, "key_arm": ARM.key}
-"""Settings that are values: the key under which each is asked for."""
 
 
 @does(Remember)

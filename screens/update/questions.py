@@ -17,6 +17,8 @@ from screens.words import refusal
 from screens.world import World
 
 BEFORE = "reach"
+DIGITS = 3
+"""A grade is kept to a tenth of a per cent: the phone lies no better."""
 
 
 def arrive(world: World) -> World:
@@ -38,10 +40,6 @@ def arrive(world: World) -> World:
 
 
 ARRIVALS["bench.reach"] = arrive
-
-
-DIGITS = 3
-"""A grade is kept to a tenth of a per cent: the phone lies no better."""
 
 
 @does(Tilt)

@@ -13,6 +13,10 @@ from screens.words.tension import MOVES, REASONS, scale_text, tile, with_error
 if TYPE_CHECKING:
     from logic.answers.belt_choice import Stock
 
+NOT_LOOSE = _("Not loose.")
+MOTOR_TELLS = _("Whether it is too tight, the motor tells: add its Kv and amps.")
+"""Said of a belt over the least of its width, while nothing is known of the motor."""
+
 
 def stock_title(belt: "Stock", style: Style) -> str:
     """Return the size of a belt in stock."""
@@ -57,11 +61,6 @@ def nudge_text(nudge: Item, style: Style) -> str:
         else _("Nudge the motor {amount} towards the wheel, more in a soft frame. Turn, measure again.")
     )
     return said.format(amount=amount)
-
-
-NOT_LOOSE = _("Not loose.")
-MOTOR_TELLS = _("Whether it is too tight, the motor tells: add its Kv and amps.")
-"""Said of a belt over the least of its width, while nothing is known of the motor."""
 
 
 @frozen

@@ -20,6 +20,14 @@ OURS = {
     "memory": _("From memory, not confirmed: "),
 }
 """What stands in place of a title where nothing printed is cited."""
+LONG, THIN, HOUR, COLDEST = 100.0, 1e-3, 3600.0, 150.0
+SI_SIGNS = (("**2", "²"), ("**3", "³"), ("**4", "⁴"), ("*", "·"), ("ohm", "Ω"))
+"""How an SI unit is written where it has no quantity of its own: signs for the code of Pint."""
+SHORT_WORDS = re.compile(r"\b(dc|emf|awg|lfp)\b")
+"""Abbreviations that are written in capitals."""
+SIGNS = (("**2", "²"), ("**3", "³"), (" * ", " × "), ("sqrt", "√"), (" - ", " − "), ("pi", "π"))
+NOWHERE = _("from nowhere: nobody put it in and no formula made it")
+"""How a bare number is known."""
 
 
 def source_text(key: str, where: str) -> str:
@@ -39,9 +47,6 @@ class Step:
     result: str
     source: str
     standing: str
-
-
-LONG, THIN, HOUR, COLDEST = 100.0, 1e-3, 3600.0, 150.0
 
 
 def quantity_of(value: float, unit: str) -> str:
@@ -68,10 +73,6 @@ def _quantities() -> dict[str, str]:
     return {kind.si: name for name, kind in reversed(quantities().items()) if kind.si != "1"}
 
 
-SI_SIGNS = (("**2", "²"), ("**3", "³"), ("**4", "⁴"), ("*", "·"), ("ohm", "Ω"))
-"""How an SI unit is written where it has no quantity of its own: signs for the code of Pint."""
-
-
 def si_shown(unit: str) -> str:
     """Return an SI unit as it is read.
 
@@ -81,12 +82,6 @@ def si_shown(unit: str) -> str:
     for code, sign in SI_SIGNS:
         unit = unit.replace(code, sign)
     return unit
-
-
-SHORT_WORDS = re.compile(r"\b(dc|emf|awg|lfp)\b")
-"""Abbreviations that are written in capitals."""
-
-SIGNS = (("**2", "²"), ("**3", "³"), (" * ", " × "), ("sqrt", "√"), (" - ", " − "), ("pi", "π"))
 
 
 def formula_text(text: str) -> str:
@@ -110,10 +105,6 @@ def number(value: float, unit: str, style: Style, quantity: str = "", typed_unit
     shown = style.typed(value, kind, typed_unit) if typed_unit else style.number(value, kind, 4)
     si = f"{style.plain(value, 4)} {si_shown(unit)}".removesuffix(" 1")
     return shown if shown.replace(GAP, " ") == si else f"{shown} ({si})"
-
-
-NOWHERE = _("from nowhere: nobody put it in and no formula made it")
-"""How a bare number is known."""
 
 
 def _line(entry: Entry, style: Style, shown_as: str, unit: str = "") -> str:
