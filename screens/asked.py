@@ -13,14 +13,12 @@ if TYPE_CHECKING:
 
 RIDES = 50
 """Rides of the log that a range is learnt from: the newest ones."""
+RENAMED = {"ask.gearing_speed": "ask.speed"}
+"""Questions that were asked under another key before: their answers stand under the new one, where that has none."""
 
 
 def _key(world: "World") -> str:
     return f"answers/{world.saved.id}"
-
-
-RENAMED = {"ask.gearing_speed": "ask.speed"}
-"""Questions that were asked under another key before: their answers stand under the new one, where that has none."""
 
 
 def _stored(world: "World") -> dict[str, dict[str, Any]]:

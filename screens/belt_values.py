@@ -18,6 +18,16 @@ from screens.trying import board_line
 from screens.words import label_of
 from screens.world import World
 
+MORE = (
+    "controller.brake_current",
+    "drive.service",
+    "pack.series",
+    "pack.chemistry",
+    "drive.span",
+    "motor.radial_load",
+)
+"""What makes the answer better and is not asked first."""
+
 
 class Step(NamedTuple):
     """One thing that is asked: its values, what it is called, and where one finds it. `known` is one that nobody guesses."""
@@ -50,15 +60,6 @@ STEPS = (
     ),
 )
 KEYS = tuple(key for step in STEPS for key in step.keys)
-MORE = (
-    "controller.brake_current",
-    "drive.service",
-    "pack.series",
-    "pack.chemistry",
-    "drive.span",
-    "motor.radial_load",
-)
-"""What makes the answer better and is not asked first."""
 
 
 def open_values(world: World) -> list[str]:

@@ -33,6 +33,8 @@ PATH = "wav"
 """Key under which the path of a recording is typed."""
 PULLED = ("scale", "pulls", "weight", "together")
 """Ways a pluck can be set against."""
+FORGOTTEN = Turn({"heard": None, "_pitch": None, "_told": None})
+"""Forgets what was heard."""
 
 
 class Pluck(Measure):
@@ -233,10 +235,6 @@ class Pluck(Measure):
     def why_not(self) -> str:
         """Return why nothing can be saved."""
         return _("Record a pluck first.") if self.reading is None else super().why_not()
-
-
-FORGOTTEN = Turn({"heard": None, "_pitch": None, "_told": None})
-"""Forgets what was heard."""
 
 
 def sound_page(world: World) -> Page:

@@ -8,6 +8,26 @@ from logic.frozen import frozen
 from screens.asked import not_known
 from screens.world import World
 
+RIDER_AFTER = 6
+"""The need of the last value that a speed without load takes."""
+FIRST = frozenset(
+    {
+        "drive.motor_teeth",
+        "drive.wheel_teeth",
+        "drive.wheel_diameter",
+        "motor.kv",
+        "pack.series",
+        "pack.chemistry",
+        RIDER.key,
+        "drive.motors",
+        "drive.side",
+        "controller.motor_current",
+        "controller.battery_current",
+        "load.board_mass",
+    }
+)
+"""What is asked for in the first round: what people know or can read off, and no more than a first answer takes."""
+
 
 @frozen
 class Guide:
@@ -62,25 +82,3 @@ def _asked(board: Board) -> list[str]:
     keys = [field.key for field in fields]
     after = next(place for place, field in enumerate(fields) if field.need > RIDER_AFTER)
     return [*keys[:after], RIDER.key, *keys[after:]]
-
-
-RIDER_AFTER = 6
-"""The need of the last value that a speed without load takes."""
-
-FIRST = frozenset(
-    {
-        "drive.motor_teeth",
-        "drive.wheel_teeth",
-        "drive.wheel_diameter",
-        "motor.kv",
-        "pack.series",
-        "pack.chemistry",
-        RIDER.key,
-        "drive.motors",
-        "drive.side",
-        "controller.motor_current",
-        "controller.battery_current",
-        "load.board_mass",
-    }
-)
-"""What is asked for in the first round: what people know or can read off, and no more than a first answer takes."""

@@ -17,6 +17,7 @@ from screens.world import World
 
 JOINING = texts("packs")["joining"]
 LIMIT = "controller.voltage_limit"
+OVER = "series over the controller"
 
 
 def joining_page(world: World) -> Page:
@@ -55,9 +56,6 @@ def _verdict(world: World, answer: Joining) -> Verdict:
         )
         act = act if known else Ask(LIMIT)
     return Verdict(word.format(volts=shown), text, form=form, act=act, lines=2)
-
-
-OVER = "series over the controller"
 
 
 def _against_the_controller(world: World, full: float) -> str:

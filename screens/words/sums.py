@@ -4,6 +4,9 @@ from logic.frozen import frozen
 from logic.workings import BARE, Call, Entry, Traced
 from screens.tongue import _
 
+ATOM = 4
+"""How strongly a name binds."""
+
 
 @frozen
 class Shape:
@@ -27,9 +30,6 @@ SHAPES = {
     "round(a, b)": Shape("Rounded", "round({})", 4, 0),
 }
 """By the text of the step."""
-
-ATOM = 4
-"""How strongly a name binds."""
 
 
 def name_of(entry: Entry) -> str:
