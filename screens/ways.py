@@ -10,7 +10,9 @@ from logic.upkeep import Due
 from screens.acts import Both, Go
 from screens.acts.keeping import Settle
 from screens.acts.outside import Say
-from screens.blocks import Line, Words
+from screens.blocks import Line, Picture, Words
+from screens.pictures.strokes import Later
+from screens.pictures.strokes import Picture as Strokes
 from screens.tongue import ASSETS, _, texts
 from screens.world import World
 
@@ -57,6 +59,16 @@ def came_of_it(world: World) -> Words | None:
         if world.args.get(f"_{name}"):
             return Words(name, world.args[f"_{name}"], bold=True)
     return None
+
+
+def words_if(key: str, text: str | None, **look: Any) -> tuple[Words, ...]:  # noqa: ANN401  (what Words takes)
+    """Return a text, nothing for no words."""
+    return (Words(key, text, **look),) if text else ()
+
+
+def picture_if(key: str, drawn: Strokes | Later | None, text: str) -> tuple[Picture, ...]:
+    """Return a drawing, nothing where there is none to draw."""
+    return () if drawn is None else (Picture(key, drawn, text),)
 
 
 def voice_line(world: World, key: str, title: str, text: str) -> Line:

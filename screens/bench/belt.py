@@ -11,11 +11,11 @@ from screens.belt_values import belt_first, belt_lines
 from screens.bench.loads import Weight
 from screens.bench.measure import Measure
 from screens.bench.scale import Depths, Places
-from screens.blocks import Block, Button, Figure, Line, Words
+from screens.blocks import Block, Button, Figure, Line
 from screens.page import Foot, Page
 from screens.showing import fold, sentences
 from screens.tongue import _, texts
-from screens.ways import way_from
+from screens.ways import way_from, words_if
 from screens.words.tension import belt_name
 from screens.world import World
 
@@ -81,9 +81,7 @@ def _around(way: Measure) -> Iterator[Block]:
 
 def _rows(way: Measure) -> Iterator[Block]:
     side = way.side
-    both = _both(way)
-    if both:
-        yield Words("both", both, bold=True)
+    yield from words_if("both", _both(way), bold=True)
     yield way_from("bench.belt", "history", side=side)
     yield way_from("bench.belt", "wear")
     if not way.world.is_scratch:

@@ -19,7 +19,7 @@ from screens.blocks import Block, FigureRow, Line, Notice, Picture, Section, Ste
 from screens.pictures.tightening import pull_on_key
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _, texts
-from screens.ways import way_from
+from screens.ways import way_from, words_if
 from screens.words import KNOWN, begun, offer, refusal, sureness
 from screens.words import joints as words
 from screens.words.typed import not_used
@@ -128,9 +128,7 @@ class CardBlocks:
     def told(self, said_already: tuple[str, ...] = ()) -> Iterator[Block]:
         """Yield what was assumed, but for options whose names say so already, and what deserves a word."""
         card = self.card
-        said = words.assumed_text(card, said_already)
-        if said:
-            yield Words("assumed", said, tone="second")
+        yield from words_if("assumed", words.assumed_text(card, said_already), tone="second")
         for note in card.notes:
             yield Words(f"note {note}", texts("joints")["notes"][note])
 
@@ -167,9 +165,7 @@ class CardBlocks:
             limit = _("What limits it: {limit}.").format(limit=texts("joints")["limits"][card.limit])
             yield Words("limit", limit, bold=True)
             yield Words("other unit", words.set_text(card, style, inch=style.system != "inch"))
-            drag = words.drag_text(card, style)
-            if drag:
-                yield Words("drag", drag, bold=card.drag_missing)
+            yield from words_if("drag", words.drag_text(card, style), bold=card.drag_missing)
         for name in ("drive_torque", "carried"):
             item = card.items.get(name)
             if item is not None and not (isinstance(item, Open) and item.outcome):

@@ -8,12 +8,13 @@ from logic.store import Record as Entered
 from screens.acts import Turn
 from screens.acts.entering import Forget
 from screens.bench.measuring import Measuring
-from screens.blocks import Block, Button, Choice, Line, Option, Picture, Verdict, Words
+from screens.blocks import Block, Button, Choice, Line, Option, Verdict, Words
 from screens.page import Foot, Page
 from screens.pictures.gauge import gauge
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _, texts
 from screens.trying import KEEP_THIS_BOARD, trial_note
+from screens.ways import picture_if, words_if
 from screens.words.tension import ITEMS, REASONS, SIGNS, ago, belt_name, form_of, tension_text, tile
 from screens.world import World
 
@@ -94,9 +95,7 @@ class Measure(Measuring):
             yield Words("do", self.instructions(), role="lead")
         yield from self.what_it_tells()
         yield from self.pictures()
-        said = " ".join(self.remarks())
-        if said:
-            yield Words("remarks", said)
+        yield from words_if("remarks", " ".join(self.remarks()))
         yield from self.rest()
 
     def rest(self) -> Iterator[Block]:
@@ -151,20 +150,14 @@ class Measure(Measuring):
         reading, last = self.reading, self.last
         word = reading.verdict.word if reading is not None and reading.verdict is not None else ""
         if word and not self.provisional():
-            if word in REASONS:
-                yield Words("certainty", REASONS[word])
-            move = self.move(word)
-            if move:
-                yield Words("move", move, role="lead", bold=True)
+            yield from words_if("certainty", REASONS.get(word))
+            yield from words_if("move", self.move(word), role="lead", bold=True)
         known = None if last is None else last.body.tension
         drawn = gauge(self.plan, reading, known, self.style)
-        if drawn is not None:
-            yield Picture("gauge", drawn, f"{self.aim()} {self.told()}".strip())
+        yield from picture_if("gauge", drawn, f"{self.aim()} {self.told()}".strip())
         if reading is not None and isinstance(reading.tension, Result):
             yield Words("tension", f"{self.subject()} {self.told()}", role="lead", bold=True)
-            change = self.change(reading.tension.value)
-            if change:
-                yield Words("change", change, bold=True)
+            yield from words_if("change", self.change(reading.tension.value), bold=True)
             act = working(reading.tension, LABELS["tension"])
             yield Line("working", _("Working of this reading"), icon="sum", act=act)
         yield Words("last", last_text(self.world, last), tone="second")

@@ -15,6 +15,7 @@ from screens.bench.measure import Measure
 from screens.blocks import Block, FigureRow, Line, Section, Words
 from screens.showing import why, working
 from screens.tongue import _, texts
+from screens.ways import words_if
 from screens.words.belt import percent
 from screens.words.tension import REASONS, SAID, ago, tension_text, with_error
 from screens.world import World
@@ -82,8 +83,7 @@ def together_blocks(world: World, side: str) -> Iterator[Block]:
     reading = found.reading
     if not found.agree:
         yield Words("apart", _("These two readings do not fit: one of them is wrong."), bold=True)
-        if found.advice:
-            yield Words("advice", found.advice)
+        yield from words_if("advice", found.advice)
     elif reading is not None and isinstance(reading.tension, Result) and isinstance(reading.error, Result):
         both = with_error(reading.tension.value, reading.error.value, style)
         word = reading.verdict.word if reading.verdict is not None else ""

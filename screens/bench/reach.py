@@ -19,6 +19,7 @@ from screens.page import Foot, Page
 from screens.pictures.reach import reach_picture
 from screens.showing import sentences
 from screens.tongue import _, texts
+from screens.ways import words_if
 from screens.words import refusal
 from screens.world import World
 
@@ -113,9 +114,7 @@ class _Seat:
             yield Words("help", field_of(world.asking.key).help)
         if card.verdict == "reaches the windings":
             yield Notice("hazard", "warning", WINDINGS)
-        fits = self._fits()
-        if fits:
-            yield Words("fits", fits, bold=True)
+        yield from words_if("fits", self._fits(), bold=True)
         if card.verdict in ("reaches the windings", "bottoms"):
             yield Words("long", next(matching("reach_steps", of="long")).text("step"))
 

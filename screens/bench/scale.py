@@ -17,6 +17,7 @@ from screens.pictures.span import span_picture
 from screens.showing import why
 from screens.tongue import _, texts
 from screens.trying import board_ask
+from screens.ways import picture_if
 from screens.words import label_of
 from screens.words.belt import held_text
 from screens.words.tension import aim_text, belt_name, scale_text
@@ -139,8 +140,7 @@ class Places(Measure):
         """Yield the drive to scale."""
         right = self.side == "right"
         whole = drive(self.board, self.plan, self.style, self.world.person.scale_unit, mirrored=right)
-        if whole is not None:
-            yield Picture("drive picture", whole, _("The drive to scale, with the free span."))
+        yield from picture_if("drive picture", whole, _("The drive to scale, with the free span."))
 
     def remarks(self) -> list[str]:
         """Return why this depth, and how far the tension moves round the wheel."""

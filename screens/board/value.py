@@ -13,14 +13,14 @@ from screens.acts import Act, Back, Turn
 from screens.acts.boards import NotKnown
 from screens.acts.keeping import Set, Settle
 from screens.asked_value import AskedValue
-from screens.blocks import Block, Button, Line, Picture, Words
+from screens.blocks import Block, Button, Line, Words
 from screens.board.guide import Guide, guide, written
 from screens.page import Foot, Page
 from screens.pictures.asked import picture_of
 from screens.showing import figure
 from screens.tongue import _
 from screens.trying import untried
-from screens.ways import leads_to
+from screens.ways import leads_to, picture_if, words_if
 from screens.words import KNOWN
 from screens.words.typed import value_words
 from screens.world import World
@@ -97,8 +97,8 @@ def _asked(world: World, key: str, way: Guide | None) -> Page:
             *(asked.listed((one.key, one.label) for one in field.options) if choosing else ()),
             asked.out() if value is not None else _unknown(asked),
             *(_so_far(world, row=True) if way else ()),
-            *_explained(key),
-            *((Words("more", more, tone="second"),) if more else ()),
+            *picture_if("picture", picture_of(key), _("Where it is found.")),
+            *words_if("more", more, tone="second"),
             *_meaning(key),
         ),
         foot=Foot(beside=beside) if choosing else asked.foot(*beside),
@@ -121,12 +121,6 @@ def _unknown(asked: AskedValue) -> Line:
     """Return what can be said in place of a value."""
     act = asked.gone_on(NotKnown(asked.field.key))
     return Line("unknown", _("Don't know"), _("It is not asked for again."), act=act)
-
-
-def _explained(key: str) -> Iterator[Picture]:
-    found = picture_of(key)
-    if found is not None:
-        yield Picture("picture", found, _("Where it is found."))
 
 
 def _meaning(key: str) -> Iterator[Line]:

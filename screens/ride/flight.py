@@ -18,7 +18,7 @@ from screens.page import Foot, Page
 from screens.showing import sentences
 from screens.tongue import _, texts
 from screens.trying import board_ask, board_choice, board_line, trial_note, untried
-from screens.ways import signs_line
+from screens.ways import signs_line, words_if
 from screens.words import flight as words
 from screens.words import refusal
 from screens.world import World
@@ -148,7 +148,6 @@ def flight_card(world: World) -> Page:
         none = _("There is no card to show for these packs.")
         return Page(title=title, blocks=(Words("none", none, role="title"),), places=False)
     chemistry = "" if board.pack.chemistry is None else str(board.pack.chemistry.si)
-    said = world.args.get("_said", "")
     text = words.as_text(found, "" if world.is_scratch else board.name, chemistry, style, today)
     number = words.watt_hours(words.large_energy(found), style)
     return Page(
@@ -160,7 +159,7 @@ def flight_card(world: World) -> Page:
                 for place, line in enumerate(words.lines(found, chemistry, style, today))
                 if line
             ),
-            *((Words("said", said, tone="second"),) if said else ()),
+            *words_if("said", world.args.get("_said"), tone="second"),
         ),
         foot=Foot(beside=(Button(_("Send as a text"), Share(_("Packs for a flight"), text), icon="send"),)),
         places=False,

@@ -17,14 +17,14 @@ from screens.acts.outside import Say
 from screens.acts.runs import Answer, BackOne, Rerun
 from screens.asking import number_entry, typed_value
 from screens.bench.explained import explained
-from screens.blocks import Block, Button, Choice, Entry, Line, Notice, Option, Picture, Progress, Words
+from screens.blocks import Block, Button, Choice, Entry, Line, Notice, Option, Progress, Words
 from screens.page import Foot, Page
 from screens.pictures.drive import drive
 from screens.ride.run_with import figure_rows, links, said_of
 from screens.showing import fold
 from screens.tongue import _, texts
 from screens.update.checks import typed_key
-from screens.ways import leads_to, voice_line
+from screens.ways import leads_to, picture_if, voice_line, words_if
 from screens.words import within
 from screens.words.checks import REFUSALS, broke_off, items_text, size_text
 from screens.words.workings import source_text
@@ -112,8 +112,7 @@ def card(world: World, session: Session, item: Item) -> Iterator[Block]:
 def _task(world: World, session: Session, item: Item) -> Iterator[Block]:
     """Yield what must be in sight at once: the hazard, what to do, and what is wanted."""
     big = world.person.bench
-    if world.args.get("_problem"):
-        yield Words("problem", world.args["_problem"], tone="bad", bold=True)
+    yield from words_if("problem", world.args.get("_problem"), tone="bad", bold=True)
     if item.care:
         yield Notice("care", item.care_word, item.care)
     yield Words("action", item.action, role="number" if big else "title", bold=True)
@@ -121,8 +120,7 @@ def _task(world: World, session: Session, item: Item) -> Iterator[Block]:
     if before:
         yield Words("before", _("Last time: {note}").format(note=before), tone="bad", bold=True)
     how = _("MUST PASS. {how}").format(how=item.how).strip() if item.stop else item.how
-    if how:
-        yield Words("how", how, role="title" if big else "lead")
+    yield from words_if("how", how, role="title" if big else "lead")
     wanted = _("Wanted: {state}.").format(state=within(item.state))
     yield Words("wanted", wanted, role="title" if big else "lead", bold=True)
     if item.ask == "choice":
@@ -135,15 +133,13 @@ def _with_it(world: World, item: Item) -> Iterator[Block]:
     if item.tool and not world.person.bench:
         yield Words("tool", _("Tool: {tool}.").format(tool=item.tool), tone="second")
     yield from links(item, world)
-    if world.args.get("_hint"):
-        yield Words("hint", world.args["_hint"], tone="second")
+    yield from words_if("hint", world.args.get("_hint"), tone="second")
     if not world.person.bench:
         yield from explained(world, world.saved, item.picture, item.joint)
     if item.picture == "drive" and not world.person.bench:
         plan = world.kept(belt_plan, world.saved, world.person)
         picture = drive(world.saved, plan, world.style, world.person.scale_unit)
-        if picture is not None:
-            yield Picture("drive", picture, _("The drive to scale, with the pull."))
+        yield from picture_if("drive", picture, _("The drive to scale, with the pull."))
 
 
 def _why(item: Item) -> Iterator[Block]:

@@ -16,7 +16,7 @@ from screens.ride.belt_check import Check
 from screens.showing import figure, fold, shared_sureness, working
 from screens.tongue import _
 from screens.trying import KEEP_THIS_BOARD, trial_note
-from screens.ways import voice_line, way_from
+from screens.ways import picture_if, voice_line, way_from, words_if
 from screens.words import Style
 from screens.words import tension as words
 from screens.world import World
@@ -96,8 +96,7 @@ def blocks(check: Check) -> Iterator[Block]:
     )
     yield way_from("ride.tension", "set", side=check.side)
     yield voice_line(check.world, "say", _("Say target and verdict aloud"), spoken(check))
-    if check.world.args.get("_hint"):
-        yield Words("hint", check.world.args["_hint"], tone="second")
+    yield from words_if("hint", check.world.args.get("_hint"), tone="second")
     yield from _drive(check)
     note = check.world.kept(shared_sureness, check.plan.items)
     yield from fold(check.world, "figures", _("All figures"), lambda: tuple(_figures(check)), note)
@@ -120,14 +119,10 @@ def _what_it_tells(check: Check) -> Iterator[Block]:
     found, plan = check.told, check.plan
     known = None if check.last is None else check.last.body.tension
     drawn = gauge(plan, check.reading, known, check.world.style)
-    if drawn is not None:
-        yield Picture("gauge", drawn, _gauge_text(check))
-    if found.tension and check.word:
-        yield Words("tension", found.tension, role="lead", bold=True)
-    if found.change:
-        yield Words("change", found.change, role="lead", bold=True)
-    if found.certainty and check.word:
-        yield Words("certainty", found.certainty)
+    yield from picture_if("gauge", drawn, _gauge_text(check))
+    yield from words_if("tension", check.word and found.tension, role="lead", bold=True)
+    yield from words_if("change", found.change, role="lead", bold=True)
+    yield from words_if("certainty", check.word and found.certainty)
     yield Words("last", _last_text(check), tone="second")
     yield from _latest(check)
     item = plan.items["target"] if check.reading is None else check.reading.tension
@@ -139,13 +134,10 @@ def _what_it_tells(check: Check) -> Iterator[Block]:
 def _drive(check: Check) -> Iterator[Block]:
     world, plan, style = check.world, check.plan, check.world.style
     picture = world.kept(_drawn, check.board, plan, style, check.entry.unit, check.side)
-    if picture is not None:
-        text = _("The drive to scale, with the pull at the middle of the free span.")
-        yield Picture("drive", picture, text)
+    text = _("The drive to scale, with the pull at the middle of the free span.")
+    yield from picture_if("drive", picture, text)
     yield Words("locked", words.locked_text(plan, style, check.entry.unit))
-    notes = words.plan_notes(plan, style)
-    if notes:
-        yield Words("notes", notes, bold=True)
+    yield from words_if("notes", words.plan_notes(plan, style), bold=True)
 
 
 def _drawn(board: Board, plan: BeltPlan, style: Style, unit: str, side: str) -> Strokes | None:

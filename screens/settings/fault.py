@@ -7,17 +7,17 @@ from screens.faults import broken
 from screens.page import Foot, Page
 from screens.showing import fold
 from screens.tongue import _
+from screens.ways import words_if
 from screens.world import World
 
 
 def fault_page(world: World) -> Page:
     """Return the record; nothing of it is sent by itself."""
     record = str(world.args.get("_record", ""))
-    said = (Words("said", world.args["_said"], bold=True),) if world.args.get("_said") else ()
     return Page(
         title=_("Last time"),
         blocks=(
-            *said,
+            *words_if("said", world.args.get("_said"), bold=True),
             Words("what", _("Deckhand stopped on a fault of its own."), role="lead", bold=True),
             Words("saved", _("What you saved is there. Nothing is sent by itself.")),
             Words("send", _("Share the record to have the fault mended. Read it first if you like.")),

@@ -16,7 +16,7 @@ from screens.pictures.code import MOST, code
 from screens.pictures.strokes import Picture as Strokes
 from screens.showing import fold
 from screens.tongue import _, texts
-from screens.ways import came_of_it, way_from
+from screens.ways import came_of_it, way_from, words_if
 from screens.world import World
 
 PATH, PASTED = "file/path", "file/text"
@@ -129,7 +129,7 @@ def code_page(world: World) -> Page:
         return Page(title=title, blocks=(Words("none", _("Save a board first."), role="lead"),))
     line, drawn = world.kept(_code, world.saved)
     name = world.saved.name
-    said = (Words("said", world.args["_said"], bold=True),) if world.args.get("_said") else ()
+    said = words_if("said", world.args.get("_said"), bold=True)
     if drawn is None:
         why = _("{board} holds {count} signs, and one code {most}. Send it as a file.")
         text = why.format(board=name, count=len(line), most=MOST)
