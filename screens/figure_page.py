@@ -20,8 +20,8 @@ from screens.blocks import Block, Button, Figure, FigureRow, Line, Notice, Secti
 from screens.nearer import Near
 from screens.page import Foot, Page
 from screens.showing import figure, fold, once_each, shared_sureness, told_in
-from screens.tongue import _, texts
-from screens.trying import faults_said, page_rows, trial_foot, values_heading
+from screens.tongue import _, asset, texts
+from screens.trying import faults_said, trial_foot, values_heading
 from screens.ways import signs_line
 from screens.words import sureness
 from screens.words.packs import hazard_text
@@ -125,7 +125,7 @@ def figures_of(
     What they are called and what is said of them is as the row of the page in assets/page_values.toml has it, with what is
     `put` in (see `filled`).
     """
-    row = page_rows()[page]
+    row = asset("page_values")[page]
     answer, before = answered(world, work_out, *asked)
     labels, details, outcomes = (_groups(row.get(name, ())) for name in ("labels", "details", "outcomes"))
     figures = Figures(
@@ -199,7 +199,7 @@ def figure_page(  # noqa: PLR0913  (the parts of a page, in the order they stand
     notice and the values, and its `fixes` name the one that ends it. Nothing on the page dismisses it. `offer` is what can be
     laid over the board, `near` the first figure while the board lacks values, and what is asked for one after the other.
     """
-    world, row = figures.world, page_rows().get(figures.page, {})
+    world, row = figures.world, asset("page_values").get(figures.page, {})
     stop, near = row.get("stop", ""), near or Near()
     crown = near.crown or crown or figures.crown()
     out = out_of_use(world) if stop else None

@@ -5,14 +5,13 @@ from itertools import groupby
 
 from logic.glossary import Word, words
 from logic.search import Thing, search
-from logic.tables import sources
 from screens.acts import Act, Go, Turn
 from screens.blocks import Block, Field, Line, Picture, Section, Words
 from screens.page import Page
 from screens.pictures.asked import picture_of
 from screens.tongue import _, texts
 from screens.trying import board_line
-from screens.words import STANDING
+from screens.words import founded_on
 from screens.world import World
 
 SEARCH = "glossary"
@@ -60,7 +59,7 @@ def _one(world: World, word: Word) -> Iterator[Block]:
     if word.see:
         yield Section("see", _("Beside it"))
         yield from (line(key) for key in word.see)
-    yield Words("source", _source(word), role="small", tone="second")
+    yield Words("source", f"{founded_on(word.row)}.", role="small", tone="second")
 
 
 def _picture(world: World, word: Word) -> Iterator[Block]:
@@ -71,13 +70,6 @@ def _picture(world: World, word: Word) -> Iterator[Block]:
     drawn = next((found for found in map(picture_of, word.fields) if found is not None), None)
     if drawn is not None and not word.picture:
         yield Picture("picture", drawn, _("Where it is found."))
-
-
-def _source(word: Word) -> str:
-    row, standing = word.row, STANDING[word.row.standing].capitalize()
-    if row.source == "practice":
-        return f"{standing}: {row.where}."
-    return f"{standing}: {sources()[row.source].title}, {row.where}."
 
 
 def _some(keys: list[str]) -> Iterator[Block]:

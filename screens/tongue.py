@@ -3,12 +3,19 @@
 import tomllib
 from functools import cache
 from pathlib import Path
+from typing import Any
 
-from logic.tongue import _
+from logic.tongue import _, said
 
-__all__ = ["ASSETS", "_", "texts"]
+__all__ = ["ASSETS", "_", "asset", "texts"]
 
 ASSETS = Path(__file__).resolve().parent.parent / "assets"
+
+
+@cache
+def asset(file: str) -> dict[str, Any]:
+    """Return a table of assets, what is said in it in the language that is spoken."""
+    return dict(said(file, tomllib.loads((ASSETS / f"{file}.toml").read_text(encoding="utf-8"))))
 
 
 @cache

@@ -1,29 +1,23 @@
 """What pages share that try values, and those that read the saved board: there nothing is tried."""
 
-import tomllib
 from collections.abc import Sequence
 from dataclasses import replace
-from functools import cache
-from typing import Any
 
 from logic.answers.asked import questions
 from logic.board import Value, board_fields
 from logic.errors import InputError
-from logic.tongue import said
 from screens.acts import Act, Go
 from screens.acts.entering import Ask, Done, Put
 from screens.acts.keeping import Drop, Keep
 from screens.asking import choice, entry_of, value_line
 from screens.blocks import Button, Choice, Line, Words
 from screens.page import Foot
-from screens.tongue import ASSETS, _
+from screens.tongue import _, asset
 from screens.words import label_of, refusal
 from screens.world import World
 
 KEEP_THIS_BOARD = Go("board.name", {"purpose": "keep"})
 """Gives what was typed without any board a name."""
-SAID = frozenset({"title", "stop", "first_title", "values_title"})
-"""What of a row is in words; the rest is names."""
 
 
 def trying(world: World) -> str:
@@ -42,14 +36,7 @@ def values_heading(world: World, title: str = "") -> str:
 
 def values_of(page: str) -> tuple[str, ...]:
     """Return the values that a page of figures rests on, in the order in which assets/page_values.toml has them."""
-    return tuple(page_rows()[page]["values"])
-
-
-@cache
-def page_rows() -> dict[str, dict[str, Any]]:
-    """Return what assets/page_values.toml says of each page of figures."""
-    rows = tomllib.loads((ASSETS / "page_values.toml").read_text(encoding="utf-8"))
-    return dict(said("page_values", rows))
+    return tuple(asset("page_values")[page]["values"])
 
 
 def faults_said(world: World, faults: Sequence[InputError]) -> tuple[Words, ...]:

@@ -1,11 +1,8 @@
 """What pages share: rows to other pages and to what clears what is due, the voice, and what came of what was asked."""
 
-import tomllib
 from collections.abc import Mapping
-from functools import cache
 from typing import Any
 
-from logic.tongue import said
 from logic.upkeep import Due
 from screens.acts import Both, Go
 from screens.acts.keeping import Settle
@@ -13,7 +10,7 @@ from screens.acts.outside import Say
 from screens.blocks import Line, Picture, Words
 from screens.pictures.strokes import Later
 from screens.pictures.strokes import Picture as Strokes
-from screens.tongue import ASSETS, _, texts
+from screens.tongue import _, asset, texts
 from screens.world import World
 
 
@@ -24,23 +21,16 @@ def leads_to(
     return Line(key, title, detail, icon=icon, act=Go(page, given))
 
 
-@cache
-def rows_on(place: str) -> dict[str, dict[str, Any]]:
-    """Return what assets/ways.toml says of the rows at a place, by their keys."""
-    rows = tomllib.loads((ASSETS / "ways.toml").read_text(encoding="utf-8"))[place]
-    return dict(said("ways", rows))
-
-
 def way_from(place: str, key: str, /, **given: object) -> Line:
     """Return a row of assets/ways.toml, which opens a page; `given` are more parameters of that page."""
-    row = rows_on(place)[key]
+    row = asset("ways")[place][key]
     title, detail, icon = row["title"], row.get("detail", ""), row.get("icon", "")
     return leads_to(key, row.get("page", key), title, detail, icon=icon, **row.get("given", {}), **given)
 
 
 def ways_from(place: str) -> tuple[Line, ...]:
     """Return all rows of a place, in order."""
-    return tuple(way_from(place, key) for key in rows_on(place))
+    return tuple(way_from(place, key) for key in asset("ways")[place])
 
 
 def page_title(page: str) -> str:

@@ -2,14 +2,13 @@
 
 from collections.abc import Iterator
 
-from logic.tables import sources
 from logic.upkeep import Due
 from screens.blocks import Block, Line, Section, Verdict, Words
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _
 from screens.ways import due_act, later_act
-from screens.words import STANDING, begun, within
+from screens.words import begun, founded_on, within
 from screens.words.checks import due_name, due_when
 from screens.world import World
 
@@ -60,7 +59,7 @@ def _card(world: World, one: Due, *, named: bool) -> Iterator[Block]:
     key = f"{one.key} {one.subject}"
     if named:
         yield Section(key, name, begun(when))
-    yield Words(f"{key} why", f"{one.why} {_source(one)}.", tone="second")
+    yield Words(f"{key} why", f"{one.why} {founded_on(one.row)}.", tone="second")
     yield Line(f"{key} check", _("Check now"), name, icon="due", act=due_act(one))
     yield Line(f"{key} later", _("Not now"), name, icon="clock", act=later_act(one))
 
@@ -69,15 +68,8 @@ def _line(world: World, one: Due) -> Line:
     return Line(
         f"{one.key} {one.subject}",
         due_name(one, world.saved.sides),
-        f"{one.why} {_source(one)}.",
+        f"{one.why} {founded_on(one.row)}.",
         value=due_when(one, world.style),
         icon="clock",
         act=due_act(one),
     )
-
-
-def _source(one: Due) -> str:
-    standing = STANDING[one.row.standing].capitalize()
-    if one.row.source == "practice":
-        return f"{standing}: {one.row.where}"
-    return f"{standing}: {sources()[one.row.source].title}, {one.row.where}"

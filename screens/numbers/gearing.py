@@ -12,7 +12,7 @@ from screens.figure_page import filled
 from screens.nearer import following, lacks_values
 from screens.numbers.first_figures import SPEED as ROUNDS
 from screens.numbers.first_figures import nearer_speed, speed_crown
-from screens.numbers.over_speed import not_drawn, over_speed
+from screens.numbers.over_speed import middle_of, not_drawn, over_speed
 from screens.numbers.road import road_blocks, road_note
 from screens.page import Page
 from screens.pictures.chart import chart_later
@@ -61,7 +61,8 @@ def gearing_page(world: World) -> Page:
 
     def shown(name: str, *, row: bool = True, reserve: bool = False) -> Block:
         item = rough.get(name) or answer.items[name]
-        words = _usual(world, item) if name in rough else _band(world, item)
+        usual, band = _("{value} as usual."), _("{value} if the printed Kv is right.")
+        words = middle_of(item, world.style, usual if name in rough else band)
         detail = f"{words} {holds.get(name, '')}".strip()
         before = saved.get(name)
         return figure(
@@ -125,22 +126,6 @@ def _values(world: World, *, all_open: bool) -> tuple[Block, ...]:
     return (
         *(value_line(world, key) for key in asked),
         *fold(world, "values more", _("All values"), lambda: later),
-    )
-
-
-def _usual(world: World, item: Item) -> str:
-    """Say what is the middle of a figure in which something is taken as usual."""
-    if not isinstance(item, Result):
-        return ""
-    return _("{value} as usual.").format(value=world.style.number(item.value, item.quantity))
-
-
-def _band(world: World, item: Item) -> str:
-    """Say what a band rests on."""
-    if not isinstance(item, Result) or not item.band:
-        return ""
-    return _("{value} if the printed Kv is right.").format(
-        value=world.style.number(item.value, item.quantity)
     )
 
 

@@ -16,9 +16,9 @@ from screens.nearer import following
 from screens.page import Foot, Page
 from screens.search_tool import search_tools
 from screens.showing import lead
-from screens.tongue import _
+from screens.tongue import _, asset
 from screens.trying import trial_foot
-from screens.ways import rows_on, signs_line, ways_from
+from screens.ways import signs_line, ways_from
 from screens.world import World
 
 WISHES = ("ask.wish_speed", "ask.wish_grade")
@@ -84,7 +84,10 @@ def numbers_page(world: World) -> Page:
             signs_line(),
         ),
         aside=frozenset(
-            {*(HEADINGS[group] for group in ASIDE), *(page for group in ASIDE for page in rows_on(group))}
+            {
+                *(HEADINGS[group] for group in ASIDE),
+                *(page for group in ASIDE for page in asset("ways")[group]),
+            }
         ),
         foot=Foot() if entry is None else trial_foot(world, then=following(world, (WISHES,))),
         chip=True,

@@ -4,7 +4,6 @@ from dataclasses import replace
 
 from logic.answers.joining import SECOND, Joining, joining, like
 from logic.answers.reading import Open, Result
-from logic.board import Value
 from screens.acts.entering import Ask
 from screens.asking import field_of, value_line
 from screens.blocks import Block, Line, Section, Verdict, Words
@@ -13,6 +12,7 @@ from screens.page import Page
 from screens.showing import why, working
 from screens.tongue import _, texts
 from screens.ways import signs_line
+from screens.words.typed import value_words
 from screens.world import World
 
 JOINING = texts("packs")["joining"]
@@ -104,11 +104,8 @@ def _line(world: World, key: str) -> Line:
     """Return a value; one of the second pack is like the first until it is said to differ."""
     line = value_line(world, key)
     same = like(world.board, key) if key in SECOND and key not in world.answers else None
-    return line if same is None else replace(line, value=_shown(world, key, same), detail=_("like the first"))
-
-
-def _shown(world: World, key: str, value: Value) -> str:
-    field = field_of(key)
-    if field.kind == "choice":
-        return field.option(str(value.si)).label
-    return world.style.typed(float(value.si), field.quantity, value.typed_unit)
+    return (
+        line
+        if same is None
+        else replace(line, value=value_words(field_of(key), same, world.style), detail=_("like the first"))
+    )

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
+from logic.answers.reading import Item, Result
 from screens.blocks import Words
 from screens.pictures.chart import Curve, Mark, chart
 from screens.pictures.strokes import Picture, Point
@@ -29,6 +30,13 @@ def over_speed(  # noqa: PLR0913  (what a chart is made of)
         y_title=title.format(unit=style.unit(quantity)),
         cursor=None if cursor is None else style.scale(cursor, "speed"),
     )
+
+
+def middle_of(item: Item, style: Style, text: str) -> str:
+    """Say what a band rests on, by the `value` in its middle; "" for a number without one."""
+    if not isinstance(item, Result) or not item.band:
+        return ""
+    return text.format(value=style.number(item.value, item.quantity))
 
 
 def not_drawn(key: str = "chart") -> Words:

@@ -3,11 +3,10 @@
 from collections.abc import Iterator
 
 from logic.answers.push import Pushing, pushing
-from logic.answers.reading import Item, Result
 from screens.asking import asked, stepper, value_line
 from screens.blocks import Block, Picture, Section, Words
 from screens.figure_page import Figures, answered, filled
-from screens.numbers.over_speed import not_drawn, over_speed
+from screens.numbers.over_speed import middle_of, not_drawn, over_speed
 from screens.showing import fold, once, once_each
 from screens.tongue import _, texts
 from screens.words import Style
@@ -41,7 +40,7 @@ def road_blocks(world: World) -> Iterator[Block]:
     def figures(title: str, *names: str) -> Iterator[Block]:
         # What is folded is not read: what is not read is not worked out.
         items = {name: answer.items[name] for name in names if name in answer.items}
-        details = {name: _entered(item, style) for name, item in items.items()}
+        details = {name: middle_of(item, style, _("{value} as entered.")) for name, item in items.items()}
         shown = Figures(world, items, labels, before=before, details=details, faults=answer.faults)
         yield Section(f"road {title}", title, shown.note)
         yield from (once(shown[name], f"road {name}") for name in once_each(items))
@@ -57,13 +56,6 @@ def road_blocks(world: World) -> Iterator[Block]:
         world, "road all", _("All figures on this road"), lambda: figures(_("Starts, amps and heat"), *rest)
     )
     yield value_line(world, "ask.axle")
-
-
-def _entered(item: Item, style: Style) -> str:
-    """Say what a band rests on."""
-    if not isinstance(item, Result) or not item.band:
-        return ""
-    return _("{value} as entered.").format(value=style.number(item.value, item.quantity))
 
 
 def _rules(answer: Pushing, style: Style) -> tuple[Block, ...]:

@@ -9,6 +9,7 @@ from logic.board import board_fields, field_of
 from logic.errors import InputError
 from logic.fields import ARM, Field, Value, joint_fields
 from logic.frozen import frozen
+from logic.tables import Row, sources
 from logic.units import MINUS, Shown, number_text, places, quantities, show, show_in, significant
 from screens.tongue import _, texts
 
@@ -181,6 +182,12 @@ def listing(names: Sequence[str]) -> str:
     """Return names as they stand in a sentence: with commas, "and" before the last."""
     *first, last = names
     return _("{names} and {last}").format(names=", ".join(first), last=last) if first else last
+
+
+def founded_on(row: Row) -> str:
+    """Return the standing of a row of a table and where it is printed."""
+    printed = "" if row.source == "practice" else f"{sources()[row.source].title}, "
+    return f"{STANDING[row.standing].capitalize()}: {printed}{row.where}"
 
 
 def _many(label: str) -> bool:

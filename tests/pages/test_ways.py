@@ -10,7 +10,7 @@ from screens.acts import Go
 from screens.numbers.home import HEADINGS
 from screens.register import PAGES
 from screens.update.copies import WRITES
-from screens.ways import rows_on, ways_from
+from screens.ways import ways_from
 
 ROOT = Path(__file__).parents[2]
 PLACES = tomllib.loads((ROOT / "assets" / "ways.toml").read_text(encoding="utf-8"))
@@ -35,5 +35,5 @@ def test_each_row_is_asked_for_by_name_or_with_its_place() -> None:
     whole = set(re.findall(r'ways_from\("([^"]+)"\)', CODE)) | set(HEADINGS)
     single = set(re.findall(r'way_from\("([^"]+)", "([^"]+)"', CODE))
     assert whole <= set(PLACES)
-    assert all(key in rows_on(place) for place, key in single)
+    assert all(key in PLACES[place] for place, key in single)
     assert {(place, key) for place in set(PLACES) - whole for key in PLACES[place]} == single
