@@ -30,17 +30,14 @@ STANDING = {
     "practice": _("common practice, no source"),
     "estimate": _("estimate"),
 }
+NO_CHANGE = _("no change")
+ENTERED = {"measured": _("As entered, measured"), "label": _("As entered, from a label")}
+"""What is said of a result that is no more than a value of the board."""
 
 
 def known_text(value: Value) -> str:
     """Return how a value is known, and where it was read."""
     return f"{KNOWN[value.known]}, {value.on}" if value.on else KNOWN[value.known]
-
-
-NO_CHANGE = _("no change")
-
-ENTERED = {"measured": _("As entered, measured"), "label": _("As entered, from a label")}
-"""What is said of a result that is no more than a value of the board."""
 
 
 @frozen

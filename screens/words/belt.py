@@ -16,6 +16,8 @@ if TYPE_CHECKING:
 NOT_LOOSE = _("Not loose.")
 MOTOR_TELLS = _("Whether it is too tight, the motor tells: add its Kv and amps.")
 """Said of a belt over the least of its width, while nothing is known of the motor."""
+LEAST_NUDGE = 1e-4
+"""Way in m that a hand still moves a motor by on purpose: common practice, no source."""
 
 
 def stock_title(belt: "Stock", style: Style) -> str:
@@ -42,10 +44,6 @@ def held_text(plan: BeltPlan, style: Style) -> str:
     if not isinstance(misread, Result):
         return _("One pulley must be free to turn.")
     return texts("tension")["told"]["held"].format(seems=style.number(misread.value, "force"))
-
-
-LEAST_NUDGE = 1e-4
-"""Way in m that a hand still moves a motor by on purpose: common practice, no source."""
 
 
 def nudge_text(nudge: Item, style: Style) -> str:

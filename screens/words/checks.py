@@ -22,6 +22,8 @@ REFUSALS = TEXTS["refusals"]
 
 FITNESS = TEXTS["fitness"]
 """What a check before a ride ends in."""
+COUNTED = {"ride": _("ride"), "rides": _("rides"), "day": _("day"), "days": _("days")}
+BELTS = {"left": _("left belt"), "right": _("right belt"), "both": _("both belts")}
 
 
 def seconds_text(seconds: float) -> str:
@@ -174,10 +176,6 @@ def broke_off(place: int, total: int, minutes: int) -> str:
     if place >= total:
         return _("You stopped before signing off, {when}.").format(when=when)
     return _("You stopped at {item} of {total}, {when}.").format(item=place + 1, total=total, when=when)
-
-
-COUNTED = {"ride": _("ride"), "rides": _("rides"), "day": _("day"), "days": _("days")}
-BELTS = {"left": _("left belt"), "right": _("right belt"), "both": _("both belts")}
 
 
 def due_name(due: Due, sides: tuple[str, ...]) -> str:

@@ -14,6 +14,14 @@ from screens.tongue import _, texts
 from screens.words import Style, begun
 from screens.words.tension import ago
 
+GRADES = {"low": _("low"), "medium": _("medium"), "high": _("high"), "penetrating": _("penetrating")}
+"""Strengths of threadlocker as they stand in a sentence."""
+HELD = tuple(one.key for one in HOLDERS)
+"""What a screw goes into that is no material: a nut or an insert."""
+WRENCH = ("wrench", "wrench_ceiling")
+"""Results that a wrench is set by and that it never passes."""
+ABOVE_DRAG = _(" over the nut's drag")
+
 
 def torque_text(torque: float, style: Style, *, inch: bool) -> str:
     """Return a torque, in lbf·in never rounded up: a ceiling must stay one.
@@ -40,15 +48,6 @@ def set_text(card: JointCard, style: Style, *, inch: bool) -> str:
     return _("Set {setting}, never over {ceiling}{drag}.").format(
         setting=setting, ceiling=ceiling, drag=ABOVE_DRAG if card.drag_missing else ""
     )
-
-
-GRADES = {"low": _("low"), "medium": _("medium"), "high": _("high"), "penetrating": _("penetrating")}
-"""Strengths of threadlocker as they stand in a sentence."""
-HELD = tuple(one.key for one in HOLDERS)
-"""What a screw goes into that is no material: a nut or an insert."""
-WRENCH = ("wrench", "wrench_ceiling")
-"""Results that a wrench is set by and that it never passes."""
-ABOVE_DRAG = _(" over the nut's drag")
 
 
 def drag_text(card: JointCard, style: Style) -> str:
