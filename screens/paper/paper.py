@@ -82,6 +82,8 @@ class Paper(Widget):
         """Show a page. `where` is its place on the way: another one begins at the top, one that was seen where it was left."""
         moved = where != self.where
         if moved:
+            if self.where is not None:
+                self.parts.deafen("page")
             self._leave(where)
         before = self.page
         self.page, self.title = page, page.title

@@ -15,6 +15,8 @@ from screens.paper.spots import Spot
 
 DEAF = 0.35
 """Seconds for which a bar that has just appeared hears nothing."""
+COMES = 0.25
+"""Seconds for which a page that comes hears nothing: the second touch of a trembling glove was meant for the one before."""
 
 
 class Parts:
@@ -141,13 +143,15 @@ class Parts:
     # Whether they hear
 
     def deafen(self, part: str) -> None:
-        """Let the foot or the bar over it hear nothing for a moment."""
-        self._deaf[part] = Clock.get_time() + DEAF
+        """Let the foot, the bar over it, or all of a "page" that comes but its header hear nothing for a moment."""
+        self._deaf[part] = Clock.get_time() + (COMES if part == "page" else DEAF)
 
     def deaf_for(self, view: Any) -> float:  # noqa: ANN401  (a view)
         """Return for how many seconds a part will hear nothing."""
         part = "foot" if view in self.foot else "bar" if view is self.bar else ""
-        return max(0.0, self._deaf.get(part, 0.0) - Clock.get_time())
+        # Two taps on Back are two levels; any other second tap was meant for the page before.
+        parts = (part, "" if view is self.header else "page")
+        return max(0.0, *(self._deaf.get(one, 0.0) - Clock.get_time() for one in parts))
 
 
 def _areas(strip: Strip) -> list[tuple[Block, Touch]]:

@@ -53,7 +53,7 @@ class Spot:
     @property
     def wait(self) -> float:
         """Return for how many seconds it will hear nothing."""
-        return float(self.parts.deaf_for(self.part)) if self.part not in self.parts.panes else 0.0
+        return float(self.parts.deaf_for(self.part))
 
     def bring(self) -> None:
         """Scroll it into sight."""

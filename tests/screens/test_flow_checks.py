@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from logic.checks.lists import checklist
+from screens.acts.runs import Answer
 from screens.driver.finger import Finger
 from screens.phone.speech import NO_VOICE
 from screens.theme import theme
@@ -118,3 +119,23 @@ def test_the_screen_stays_awake_only_while_a_run_is_in_front(app):
     assert not app.window.allow_screensaver
     app.key(27)
     assert app.window.allow_screensaver
+
+
+@pytest.mark.parametrize("bar", ["FINISH", "BEFORE A RIDE"])
+def test_the_second_touch_of_a_trembling_glove_is_not_for_the_page_that_comes(app: Session, bar: str) -> None:
+    """On a small phone it went from Finish to Numbers, and from Before a ride to the voice, which it turned on."""
+    app.resize(360, 640)
+    if bar == "FINISH":
+        app.front.go("ride.run", list="before_ride")
+        while app.front.world.trail[-1].page == "ride.run":
+            app.front.perform(Answer("right", 39.0))
+    app.settle()
+    place = app.find(bar).middle
+    for _ in range(2):
+        finger = Finger(app, *place)
+        app.frame(2)
+        finger.up()
+        app.frame(seconds=0.1)
+    app.settle()
+    assert [step.page for step in app.front.world.trail] == ["ride"] + ["ride.run"] * (bar != "FINISH")
+    assert not app.state.world.person.say
