@@ -14,10 +14,17 @@ from screens.blocks import Button, Choice, Line, Option
 from screens.page import Foot
 from screens.tongue import _
 from screens.words import HOW_KNOWN
+from screens.words.typed import not_used
 from screens.world import World
 
 CHOSEN = ("chosen", _("Chosen"))
 """Offered where a value of a trial was kept: what one picks is no guess."""
+
+
+def with_refused(world: World, row: Line, typed: str) -> Line:
+    """Return the row of a value, with what was typed for it and could not be used."""
+    refused = not_used(world.typed.get(typed, ""))
+    return replace(row, detail=refused, bad=True) if refused else row
 
 
 @frozen

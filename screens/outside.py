@@ -34,8 +34,7 @@ from screens.phone import dialogs, incline, light, notices, share, speech
 from screens.phone.documents import Documents
 from screens.phone.java import on_android
 from screens.told.html import as_html
-from screens.told.speech import as_speech
-from screens.told.text import as_text
+from screens.told.text import as_speech, as_text
 from screens.tongue import _
 from screens.update.copies import FOLDER
 from screens.words.spoken import spoken

@@ -14,6 +14,7 @@ from logic.store import Record
 from logic.units import show_in
 from screens.acts import Go
 from screens.acts.keeping import Settle
+from screens.asked_value import with_refused
 from screens.bench.explained import explained
 from screens.blocks import Block, FigureRow, Line, Notice, Picture, Section, Stepper, Verdict, Words
 from screens.pictures.tightening import pull_on_key
@@ -22,7 +23,6 @@ from screens.tongue import _, texts
 from screens.ways import way_from, words_if
 from screens.words import KNOWN, begun, offer, refusal, sureness
 from screens.words import joints as words
-from screens.words.typed import not_used
 from screens.world import World
 
 ITEMS = texts("joints")["items"]
@@ -39,15 +39,8 @@ def board_of(world: World) -> Board:
 
 def joint_value_line(key: str, world: World, field: Field, path: str, shown: str, known: str) -> Line:  # noqa: PLR0913
     """Return a value under its whole name, `path`, with how it is known or what could not be used; a touch asks for it."""
-    left = not_used(world.typed.get(f"value/{path}", ""))
-    return Line(
-        key,
-        field.label,
-        left or known,
-        value=shown,
-        bad=bool(left),
-        act=Go("bench.joint_value", {"key": path}),
-    )
+    act = Go("bench.joint_value", {"key": path})
+    return with_refused(world, Line(key, field.label, known, value=shown, act=act), f"value/{path}")
 
 
 def rides_since(world: World, record: Record | None) -> int:

@@ -6,6 +6,7 @@ from logic.board import Board, Field, board_fields, groups
 from screens.acts import Both, Go, Swap, Turn
 from screens.acts.boards import Bin
 from screens.asked import not_known
+from screens.asked_value import with_refused
 from screens.blocks import Block, Button, Fold, Line, Section, Verdict, Words
 from screens.board.guide import guide, missing, written
 from screens.page import Foot, Page
@@ -13,7 +14,7 @@ from screens.tongue import _
 from screens.trying import trial_note
 from screens.ways import ways_from
 from screens.words import known_text
-from screens.words.typed import not_used, value_words
+from screens.words.typed import value_words
 from screens.world import World
 
 OPEN = "drive"
@@ -74,14 +75,9 @@ def _lacks(board: Board, field: Field) -> bool:
 
 def _value(world: World, field: Field) -> Line:
     shown, detail = _words(world, field)
-    refused = not_used(world.typed.get(f"board/{field.key}", ""))
-    return Line(
-        field.key,
-        field.label,
-        refused or detail,
-        value=shown,
-        bad=bool(refused),
-        act=Go("board.value", {"key": field.key}),
+    act = Go("board.value", {"key": field.key})
+    return with_refused(
+        world, Line(field.key, field.label, detail, value=shown, act=act), f"board/{field.key}"
     )
 
 

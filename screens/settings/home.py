@@ -1,23 +1,24 @@
 """Settings: how the app is read, the rider, the tools in the hand, and what the phone may do. Each acts at once."""
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from typing import Any
 
 from logic.answers.reading import RIDER
 from logic.board import Value
-from logic.fields import ARM
+from logic.fields import ARM, Field
 from logic.person import TEXT_SCALES
 from logic.tables import rows
 from logic.units import quantities
 from screens.acts import Go
 from screens.acts.keeping import Settle
+from screens.asked_value import with_refused
 from screens.blocks import Block, Choice, Line, Option, Words
 from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _, texts
 from screens.ways import way_from
 from screens.words import KNOWN
-from screens.words.typed import not_used
 from screens.world import World
 
 ABOUT = texts("pages")["said"]["about"]
@@ -73,23 +74,20 @@ def _theme(world: World) -> Choice:
 
 def _person(world: World) -> Iterator[Block]:
     person = world.person
-    yield Line(
-        "rider",
-        _("Rider with helmet and bag"),
-        act=Go("board.value", {"key": RIDER.key}),
-        **_said(world, person.rider, f"board/{RIDER.key}", "mass", ""),
-    )
+    rider = Line("rider", _("Rider with helmet and bag"), act=Go("board.value", {"key": RIDER.key}))
+    yield _value(world, rider, person.rider, RIDER, f"board/{RIDER.key}")
     yield way_from("settings", "lists")
     yield way_from("settings", "files")
 
 
-def _said(world: World, value: Value | None, typed: str, quantity: str, otherwise: str) -> dict[str, Any]:
-    """Return what a row says of a value: the value, how it is known, and what was typed and not used."""
-    refused = not_used(world.typed.get(typed, ""))
+def _value(world: World, row: Line, value: Value | None, field: Field, typed: str) -> Line:
+    """Return the row of a value with how it is known, or with what was typed and not used."""
     if value is None:
-        return {"value": _("not set"), "detail": refused or otherwise, "bad": bool(refused)}
-    shown = world.style.typed(float(value.si), quantity, value.typed_unit)
-    return {"value": shown, "detail": refused or KNOWN[value.known], "bad": bool(refused)}
+        row = replace(row, value=_("not set"))
+    else:
+        shown = world.style.typed(float(value.si), field.quantity, value.typed_unit)
+        row = replace(row, value=shown, detail=KNOWN[value.known])
+    return with_refused(world, row, typed)
 
 
 def _tools(world: World) -> Iterator[Block]:
@@ -100,12 +98,9 @@ def _tools(world: World) -> Iterator[Block]:
     yield _choice(world, "scale_unit", _("The scale reads"), units)
     depths = ((row.text("name"), row.text("label")) for row in tools if "depth_error" in row)
     yield _choice(world, "depth_tool", _("Tool for the depth"), depths)
-    yield Line(
-        "arm",
-        _("Arm of your hex key"),
-        act=Go("bench.joint_value", {"key": ARM.key}),
-        **_said(world, world.person.key_arm, f"value/{ARM.key}", "length", _("a usual length is assumed")),
-    )
+    act, assumed = Go("bench.joint_value", {"key": ARM.key}), _("a usual length is assumed")
+    arm = Line("arm", _("Arm of your hex key"), assumed, act=act)
+    yield _value(world, arm, world.person.key_arm, ARM, f"value/{ARM.key}")
 
 
 def _phone(world: World) -> Iterator[Block]:

@@ -13,8 +13,7 @@ from screens.page import Page
 from screens.pictures.strokes import Path, Picture
 from screens.told.html import as_html
 from screens.told.lines import has_answer
-from screens.told.speech import as_speech
-from screens.told.text import as_text
+from screens.told.text import as_speech, as_text
 from screens.told.tools import with_tools
 from tests.pages.reader import Reader
 
