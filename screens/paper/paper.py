@@ -2,6 +2,7 @@
 
 import logging
 from collections.abc import Callable, Iterator
+from math import copysign
 from typing import Any
 
 from kivy.clock import Clock
@@ -24,7 +25,7 @@ from screens.paper.focus import MOVES, Focus
 from screens.paper.parts import Parts
 from screens.paper.sheet import Touch
 from screens.paper.spots import Spot
-from screens.paper.touches import Touches
+from screens.paper.touches import TREMBLE, Touches
 from screens.phone.bars import NONE, Sides
 from screens.search_tool import SEARCH
 from screens.theme import theme
@@ -209,6 +210,12 @@ class Paper(Widget):
         for pane in self.parts.panes:
             if pane.opacity and pane.collide_point(*touch.pos):
                 pane.on_touch_down(touch)
+        crown = self.parts.crown
+        if crown.opacity and crown.collide_point(*touch.pos):
+            under = next(
+                (one for one in self.parts.panes if one.width and one.x <= touch.x <= one.right), None
+            )
+            touch.ud["crown"] = under and (under, touch.y, under.offset)
         return True
 
     def on_touch_move(self, touch: Any) -> bool:  # noqa: ANN401
@@ -216,6 +223,12 @@ class Paper(Widget):
         if touch.grab_current is not self:
             return bool(super().on_touch_move(touch))
         self.touches.move(touch)
+        if touch.ud.get("crown"):
+            # Half of a small window may be crown: a finger that slides on it moves what is under it.
+            pane, began, offset = touch.ud["crown"]
+            slid = touch.y - began
+            if abs(slid) > dp(TREMBLE):
+                pane.to(offset + slid - copysign(dp(TREMBLE), slid))
         return True
 
     def on_touch_up(self, touch: Any) -> bool:  # noqa: ANN401

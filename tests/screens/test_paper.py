@@ -391,3 +391,21 @@ def test_the_units_of_one_value_do_not_stand_under_the_next(app: Session) -> Non
     assert not app.page.entering.choosing
     app.tap("7")
     assert app.page.entry.text == "7"
+
+
+def test_a_finger_that_slides_on_the_crown_scrolls_what_is_under_it(gears: Session) -> None:
+    """With large text half of a small window is crown, and nothing moved there."""
+    gears.resize(320, 568)
+    crown, pane = gears.page.parts.crown, gears.page.parts.panes[0]
+    finger = Finger(gears, crown.center_x, crown.y + 8)
+    finger.move(crown.center_x, crown.y + 28)
+    assert pane.offset == 0.0
+    finger.move(crown.center_x, crown.y + 132)
+    finger.up()
+    gears.settle()
+    assert pane.offset == pytest.approx(100.0)
+    finger = Finger(gears, crown.center_x, crown.y + 40)
+    finger.move(crown.center_x, crown.y - 300)
+    finger.up()
+    gears.settle()
+    assert pane.offset == 0.0
