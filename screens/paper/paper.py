@@ -165,6 +165,8 @@ class Paper(Widget):
 
     def _dressed(self, *_: object) -> None:
         self.parts.forget()
+        if self.writing is not None:
+            self.writing.dress()
         self._soon()
 
     @property

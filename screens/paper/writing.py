@@ -25,18 +25,21 @@ class Writing(TextInput):
             input_type="text",
             keyboard_suggestions=True,
             size_hint=(None, None),
-            font_size=grown(LEAD, theme.scale),
             padding=(dp(10), dp(10)),
             cursor_width=dp(2),
-            background_color=colour("panel"),
-            foreground_color=colour("text"),
-            cursor_color=colour("main"),
             background_normal="",
             background_active="",
         )
+        self.dress()
         self.paper, self.key = paper, block.key
         self.name = block.label
         self.bind(text=lambda _, text: write(text), on_text_validate=lambda *_: paper.close_writing())
+
+    def dress(self) -> None:
+        """Take the colours and the text size in force."""
+        self.font_size = grown(LEAD, theme.scale)
+        self.background_color, self.foreground_color = colour("panel"), colour("text")
+        self.cursor_color = colour("main")
 
     def place(self) -> None:
         """Stand where the block's frame is."""

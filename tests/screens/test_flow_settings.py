@@ -66,6 +66,24 @@ def test_theme_and_text_change_while_a_number_is_typed(app: Session) -> None:
     assert theme.scale == 1.0
 
 
+def test_a_text_that_is_being_written_takes_another_theme_and_text_size(app: Session) -> None:
+    """The field stayed light on dark on a light page, and its words were cut."""
+    app.front.go("log.note")
+    app.tap("A few words")
+    app.page.writing.text = "Belt frayed"
+    app.state.set_person(theme="night", text=2.0)
+    app.settle()
+    assert app.page.writing.text == "Belt frayed"
+    assert list(app.page.writing.foreground_color) == list(theme.text)
+    assert list(app.page.writing.background_color) == list(theme.panel)
+    assert app.page.writing.font_size <= app.page.writing.height
+    large = app.page.writing.font_size
+    app.state.set_person(theme="day", text=1.0)
+    app.settle()
+    assert list(app.page.writing.foreground_color) == list(theme.text)
+    assert app.page.writing.font_size < large
+
+
 def test_theme_and_text_size_are_a_tap_and_outlive_a_restart(app: Session) -> None:
     settings(app)
     app.tap("Night")
