@@ -24,7 +24,7 @@ from screens.ride.run_with import figure_rows, links, said_of
 from screens.showing import fold
 from screens.tongue import _, texts
 from screens.update.checks import typed_key
-from screens.ways import leads_to, picture_if, voice_line, words_if
+from screens.ways import picture_if, voice_line, way_from, words_if
 from screens.words import within
 from screens.words.checks import REFUSALS, broke_off, items_text, size_text
 from screens.words.workings import source_text
@@ -50,8 +50,7 @@ def run_page(world: World) -> Page:
     if world.args.get("_broken") or not run.at:
         return broken(session)
     item = session.of.item(run.at)
-    entry = _entry(world, key, item)
-    value = _value(world, key, item)
+    entry, value, note = _asked(world, key, item)
     ready = not item.ask or value is not None
     why = _("Pick one above.") if item.ask == "choice" else _("Enter the volts.") if item.ask else ""
     said = said_of(item, world)
@@ -60,9 +59,7 @@ def run_page(world: World) -> Page:
         title=session.of.title,
         blocks=blocks,
         foot=Foot(
-            main=Button(
-                item.state.upper(), Answer(RIGHT, value, _note(world, item, value)) if ready else None, why
-            ),
+            main=Button(item.state.upper(), Answer(RIGHT, value, note) if ready else None, why),
             beside=(Button(_("NOT RIGHT"), Go("ride.not_right", {"list": key, "item": item.key}), bad=True),),
             entry=entry,
             tall=True,
@@ -160,14 +157,8 @@ def _more(world: World, session: Session, item: Item) -> Iterator[Line]:
             icon="clock",
             act=Answer(ASIDE),
         )
-    yield leads_to(
-        "whole",
-        "ride.run_list",
-        _("The whole list"),
-        items_text(len(session.of.items)),
-        icon="checklist",
-        list=session.of.key,
-    )
+    whole = way_from("ride.run", "whole", list=session.of.key)
+    yield replace(whole, detail=items_text(len(session.of.items)))
     yield Line(
         "bench",
         _("Bench view"),
@@ -178,36 +169,24 @@ def _more(world: World, session: Session, item: Item) -> Iterator[Line]:
     yield voice_line(world, "aloud", _("Say items aloud"), said_of(item, world))
 
 
-def _entry(world: World, key: str, item: Item) -> Entry | None:
-    """Return the entry for the volts of an item; what this pack cannot have is refused as well."""
-    if item.ask != "volts":
-        return None
+def _asked(world: World, key: str, item: Item) -> tuple[Entry | None, float | str | None, str]:
+    """Return the entry for what an item asks, what was entered, None while it cannot be used, and what is noted of it.
+
+    Volts that this pack cannot have are refused as well.
+    """
     name = typed_key(key, item.key)
-    entry = number_entry(world, name, VOLTS, "V")
-    found = typed_value(world, name, VOLTS, "V")
-    fault = "" if found is None else volts_fault(item, float(found.si), world.saved)
+    if item.ask != "volts":
+        return None, world.typed.get(name) if item.ask == "choice" else None, ""
+    entry, found = number_entry(world, name, VOLTS, "V"), typed_value(world, name, VOLTS, "V")
+    if found is None:
+        return entry, None, ""
+    volts = float(found.si)
+    fault = volts_fault(item, volts, world.saved)
     if fault:
-        return replace(entry, sentence=REFUSALS[fault])
-    low = found is not None and nearly_empty(item, float(found.si), world.saved)
-    return replace(entry, read_back=texts("checks")["said"]["nearly empty"]) if low else entry
-
-
-def _value(world: World, key: str, item: Item) -> float | str | None:
-    """Return what is entered for an item, None while it cannot be used."""
-    name = typed_key(key, item.key)
-    if item.ask == "choice":
-        return world.typed.get(name)
-    if item.ask != "volts":
-        return None
-    found = typed_value(world, name, VOLTS, "V")
-    if found is None or volts_fault(item, float(found.si), world.saved):
-        return None
-    return float(found.si)
-
-
-def _note(world: World, item: Item, value: float | str | None) -> str:
-    low = isinstance(value, float) and nearly_empty(item, value, world.saved)
-    return NEARLY_EMPTY if low else ""
+        return replace(entry, sentence=REFUSALS[fault]), None, ""
+    if nearly_empty(item, volts, world.saved):
+        return replace(entry, read_back=texts("checks")["said"]["nearly empty"]), volts, NEARLY_EMPTY
+    return entry, volts, ""
 
 
 def _choice(world: World, key: str, item: Item) -> Choice:
