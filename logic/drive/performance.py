@@ -1,19 +1,16 @@
 """What the board can do: loaded speed, steepest grade, acceleration, and what turns and flows at a speed."""
 
-from dataclasses import replace
 from math import asin, atan, sqrt, tan
-from typing import Annotated, Literal, TypeVar
+from typing import Annotated, Literal
 
 from logic.drive.push import Drivetrain, push_curve, top_unloaded_speed
-from logic.drive.quick import quick_load, quick_push
+from logic.drive.quick import plain, quick_load, quick_push, searched
 from logic.drive.road import Road, air_drag_at, load_curve
 from logic.errors import NoFigure, not_negative, positive
 from logic.frozen import frozen
 from logic.roots import bracketed
 from logic.si import ForceCurve, Kilogram, MetrePerSecond, MetrePerSecondSquared, Newton, One
-from logic.workings import Root, cited, is_recording, solved, unrecorded
-
-Seen = TypeVar("Seen", Drivetrain, Road)
+from logic.workings import Root, cited, solved, unrecorded
 
 Outcome = Literal["meets", "cannot start", "runs past"]
 """How push and road load meet: at a speed, not even at standstill, or only above the unloaded speed."""
@@ -113,20 +110,9 @@ class Steady:
 
 def steady_speed(drive: Drivetrain, road: Road) -> Steady:
     """Return the loaded speed at full remote, or the key of the sentence that says why there is none."""
-    with unrecorded():
-        quick = quick_push(_plain(drive)), quick_load(_plain(road))
-    push, load = (_searched(*both) for both in zip((push_curve(drive), load_curve(road)), quick, strict=True))
+    push = searched(push_curve(drive), lambda: quick_push(plain(drive)))
+    load = searched(load_curve(road), lambda: quick_load(plain(road)))
     return steady_between(push, load, top_unloaded_speed(drive))
-
-
-def _plain(of: Seen) -> Seen:
-    """Return a drive or a road as plain numbers."""
-    return replace(of, **{name: float(number) for name, number in vars(of).items()})
-
-
-def _searched(cited_curve: ForceCurve, quick: ForceCurve) -> ForceCurve:
-    """Return a curve as its cited formulas where it is recorded; the search, which is not, takes the quick one."""
-    return lambda speed: cited_curve(speed) if is_recording() else quick(speed)
 
 
 def steady_between(push: ForceCurve, load: ForceCurve, top: MetrePerSecond) -> Steady:

@@ -6,16 +6,36 @@ is recorded, so no working rests on it.
 """
 
 from collections.abc import Callable
+from dataclasses import replace
 from math import cos, sin, sqrt
+from typing import Any, TypeVar
 
 from logic.drive.brake import Brake, brake_push, power_taken_back
 from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.motor import back_emf, torque_constant
 from logic.drive.push import Drivetrain, push_of, top_unloaded_speed
 from logic.drive.road import Road, slope_angle
+from logic.workings import is_recording, unrecorded
 
 Curve = Callable[[float], float]
 """A force in N by a road speed in m/s."""
+
+Seen = TypeVar("Seen", Drivetrain, Road, Brake)
+
+
+def plain(of: Seen) -> Seen:
+    """Return a drive, a road or a brake as plain numbers."""
+    numbers: dict[str, Any] = {
+        name: plain(part) if isinstance(part, Drivetrain) else float(part) for name, part in vars(of).items()
+    }
+    return replace(of, **numbers)
+
+
+def searched(cited_curve: Curve, make: Callable[[], Curve]) -> Curve:
+    """Return a curve as its cited formulas where it is recorded; a search, which is not, takes the quick one made so."""
+    with unrecorded():
+        quick = make()
+    return lambda speed: cited_curve(speed) if is_recording() else quick(speed)
 
 
 quick_top = top_unloaded_speed

@@ -2,6 +2,7 @@
 
 from logic.drive.brake import Brake, brake_curve
 from logic.drive.integral import integral
+from logic.drive.quick import plain, quick_brake, quick_load, searched
 from logic.drive.road import Road, load_curve
 from logic.errors import NoFigure, positive
 from logic.si import (
@@ -96,5 +97,8 @@ def braking_distance(
 def distance_of_stop(brake: Brake, road: Road, speed: MetrePerSecond) -> Metre:
     """Return the braking way from a speed. Raises InputError ("does not stop") where it cannot."""
     return braking_distance(
-        braking_force=brake_curve(brake), road_load=load_curve(road), mass=road.mass, speed=speed
+        braking_force=searched(brake_curve(brake), lambda: quick_brake(plain(brake))),
+        road_load=searched(load_curve(road), lambda: quick_load(plain(road))),
+        mass=road.mass,
+        speed=speed,
     )
