@@ -59,8 +59,8 @@ class Figures:
 
     @property
     def note(self) -> str:
-        """Return how sure most of them are: said once, and beside a figure only where it differs."""
-        return self.world.kept(shared_sureness, self.items)
+        """Return how sure most of those in sight are: said once, and beside a figure only where it differs."""
+        return self.world.kept(_shared, self.items, self.page, self.head)
 
     def crown(self) -> Figure:
         """Return the one that the page leads with, large."""
@@ -92,17 +92,31 @@ class Figures:
     def rows(self, first: Sequence[str], title: str = "") -> Iterator[Block]:
         """Yield a heading, the first figures, and the rest under "All figures".
 
-        Of those that lack the same value only the first is shown, and none that lacks what the `head` already names.
+        Of those that lack the same value only the first is shown, and none that lacks what the `head` already names. What is
+        folded is not worked out, unless something is missing: then it must be known what else it takes away.
         """
-        here = {name: self.items[name] for name in self.labels if name in self.items}
-        said = once_each(({self.head: here[self.head]} if self.head in here else {}) | here)
-        said = tuple(name for name in said if name != self.head)
-        if said:
+        here = [name for name in (self.head, *self.labels) if name in self.items]
+        open_here = [name for name in here if name == self.head or name in first]
+        known = all(isinstance(self.items[name], Result) for name in open_here)
+
+        def said(names: Sequence[str]) -> list[str]:
+            return [name for name in once_each({one: self.items[one] for one in names}) if name != self.head]
+
+        shown = open_here if known else said(here)
+        rest = [name for name in (here if known else shown) if name not in open_here]
+        shown = [name for name in first if name in shown and name != self.head]
+        if shown or rest:
             yield Section("figures", title or _("Figures"), self.note)
-        yield from (self[name] for name in first if name in said)
-        rest = [name for name in said if name not in first]
+        yield from (self[name] for name in shown)
         if rest:
-            yield from fold(self.world, "all", _("All figures"), lambda: (self[name] for name in rest))
+            inside = partial(map, self.__getitem__)
+            yield from fold(self.world, "all", _("All figures"), lambda: inside(said(rest) if known else rest))
+
+
+def _shared(items: Mapping[str, Item], page: str, head: str) -> str:
+    """Return how sure most of the figures are that a page shows open; of all where it names none."""
+    names = (head, *page_rows().get(page, {}).get("first", ()))
+    return shared_sureness({name: items[name] for name in names if name in items} or items)
 
 
 def answered(world: World, work_out: Callable[..., A], *asked: object) -> tuple[A, Mapping[str, Item]]:

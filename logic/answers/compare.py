@@ -6,7 +6,7 @@ from logic.answers.pair import PairParts
 from logic.answers.push import POINTS, PushParts
 from logic.answers.push import RESULTS as OF_PUSH
 from logic.answers.reading import Item, Reading, Result
-from logic.answers.run import Run, answer
+from logic.answers.run import Points, Run, answer
 from logic.board import Board, Value
 from logic.drive.quick import quick_load, quick_push, quick_top
 from logic.frozen import frozen
@@ -23,8 +23,6 @@ FROM_PAIR = (
     "belt_load",
 )
 FROM_PUSH = ("time_20", "time_30", "per_distance")
-
-Points = tuple[tuple[float, float], ...]
 
 
 @frozen

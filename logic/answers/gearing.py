@@ -6,7 +6,7 @@ from functools import cached_property, partial
 
 from logic.answers.parts import CHARGES, Parts, chosen, standstill
 from logic.answers.reading import Item, Reading, Result
-from logic.answers.run import Figures, Run, answer, kv_bands
+from logic.answers.run import Figures, Points, Run, answer, kv_bands
 from logic.board import Board, Value, faults
 from logic.drive.gearing import belt_speed, electrical_angular_speed, motor_angular_speed, unloaded_speed
 from logic.drive.motor import torque_constant_stated
@@ -27,8 +27,8 @@ FACING_UP = 1.08
 class Curves:
     """Push at full remote and road load over speed, with the speed where they meet, None when they do not."""
 
-    push: tuple[tuple[float, float], ...]
-    load: tuple[tuple[float, float], ...]
+    push: Points
+    load: Points
     meeting: tuple[float, float] | None
 
 

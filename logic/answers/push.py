@@ -16,7 +16,7 @@ from logic.drive.gearing import electrically_limited_speed, motor_angular_speed
 from logic.drive.motor import back_emf
 from logic.drive.performance import acceleration_at, climb_at, steady_speed
 from logic.drive.push import ruling_limit
-from logic.drive.quick import quick_load, quick_push, quick_top
+from logic.drive.quick import plain, quick_load, quick_push, quick_top, searched
 from logic.drive.road import Road, load_curve
 from logic.drive.start import distance_to_speed, time_to_speed
 from logic.errors import InputError, NoFigure
@@ -132,8 +132,8 @@ def _to_speed(formula: Callable[..., float], reached: float, parts: PushParts) -
     if quick_push(drive)(0.0) <= quick_load(road)(0.0):
         raise NoFigure("speed", 0.0, "cannot start")
     return formula(
-        tractive_force=parts.push,
-        road_load=load_curve(road),
+        tractive_force=searched(parts.push, lambda: quick_push(plain(drive))),
+        road_load=searched(load_curve(road), lambda: quick_load(plain(road))),
         mass=road.mass,
         speed=chosen("Speed to reach", reached, "m/s", "speed"),
     )

@@ -9,7 +9,7 @@ from logic.answers.asked import Asked, Asking
 from logic.answers.pack_parts import PackParts
 from logic.answers.reading import Item, Reading, Result
 from logic.answers.riding import FREEZING, RidingParts, with_spread
-from logic.answers.run import Compute, Figures, Middle, Run, answer
+from logic.answers.run import Compute, Figures, Middle, Points, Run, answer
 from logic.board import Board, Value, faults
 from logic.drive.road import Road
 from logic.errors import InputError, Missing, NoFigure, positive
@@ -31,8 +31,6 @@ GRADES = (0.0, 0.02, 0.05)
 """Climbs that the chart compares."""
 SPEEDS = tuple(step / 3.6 for step in range(8, 41, 2))
 """Speeds of the chart: 8 to 40 km/h, as far as the drive reaches."""
-Points = tuple[tuple[float, float], ...]
-
 FLAT_CURVES = ("LFP",)
 """Chemistries whose volts tell too little of their charge to learn from."""
 

@@ -28,6 +28,9 @@ class Middle:
     band: Band
 
 
+Points = tuple[tuple[float, float], ...]
+"""A curve: what stands over what, point by point."""
+
 Compute = Callable[[P], float | Band | Middle]
 Figures = Mapping[str, tuple[str, Compute[P]]]
 """Figures by name, in the order shown: the quantity, and how one is worked out of the parts."""

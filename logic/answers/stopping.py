@@ -1,12 +1,14 @@
 """Stopping and descents: how far a stop goes, what the tyre and the pack allow, and what holds the brake down."""
 
-from dataclasses import replace
+from collections.abc import Mapping
+from dataclasses import field, replace
 from functools import cached_property, partial
+from itertools import accumulate, pairwise
 
 from logic.answers.asked import Asked, Asking
 from logic.answers.braking import WEAKEST_AT, BrakeParts, axle_grip, brake_of
 from logic.answers.reading import Item, Reading
-from logic.answers.run import Figures, Run, answer
+from logic.answers.run import Figures, Points, Run, answer
 from logic.board import Board, Value, faults
 from logic.drive.brake import (
     Brake,
@@ -15,21 +17,20 @@ from logic.drive.brake import (
     braking_power,
     current_curve,
     current_taken_back,
-    ruler,
 )
 from logic.drive.gearing import motor_angular_speed
 from logic.drive.motor import back_emf
 from logic.drive.performance import steepest_grade
 from logic.drive.push import Drivetrain
-from logic.drive.quick import quick_brake, quick_load
+from logic.drive.quick import quick_brake, quick_load, quick_ruler
 from logic.drive.road import Road, air_drag_at
 from logic.drive.stopping import (
-    braking_distance,
     deceleration_at,
     distance_of_stop,
     held_back,
     reaction_distance,
     stop_distance,
+    way_between,
 )
 from logic.errors import InputError
 from logic.frozen import frozen
@@ -97,24 +98,28 @@ class Stretch:
 
 @frozen
 class Stopping:
-    """Results by name; what rules where on a dry road; whether the pack may cut the brake out at once."""
+    """Results by name, what does not fit together, and what is told beside them when it is read."""
 
-    items: dict[str, Item]
-    stretches: tuple[Stretch, ...]
-    cuts_out: bool
+    items: Mapping[str, Item]
     faults: tuple[InputError, ...]
+    run: Run[StopParts] = field(compare=False, repr=False)
+
+    @cached_property
+    def stretches(self) -> tuple[Stretch, ...]:
+        """Return what rules where on a dry road, from standstill up."""
+        return self.run.view(_stretches, ())
+
+    @cached_property
+    def cuts_out(self) -> bool:
+        """Tell whether the pack may cut the brake out at once."""
+        return self.run.view(_cuts_out, otherwise=False)
 
 
 @answer()
 def stopping(board: Board, rider: Value | None, asking: Asking) -> Stopping:
     """Return everything the stopping screen shows. What cannot be given says what stands in its way."""
     run = Run(lambda: StopParts(Reading(board, rider), Asked(asking)))
-    return Stopping(
-        run.figures(STOPS) | run.figures(RESULTS),
-        run.view(_stretches, ()),
-        run.view(_cuts_out, otherwise=False),
-        faults(board),
-    )
+    return Stopping(run.when_read({**STOPS, **RESULTS}), faults(board), run)
 
 
 @answer()
@@ -216,11 +221,11 @@ RESULTS: Figures[StopParts] = {
 
 
 def _stretches(parts: StopParts) -> tuple[Stretch, ...]:
-    brake, top = parts.brake("dry"), parts.speed
+    ruler, top = quick_ruler(parts.brake("dry")), parts.speed
     found: list[Stretch] = []
     for step in range(STRETCHES):
         low, high = top * step / STRETCHES, top * (step + 1) / STRETCHES
-        what = ruler(brake, 0.5 * (low + high))
+        what = ruler(0.5 * (low + high))
         if found and found[-1].ruler == what:
             found[-1] = replace(found[-1], high=high)
         else:
@@ -238,9 +243,7 @@ def _cuts_out(parts: StopParts) -> bool:
 
 
 CURVE_POINTS = 14
-"""Points of each curve of the chart: each is a whole stop."""
-
-Points = tuple[tuple[float, float], ...]
+"""Points of each curve of the chart."""
 
 
 def stop_curves(board: Board, rider: Value | None, asking: Asking) -> dict[str, Points]:
@@ -256,8 +259,7 @@ def stop_curves(board: Board, rider: Value | None, asking: Asking) -> dict[str, 
 def _stop_curve(surface: str, parts: StopParts) -> Points:
     brake, road = quick_brake(parts.brake(surface)), quick_load(parts.slope_road)
     time, mass = pick("reaction", name="design").number("time"), parts.slope_road.mass
-    speeds = [1.3 * parts.speed * step / CURVE_POINTS for step in range(1, CURVE_POINTS + 1)]
-    return tuple(
-        (speed, speed * time + braking_distance(braking_force=brake, road_load=road, mass=mass, speed=speed))
-        for speed in speeds
-    )
+    speeds = [1.3 * parts.speed * step / CURVE_POINTS for step in range(CURVE_POINTS + 1)]
+    # A stop from one speed goes on as the stop from the speed below it.
+    ways = accumulate(way_between(brake, road, mass, span, parts=2) for span in pairwise(speeds))
+    return tuple((speed, speed * time + way) for speed, way in zip(speeds[1:], ways, strict=True))

@@ -199,11 +199,3 @@ def brake_curve(brake: Brake) -> Callable[[float], float]:
         return braking_force(by_motors=by_motors(speed), by_grip=brake.grip)
 
     return force
-
-
-def ruler(brake: Brake, speed: MetrePerSecond) -> Ruler:
-    """Return what holds the braking force down at a speed."""
-    if motor_curve(brake)(speed) >= brake.grip:
-        return "tyre grip"
-    held = current_curve(brake)(speed) < brake.brake_current_limit
-    return "pack takes back" if held else "motor brake current"

@@ -17,17 +17,20 @@ DEEPEST = 24
 """Halvings of a part; beyond it a rate without bound is met, and the answer would be nothing to go by."""
 
 
-def integral(rates: Rates, low: float, high: float, *, tolerance: float = TOLERANCE) -> tuple[float, ...]:
+def integral(
+    rates: Rates, low: float, high: float, *, tolerance: float = TOLERANCE, parts: int = PARTS
+) -> tuple[float, ...]:
     """Return the integral of each of `rates` from `low` to `high`, by Simpson's rule, halved where it is uneven.
 
     Where both step widths agree, their known ratio of errors (16 to 1) takes out most of what is left. All rates
-    share their points: if they add up to nothing everywhere, so do the integrals. Raises InputError ("no end")
+    share their points: if they add up to nothing everywhere, so do the integrals. `parts` are those it begins with: fewer
+    where it is a piece of a longer stretch. Raises InputError ("no end")
     when a rate grows without bound on the way.
 
     >>> round(integral(lambda x: (x**2, 1.0), 0.0, 3.0)[0], 9)
     9.0
     """
-    ends = [low + (high - low) * step / PARTS for step in range(PARTS + 1)]
+    ends = [low + (high - low) * step / parts for step in range(parts + 1)]
     at = [rates(end) for end in ends]
     total = (0.0,) * len(at[0])
     # The parts still to be taken, the leftmost last: (a, b, rates at a, in the middle, at b, halvings so far).
@@ -40,7 +43,7 @@ def integral(rates: Rates, low: float, high: float, *, tolerance: float = TOLERA
             at[place + 1],
             0,
         )
-        for place in reversed(range(PARTS))
+        for place in reversed(range(parts))
     ]
     while waiting:
         a, b, at_a, at_middle, at_b, halved = waiting.pop()

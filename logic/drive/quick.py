@@ -10,7 +10,7 @@ from dataclasses import replace
 from math import cos, sin, sqrt
 from typing import Any, TypeVar
 
-from logic.drive.brake import Brake, brake_push, power_taken_back
+from logic.drive.brake import Brake, Ruler, brake_push, power_taken_back
 from logic.drive.gearing import motor_angular_speed, rolling_circumference
 from logic.drive.motor import back_emf, torque_constant
 from logic.drive.push import Drivetrain, push_of, top_unloaded_speed
@@ -90,6 +90,25 @@ def quick_load(road: Road) -> Curve:
 
 def quick_brake(brake: Brake) -> Curve:
     """Return the braking force, as `brake_curve` does."""
+    (current, push_per_ampere), grip = _braking(brake), brake.grip
+    return lambda speed: min(push_per_ampere * current(speed), grip)
+
+
+def quick_ruler(brake: Brake) -> Callable[[float], Ruler]:
+    """Return what holds the braking force down as a function of the speed."""
+    (current, push_per_ampere), most = _braking(brake), brake.brake_current_limit
+
+    def ruler(speed: float) -> Ruler:
+        amperes = current(speed)
+        if push_per_ampere * amperes >= brake.grip:
+            return "tyre grip"
+        return "pack takes back" if amperes < most else "motor brake current"
+
+    return ruler
+
+
+def _braking(brake: Brake) -> tuple[Curve, float]:
+    """Return the brake current of one motor by the speed, as far as the pack takes it back, and the push of an ampere."""
     drive = brake.drive
     emf_per_speed = _emf_per_speed(drive)
     push_per_ampere = brake_push(
@@ -99,7 +118,7 @@ def quick_brake(brake: Brake) -> Curve:
         ratio=drive.ratio,
         wheel_diameter=drive.wheel_diameter,
     )
-    resistance, most, grip = drive.winding_resistance, brake.brake_current_limit, brake.grip
+    resistance, most = drive.winding_resistance, brake.brake_current_limit
     power = (
         power_taken_back(
             current_limit=brake.regen_current_limit,
@@ -109,11 +128,10 @@ def quick_brake(brake: Brake) -> Curve:
         / drive.motors
     )
 
-    def force(speed: float) -> float:
+    def current(speed: float) -> float:
         emf = emf_per_speed * speed
-        current = most
         if most * (emf - most * resistance) > power:
-            current = (emf - sqrt(emf * emf - 4.0 * resistance * power)) / (2.0 * resistance)
-        return min(push_per_ampere * current, grip)
+            return (emf - sqrt(emf * emf - 4.0 * resistance * power)) / (2.0 * resistance)
+        return most
 
-    return force
+    return current, push_per_ampere

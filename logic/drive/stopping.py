@@ -1,7 +1,7 @@
 """Stopping: what the motors brake with, what the pack takes back, what the tyre holds, and how far it goes."""
 
 from logic.drive.brake import Brake, brake_curve
-from logic.drive.integral import integral
+from logic.drive.integral import PARTS, integral
 from logic.drive.quick import plain, quick_brake, quick_load, searched
 from logic.drive.road import Road, load_curve
 from logic.errors import NoFigure, positive
@@ -84,6 +84,18 @@ def braking_distance(
     18.0
     """
     positive(mass=mass, speed=speed)
+    return way_between(braking_force, road_load, mass, (0.0, speed))
+
+
+def way_between(
+    braking_force: ForceCurve,
+    road_load: ForceCurve,
+    mass: Kilogram,
+    speeds: tuple[MetrePerSecond, MetrePerSecond],
+    *,
+    parts: int = PARTS,
+) -> Metre:
+    """Return the way from the higher of two speeds down to the lower. Raises InputError as `braking_distance` does."""
 
     def way(at: float) -> tuple[float]:
         force = braking_force(at) + road_load(at)
@@ -91,7 +103,7 @@ def braking_distance(
             raise NoFigure("speed", at, "does not stop", quantity="speed")
         return (mass * at / force,)
 
-    return integral(way, 0.0, speed)[0]
+    return integral(way, *speeds, parts=parts)[0]
 
 
 def distance_of_stop(brake: Brake, road: Road, speed: MetrePerSecond) -> Metre:

@@ -167,5 +167,5 @@ def _chart(style: Style, answer: Comparison) -> tuple[Block, ...]:
     head = Section("chart head", _("Push against road load, both"))
     if not curves:
         return head, Words("chart", _("The chart needs values that are missing."), tone="second")
-    picture = over_speed(style, curves, "force", _("Push, {unit}"))
+    picture = over_speed(style, answer, curves, "force", _("Push, {unit}"))
     return head, Picture("chart", picture, _("Push and road load of both over speed."))

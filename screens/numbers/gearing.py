@@ -4,8 +4,9 @@ from collections.abc import Iterator, Mapping
 
 from logic.answers.first_push import first_push
 from logic.answers.first_speed import first_speed
-from logic.answers.gearing import Curves, Gearing, gearing
+from logic.answers.gearing import Gearing, gearing
 from logic.answers.reading import Item, Result
+from logic.answers.run import Points
 from screens.asking import asked, refused_now, stepper, value_line
 from screens.blocks import Block, Figure, Picture, Section
 from screens.figure_page import filled
@@ -15,8 +16,7 @@ from screens.numbers.first_figures import nearer_speed, speed_crown
 from screens.numbers.over_speed import middle_of, not_drawn, over_speed
 from screens.numbers.road import road_blocks, road_note
 from screens.page import Page
-from screens.pictures.chart import chart_later
-from screens.pictures.strokes import Picture as Strokes
+from screens.pictures.strokes import Point
 from screens.showing import figure, fold, once_each, shared_sureness
 from screens.tongue import _, texts
 from screens.trying import faults_said, trial_foot, values_heading, values_of
@@ -139,11 +139,18 @@ def _chart(answer: Gearing, style: Style, *, wanted: bool) -> tuple[Block, ...]:
     if isinstance(top, Result):
         met = _("They meet at {speed}.").format(speed=style.plain(style.scale(top.value, "speed")))
     text = _("Push and road load over speed. {met}").format(met=met)
-    return (head, Picture("chart", chart_later(lambda: _drawn(answer.curves, style), answer, style), text))
+    picture = over_speed(style, answer, _lines(answer), "force", _("Push, {unit}"), _met(answer, style))
+    return (head, Picture("chart", picture, text))
 
 
-def _drawn(curves: Curves | None, style: Style) -> Strokes:
-    assert curves is not None  # noqa: S101  (they can be drawn)
-    lines = ((_("push at full throttle"), curves.push), (_("road load"), curves.load))
-    met = [(point, style.plain(style.scale(point[0], "speed"))) for point in (curves.meeting,) if point]
-    return over_speed(style, lines, "force", _("Push, {unit}"), met)
+def _lines(answer: Gearing) -> Iterator[tuple[str, Points]]:
+    """Yield both curves by their names; they are worked out when the first is read."""
+    if answer.curves is not None:
+        yield _("push at full throttle"), answer.curves.push
+        yield _("road load"), answer.curves.load
+
+
+def _met(answer: Gearing, style: Style) -> Iterator[tuple[Point, str]]:
+    """Yield where they meet, with its speed."""
+    if answer.curves is not None and answer.curves.meeting is not None:
+        yield answer.curves.meeting, style.plain(style.scale(answer.curves.meeting[0], "speed"))

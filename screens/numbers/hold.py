@@ -12,7 +12,8 @@ from screens.figure_page import figure_page, figures_of
 from screens.numbers.first_figures import HOLD, near, told_outcome
 from screens.numbers.over_speed import not_drawn
 from screens.page import Page
-from screens.pictures.chart import Curve, chart
+from screens.pictures.chart import Curve, chart, chart_later
+from screens.pictures.strokes import Picture as Strokes
 from screens.showing import sentences
 from screens.tongue import _, texts
 from screens.words import Style
@@ -87,12 +88,15 @@ def _chart(world: World, answer: Holding) -> tuple[Block, ...]:
     if not lines:
         return (not_drawn(),)
     end = max(x for line in lines for x, _y in line.points)
-    picture = chart(
-        [*lines, Curve(_("limit"), [(0.0, limit), (end, limit)])],
-        x_title=_("Time, min"),
-        y_title=_("Motor, {unit}").format(unit=style.unit("temperature")),
-    )
-    return (Picture("chart", picture, _("Temperature of the motor over time.")),)
+
+    def drawn() -> Strokes:
+        return chart(
+            [*lines, Curve(_("limit"), [(0.0, limit), (end, limit)])],
+            x_title=_("Time, min"),
+            y_title=_("Motor, {unit}").format(unit=style.unit("temperature")),
+        )
+
+    return (Picture("chart", chart_later(drawn, answer, style), _("Temperature of the motor over time.")),)
 
 
 def _scaled(answer: Holding, style: Style) -> Iterator[tuple[str, list[tuple[float, float]]]]:

@@ -91,7 +91,7 @@ def _picture(world: World, answer: RangeAnswer) -> list[Block]:
         if isinstance(far, Result)
         else []
     )
-    picture = over_speed(style, lines, "distance", _("As modelled, {unit}"), marks)
+    picture = over_speed(style, answer, lines, "distance", _("As modelled, {unit}"), marks)
     return [*blocks, title, Picture("chart", picture, _("Range over speed, by climb."))]
 
 
@@ -100,7 +100,7 @@ def _spent(world: World, answer: RangeAnswer) -> tuple[Block, ...]:
     if not answer.spent:
         return (not_drawn("spent chart"),)
     lines = [(_("held steady"), answer.spent)]
-    picture = over_speed(world.style, lines, "energy_per_distance", "{unit}")
+    picture = over_speed(world.style, answer, lines, "energy_per_distance", "{unit}")
     return (Picture("spent chart", picture, _("Energy over speed, on the level.")),)
 
 

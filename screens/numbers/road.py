@@ -85,7 +85,7 @@ def _chart(answer: Pushing, style: Style, speed: str) -> tuple[Block, ...]:
     charge = texts("push")["charge"]
     lines = (*((charge[name], points) for name, points in curves.push.items()), (_("load"), curves.load))
     at = None if cursor is None else cursor[0]
-    picture = over_speed(style, lines, "force", _("Push, {unit}"), met, at)
+    picture = over_speed(style, answer, lines, "force", _("Push, {unit}"), met, at)
     said = ""
     if cursor is not None:
         push, load = (style.number(force, "force") for force in cursor[1:])

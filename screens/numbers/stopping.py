@@ -85,5 +85,5 @@ def _chart(world: World, answer: Stopping) -> tuple[Block, ...]:
     if not lines:
         never = _("Nothing to draw: it does not stop on this slope.")
         return (Words("chart", never, tone="second") if _runs_on(answer) else not_drawn(),)
-    picture = over_speed(world.style, lines, "way", _("Stopping distance, {unit}"))
+    picture = over_speed(world.style, curves, lines, "way", _("Stopping distance, {unit}"))
     return (Picture("chart", picture, _("Stopping distance over speed, by surface.")),)
