@@ -13,6 +13,8 @@ if TYPE_CHECKING:
 
 RIDES = 50
 """Rides of the log that a range is learnt from: the newest ones."""
+WISHES = ("ask.wish_speed", "ask.wish_grade")
+"""Questions for the speed and the hill that a pair of pulleys is to do."""
 RENAMED = {"ask.gearing_speed": "ask.speed"}
 """Questions that were asked under another key before: their answers stand under the new one, where that has none."""
 
@@ -40,6 +42,14 @@ def answers(world: "World") -> dict[str, Value]:
 
     read_now = read_back.each(world.store, "answer", _stored(world), read)
     return {key: value for key, value in read_now.items() if value is not None}
+
+
+def beside_wishes(world: "World") -> dict[str, Value]:
+    """Return the answers without what is wished of a pair of pulleys: that changes no figure, only the order of the pairs."""
+    rest = world.answers
+    if any(key in rest for key in WISHES):
+        rest = {key: value for key, value in rest.items() if key not in WISHES}
+    return world.kept.same("answers beside the wishes", rest)
 
 
 def answered(world: "World", key: str, value: Value | None) -> tuple[str, dict[str, Any]]:

@@ -110,12 +110,14 @@ class Figures:
         yield from (self[name] for name in shown)
         if rest:
             inside = partial(map, self.__getitem__)
-            yield from fold(self.world, "all", _("All figures"), lambda: inside(said(rest) if known else rest))
+            yield from fold(
+                self.world, "all", _("All figures"), lambda: inside(said(rest) if known else rest)
+            )
 
 
 def _shared(items: Mapping[str, Item], page: str, head: str) -> str:
     """Return how sure most of the figures are that a page shows open; of all where it names none."""
-    names = (head, *page_rows().get(page, {}).get("first", ()))
+    names = (head, *asset("page_values").get(page, {}).get("first", ()))
     return shared_sureness({name: items[name] for name in names if name in items} or items)
 
 

@@ -1,5 +1,7 @@
 """Which belt: the ones in stock near a wanted centre distance, and what the board's own belt can carry."""
 
+from collections.abc import Mapping
+
 from logic.answers.belt_choice_parts import CHOICE, ChoiceParts
 from logic.answers.belt_parts import FEWEST_IN_MESH
 from logic.answers.reading import Item, Reading, Result
@@ -36,7 +38,7 @@ class BeltRow:
 class BeltChoice:
     """Results of the board's belt by name, the belts in stock, and the notes that deserve a sentence."""
 
-    items: dict[str, Item]
+    items: Mapping[str, Item]
     rows: tuple[BeltRow, ...]
     wanted: Metre | None
     in_stock: bool
@@ -52,7 +54,7 @@ def belt_choice(board: Board, rider: Value | None, wanted: Metre | None = None) 
     None takes the middle of the mount's travel, else the measured centre, else that of the board's belt.
     """
     run = Run(lambda: ChoiceParts(Reading(board, rider)))
-    items = run.figures(CHOICE)
+    items = run.when_read(CHOICE)
     aim = wanted if wanted is not None else run.view(_middle, None)
     rows = () if aim is None else run.view(lambda parts: _rows(parts, aim), ())
     small = items["smallest"]

@@ -1,5 +1,6 @@
 """Packs: energy, volts, sag and heat, and which part limits the current first, in drive and in braking."""
 
+from collections.abc import Mapping
 from functools import partial
 
 from logic.answers.asked import Asked, Asking
@@ -19,7 +20,7 @@ from logic.tables import pick
 class PackFigures:
     """Results by name, the part that limits first in each way, and what deserves a word, the worst first."""
 
-    items: dict[str, Item]
+    items: Mapping[str, Item]
     weakest: dict[str, str]
     hazards: tuple[Hazard, ...]
 
@@ -28,9 +29,7 @@ class PackFigures:
 def pack_figures(board: Board, rider: Value | None, asking: Asking) -> PackFigures:
     """Return everything the page of a pack's energy and limits shows."""
     run = Run(lambda: BrakeParts(Reading(board, rider), Asked(asking)))
-    items = run.figures(RESULTS)
-    if board.pack.cell_resistance is None:
-        items |= run.figures(USUAL)
+    items = run.when_read(RESULTS if board.pack.cell_resistance is not None else {**RESULTS, **USUAL})
     hazards = [*run.view(hazards_of_limits, []), *run.view(_cuts_out, [])]
     return PackFigures(items, run.view(_weakest, {}), by_severity(hazards))
 

@@ -1,5 +1,6 @@
 """Hold for how long: a motor that warms on a climb, by a simple model with its band, and the grade held for good."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from functools import cached_property
 from math import exp
@@ -7,7 +8,7 @@ from math import exp
 from logic.answers.asked import Asked, Asking
 from logic.answers.parts import Parts
 from logic.answers.reading import Item, Reading, Result
-from logic.answers.run import Figures, Run, answer
+from logic.answers.run import Figures, Run, WhenRead, answer
 from logic.board import Board, Value, faults
 from logic.drive.flow import Flow, at_steady_speed
 from logic.drive.gearing import motor_angular_speed
@@ -187,7 +188,7 @@ class Holding:
     `times` are the time until the limit when it cools badly and when it cools well, None where it never comes.
     """
 
-    items: dict[str, Item]
+    items: Mapping[str, Item]
     times: tuple[float | None, float | None]
     curves: dict[str, tuple[tuple[float, float], ...]]
     limit: float
@@ -235,16 +236,18 @@ def holding(board: Board, rider: Value | None, asking: Asking) -> Holding:
         Run(lambda factor=spread[end]: HoldParts(Reading(board, rider), Asked(asking), factor))  # type: ignore[misc]
         for end in ("low", "high")
     )
-    items = run.figures(RESULTS)
-    for name in BANDED:
-        items[name] = _with_band(items[name], low, high)
+
+    def item(name: str) -> Item:
+        found = run.figure(name, *RESULTS[name])
+        return _with_band(found, low, high) if name in BANDED else found
+
     longest = run.view(_longest, LONGEST)
     curves = {
         name: one.view(lambda parts: _curve(parts, longest), ())
         for name, one in {"low": low, "usual": run, "high": high}.items()
     }
     return Holding(
-        items,
+        WhenRead(RESULTS, item),
         (high.view(_time, None), low.view(_time, None)),
         {name: points for name, points in curves.items() if points},
         Asked(asking)("ask.limit_temperature"),

@@ -1,6 +1,6 @@
 """Range: modelled at a speed and a climb, or learnt from rides; and how cold, speed and hills take it."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import cached_property
 from statistics import median
@@ -54,7 +54,7 @@ class RangeAnswer:
     each metre over speed on the level.
     """
 
-    items: dict[str, Item]
+    items: Mapping[str, Item]
     modelled: Item
     learnt: bool
     counted: int
@@ -171,11 +171,12 @@ def range_answer(
     )
     learnt_range = run.figure("range", "distance", RangeParts.learnt_range)
     is_learnt = isinstance(learnt_range, Result)
-    items = {"range": learnt_range if is_learnt else replace(modelled, name="range"), **run.figures(RESULTS)}
+    known_items: dict[str, Item] = {"range": learnt_range if is_learnt else replace(modelled, name="range")}
     if is_learnt and run.view(lambda parts: parts.taught is not parts.ridden, otherwise=False):
-        items["per_distance_carried"] = run.figure("per_distance_carried", *CARRIED)
+        known_items["per_distance_carried"] = run.figure("per_distance_carried", *CARRIED)
     if is_learnt:
-        items["range_modelled"] = modelled
+        known_items["range_modelled"] = modelled
+    items = run.when_read(RESULTS, **known_items)
     nothing: tuple[tuple[tuple[float, Points], ...], Points] = ((), ())
     curves, spent = run.view(_curves, nothing) if drawn else nothing
     return RangeAnswer(items, modelled, is_learnt, len(known), left_out, curves, spent, faults(board))

@@ -52,9 +52,9 @@ def answer(**samples: Any) -> Callable[[F], F]:  # noqa: ANN401  (whatever an an
 class WhenRead(Mapping[str, Item]):
     """Figures by name, each worked out when it is first read: what nobody looks at costs nothing."""
 
-    def __init__(self, names: Iterable[str], make: Callable[[str], Item]) -> None:
-        """Take the names in the order shown, and what works one out."""
-        self._found: dict[str, Item | None] = dict.fromkeys(names)
+    def __init__(self, names: Iterable[str], make: Callable[[str], Item], **known: Item) -> None:
+        """Take the names in the order shown, and what works one out; some are `known` already."""
+        self._found: dict[str, Item | None] = {**dict.fromkeys(names), **known}
         self._make = make
 
     def __getitem__(self, name: str) -> Item:
@@ -63,6 +63,10 @@ class WhenRead(Mapping[str, Item]):
         if found is None:
             found = self._found[name] = self._make(name)
         return found
+
+    def __contains__(self, name: object) -> bool:
+        """Tell whether there is such a figure, without working it out."""
+        return name in self._found
 
     @property
     def read(self) -> set[str]:
@@ -111,9 +115,9 @@ class Run(Generic[P]):
         """Return every figure by name."""
         return {name: self.figure(name, quantity, compute) for name, (quantity, compute) in of.items()}
 
-    def when_read(self, of: Figures[P]) -> Mapping[str, Item]:
-        """Return every figure by name, worked out when it is read."""
-        return WhenRead(of, lambda name: self.figure(name, *of[name]))
+    def when_read(self, of: Figures[P], **known: Item) -> Mapping[str, Item]:
+        """Return every figure by name, worked out when it is read; those that are `known` already as they are."""
+        return WhenRead(of, lambda name: self.figure(name, *of[name]), **known)
 
     def reads(self, compute: Callable[[P], object]) -> bool:
         """Tell whether parts can be read; they are those of the figures, so nothing is read twice."""

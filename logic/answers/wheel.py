@@ -1,5 +1,6 @@
 """Wheel wear and size: what the wheel measures today, and what that does to speed, push and clearance."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from functools import cached_property
 
@@ -104,12 +105,11 @@ RESULTS: Figures[WheelParts] = {
 
 
 @answer()
-def wheel(board: Board, rider: Value | None, asking: Asking) -> dict[str, Item]:
+def wheel(board: Board, rider: Value | None, asking: Asking) -> Mapping[str, Item]:
     """Return what the wheel measures and what it does against another diameter."""
-    items = Run(lambda: WheelParts(Reading(board, rider), Asked(asking))).figures(RESULTS)
-    if Asked(asking).value("ask.roll_way") is None:
-        del items["rolled"]
-    return items
+    asked = Asked(asking)
+    shown = {name: of for name, of in RESULTS.items() if name != "rolled" or asked.value("ask.roll_way")}
+    return Run(lambda: WheelParts(Reading(board, rider), asked)).when_read(shown)
 
 
 def measured(asking: Asking) -> bool:

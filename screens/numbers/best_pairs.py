@@ -8,6 +8,7 @@ from logic.answers.pair import pair_board, pair_details
 from logic.board import Value
 from screens.acts import Act, Both, Go
 from screens.acts.entering import Ask, Put
+from screens.asked import beside_wishes
 from screens.blocks import Button, Verdict, Words
 from screens.figure_page import Figures, figure_page, filled
 from screens.page import Page
@@ -32,8 +33,8 @@ def teeth(option: pairs.PairOption) -> str:
 
 
 def table_of(world: World) -> pairs.PairTable:
-    """Return the table of the board in front."""
-    return world.kept(pairs.pair_table, world.board, world.person.rider, world.answers)
+    """Return the table of the board in front; what is wished for changes its order and nothing in it."""
+    return world.kept(pairs.pair_table, world.board, world.person.rider, beside_wishes(world))
 
 
 def wished(world: World) -> pair_wish.Wish:

@@ -10,6 +10,7 @@ from logic.answers.reading import Item
 from logic.board import Value
 from screens.acts import Go, Turn
 from screens.acts.entering import Ask
+from screens.asked import WISHES, beside_wishes
 from screens.asking import entry_of, value_line
 from screens.blocks import Block, Line, Section
 from screens.nearer import following
@@ -21,7 +22,6 @@ from screens.trying import trial_foot
 from screens.ways import signs_line, ways_from
 from screens.world import World
 
-WISHES = ("ask.wish_speed", "ask.wish_grade")
 HEADINGS = {
     "numbers: speed": _("Speed, hills and stopping"),
     "numbers: packs": _("Packs"),
@@ -96,18 +96,10 @@ def numbers_page(world: World) -> Page:
     )
 
 
-def _others(world: World) -> Answers:
-    """Return the answers to questions without the wishes, which change no figure but the pulleys."""
-    if not any(key in world.answers for key in WISHES):
-        return world.answers
-    rest = {key: value for key, value in world.answers.items() if key not in WISHES}
-    return world.kept.same("answers beside the wishes", rest)
-
-
 def _found(world: World, page: str) -> tuple[Any, ...]:
     """Return the answer a row shows, nothing where it is neither known nor asked for now."""
     where, given, _read = LEADS[page]
-    where, args = f"logic.answers.{where}", given(world, _others(world))
+    where, args = f"logic.answers.{where}", given(world, beside_wishes(world))
     if world.args.get("_next") == page:
         module, _dot, name = where.rpartition(".")
         return (world.kept(getattr(import_module(module), name), *args),)
@@ -119,7 +111,9 @@ def _table_known(world: World) -> bool:
     if world.args.get("_next") == "numbers.pairs":
         import_module("screens.numbers.best_pairs").table_of(world)
     return bool(
-        world.kept.known("logic.answers.pairs.pair_table", world.board, world.person.rider, world.answers)
+        world.kept.known(
+            "logic.answers.pairs.pair_table", world.board, world.person.rider, beside_wishes(world)
+        )
     )
 
 

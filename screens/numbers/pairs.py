@@ -6,6 +6,7 @@ from dataclasses import replace
 from logic.answers.pair_wish import WishFit, fit
 from logic.answers.pairs import FIRST, Pair, PairTable, speed_cap
 from screens.acts import Turn
+from screens.asked import WISHES
 from screens.asking import refused_now, value_line
 from screens.blocks import Block, Choice, FigureRow, Line, Notice, Option, Section, Words
 from screens.nearer import Rounds, following, nearer, taken
@@ -18,7 +19,6 @@ from screens.words import Style, offer
 from screens.words.figures import OUTCOMES
 from screens.world import World
 
-WISHES = ("ask.wish_speed", "ask.wish_grade")
 VALUES = values_of("numbers.pairs")
 ROUNDS: Rounds = {FIRST: _("Give them one by one")}
 QUANTITY = {

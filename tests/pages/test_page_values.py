@@ -1,11 +1,17 @@
 """The table of what each page of figures rests on names pages, values and figures that there are, none twice."""
 
 import tomllib
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
+from typing import Any
 
 import pytest
 
+from logic.answers.energy import pack_figures
+from logic.answers.hold import holding
+from logic.answers.run import WhenRead
+from logic.answers.stopping import stopping
+from logic.answers.wheel import wheel
 from screens.asking import field_of
 from screens.blocks import Block
 from screens.figure_page import Figures
@@ -51,6 +57,29 @@ def test_every_figure_that_stands_open_is_one_of_the_page(
     first = LISTED[page]["first"]
     assert len(set(first)) == len(first)
     assert set(first) <= labels
+
+
+@pytest.mark.parametrize(
+    ("page", "work_out"),
+    [
+        ("numbers.stopping", stopping),
+        ("numbers.packs", pack_figures),
+        ("numbers.hold", holding),
+        ("numbers.wheel", wheel),
+    ],
+)
+def test_what_is_folded_is_not_worked_out_at_each_digit(
+    pages: Reader, page: str, work_out: Callable[..., Any]
+) -> None:
+    assert pages.open(page).page.crown
+    world = pages.world
+    answer = world.kept(work_out, world.board, world.person.rider, world.answers)
+    items: Any = answer if isinstance(answer, WhenRead) else answer.items
+    assert len(items.read) < len(items)
+    assert set(LISTED[page]["first"]) & set(items) <= items.read
+    pages.tap("All figures")
+    assert pages.page.crown
+    assert items.read == set(items)
 
 
 @pytest.mark.parametrize("page", LISTED)

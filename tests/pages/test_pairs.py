@@ -33,6 +33,14 @@ def wish(page: Reader, speed: str, hill: str) -> None:
     ask(page, "Hill you want", hill)
 
 
+def test_a_wish_orders_the_pairs_and_leaves_the_table_as_it_is(pairs: Reader) -> None:
+    before = table_of(pairs.world)
+    wish(pairs, "35", "20")
+    assert table_of(pairs.world) is before
+    ask(pairs, "Wheel diameter", "107")
+    assert table_of(pairs.world) is not before
+
+
 def rows(page: Reader) -> list[FigureRow]:
     """Return the pairs that stand on the page."""
     return [one for one in page.blocks() if isinstance(one, FigureRow)]

@@ -12,7 +12,7 @@ import pytest
 from scipy.integrate import quad, solve_ivp
 from scipy.optimize import brentq
 
-from logic.drive.brake import Brake, brake_curve
+from logic.drive.brake import Brake, brake_curve, current_curve, motor_curve
 from logic.drive.coast import coasting_time, rolling_from_distance, rolling_from_time
 from logic.drive.fit import Sample, fitted
 from logic.drive.flow import at_full_remote, at_steady_speed
@@ -20,7 +20,7 @@ from logic.drive.heating import net_cooling, settled_temperature, time_to_temper
 from logic.drive.options import Terms, option
 from logic.drive.performance import climb_at, steady_speed
 from logic.drive.push import Drivetrain, push_curve
-from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
+from logic.drive.quick import quick_brake, quick_load, quick_push, quick_ruler, quick_top
 from logic.drive.road import Road, load_curve
 from logic.drive.start import distance_to_speed, start, time_to_speed
 from logic.drive.stopping import distance_of_stop
@@ -343,6 +343,10 @@ def test_quick_curves_are_the_cited_ones() -> None:
         assert quick_push(drive)(speed) == pytest.approx(push_curve(drive)(speed), rel=1e-9, abs=1e-9)
         assert quick_load(road)(speed) == pytest.approx(load_curve(road)(speed), rel=1e-9, abs=1e-9)
         assert quick_brake(brake)(speed) == pytest.approx(brake_curve(brake)(speed), rel=1e-9, abs=1e-9)
+        held = current_curve(brake)(speed) < brake.brake_current_limit
+        motors = "pack takes back" if held else "motor brake current"
+        rules = "tyre grip" if motor_curve(brake)(speed) >= brake.grip else motors
+        assert quick_ruler(brake)(speed) == rules
         assert quick_top(drive) == pytest.approx(second_top(drive), rel=1e-12)
 
 
