@@ -1,7 +1,7 @@
 """Pairs of pulleys for one board: every sensible one with its figures and its belt."""
 
 from dataclasses import replace
-from functools import cache, cached_property
+from functools import cached_property
 from math import floor, pi
 
 from logic.answers.asked import Asked, Asking
@@ -161,12 +161,6 @@ def speed_cap(table: PairTable) -> tuple[float, str] | None:
     return fastest.option.loaded, str(fastest.option.limit)
 
 
-@cache
-def _stock(profile: str) -> tuple[Stock, ...]:
-    """Return the stock of a profile, gathered from the lists once: a table asks for it a hundred times."""
-    return stock(profile)
-
-
 def belts_for(
     profile: str, small: float, large: float, centre_low: float, centre_high: float
 ) -> tuple[Stock, ...]:
@@ -179,7 +173,7 @@ def belts_for(
         return ()
     least = belt_length(centre=max(centre_low, touching), large=large, small=small)
     most = belt_length(centre=centre_high, large=large, small=small)
-    return tuple(belt for belt in _stock(profile) if least <= belt.length <= most)
+    return tuple(belt for belt in stock(profile) if least <= belt.length <= most)
 
 
 def _table(board: Board, run: Run[PairTableParts]) -> PairTable:

@@ -1,6 +1,9 @@
 """Belts that are in stock, and those nearest to a wanted centre distance."""
 
-from logic.belt.geometry import centre_distance
+from bisect import bisect_left
+from functools import cache
+
+from logic.belt.geometry import belt_length, centre_distance
 from logic.errors import InputError, positive
 from logic.frozen import frozen
 from logic.si import Metre
@@ -18,8 +21,9 @@ class Stock:
     sure: bool
 
 
+@cache
 def stock(profile: str) -> tuple[Stock, ...]:
-    """Return the lengths in stock of a profile, shortest first. Raises InputError for an unknown profile.
+    """Return the lengths in stock of a profile, shortest first; gathered once. Raises InputError for an unknown profile.
 
     >>> [belt.teeth for belt in stock("HTD 5M") if len(belt.lists) == 4][:4]
     [53, 59, 60, 66]
@@ -46,13 +50,17 @@ def widths(profile: str) -> tuple[Metre, ...]:
 def nearest(*, profile: str, large: Metre, small: Metre, wanted: Metre, count: int) -> tuple[Stock, ...]:
     """Return the `count` belts in stock whose exact centre lies nearest to the wanted one, shortest first.
 
-    Belts too short to go round both pulleys are left out. Raises InputError for an unknown profile or a
-    wanted centre that is not positive.
+    Belts too short to go round both pulleys are left out. Raises InputError for an unknown profile, for a wanted
+    centre that is not positive and when `small` exceeds `large`.
     """
     positive(wanted=wanted)
     away: list[tuple[float, Stock]] = []
+    belts = stock(profile)
     with unrecorded():
-        for belt in stock(profile):
+        # The centre grows with the length: the nearest stand side by side around the length that the wanted one asks for.
+        length = belt_length(centre=max(wanted, (large + small) / 2), large=large, small=small)
+        place = bisect_left(belts, length, key=lambda belt: belt.length)
+        for belt in belts[max(0, place - count) : place + count]:
             try:
                 centre = centre_distance(length=belt.length, large=large, small=small)
             except InputError:

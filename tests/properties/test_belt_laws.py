@@ -1,6 +1,7 @@
 """Laws of a belt drive that hold whatever the numbers."""
 
 from math import acos, asin, cos, pi, radians
+from random import Random
 
 import pytest
 from hypothesis import assume, given, settings
@@ -31,6 +32,7 @@ from logic.belt.scale import (
     pull_force_locked,
     tension_from_pull,
 )
+from logic.belt.stock import nearest, stock
 from logic.errors import InputError
 from logic.tables import rows
 
@@ -293,3 +295,24 @@ def test_widths_far_from_the_table_are_refused(profile: str, narrowest: float, w
         with pytest.raises(InputError) as refused:
             belt(profile=profile, width=width)
         assert (refused.value.low, refused.value.high) == (pytest.approx(low), pytest.approx(high))
+
+
+def test_the_nearest_belts_are_those_of_the_whole_stock() -> None:
+    """Only belts around the wanted length are solved for; every belt solved for by another root finder tells the same."""
+    dice = Random(5)
+    for _ in range(60):
+        small, large = sorted((dice.uniform(0.01, 0.06), dice.uniform(0.01, 0.09)))
+        wanted, count = dice.uniform(0.005, 0.4), dice.randint(1, 7)
+        away = []
+        for one in stock("HTD 5M"):
+            touching = (small + large) / 2
+
+            def over(centre: float, length: float = one.length, by: float = large - small) -> float:
+                angle = asin(min(1.0, by / (2 * centre)))
+                return 2 * centre * cos(angle) + pi * (large + small) / 2 + by * angle - length  # noqa: B023  (used at once)
+
+            if over(touching) <= 0.0:
+                away.append((abs(brentq(over, touching, one.length / 2) - wanted), one.teeth))
+        expected = sorted(teeth for _, teeth in sorted(away)[:count])
+        found = nearest(profile="HTD 5M", large=large, small=small, wanted=wanted, count=count)
+        assert [one.teeth for one in found] == expected
