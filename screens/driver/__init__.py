@@ -154,8 +154,11 @@ class Driver:
         widget = self.find(target) if isinstance(target, str) else target
         if not hasattr(widget, "bring"):
             return Finger(self, *widget.to_window(*widget.center))
-        widget.bring()
         self.frame(seconds=widget.wait)
+        self.still()
+        # Meanwhile the page may have found more to show: what was seen may stand elsewhere.
+        widget = self.find(target) if isinstance(target, str) else target
+        widget.bring()
         self.still()
         return Finger(self, *widget.middle)
 
