@@ -125,7 +125,6 @@ def ours() -> None:
         took = list(opening(driver))
         worst = max(took)
         alive = max(_alive(driver, name) for name in plain_pages())
-        memory = resident()
         page = plain_page(driver)
         print(f"a column of 20 plain labels of Kivy, made and shown in the same app: {page:.1f} ms")
         first = median(ms for ms, _ in took)
@@ -134,8 +133,8 @@ def ours() -> None:
             end=" ",
         )
         print(f"worst {worst[0]:.0f} ms, {worst[1]} (bar 80), {len(took)} pages")
-        print(f"memory after every page {memory:.0f}")
         again = [ms for ms, _ in opening(driver)]
+        print(f"memory after every page {resident():.0f}")
         print(f"opening again: median {median(again):.0f} ms, worst {max(again):.0f} ms")
         for name, cost, bar in (
             ("a frame of a scroll", scroll(driver), 8),
