@@ -15,8 +15,10 @@ SCRATCH = "scratch"
 def stand_in_id(store: Store) -> str:
     """Return the id of the board that stands in; `SCRATCH` where the store takes no other."""
     identity = store.get(STAND_IN, "")
-    if not identity:
-        before = store.trial_text(SCRATCH) or store.count(SCRATCH)
+    # Two phones set up from one copy have the same: the board that it became on the other may have arrived here.
+    arrived = any(one.id == identity for one in (*store.boards(), *store.binned_boards()))
+    if not identity or arrived:
+        before = not arrived and (store.trial_text(SCRATCH) or store.count(SCRATCH))
         identity = SCRATCH if before else next_id()
         try:
             store.put(STAND_IN, identity)
