@@ -109,7 +109,7 @@ def _ride_line(world: World, ride: Record, speeds: Mapping[str, float]) -> Line:
     style, speed = world.style, speeds.get(str(ride.id))
     return Line(
         f"ride {ride.id}",
-        f"{ride.at:%d %b}, {style.number(ride.body.distance, 'distance')}",
+        f"{ride.at:%Y-%m-%d}, {style.number(ride.body.distance, 'distance')}",
         style.number(ride.body.energy_per_distance, "energy_per_distance"),
         value=style.number(float(speed), "speed") if speed else _("speed not set"),
         chosen=world.args.get("ride") == ride.id,

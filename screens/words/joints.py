@@ -14,7 +14,7 @@ from screens.tongue import _, texts
 from screens.words import Style, begun
 from screens.words.tension import ago
 
-GRADES = {"low": _("low"), "medium": _("medium"), "high": _("high"), "penetrating": _("penetrating")}
+GRADES = texts("joints")["grades"]
 """Strengths of threadlocker as they stand in a sentence."""
 HELD = tuple(one.key for one in HOLDERS)
 """What a screw goes into that is no material: a nut or an insert."""

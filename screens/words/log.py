@@ -10,12 +10,14 @@ from logic.board import Value, board_fields
 from logic.store import Record
 from logic.units import GAP
 from screens.tongue import _, texts
-from screens.words import Style, label_of, span, within
+from screens.words import Style, begun, label_of, span, within
 from screens.words.checks import check_text, check_tone, seconds_text
 from screens.words.tension import SAID, SIDES, tension_text, with_error
 
 KINDS = texts("log")["kinds"]
 """What a filter is called, by the kind of entry it shows."""
+FIELDS = texts("log")["fields"]
+"""What a figure is called, by its name in the entry; one without words, as the rule that is put off, is not shown."""
 
 ICONS = {
     "ride": "road",
@@ -36,7 +38,7 @@ def entry_words(record: Record, style: Style) -> tuple[str, str, str]:
     title = TITLES[type(said)](record, style)
     extra = [f"{record.at:%Y-%m-%d %H:%M}"]
     if isinstance(said, log.Check) and said.seconds is not None:
-        extra += [_took(said), *(["interrupted"] if said.breaks else [])]
+        extra += [_took(said), *([_("interrupted")] if said.breaks else [])]
     if isinstance(said, log.Snooze) and said.reason:
         extra.append(said.reason)
     if isinstance(said, log.Unread):
@@ -115,14 +117,17 @@ def entry_lines(record: Record, style: Style) -> Iterator[tuple[str, str]]:
 def _plain_lines(said: log.Entry, style: Style) -> Iterator[tuple[str, str]]:
     for one in fields(said):
         value = getattr(said, one.name)
-        if one.name != "note" and isinstance(value, str | int | float) and value != "":
-            yield one.name.replace("_", " ").capitalize(), _plain(value, style)
+        if one.name in FIELDS and isinstance(value, str | int | float) and value != "":
+            yield FIELDS[one.name], _plain(one.name, value, style)
 
 
-def _plain(value: str | float, style: Style) -> str:
+def _plain(name: str, value: str | float, style: Style) -> str:
     if isinstance(value, bool):
-        return "yes" if value else "no"
-    return value if isinstance(value, str) else style.plain(float(value))
+        return _("yes") if value else _("no")
+    if isinstance(value, str):
+        words = {"belt": SIDES, "tool": texts("joints")["tools"], "locker": texts("joints")["grades"]}
+        return joint_name(value) if name == "joint" else words.get(name, {}).get(value, value)
+    return style.number(float(value), "torque")
 
 
 def _ride_lines(ride: log.Ride, style: Style) -> Iterator[tuple[str, str]]:
@@ -150,7 +155,10 @@ def _check_lines(check: log.Check) -> Iterator[tuple[str, str]]:
             _("{count} times").format(count=check.breaks) if check.breaks > 1 else _("once"),
         )
     for key, value in check.values.items():
-        yield key.replace("_", " ").capitalize(), value if isinstance(value, str) else f"{value:g}{GAP}V"
+        yield (
+            FIELDS.get(key, begun(key.replace("_", " "))),
+            value if isinstance(value, str) else f"{value:g}{GAP}V",
+        )
     values = len(check.board)
     counted = _("{count} value of the board") if values == 1 else _("{count} values of the board")
     yield _("Saved with it"), counted.format(count=values)

@@ -4,10 +4,17 @@ Run in a process of its own (`python -m tests.pages.made_up`), as sentences that
 Prints a line for each fault of the layout, each text with a word that is in no language, and each that no translator is given.
 """
 
+import json
 import re
 import sys
+import tempfile
 from collections.abc import Iterator
 from gettext import NullTranslations
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from screens.page import Page
 
 LONGER = 0.4
 MARKED = str.maketrans("aeiouyAEIOUY", "áéíóúýÁÉÍÓÚÝ")
@@ -61,6 +68,49 @@ def symbols() -> frozenset[str]:
     )
 
 
+KEPT = (
+    "note",
+    "by",
+    "reason",
+    "name",
+    "title",
+    "fit_why",
+    "faults",
+    "notes",
+    "stopped_by",
+    "halted",
+    "put_off",
+)
+"""What of a log entry is in words as they were said, or typed, when it was written."""
+
+
+def logged(folder: Path) -> Iterator[tuple[str, "Page"]]:
+    """Yield the pages that show a log with an entry of each kind, and each entry."""
+    from logic.log import read  # noqa: PLC0415  (after the language is taken)
+    from screens.acts import Go, Place  # noqa: PLC0415
+    from tests.logic.test_log import WRITTEN  # noqa: PLC0415
+    from tests.pages.reader import Reader  # noqa: PLC0415
+
+    reader = Reader(folder)
+    for kind, body in WRITTEN.items():
+        reader.store.append(reader.world.saved.id, read(kind, 1, body))
+    reader.restart()
+    ways = [Go(name, {}) for name in ("ride.lists", "log", "log.tension", "numbers.rides", "ride.tension")]
+    ways += [Go("log.entry", {"number": number + 1}) for number in range(len(WRITTEN))]
+    for way in (Place("ride"), *ways, Go("bench.joint", {"joint": "motor_face"})):
+        reader.act(way)
+        yield f"a log, {reader.name} {reader.world.args}", reader.page
+    reader.close()
+
+
+def kept() -> frozenset[str]:
+    """Return the words that stand in those entries."""
+    from tests.logic.test_log import WRITTEN  # noqa: PLC0415  (after the language is taken)
+
+    told = [value for body in WRITTEN.values() for key, value in json.loads(body).items() if key in KEPT]
+    return frozenset(WORD.findall(f"{told} {str(told).lower()}"))
+
+
 def unsaid(text: str, symbols: frozenset[str]) -> list[str]:
     """Return the words of a text that were not said in the language.
 
@@ -87,14 +137,16 @@ def shown() -> Iterator[tuple[str, list[str], list[str]]]:
     from tests.pages.states import names, states  # noqa: PLC0415
     from tests.pages.test_layout import faults, laids  # noqa: PLC0415
 
-    for name in names():
-        for what, page in states(name):
-            for part, laid in laids(page, *SIZE):
-                texts = [mark.text for mark in laid.marks if isinstance(mark, Ink)]
-                drawn = (mark.picture for mark in laid.marks if isinstance(mark, Drawing))
-                texts += [getattr(stroke, "text", "") for one in drawn for stroke in one.strokes]
-                texts += [laid.said, *(touch.name for touch in laid.touches)]
-                yield f"{what} {part}", [] if name in PRINTED else texts, list(faults(laid))
+    with tempfile.TemporaryDirectory() as folder:
+        pages = [(name, *state) for name in names() for state in states(name)]
+        pages += [("log", *state) for state in logged(Path(folder))]
+    for name, what, page in pages:
+        for part, laid in laids(page, *SIZE):
+            texts = [mark.text for mark in laid.marks if isinstance(mark, Ink)]
+            drawn = (mark.picture for mark in laid.marks if isinstance(mark, Drawing))
+            texts += [getattr(stroke, "text", "") for one in drawn for stroke in one.strokes]
+            texts += [laid.said, *(touch.name for touch in laid.touches)]
+            yield f"{what} {part}", [] if name in PRINTED else texts, list(faults(laid))
 
 
 def main() -> None:
@@ -103,7 +155,7 @@ def main() -> None:
 
     language = MadeUp()
     tongue.take(language)
-    units, found = symbols(), set()
+    units, found = symbols() | kept(), set()
     for what, texts, faults in shown():
         found |= {f"{what}: {fault}" for fault in faults}
         found |= {f"not said: {text!r} ({what})" for text in texts if unsaid(text, units)}
