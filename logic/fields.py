@@ -91,6 +91,9 @@ class Value:
 def value_from(body: dict[str, Any]) -> Value:
     """Return a value of plain data; whole numbers become floats. Raises ValueError for what no value says of itself."""
     si = body["si"]
+    if isinstance(si, bool):
+        # Python would take it for the number one.
+        raise ValueError(f"not a value: {body}")  # noqa: TRY004  (what else no value says is refused so)
     value = Value(**{**body, "si": si if isinstance(si, str) else float(si)})
     if value.known not in WAYS or not all(
         isinstance(text, str) for text in (value.on, value.typed_unit, value.note)

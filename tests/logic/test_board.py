@@ -149,6 +149,7 @@ def test_a_value_can_be_taken_out_and_leaves_the_board_it_came_from() -> None:
         (("drive", "colour"), {"si": "blue", "known": "measured"}),
         (("drive", "motor_teeth"), {"si": 15.5}),
         (("drive", "motor_teeth"), {"si": 15.0, "shade": 3}),
+        (("pack", "packs"), {"si": True}),
         (("motor", "kv"), "fast"),
         (("joints", "motor_face", "glue"), {"si": "weak"}),
         (("lights",), {"front": {"si": 2}}),
