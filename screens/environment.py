@@ -5,6 +5,7 @@ import logging
 import os
 import sys
 from pathlib import Path
+from types import SimpleNamespace
 
 PACKAGES = "libgl1 libegl1"
 PHONES = ("android", "ios")
@@ -53,6 +54,7 @@ def configure(size: tuple[int, int] | None) -> None:
     On a phone the window itself hands the fingers on. The mouse is for desktops only: a phone sends a mouse's click for
     each finger as well, and every tap would act twice.
     """
+    _import_lean()
     from kivy.config import Config  # noqa: PLC0415  (Kivy may be imported only after `prepare`)
     from kivy.utils import platform  # noqa: PLC0415  (the same)
 
@@ -65,6 +67,27 @@ def configure(size: tuple[int, int] | None) -> None:
     if size is not None:
         Config.set("graphics", "width", str(size[0]))
         Config.set("graphics", "height", str(size[1]))
+
+
+def _import_lean() -> None:
+    """Import Kivy's clock and its language without what they bring for others: together more than a quarter of a start.
+
+    The clock brings asyncio, for apps that run inside its loop. The language brings the rules of all of Kivy's widgets;
+    those of the one widget here that has some are read when it is (`screens.paper.writing`).
+    """
+    # Whoever wants the real one later imports it; only the clock keeps this, for the loop that is not run.
+    stands_in = sys.modules.setdefault("asyncio", SimpleNamespace(wait_for=None))  # type: ignore[arg-type]
+    import kivy.clock  # noqa: PLC0415  (Kivy may be imported only after `prepare`)
+
+    if isinstance(stands_in, SimpleNamespace):
+        del sys.modules["asyncio"]
+    from kivy.resources import Cache  # noqa: PLC0415  (the same)
+
+    found = ("kv.resourcefind", str(Path(kivy.kivy_data_dir, "style.kv")))
+    Cache.append(*found, os.devnull)
+    import kivy.lang.builder  # noqa: PLC0415  (the same)
+
+    Cache.remove(*found)
 
 
 def open_window() -> object | None:

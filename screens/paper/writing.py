@@ -1,8 +1,12 @@
 """A real text field, opened over a Field block while one writes."""
 
+import re
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
+from kivy import kivy_data_dir
+from kivy.lang import Builder
 from kivy.metrics import dp
 from kivy.uix.textinput import TextInput
 
@@ -10,6 +14,23 @@ from screens.blocks import Field
 from screens.paper.colours import colour
 from screens.paper.scale import LEAD, grown
 from screens.theme import theme
+
+WIDGETS = {
+    *("TextInput", "Selector", "Image", "RelativeLayout", "Scatter"),
+    *("TextInputCutCopyPaste", "BubbleContent", "BubbleButton", "-Button", "Label"),
+}
+"""What a text field is made of: its handles, and the bubble that cuts and pastes."""
+
+
+def _read_rules() -> None:
+    """Give Kivy its rules for a text field. None of its rules are read at the start (`environment`)."""
+    path = Path(kivy_data_dir, "style.kv")
+    _, *rules = re.split(r"^(?=<)", path.read_text("utf-8"), flags=re.MULTILINE)
+    wanted = (rule for rule in rules if WIDGETS & set(re.split("[<>,]", rule.partition("\n")[0])))
+    Builder.load_string("".join(wanted), filename=str(path), rulesonly=True)
+
+
+_read_rules()
 
 
 class Writing(TextInput):

@@ -81,8 +81,8 @@ def picture(path: Path) -> tuple[tuple[int, int], int]:
 
 
 NOT_AT_THE_START = (
-    *("argparse", "pint", "segno", "reportlab", "kivy.uix.textinput", "logic.entries", "logic.prints"),
-    *("logic.drive", "logic.pack", "logic.joints", "screens.words.packs"),
+    *("argparse", "asyncio", "pint", "segno", "reportlab", "kivy.uix.textinput"),
+    *("logic.entries", "logic.prints", "logic.drive", "logic.pack", "logic.joints", "screens.words.packs"),
 )
 
 
