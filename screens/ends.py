@@ -20,7 +20,6 @@ class TerminatedError(BaseException):
 def guarded(folder: Path, write: Callable[[], int]) -> int:
     """Return the exit status of a run that writes into a folder; say in a sentence why it ended early."""
     before = {number: signal.signal(number, _ended) for number in (signal.SIGINT, signal.SIGTERM)}
-    told, sys.unraisablehook = sys.unraisablehook, _quiet
     try:
         return write()
     except OSError as problem:
@@ -31,7 +30,6 @@ def guarded(folder: Path, write: Callable[[], int]) -> int:
         status, said = TERMINATED, f"Ended by the system. What was written is in {folder}."
     finally:
         _asked.clear()
-        sys.unraisablehook = told
         for number, handler in before.items():
             signal.signal(number, handler)
     print(said, file=sys.stderr)
@@ -47,22 +45,18 @@ def _cause(folder: Path, problem: OSError) -> tuple[int, str]:
 
 
 _asked: list[BaseException] = []
-"""What a signal asked for: a callback inside Kivy may swallow what is raised, so the next picture raises it again."""
+"""What a signal asked for: the next picture raises it. A callback inside Kivy would swallow it, and say so at length."""
 
 
 def _ended(number: int, _frame: FrameType | None) -> None:
     _asked.append(TerminatedError() if number == signal.SIGTERM else KeyboardInterrupt())
-    raise _asked[0]
-
-
-def _quiet(lost: "sys.UnraisableHookArgs") -> None:
-    """Say nothing of an end that was swallowed: it comes again."""
-    if lost.exc_value not in _asked:
-        sys.__unraisablehook__(lost)
+    if len(_asked) > 1:
+        # Whoever asks again does not want to wait for a picture.
+        raise _asked[0]
 
 
 def keep_picture(path: Path, data: bytes) -> None:
-    """Write a picture whole, or leave none behind. Raises OSError, and what a signal asked for."""
+    """Write a picture whole, or leave none behind. Raises OSError, and what a signal asked for meanwhile."""
     if _asked:
         raise _asked[0]
     try:

@@ -8,7 +8,6 @@ import subprocess
 import sys
 import time
 import zlib
-from contextlib import suppress
 from pathlib import Path
 
 import pytest
@@ -233,19 +232,26 @@ def test_a_signal_ends_the_pictures_in_a_sentence(
 
 
 @pytest.mark.parametrize(("number", "status"), [(signal.SIGINT, 130), (signal.SIGTERM, 143)])
-def test_an_end_that_something_swallowed_comes_again_at_the_next_picture(
+def test_an_end_waits_for_the_next_picture_and_comes_at_once_when_asked_again(
     tmp_path: Path, capsys: pytest.CaptureFixture[str], number: int, status: int
 ) -> None:
-    """A callback inside Kivy may lose what is raised in it."""
-    before = signal.getsignal(number)
+    """A callback inside Kivy would lose what is raised in it."""
+    before, reached = signal.getsignal(number), []
 
-    def deaf() -> int:
-        with suppress(BaseException):
-            signal.raise_signal(number)
+    def asked_once() -> int:
+        signal.raise_signal(number)
+        reached.append("once")
         ends.keep_picture(tmp_path / "next.png", b"")
         return 0
 
-    assert ends.guarded(tmp_path, deaf) == status
+    def asked_twice() -> int:
+        signal.raise_signal(number)
+        reached.append("twice")
+        signal.raise_signal(number)
+        return 0
+
+    assert [ends.guarded(tmp_path, run) for run in (asked_once, asked_twice)] == [status, status]
+    assert reached == ["once", "twice"]
     assert str(tmp_path) in capsys.readouterr().err
     assert not any(tmp_path.iterdir())
     assert signal.getsignal(number) is before
