@@ -54,7 +54,6 @@ def configure(size: tuple[int, int] | None) -> None:
     On a phone the window itself hands the fingers on. The mouse is for desktops only: a phone sends a mouse's click for
     each finger as well, and every tap would act twice.
     """
-    _import_lean()
     from kivy.config import Config  # noqa: PLC0415  (Kivy may be imported only after `prepare`)
     from kivy.utils import platform  # noqa: PLC0415  (the same)
 
@@ -91,7 +90,8 @@ def _import_lean() -> None:
 
 
 def open_window() -> object | None:
-    """Open the window. Returns None where no window or no OpenGL can be had."""
+    """Open the window, on a Kivy without what Deckhand does not use. Returns None where no window or OpenGL can be had."""
+    _import_lean()
     try:
         from kivy.core.window import Window  # noqa: PLC0415  (Kivy may be imported only after `prepare`)
     except (ImportError, RuntimeError):

@@ -10,6 +10,7 @@ from importlib import import_module
 from pathlib import Path
 from threading import Timer
 
+from screens import environment
 from screens.acts import Dismiss, Place
 from screens.driver import Driver
 from screens.scenes.held import Held
@@ -58,6 +59,7 @@ def results(world: World) -> Iterator[str]:
 
 def start(folder: Path) -> Driver:
     """Start the app on the example boards in a folder, on a fixed clock."""
+    environment.open_window()
     from screens.app import DeckhandApp  # noqa: PLC0415  (after Kivy's environment is set)
 
     driver = Driver(DeckhandApp(folder, lambda: FIXED, demo=True))

@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 
+from screens import environment
 from screens.driver import prepare
 
 # Before any test module imports Kivy: its window is made at the first import and lasts as long as the
@@ -17,6 +18,7 @@ from screens.driver import prepare
 HOME = tempfile.TemporaryDirectory(prefix="deckhand-tests-")
 atexit.register(HOME.cleanup)
 prepare(Path(HOME.name) / "kivy", mock=True)
+environment.open_window()
 
 # The app does without numpy and says so to Pint; scipy, which only tests use, needs it.
 if sys.modules.get("numpy", sys) is None:
