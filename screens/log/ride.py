@@ -10,6 +10,7 @@ from logic.board import Field, Value
 from logic.log import Ride
 from logic.log.rides import LIMITS
 from logic.store import Record as Entered
+from logic.units import Shown
 from screens.acts import Act, Back, Both, Go, Turn
 from screens.acts.entering import Write
 from screens.acts.keeping import Correct, Record
@@ -45,6 +46,9 @@ FIELDS = {
 CHECKED = {"volts_before": ("before_ride", "charge"), "volts_after": ("after_ride", "volts")}
 """The list and item whose reading stands for volts that are not typed."""
 
+TYPED = 5
+"""Digits of a figure as one types it, at most."""
+
 STILL_THE_SAME = timedelta(hours=24)
 """A reading of a check counts for a ride entered this soon after it."""
 
@@ -73,9 +77,16 @@ def correct_ride(world: World, record: Entered) -> Act:
     return Both((*writes, go))
 
 
+def _shown(value: float, name: str, style: Style) -> Shown:
+    """Return a figure as it was typed; one that nobody types, as another unit makes it, with three digits."""
+    quantity = FIELDS[name].quantity
+    whole = style.shown(value, quantity, 9)
+    return whole if sum(map(str.isdigit, whole.number)) <= TYPED else style.shown(value, quantity)
+
+
 def _text(value: float | None, name: str, style: Style) -> str:
     """Return a figure as one would type it."""
-    return "" if value is None else style.shown(value, FIELDS[name].quantity).number.replace("\u202f", "")
+    return "" if value is None else _shown(value, name, style).number.replace("\u202f", "")
 
 
 class _Form:
@@ -198,7 +209,9 @@ def _line(form: _Form, name: str) -> Line:
     refused = bool(text) and form.read(name) is None and name != form.front
     shown = _("not set")
     if value is not None:
-        shown = form.world.style.typed(float(value.si), field.quantity, value.typed_unit)
+        style, si = form.world.style, float(value.si)
+        kept = form.record is not None and si == getattr(form.ride, name)
+        shown = str(_shown(si, name, style)) if kept else style.typed(si, field.quantity, value.typed_unit)
     known = value.note if value is not None else ""
     return Line(
         name,

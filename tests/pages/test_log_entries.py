@@ -119,20 +119,22 @@ def test_volts_of_a_check_count_for_a_day_and_can_be_left_out(
 
 
 def test_a_correction_keeps_what_was_and_can_be_taken_back(pages: Reader) -> None:
-    pages.act(Record(Ride(distance=8437.0, energy=331200.0)))
+    pages.act(Record(Ride(distance=8437.0, energy=300e3)))
     number = pages.records("ride")[0].id
     pages.open("log.entry", number=number)
     pages.tap("Correct it")
-    assert pages.typed == "8.44"
+    assert pages.typed == "8.437"
+    # 300 kJ / 3.6 kJ/Wh = 83.333... Wh, which nobody typed.
+    assert pages["energy"].value == "83.3\u00a0Wh"
     pages.tap("Crash")
     pages.tap("Save the correction")
     # What was not touched keeps the digits that are not shown.
-    assert pages.store.entry(number).body == Ride(distance=8437.0, energy=331200.0, crash=True)
+    assert pages.store.entry(number).body == Ride(distance=8437.0, energy=300e3, crash=True)
     pages.tap("Correct it")
-    pages.rub(4)
+    pages.rub(5)
     pages.type("9.1")
     pages.tap("Energy used")
-    pages.rub(2)
+    pages.rub(4)
     pages.tap("Save the correction")
     assert pages.store.entry(number).body == Ride(distance=pytest.approx(9100.0), crash=True)
     assert pages.shows("As it was before")
