@@ -17,7 +17,7 @@ from screens.blocks import Block, Entry
 from screens.showing import why
 from screens.tongue import _, texts
 from screens.words.belt import nudge_text
-from screens.words.tension import with_error
+from screens.words.tension import undo_text, with_error
 from screens.world import World
 
 FORCE: dict[str, Any] = {"quantity": "force", "low": 0.05, "high": 2000.0}
@@ -142,7 +142,8 @@ class Measuring:
             return None
         entry = tension_entry(self.side, self.way, self.plan, self.reading, self.world.person, **self.own())
         keys = tuple(self.typed_key(field) for field in self.fields)
-        return Record(entry, (Forget(keys), Swap("bench.saved", gather={"ids": ("_saved",)})), key="_saved")
+        then = (Forget(keys), Swap("bench.saved", gather={"ids": ("_saved",)}))
+        return Record(entry, then, key="_saved", undo=undo_text(_("Belt tension")))
 
     # What it tells
 

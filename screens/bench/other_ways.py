@@ -17,7 +17,7 @@ from screens.showing import why, working
 from screens.tongue import _, texts
 from screens.ways import words_if
 from screens.words.belt import percent
-from screens.words.tension import REASONS, SAID, ago, tension_text, with_error
+from screens.words.tension import REASONS, SAID, ago, tension_text, undo_text, with_error
 from screens.world import World
 
 SINGLE = ("scale", "pulls", "weight", "motor", "pluck")
@@ -99,7 +99,12 @@ def together_blocks(world: World, side: str) -> Iterator[Block]:
             "save both",
             _("Save what both tell"),
             icon="save",
-            act=Record(entry, (Swap("bench.saved", gather={"ids": ("_saved",)}),), key="_saved"),
+            act=Record(
+                entry,
+                (Swap("bench.saved", gather={"ids": ("_saved",)}),),
+                key="_saved",
+                undo=undo_text(_("Belt tension")),
+            ),
         )
     item = reading.tension if reading is not None else found.apart
     if isinstance(item, Result):

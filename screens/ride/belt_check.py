@@ -13,7 +13,7 @@ from screens.acts.keeping import Record
 from screens.asking import number_entry, typed_value
 from screens.tongue import _
 from screens.words.belt import Told, told
-from screens.words.tension import belt_name
+from screens.words.tension import belt_name, undo_text
 from screens.world import World
 
 PULL = Field("pull", _("Scale reads"), "number", 0, "", quantity="force", low=0.05, high=500.0)
@@ -89,7 +89,7 @@ class Check:
             depth=self.plan.depth,
         )
         empty = Type(self.key, PULL, "", self.entry.unit, "typed")
-        return Record(entry, (empty, *then))
+        return Record(entry, (empty, *then), undo=undo_text(self.name))
 
     def save(self) -> Act | None:
         """Return the act that saves the belt and goes to the other one, or to what was found."""

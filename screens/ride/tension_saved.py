@@ -19,8 +19,10 @@ NOT_VERIFIED = _("Set, not verified. Locked now? Turn the wheel and measure the 
 
 def checked_page(world: World) -> Page:
     """Return the readings of `ids` of a check, saved: a belt to set anew in front, each belt with what to do."""
-    records = [world.store.entry(number) for number in world.args["ids"]]
-    one = len(records) == 1
+    records = _saved_here(world)
+    if not records:
+        return _taken_back(Button(_("Measure again"), Swap("ride.tension")))
+    one = len(world.saved.sides) == 1
     words = {record.body.belt: word_of(record.body) for record in records}
     first = min(words, key=lambda belt: ORDER.index(form_of(words[belt])), default="")
     word = words.get(first, "")
@@ -38,9 +40,9 @@ def checked_page(world: World) -> Page:
 
 def saved_page(world: World) -> Page:
     """Return the reading of `ids`, saved from the bench."""
-    record = next((world.store.entry(number) for number in world.args["ids"]), None)
+    record = next(iter(_saved_here(world)), None)
     if record is None:
-        return _saved("", "", _("Saved."), ())
+        return _taken_back()
     word = word_of(record.body)
     other = [side for side in world.saved.sides if side != record.body.belt]
     beside = [
@@ -50,6 +52,23 @@ def saved_page(world: World) -> Page:
         for side in other
     ]
     return _saved(word, "", _("Saved."), tuple(_told(world, record, word)), *beside)
+
+
+def _saved_here(world: World) -> list[Record]:
+    """Return the readings of `ids` that have not been taken back."""
+    records = (world.store.entry(number) for number in world.args["ids"])
+    return [record for record in records if record.voided_by is None]
+
+
+def _taken_back(*beside: Button) -> Page:
+    """Return the page of readings that were all taken back."""
+    text = _("The log holds nothing of this measurement.")
+    return Page(
+        title=_("Tension saved"),
+        crown=Verdict(_("Taken back"), text),
+        foot=Foot(main=Button(_("Finish"), Back()), beside=beside),
+        places=False,
+    )
 
 
 def _saved(word: str, before: str, text: str, blocks: tuple[Block, ...], *beside: Button) -> Page:

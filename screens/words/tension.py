@@ -43,6 +43,11 @@ def belt_name(side: str) -> str:
     return _("Left belt") if side == "left" else _("Right belt")
 
 
+def undo_text(name: str) -> str:
+    """Return what is said beside the way back from a tension that was saved."""
+    return _("Saved: {label}").format(label=name)
+
+
 def form_of(word: str) -> str:
     """Return how a word is drawn; that of no verdict is quiet."""
     return FORMS.get(word, "unsure")

@@ -201,6 +201,8 @@ def test_plucks_their_median_and_the_calibration(bench: Reader) -> None:
     assert last(bench).calibrated
     assert last(bench).pitch == pytest.approx(364.0, abs=0.3)
     assert bench.name == "bench.saved"
+    bench.act(Undo())
+    assert bench.page.crown.word == "Taken back"
 
 
 def test_a_bad_recording_says_what_to_do(bench: Reader) -> None:

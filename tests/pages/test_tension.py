@@ -11,7 +11,7 @@ from logic.belt.verdict import Word
 from logic.board_saved import to_dict
 from logic.log import BeltFitted, Tension
 from logic.set_ups import set_ups
-from screens.acts import Go
+from screens.acts import Go, Undo
 from screens.acts.boards import AddBoard
 from screens.acts.outside import Say
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG
@@ -279,3 +279,31 @@ def test_a_belt_is_loose_just_right_or_tight_wherever_it_is_told() -> None:
         for text in (*SAID.values(), *said)
         if re.search(r"\bslack(en|er|ens|ened)?\b", text, re.IGNORECASE)
     ] == []
+
+
+def test_a_saved_tension_is_taken_back_by_the_bar(check: Reader) -> None:
+    """It was the one saving without a way back."""
+    check.type("0.92")
+    check.enter()
+    check.type("0.6")
+    check.tap("Save right as it is")
+    assert check.world.undo.text == "Saved: Right belt"
+    check.act(Undo())
+    assert check.name == "ride.tension_saved"
+    assert "belt right" not in check
+    assert check["belt left"].title.startswith("Left belt")
+    assert [record.body.belt for record in check.records("tension")] == ["left"]
+
+
+def test_a_check_that_is_taken_back_whole_says_so(check: Reader) -> None:
+    check.type("0.92")
+    check.enter()
+    assert check.world.undo.text == "Saved: Left belt"
+    check.act(Undo())
+    check.type("0.92")
+    check.enter()
+    check.act(Undo())
+    assert check["verdict"].word == "Taken back"
+    assert check.records("tension") == []
+    check.tap("Measure again")
+    assert check.name == "ride.tension"
