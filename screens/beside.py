@@ -1,15 +1,32 @@
-"""The list of a place beside the page that is open: on a wide window the next page is one touch away."""
+"""What stands around the page that is open: its board and its place, and beside it in a wide window the list of the place."""
 
 from collections.abc import Iterator
 from dataclasses import replace
+from typing import Any
 
 from screens.acts import Both, Go, Home
 from screens.blocks import Block, Line, Section
 from screens.register import page_function
+from screens.tongue import _
 from screens.world import World
 
 LISTS = ("bench", "numbers", "log")
 """Places that are a list. Ride shows a state: what is done from there has the window to itself."""
+
+
+def around(world: World) -> dict[str, Any]:
+    """Return what the header, the places and the bar over them show."""
+    notes = [_("Example")] if world.saved.example else []
+    notes += [_("trial open")] if world.trial and not world.is_scratch else []
+    # What is typed without any board is kept by no board yet.
+    without = _("Not saved yet") if world.trial else _("No board yet")
+    return {
+        "back": len(world.trail) > 1,
+        "place": world.trail[0].page,
+        "board": without if world.is_scratch else world.saved.name,
+        "note": ", ".join(notes),
+        "bar": world.undo,
+    }
 
 
 def beside(world: World) -> tuple[Block, ...]:

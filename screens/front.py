@@ -1,7 +1,6 @@
 """What is in front: one World, and the paper that shows its page. Each touch is an act; `update` makes the next World of it."""
 
 import logging
-from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import replace
 from functools import cached_property
@@ -19,7 +18,7 @@ from screens.acts import Act, Arrive, Back, Both, Dismiss, Go, Place, Turn
 from screens.acts.entering import Done
 from screens.acts.keeping import Remember
 from screens.acts.outside import Share
-from screens.beside import beside
+from screens.beside import around, beside
 from screens.blocks import Block
 from screens.coming_back import PLACE, outlasting, way_here, way_left
 from screens.lighting import lit
@@ -28,11 +27,9 @@ from screens.page import Page
 from screens.paper import hand
 from screens.paper.edges import Edges
 from screens.paper.fade import Veil
-from screens.paper.ink import width_of
 from screens.paper.keys import Keys
 from screens.paper.paper import Paper
 from screens.paper.room import list_width
-from screens.paper.scale import LEAD, NUMBERS, SMALL, TEXT, TITLE, grown
 from screens.paper.written import written
 from screens.phone import awake, bars
 from screens.phone.daylight import theme_of
@@ -42,14 +39,15 @@ from screens.theme import theme
 from screens.told.tools import with_tools
 from screens.tongue import _
 from screens.update import update
+from screens.warming import warm
 from screens.world import CLOSE, HOME, Step, TakeBack, World
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from screens.outside import Outside
 
 BACK = 27
-WARM = ("ride.tension", "numbers.gearing", "ride.run", "bench.joints", "bench.belt")
-"""Pages that are loaded before they are asked for."""
 UNTIL_SAID = 1.0
 """Seconds after the last key until a verdict is said: not while the number is half typed."""
 UNDO_FOR = 10.0
@@ -57,8 +55,6 @@ UNDO_FOR = 10.0
 NOT_COME_BACK_TO = _(
     "The page you left could not be shown again, so this is Ride. Nothing that was saved is lost."
 )
-
-UNREAD = _("Something saved could not be read. It is kept: see Files and copies.")
 
 
 class Front:
@@ -210,30 +206,13 @@ class Front:
             awake.release()
         before, where = paper.page, _way(world)
         fresh = where != paper.where or page.card != before.card
-        paper.show(page, where, **self._frame())
+        paper.show(page, where, **around(world), list=self._rows())
         if fresh and paper.parent is not None and world.person.fade:
             self.veil.drop()
         if page.say != before.say or fresh:
             self._say_later.cancel()
             if world.person.say and page.say:
                 self.outside.say(page.say) if fresh else self._say_later()
-
-    def _frame(self) -> dict[str, Any]:
-        """Return what the header, the places and the bar over them show."""
-        world = self.world
-        notes = [_("Example")] if world.saved.example else []
-        notes += [_("trial open")] if world.trial and not world.is_scratch else []
-        # What is typed without any board is kept by no board yet.
-        without = _("Not saved yet") if world.trial else _("No board yet")
-        board = without if world.is_scratch else world.saved.name
-        return {
-            "back": len(world.trail) > 1,
-            "place": world.trail[0].page,
-            "board": board,
-            "note": ", ".join(notes),
-            "bar": world.undo,
-            "list": self._rows(),
-        }
 
     def _rows(self) -> tuple[Block, ...]:
         """Return the list of the place, read anew when the way, the board or the log has changed: not at each key."""
@@ -290,26 +269,9 @@ class Front:
         self._accept(replace(self.world, log=LogBook(self.world.store, self.world.saved.id)))
 
     def warm_up(self) -> None:
-        """Load what the first frame did not need, so that the first page opens as fast as any.
-
-        It is a piece at each frame: a touch that comes meanwhile is heard between them.
-        """
-        self._cold = self._warm()
+        """Load what the first frame did not need, a piece at each frame."""
+        self._cold = warm(self)
         self._warming()
-
-    def _warm(self) -> Iterator[None]:
-        self._tell_unread()
-        # From now on a file that is dropped on the window is opened.
-        assert self.outside  # noqa: S101  (made when it is first asked for)
-        yield
-        for size in (SMALL, TEXT, LEAD, TITLE, *NUMBERS):
-            for bold in (False, True):
-                width_of("0", grown(size, theme.scale), bold)
-        yield
-        update(self.world, Both(()))
-        for name in WARM:
-            yield
-            page_function(name)
 
     # From one start to the next
 
@@ -335,17 +297,6 @@ class Front:
         record = faults.take(self.world.store.path.parent)
         if record:
             self.go("settings.fault", _record=record)
-
-    def _tell_unread(self) -> None:
-        """Say once what could not be read, or was saved from a damaged file: where it is found."""
-        from logic.read_back import unread  # noqa: PLC0415  (not before the first frame)
-
-        store = self.world.store
-        with suppress(CannotStore):
-            count = len(unread(store, entries=0)) + bool(store.get("salvaged", {}))
-            if count > store.get("unread told", 0) and self.world.undo is None:
-                update(self.world, Remember("unread told", count))
-                self.tell(UNREAD)
 
     def _remember(self) -> None:
         """Store the way here. A page that failed is not come back to."""

@@ -7,9 +7,9 @@ import pytest
 from kivy.base import ExceptionManager
 
 from logic.store import NotSaved
-from screens import front
+from screens import front, warming
 from screens.acts.keeping import Settle
-from screens.front import NOT_COME_BACK_TO, UNREAD
+from screens.front import NOT_COME_BACK_TO
 from tests.screens.session import Session
 
 CANNOT = "This page cannot be shown"
@@ -202,25 +202,25 @@ def test_what_could_not_be_read_is_told_once_after_the_start(app: Session) -> No
     app.restart(minutes=1)
     app.front.warm_up()
     app.settle()
-    assert app.shows(UNREAD)
+    assert app.shows(warming.UNREAD)
     app.restart(minutes=1)
     app.front.warm_up()
     app.settle()
-    assert not app.shows(UNREAD)
+    assert not app.shows(warming.UNREAD)
 
 
 def test_a_touch_is_heard_while_pages_are_loaded(app: Session, monkeypatch: pytest.MonkeyPatch) -> None:
     loaded: list[str] = []
-    monkeypatch.setattr(front, "page_function", lambda name: loaded.append(name) or fails)
+    monkeypatch.setattr(warming, "page_function", lambda name: loaded.append(name) or fails)
     app.front.warm_up()
-    while len(loaded) < len(front.WARM):
+    while len(loaded) < len(warming.PAGES):
         before = len(loaded)
         app.frame()
         assert len(loaded) - before <= 1
-    assert loaded == list(front.WARM)
+    assert loaded == list(warming.PAGES)
 
 
 def test_nothing_is_told_where_all_was_read(app: Session) -> None:
     app.front.warm_up()
     app.settle()
-    assert not app.shows(UNREAD)
+    assert not app.shows(warming.UNREAD)
