@@ -242,11 +242,16 @@ class Paper(Widget):
         return True
 
     def feed(self, characters: str) -> bool:
-        """Take what a hardware keyboard types or what is pasted."""
+        """Take what a hardware keyboard types or what is pasted: where no number is entered it is for the field of text."""
         if self.writing is not None:
             return False
         if self.entry is None and characters.isprintable():
             self.focused.ask()
+            field = next((block for block in self.page.blocks if isinstance(block, Field)), None)
+            if self.entry is None and field is not None:
+                self.open_writing(field)
+                self.writing.text += characters
+                return True
         return self.entering.feed(characters)
 
     def press(self, name: str) -> bool:

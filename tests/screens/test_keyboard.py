@@ -140,3 +140,27 @@ def test_tab_leaves_the_field_of_text_for_what_follows_it(app: Session) -> None:
     app.key(TAB)
     assert app.page.writing is None
     assert on(app) != ""
+
+
+@pytest.mark.parametrize("before", [(), (TAB, TAB)])
+def test_letters_go_to_the_field_of_a_page_that_enters_no_number(
+    app: Session, before: tuple[int, ...]
+) -> None:
+    """The field had to be touched before the search heard a letter."""
+    app.tap("Search")
+    for key in before:
+        app.key(key)
+    app.type("belt")
+    assert app.page.writing.text == "belt"
+    app.settle()
+    assert app.front.world.typed["search"] == "belt"
+    app.key(ESCAPE)
+    app.type("s")
+    assert app.front.world.typed["search"] == "belts"
+
+
+def test_letters_go_to_the_number_where_one_is_entered_beside_a_field(app: Session) -> None:
+    app.front.go("log.ride")
+    app.settle()
+    app.type("12")
+    assert (app.page.writing, app.page.entry.text) == (None, "12")
