@@ -154,7 +154,8 @@ class Columns(Block):
 class Line(Tappable):
     """A row that opens something or asks for a value. `bad` colours the detail, `trial` marks a value that is tried.
 
-    `strokes` is a small drawing at its end, which the words say too: it is left out where there is no room for it.
+    `strokes` is a small drawing at its end, which the words say too: it is left out where there is no room for it. `room` is
+    what the row may say in a moment: it is as high as that one from the start.
     """
 
     says = ("title", "value", "detail")
@@ -167,6 +168,7 @@ class Line(Tappable):
     bad: bool = False
     chosen: bool = False
     strokes: Strokes | None = None
+    room: "Line | None" = None
 
 
 @frozen

@@ -71,8 +71,8 @@ def wish_text(world: World, wish: pair_wish.Wish) -> str:
     return _(" and ").join(parts)
 
 
-def best_told(world: World) -> Verdict:
-    """Return which pulleys do what is wished for, and what stands in the way of an answer."""
+def best_told(world: World, *, brief: bool = False) -> Verdict:
+    """Return which pulleys do what is wished for, and what stands in the way of an answer; a row says it in brief."""
     table, wish = table_of(world), wished(world)
     if table.missing:
         return _said(_("Tap to fill in"), _lacking(table.missing), "plain", Ask(table.missing[0]))
@@ -82,19 +82,27 @@ def best_told(world: World) -> Verdict:
         return _said(_("None fits"), texts("pairs")["said"]["none fits"], "wrong")
     if wish.speed is None and wish.grade is None:
         return _unwished(world, table)
+    return _wished(world, table, wish, brief=brief)
+
+
+def _wished(world: World, table: pairs.PairTable, wish: pair_wish.Wish, *, brief: bool) -> Verdict:
     order = ranked(world)
     good = [pair for pair, fit in order if not fit.short and sound(table, pair)]
     if not good:
-        nearest = next((one for one in order if sound(table, one[0])), order[0])
+        nearest, fit = next((one for one in order if sound(table, one[0])), order[0])
+        pair = teeth(nearest.option)
+        if brief:
+            return _said(pair, _("Nearest. None does it."), "wrong")
         text = _("None does {wish}. Nearest: {pair}, {short}.").format(
-            wish=wish_text(world, wish), pair=teeth(nearest[0].option), short=gives(world, nearest[1])
+            wish=wish_text(world, wish), pair=pair, short=gives(world, fit)
         )
-        return _said(_("None does it"), text, "wrong", pair_act(nearest[0]))
+        return _said(_("None does it"), text, "wrong", pair_act(nearest))
     also = ", ".join(teeth(pair.option) for pair in good[1 : 1 + ALSO])
     doubts = list(_doubts(world, table, wish, good[0]))
-    said = [_("For {wish}.").format(wish=wish_text(world, wish)), *doubts]
-    text = " ".join([_("also {pairs}").format(pairs=also) + ".", *said] if also else said)
-    return _said(teeth(good[0].option), text, "unsure" if doubts else "right", pair_act(good[0]))
+    said = [_("also {pairs}").format(pairs=also) + "."] if also else []
+    if not brief:
+        said += [_("For {wish}.").format(wish=wish_text(world, wish)), *doubts]
+    return _said(teeth(good[0].option), " ".join(said), "unsure" if doubts else "right", pair_act(good[0]))
 
 
 def _lacking(missing: Sequence[str]) -> str:

@@ -8,6 +8,7 @@ from typing import Any, NamedTuple
 from logic.answers.asked import Asked
 from logic.answers.reading import Item
 from logic.board import Value
+from logic.units import Shown
 from screens.acts import Go, Turn
 from screens.acts.entering import Ask
 from screens.asked import WISHES, beside_wishes
@@ -20,6 +21,7 @@ from screens.showing import lead
 from screens.tongue import _, asset
 from screens.trying import trial_foot
 from screens.ways import signs_line, ways_from
+from screens.words import span
 from screens.world import World
 
 HEADINGS = {
@@ -34,12 +36,22 @@ ASIDE = ("numbers: packs", "numbers: bench")
 Answers = dict[str, Value]
 
 
+NONE_DOES_IT = _("Nearest. None does it.")
+"""The longest that the row of the pulleys says of a wish."""
+BAND = span("0.000", "0.000")
+
+
 class Lead(NamedTuple):
-    """The figure of a row: the answer that gives it, by its module and name, what that is asked, and where it stands in it."""
+    """The figure of a row: the answer that gives it, by its module and name, what that is asked, and where it stands in it.
+
+    `quantity` and `wide` say how wide it may come out.
+    """
 
     where: str
     given: Callable[[World, Answers], tuple[Any, ...]]
+    quantity: str
     read: Callable[[Any], Item | None] = lambda item: item
+    wide: str = "0.000"
 
 
 def _asked(world: World, answers: Answers) -> tuple[Any, ...]:
@@ -51,17 +63,17 @@ def _ridden(world: World, answers: Answers) -> tuple[Any, ...]:
 
 
 LEADS: dict[str, Lead] = {
-    "numbers.gearing": Lead("first_speed.road_speed", lambda w, _a: (w.board, w.person.rider)),
-    "numbers.stopping": Lead("first_stop.stop_so_far", _ridden),
-    "numbers.packs": Lead("energy.pack_energy", lambda w, _a: (w.board,)),
-    "numbers.range": Lead("first_range.range_so_far", lambda w, a: (*_ridden(w, a), w.rides)),
-    "numbers.charging": Lead("charging.charging", _asked, lambda found: found.items.get("time")),
-    "numbers.joining": Lead("joining.joining", _asked, lambda found: found.items.get(found.head)),
-    "numbers.wiring": Lead("wiring.wiring", _asked, lambda found: found.items["riding"]),
-    "numbers.descents": Lead("descents.descent", _ridden, lambda found: found.items["drop_back"]),
-    "numbers.belt": Lead("belt_choice.centre_of", lambda w, _a: (w.board,)),
-    "numbers.feel": Lead("feel.feel", _ridden, lambda found: found.items["radius"]),
-    "numbers.fit": Lead("belt_fit.narrowest_gap", lambda w, a: (w.board, Asked(a)("ask.wheel_wear"))),
+    "numbers.gearing": Lead("first_speed.road_speed", lambda w, _a: (w.board, w.person.rider), "speed"),
+    "numbers.stopping": Lead("first_stop.stop_so_far", _ridden, "way"),
+    "numbers.packs": Lead("energy.pack_energy", lambda w, _a: (w.board,), "energy"),
+    "numbers.range": Lead("first_range.range_so_far", lambda w, a: (*_ridden(w, a), w.rides), "distance", wide=BAND),
+    "numbers.charging": Lead("charging.charging", _asked, "long_time", lambda found: found.items.get("time"), BAND),
+    "numbers.joining": Lead("joining.joining", _asked, "voltage", lambda found: found.items.get(found.head)),
+    "numbers.wiring": Lead("wiring.wiring", _asked, "current", lambda found: found.items["riding"]),
+    "numbers.descents": Lead("descents.descent", _ridden, "way", lambda found: found.items["drop_back"]),
+    "numbers.belt": Lead("belt_choice.centre_of", lambda w, _a: (w.board,), "length"),
+    "numbers.feel": Lead("feel.feel", _ridden, "way", lambda found: found.items["radius"]),
+    "numbers.fit": Lead("belt_fit.narrowest_gap", lambda w, a: (w.board, Asked(a)("ask.wheel_wear")), "length"),
 }  # fmt: skip
 """The figure of a row, where its page leads with one."""
 
@@ -98,8 +110,8 @@ def numbers_page(world: World) -> Page:
 
 def _found(world: World, page: str) -> tuple[Any, ...]:
     """Return the answer a row shows, nothing where it is neither known nor asked for now."""
-    where, given, _read = LEADS[page]
-    where, args = f"logic.answers.{where}", given(world, beside_wishes(world))
+    lead_of = LEADS[page]
+    where, args = f"logic.answers.{lead_of.where}", lead_of.given(world, beside_wishes(world))
     if world.args.get("_next") == page:
         module, _dot, name = where.rpartition(".")
         return (world.kept(getattr(import_module(module), name), *args),)
@@ -129,15 +141,15 @@ def _pulleys(world: World, *, known: bool) -> Line:
     """Return which pulleys for the speed and the hill that are wished for."""
     if not known:
         return _pulleys_row("", _("One moment."))
-    best = import_module("screens.numbers.best_pairs").best_told(world)
+    best = import_module("screens.numbers.best_pairs").best_told(world, brief=True)
     # What is missing is said below the title: beside it the words would leave no room.
     return _pulleys_row("" if isinstance(best.act, Ask) else best.word, best.text)
 
 
 def _pulleys_row(value: str, detail: str) -> Line:
-    return Line(
-        "numbers.pairs", _("Pairs of pulleys"), detail, value=value, icon="drive", act=Go("numbers.pairs")
-    )
+    act = Go("numbers.pairs")
+    row = Line("numbers.pairs", _("Pairs of pulleys"), detail, value=value, icon="drive", act=act)
+    return replace(row, room=replace(row, value="00:00", detail=NONE_DOES_IT))
 
 
 def _rows(world: World, found: dict[str, Any]) -> Iterator[Block]:
@@ -158,6 +170,8 @@ def _row(world: World, row: Line, answer: Any, *, empty: bool) -> Line:  # noqa:
         return replace(row, detail=_("Wrong charger for this pack."), bad=True)
     if row.key == "numbers.gearing" and world.trial and not world.is_scratch:
         row = replace(row, detail=_("{figure} Trial open.").format(figure=row.detail))
-    if empty or answer is None:
+    if empty or row.key not in LEADS:
         return row
-    return replace(row, value=lead(LEADS[row.key].read(answer), world.style))
+    of = LEADS[row.key]
+    row = replace(row, room=replace(row, value=str(Shown(of.wide, world.style.unit(of.quantity)))))
+    return row if answer is None else replace(row, value=lead(of.read(answer), world.style))

@@ -249,8 +249,7 @@ class Paper(Widget):
             self.focused.ask()
             field = next((block for block in self.page.blocks if isinstance(block, Field)), None)
             if self.entry is None and field is not None:
-                self.open_writing(field)
-                self.writing.text += characters
+                self.open_writing(field).text += characters
                 return True
         return self.entering.feed(characters)
 
@@ -332,8 +331,8 @@ class Paper(Widget):
 
     # Free text
 
-    def open_writing(self, block: Field) -> None:
-        """Open a text field over a Field block."""
+    def open_writing(self, block: Field) -> Any:  # noqa: ANN401  (Kivy's text field)
+        """Open a text field over a Field block, and return it."""
         # Kivy's text field is not wanted for the first frame.
         from screens.paper.writing import Writing  # noqa: PLC0415
 
@@ -342,6 +341,7 @@ class Paper(Widget):
         self.add_widget(self.writing)
         self.writing.place()
         self.writing.focus = True
+        return self.writing
 
     def close_writing(self) -> None:
         """Close the text field; what was written is kept at each letter."""

@@ -38,6 +38,7 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     reserve: bool = False,
     big: bool = False,
     trial: bool = False,
+    least: float = 0.0,
 ) -> None:
     """Draw a row: words left, a value right where there is room for both, else under each other."""
     x, room = inner(sheet)
@@ -96,7 +97,7 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
         for text, size, ink in lines:
             y += sheet.write(text, size, start, y, end - start, **ink).height
         y += changed if not change else 0.0
-    sheet.y = max(dp(ROW), y + pad)
+    sheet.y = max(dp(ROW), y + pad, least)
     spare = (sheet.y - (y + pad)) / 2
     if spare > 0:
         middle += spare if middle else 0.0
@@ -174,6 +175,9 @@ def line(block: b.Line, sheet: Sheet) -> None:
         return
     # A row with a picture leads somewhere; one without it shows a value that is changed.
     opens = "" if block.act is None else "edit" if block.value and not block.icon else "next"
+    room = Sheet(sheet.width, sheet.look)
+    if block.room is not None:
+        line(block.room, room)
     _pair(
         sheet,
         block.title,
@@ -185,6 +189,7 @@ def line(block: b.Line, sheet: Sheet) -> None:
         bad=block.bad,
         big=not block.value or bool(block.icon),
         trial=block.trial,
+        least=room.y,
     )
     if block.chosen:
         edge = dp(4)

@@ -1,16 +1,20 @@
 """Numbers: which pulleys in the first row, each row with the figure its page leads with, and what is dear comes after."""
 
+from itertools import product
+
 import pytest
 
 from logic.board import Value
 from logic.log import Ride
 from logic.units import GAP
+from screens.acts.boards import Choose
 from screens.acts.entering import Put
-from screens.acts.keeping import Record
+from screens.acts.keeping import Record, Settle
 from screens.blocks import Figure, FigureRow, Line
 from screens.numbers.home import HEADINGS, LEADS
 from screens.ways import ways_from
 from tests.pages.reader import Reader
+from tests.pages.test_layout import SCALES, SIZES, laids
 
 PAGES = [row for group in HEADINGS for row in ways_from(group)]
 
@@ -118,3 +122,24 @@ def test_a_trial_and_a_wrong_charger_are_told(numbers: Reader) -> None:
     numbers.rest()
     row = numbers["numbers.charging"]
     assert (row.value, row.detail, row.bad) == ("", "Wrong charger for this pack.", True)
+
+
+@pytest.mark.parametrize("system", ["metric", "inch"])
+@pytest.mark.parametrize("wish", [(), (9.0, 0.15), (30.0, 0.5)], ids=["no wish", "a wish", "too much"])
+def test_no_row_grows_when_its_figure_comes(numbers: Reader, system: str, wish: tuple[float, ...]) -> None:
+    """A touch aimed at one met its neighbour half a second after the page came."""
+    numbers.act(Settle({"system": system}))
+    for board in numbers.world.boards():
+        numbers.act(Choose(board.id))
+        for key, value in zip(("ask.wish_speed", "ask.wish_grade"), wish, strict=False):
+            numbers.act(Put(key, Value(value), "question"))
+        numbers.open("numbers")
+        before = numbers.page
+        numbers.rest()
+        assert all(row.value for row in numbers.blocks() if isinstance(row, Line) and row.key in LEADS)
+        for (width, height), scale in product(SIZES, SCALES):
+            first, last = (
+                {name: laid.height for name, laid in laids(page, width, height, scale)}
+                for page in (before, numbers.page)
+            )
+            assert first == last, (board.name, width, scale)
