@@ -1,7 +1,6 @@
 """Taking a board's file in: first what it would add or change, then all of it or nothing. On a clash both are kept."""
 
 from dataclasses import replace
-from uuid import uuid4
 
 from logic.board import Board
 from logic.board_saved import to_dict
@@ -10,6 +9,7 @@ from logic.fields import LONGEST_NAME
 from logic.frozen import frozen
 from logic.store import Store
 from logic.store.file import utc_text
+from logic.store.stand_in import STAND_IN, next_id
 
 
 @frozen
@@ -33,10 +33,13 @@ def arrival(store: Store, file: BoardFile) -> Arrival:
     coming = file.board
     stored = store.board(coming.id)
     if stored is None:
-        return Arrival("new", replace(coming, name=_free_name(store, coming.name)), file.entries, 0)
+        # What was typed, checked and logged without a board is of the one that stands in, not of a stranger with its id.
+        taken = coming.id == store.get(STAND_IN, "") and store.holds(coming.id)
+        board = replace(coming, id=next_id() if taken else coming.id, name=_free_name(store, coming.name))
+        return Arrival("new", board, file.entries, 0)
     body = to_dict(coming)
     if stored.binned_at is not None or stored.body != body:
-        other = replace(coming, id=uuid4().hex, name=_free_name(store, coming.name))
+        other = replace(coming, id=next_id(), name=_free_name(store, coming.name))
         return Arrival("beside", other, file.entries, 0, _differences(stored.body, body))
     held = {
         (record.kind, utc_text(record.at), record.text)

@@ -80,6 +80,17 @@ class Boards(File):
         )
         return [_board(row) for row in rows]
 
+    def holds(self, board: str) -> bool:
+        """Tell whether anything is kept under an id beside a board: an entry of the log, a trial, a run, a setting."""
+        row = self._connection.execute(
+            "SELECT EXISTS (SELECT 1 FROM log WHERE board = :board)"
+            " OR EXISTS (SELECT 1 FROM trial WHERE board = :board)"
+            " OR EXISTS (SELECT 1 FROM run WHERE board = :board)"
+            " OR EXISTS (SELECT 1 FROM setting WHERE key LIKE '%/' || :board)",
+            {"board": board},
+        ).fetchone()
+        return bool(row[0])
+
     def bin_board(self, board: str) -> None:
         """Put a board in the bin; one that is there keeps its date. Raises UnknownBoard."""
         with self._writing() as connection:
