@@ -67,7 +67,7 @@ def _links(item: Item) -> Iterator[Line]:
 
 def _foot(of: Checklist, item: Item, sign: str, note: str) -> Foot:
     """Return the ways on: where the run ends, no great bar says that all is well."""
-    why = _("Tap a sign first.") if item.signs else _("Write a few words first.")
+    why = _("Tap a sign.") if item.signs else _("Write why.")
     again = Button(_("FIXED: CHECK IT AGAIN"), Back())
     stop = Button(of.halt.upper(), Both((Back(), Halt(note, sign))) if note else None, why, bad=True)
     if item.stops(sign):

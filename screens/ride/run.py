@@ -52,7 +52,7 @@ def run_page(world: World) -> Page:
     item = session.of.item(run.at)
     entry, value, note = _asked(world, key, item)
     ready = not item.ask or value is not None
-    why = _("Pick one above.") if item.ask == "choice" else _("Enter the volts.") if item.ask else ""
+    why = _("Pick one.") if item.ask == "choice" else _("Enter volts.") if item.ask else ""
     said = said_of(item, world)
     blocks = tuple(card(world, session, item))
     return Page(

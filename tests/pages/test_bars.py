@@ -1,11 +1,16 @@
 """How each page is written: bars for gloves one way, all others another; a verdict is a word, no sentence."""
 
 import pytest
+from kivy.metrics import dp
 
+from logic.checks.lists import checklists
 from logic.log import Ride
 from screens.acts.runs import Answer
 from screens.blocks import Verdict
 from screens.page import Page
+from screens.paper.measure import measure
+from screens.paper.room import foot_blocks, look_of
+from screens.paper.sheet import Ink
 from tests.pages.reader import Reader
 from tests.pages.states import names, states
 from tests.pages.test_runs import begin, looked_over, right, right_until
@@ -60,3 +65,21 @@ def test_the_verdict_of_a_list_that_is_no_check_before_a_ride_ends_without_a_sto
         pages.act(Answer("right", 37.0))
     assert isinstance(pages.page.crown, Verdict)
     assert pages.page.crown.word == "6 of 6 right"
+
+
+@pytest.mark.parametrize("key", checklists())
+def test_no_bar_of_a_list_takes_more_than_three_lines_of_the_largest_text(pages: Reader, key: str) -> None:
+    """At five the item itself was out of sight on a small phone."""
+
+    def lines() -> int:
+        blocks = foot_blocks(pages.page.foot, low=False)
+        marks = (mark for block in blocks for mark in measure(block, dp(320), look_of(dp(568), 2.0)).marks)
+        return max(len(mark.lines) for mark in marks if isinstance(mark, Ink))
+
+    begin(pages, key)
+    while pages.name == "ride.run":
+        assert lines() <= 3, pages.page.foot.main
+        pages.tap("NOT RIGHT")
+        assert lines() <= 3, pages.page.foot.beside
+        pages.back()
+        pages.act(Answer("right", 37.0))

@@ -189,7 +189,7 @@ def test_what_two_dashed_bars_wait_for_is_said_once_over_them(pages: Reader) -> 
     pages.open("ride.not_right", list="before_ride", item="mounts")
     (block,) = foot_blocks(pages.page.foot, low=True)
     laid = measure(block, dp(320), look_of(dp(568), 2.0))
-    assert [mark.text for mark in inks(laid) if "sign" in mark.text] == ["Tap a sign first."]
+    assert [mark.text for mark in inks(laid) if "sign" in mark.text] == ["Tap a sign."]
     assert all(len(mark.lines) <= 3 for mark in inks(laid))
     pages.tap("Screw missing")
     (block,) = foot_blocks(pages.page.foot, low=True)

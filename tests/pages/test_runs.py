@@ -104,7 +104,7 @@ def test_a_failed_stop_item_has_no_way_on_and_ends_in_not_riding(pages: Reader) 
     assert pages.page.foot.main is None
     assert not pages.shows("NOTE IT AND GO ON")
     stop = pages.page.foot.beside[-1]
-    assert (stop.text, stop.act, stop.why) == ("STOP: NOT RIDING", None, "Tap a sign first.")
+    assert (stop.text, stop.act, stop.why) == ("STOP: NOT RIDING", None, "Tap a sign.")
     pages.tap("FIXED: CHECK IT AGAIN")
     assert (pages.name, item(pages)) == ("ride.run", "wheels")
     pages.tap("NOT RIGHT")
