@@ -13,6 +13,7 @@ NEAR = 1e-6
 
 _BELT = re.compile(r"(\d{2,4})[ -]([A-Z]*[35]M[A-Z]*)[ -](\d{1,2}(?:[.,]\d)?)")
 _BELT_NAMED = re.compile(r"(HTD|GT)[ -]?(\d{2,4}[ -][35]M)(.*)")
+_BELT_BEGUN = re.compile(r"(?:HTD|GT)?[ -]?\d{2,4}-.*")
 _PACK = re.compile(r"(\d{1,2}) ?S(?: ?(\d{1,2}) ?P)?")
 _MOTOR = re.compile(r"(?:(\d{2})(\d{2})[ -])?(\d{2,4}) ?KV")
 _CAN = re.compile(r"(\d{2})(\d{2})")
@@ -51,8 +52,8 @@ def teeth_of(length: Metre, profile: str) -> int:
 def belt_print(text: str) -> BeltPrint | None:
     """Return the belt of a print such as 280-5M-15; None for text that is no print of a belt.
 
-    Raises InputError for a print of a profile the tables do not have ("unknown print") or of a length that is no
-    whole number of teeth ("no whole teeth").
+    Raises InputError for a print that is not whole yet ("half a print"), of a profile the tables do not have ("unknown print")
+    or of a length that is no whole number of teeth ("no whole teeth").
 
     >>> belt_print("280-5M-15")
     BeltPrint(profile='HTD 5M', length=0.28, teeth=56, width=0.015)
@@ -62,6 +63,8 @@ def belt_print(text: str) -> BeltPrint | None:
     name, body = (named[1], f"{named[2]}{named[3]}") if named else ("", body)
     found = _BELT.fullmatch(body)
     if found is None:
+        if _BELT_BEGUN.fullmatch(body):
+            raise InputError("drive.belt_teeth", text, "half a print")
         return None
     length, mark, width = found.groups()
     row = next(matching("belt_prints", mark=f"{name}{mark}"), None)

@@ -15,7 +15,7 @@ from screens.pictures.belts import belt_print
 from screens.showing import fold
 from screens.tongue import _
 from screens.trying import board_line
-from screens.words import label_of
+from screens.words import label_of, within
 from screens.world import World
 
 MORE = (
@@ -90,7 +90,7 @@ def belt_first(world: World) -> Page | None:
             lines=2,
         ),
         blocks=tuple(_blocks(world, number)),
-        foot=_foot(world, key, step),
+        foot=_foot(world, key, step, title),
         places=False,
         card=key,
     )
@@ -113,13 +113,11 @@ def _has(world: World, step: Step) -> bool:
     return all(world.board.value(key) is not None for key in step.keys)
 
 
-def _foot(world: World, key: str, step: Step | None) -> Foot:
+def _foot(world: World, key: str, step: Step | None, title: str) -> Foot:
     entry = entry_of(world)
-    if entry is not None and step is not None and key == step.keys[0]:
-        entry = replace(entry, label=step.title)
     if entry is None:
-        label = label_of(key)
-        return Foot(main=Button(_("Next: {title}").format(title=label[0].lower() + label[1:]), Ask(key)))
+        return Foot(main=Button(_("Next: {title}").format(title=within(title)), Ask(key)))
+    entry = replace(entry, label=title)
     on = (Done(), Arrive())
     there = value_of(world, key) is not None and not refused_now(world)
     beside: tuple[Button, ...] = ()

@@ -94,7 +94,11 @@ def typed(block: Typed, sheet: Sheet) -> None:
             block.sentence, TEXT, x, y, said_room, tone="bad" if block.wrong else "second", bold=block.wrong
         ).height + dp(2)
     shown = block.text or "–"
-    unit = _(block.unit) if not block.text or block.text.strip()[-1:] in "0123456789.," else ""
+    # A unit of one's own, or a print, stands as it is typed.
+    bare = not block.text or (
+        block.text.strip()[-1:] in "0123456789.," and not any(map(str.isalpha, block.text))
+    )
+    unit = _(block.unit) if bare else ""
     value = f"{shown} {unit}".strip()
     roles = (LEAD, TEXT, SMALL) if block.beside else (TITLE,)
     role = next((one for one in roles if sheet.wide(value, one, bold=True) <= room), roles[0])

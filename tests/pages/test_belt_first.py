@@ -28,6 +28,14 @@ def test_the_answer_is_the_one_of_a_saved_board_and_says_that_it_is_rough(
     assert bare["figures"].note.startswith("Rough")
 
 
+def test_the_bar_that_goes_on_names_what_the_page_asks_for(bare: Reader) -> None:
+    """Under "Belt print" it went on to "belt length in teeth"."""
+    bare.open("ride.tension")
+    bare.back()
+    assert "Belt print" in bare.page.crown.word
+    assert bare.page.foot.main.text == "Next: belt print"
+
+
 def test_an_empty_board_saves_no_meaningless_reading(bare: Reader) -> None:
     for page in ("bench.belt", "ride.tension", "bench.motor"):
         bare.open(page)

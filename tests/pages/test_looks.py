@@ -238,6 +238,14 @@ def test_what_the_scale_reads_keeps_its_unit_beside_its_bars(pages: Reader, scal
         assert inks(measure(block, dp(width), Look(scale)), "0.92 kg"), width
 
 
+@pytest.mark.parametrize("text", ["280-5M-15", "280-5M", "1.2 in", "45 %"])
+def test_what_is_typed_with_letters_of_its_own_has_no_unit_behind_it(text: str) -> None:
+    """A print of a belt read "280-5M-15 teeth"."""
+    laid = measure(Typed(key="typed", label="Belt print", text=text, unit="teeth"), dp(360), Look())
+    assert inks(laid, text)
+    assert not inks(laid, f"{text} teeth")
+
+
 def test_a_number_stands_on_one_line_with_its_unit_at_its_end_or_under_it() -> None:
     for scale in SCALES:
         block = Figure(key="a", label="Range", number="21.2 to 25.9", unit="km", reserve=True)
