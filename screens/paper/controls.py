@@ -129,9 +129,11 @@ def text_field(block: b.Field, sheet: Sheet) -> None:
     shown = block.text or block.hint
     side = sheet.look.size(LEAD) * 1.1
     wide = room - dp(26) - side
-    tall = max(dp(ROW), sheet.fits(shown or " ", LEAD, wide).height + dp(20))
+    high = sheet.fits(shown or " ", LEAD, wide).height
+    tall = max(dp(ROW), high + dp(20))
     sheet.box(x, y, room, tall, fill="panel", edge="outline", line=dp(1), radius=dp(RADIUS))
-    sheet.write(shown, LEAD, x + dp(10), y + dp(10), wide, tone="text" if block.text else "second")
+    low = y + (tall - high) / 2
+    sheet.write(shown, LEAD, x + dp(10), low, wide, tone="text" if block.text else "second")
     sheet.icon("edit", x + room - dp(8) - side, y + (tall - side) / 2, side, "second")
     sheet.touch("field", x, y, room, tall, block.label)
     sheet.y = y + tall + dp(6)

@@ -1,11 +1,13 @@
 """Text: how wide it is and where it breaks. Needs no window."""
 
-from functools import lru_cache
+import re
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 from kivy.core.text import Label as Ruler
 from kivy.metrics import dp
 
+from logic.units import GAP, quantities
 from screens.paper.icons import ICON_FONT
 
 SMALLEST = 9
@@ -43,6 +45,16 @@ def longest_word(text: str, size: float, bold: bool) -> float:  # noqa: FBT001  
     return max(width_of(word, size, bold) for word in text.replace("\n", " ").split(" "))
 
 
+_AFTER_A_DIGIT = re.compile(r"\d ")
+
+
+@cache
+def _before_a_unit() -> re.Pattern[str]:
+    """Return the gaps between a number and its unit, where no line ends."""
+    units = {unit.shown for quantity in quantities().values() for unit in quantity.units if unit.shown}
+    return re.compile(rf"(?<=\d) (?=(?:{'|'.join(map(re.escape, units))})(?!\w))")
+
+
 @lru_cache(2_000)
 def broken(text: str, size: float, bold: bool, room: float) -> Block:  # noqa: FBT001  (as above)
     """Return a text broken between words into lines no wider than the room; it shrinks before a word would break."""
@@ -50,6 +62,8 @@ def broken(text: str, size: float, bold: bool, room: float) -> Block:  # noqa: F
         whole = width_of(text, size, bold)
         if whole <= room:
             return Block((text,), size, whole, line_of(size, bold))
+    if _AFTER_A_DIGIT.search(text):
+        text = _before_a_unit().sub(GAP, text)
     longest = longest_word(text, size, bold)
     while longest > room and size > dp(SMALLEST):
         size = max(dp(SMALLEST), size - 1)

@@ -31,7 +31,7 @@ from screens.blocks import (
     Verdict,
 )
 from screens.paper.furniture import Header, Places
-from screens.paper.ink import ICONS, width_of
+from screens.paper.ink import ICONS, broken, width_of
 from screens.paper.keypad import Typed
 from screens.paper.measure import measure
 from screens.paper.picture import height_of, lay
@@ -456,3 +456,11 @@ def test_the_number_of_a_mark_stands_off_where_curves_cross_at_it() -> None:
     assert not any(
         x <= px <= x + wide and y <= py <= y + number.height for one in thick for px, py in one.points
     )
+
+
+@pytest.mark.parametrize("unit", ["kg", "mm", "N", "%", "°C", "km/h", "teeth", "min"])
+def test_no_line_ends_between_a_number_and_its_unit(unit: str) -> None:
+    """A bottle held "1" and, on the next line, "kg of water"."""
+    for room in range(120, 400, 7):
+        block = broken(f"Hang a bottle with 1 {unit} of water at its middle. Done.", dp(20), False, dp(room))  # noqa: FBT003  (as it is asked)
+        assert any(f"1\u00a0{unit} " in f"{line} " for line in block.lines), (room, block.lines)
