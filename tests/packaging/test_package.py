@@ -6,10 +6,13 @@ Tokens: default.spec of buildozer 1.6.0. Manifest attributes: developer.android.
 
 import compileall
 import configparser
+import runpy
 import shutil
+import sys
 import tomllib
 from importlib.metadata import version
 from pathlib import Path
+from types import SimpleNamespace
 from xml.etree import ElementTree as ET
 
 import pytest
@@ -56,7 +59,7 @@ TOKENS = {
     "p4a.setup_py",
 }
 """Those that stand in default.spec, of the ones that are used; android.features does nothing there."""
-COMPILED = {"kivy", "materialyoucolor", "python3", "hostpython3", "sqlite3", "android", "pyjnius"}
+COMPILED = {"kivy", "python3", "hostpython3", "sqlite3", "android", "pyjnius"}
 """Requirements that have a recipe: not plain modules."""
 DESKTOP = {"reportlab"}
 """What only a desktop has: a phone prints by its own page."""
@@ -69,6 +72,12 @@ MASKED = (
     "docutils",
     "pygments",
     "materialshapes",
+    "materialyoucolor",
+    "asynckivy",
+    "asyncgui",
+    "certifi",
+    "idna",
+    "urllib3",
     "scipy",
     "pytest",
 )
@@ -196,12 +205,26 @@ def test_what_the_app_reads_is_shipped_and_nothing_else(spec):
 
 
 def test_every_plain_module_that_the_app_loads_is_listed(spec):
-    """The packager takes no dependency of a dependency."""
+    """The packager takes no dependency of a dependency that it has no recipe of."""
     names = {one.split("==")[0].replace("-", "_") for one in listed(spec["requirements"])} - COMPILED
     assert names == {
-        "kivymd", "asynckivy", "asyncgui", "filetype", "pint", "flexparser", "flexcache", "platformdirs",
-        "typing_extensions", "plyer", "segno",
+        "kivymd", "filetype", "pint", "flexparser", "flexcache", "platformdirs", "typing_extensions", "plyer", "segno",
     }  # fmt: skip
+
+
+def test_kivy_brings_nothing_that_asks_a_network(spec, monkeypatch):
+    """The packager's recipe of Kivy adds five modules for that: its python_depends, at the commit of the spec."""
+    theirs = type("KivyRecipe", (), {"python_depends": ["certifi", "chardet", "idna", "requests", "urllib3"]})
+    for name, inside in {
+        "pythonforandroid.recipes": {"__path__": ["packager/recipes"]},
+        "pythonforandroid.recipes.kivy": {"KivyRecipe": theirs},
+    }.items():
+        monkeypatch.setitem(sys.modules, name, SimpleNamespace(**inside))
+    (place,) = (FOLDER / spec["p4a.local_recipes"]).glob("*/__init__.py")
+    ours = runpy.run_path(str(place))["recipe"]
+    assert isinstance(ours, theirs)
+    assert (ours.name, ours.get_recipe_dir()) == (place.parent.name, str(Path("packager/recipes/kivy")))
+    assert set(ours.python_depends) <= {one.split("==")[0] for one in listed(spec["requirements"])}
 
 
 RUN = """
