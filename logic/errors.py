@@ -1,6 +1,6 @@
 """Refusals and offers. Screens turn both into sentences in the person's units; scripts read the SI text."""
 
-from math import isfinite
+from math import inf, isfinite
 
 # ruff: noqa: N818  (a refusal reads better without Error at the end of each name)
 
@@ -78,7 +78,7 @@ def positive(**numbers: float) -> None:
     logic.errors.InputError: span: 0.0 refused (not positive); allowed from 0 (SI)
     """
     for name, value in numbers.items():
-        if not 0.0 < value < float("inf"):
+        if not 0.0 < value < inf:
             raise _refused(name, value, "not positive")
 
 
@@ -92,7 +92,7 @@ def not_negative(**numbers: float) -> None:
     logic.errors.InputError: friction: -0.1 refused (below zero); allowed from 0 (SI)
     """
     for name, value in numbers.items():
-        if not 0.0 <= value < float("inf"):
+        if not 0.0 <= value < inf:
             raise _refused(name, value, "below zero")
 
 

@@ -1,7 +1,7 @@
 """Pairs of pulleys for one board: every sensible one with its figures and its belt."""
 
 from dataclasses import replace
-from functools import cached_property
+from functools import cached_property, lru_cache
 from math import floor, pi
 
 from logic.answers.asked import Asked, Asking
@@ -264,26 +264,40 @@ class _Rows:
         margin = None
         if self.electrical is not None and self.erpm_limit is not None:
             margin = 1.0 - self.electrical / self.erpm_limit
-        small, large = sorted((small, large))
         return Pair(
             option=option(self.terms, motor, wheel),
-            belt=self._belt(small, large, min(motor, wheel)),
+            belt=self._belt((min(small, large), max(small, large)), min(motor, wheel)),
             belt_load=load,
             electrical=self.electrical,
             erpm_margin=margin,
             present=present,
         )
 
-    def _belt(self, small: float, large: float, teeth: int) -> PairBelt | None:
+    def _belt(self, pulleys: tuple[float, float], teeth: int) -> PairBelt | None:
         if self.travel is None:
             return None
         low, high, _ = self.travel
-        low = max(low, (small + large) / 2.0 + self.flanges)
-        if low > high:
-            return None
-        candidates = belts_for(self.parts.profile, small, large, low, high)
-        if not candidates:
-            return None
-        middle = belt_length(centre=0.5 * (low + high), large=large, small=small)
-        best = min(candidates, key=lambda belt: (not belt.sure, abs(belt.length - middle)))
-        return PairBelt(best.teeth, best.length, best.sure, small, large, teeth)
+        apart = sum(pulleys) / 2.0 + self.flanges
+        return _belt_within(self.parts.profile, pulleys, teeth, max(low, apart), high)
+
+
+# Most values that are typed beside a table move no belt: those of its pairs are kept.
+@lru_cache(256)
+def _belt_within(
+    profile: str, pulleys: tuple[float, float], teeth: int, low: float, high: float
+) -> PairBelt | None:
+    if low > high:
+        return None
+    small, large = pulleys
+    candidates = belts_for(profile, small, large, low, high)
+    if not candidates:
+        return None
+    middle = belt_length(centre=0.5 * (low + high), large=large, small=small)
+    best = min(candidates, key=lambda belt: (not belt.sure, abs(belt.length - middle)))
+    return _over(best, small, large, teeth)
+
+
+@lru_cache(256)
+def _over(belt: Stock, small: float, large: float, teeth: int) -> PairBelt:
+    """Return a belt over two pulleys; where it puts the shafts is found once."""
+    return PairBelt(belt.teeth, belt.length, belt.sure, small, large, teeth)

@@ -2,13 +2,14 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from functools import cached_property
+from functools import cached_property, lru_cache
+from typing import NamedTuple
 
 from logic.drive.brake import Brake
 from logic.drive.flow import at_full_remote, at_steady_speed
 from logic.drive.gearing import motor_angular_speed, ratio, rolling_circumference
 from logic.drive.limits import Limit
-from logic.drive.performance import Outcome, steady_between, steepest_grade
+from logic.drive.performance import Outcome, Steady, steady_between, steepest_grade
 from logic.drive.push import Drivetrain
 from logic.drive.quick import quick_brake, quick_load, quick_push, quick_top
 from logic.drive.road import Road, air_drag_at
@@ -112,20 +113,47 @@ class PairOption:
 
 def option(terms: Terms, motor_teeth: int, wheel_teeth: int) -> PairOption:
     """Return what a pair does. Raises InputError unless both counts are positive."""
-    drive = replace(terms.drive, ratio=ratio(wheel_teeth=float(wheel_teeth), motor_teeth=float(motor_teeth)))
-    push = quick_push(drive)
-    steady = steady_between(push, quick_load(terms.road), quick_top(drive))
+    met = _meetings(terms.drive, terms.road)[motor_teeth, wheel_teeth]
     return PairOption(
         motor_teeth=motor_teeth,
         wheel_teeth=wheel_teeth,
-        drive=drive,
+        drive=met.drive,
         terms=terms,
-        unloaded=steady.unloaded,
-        loaded=steady.speed,
-        outcome=steady.outcome,
-        push=push(0.0),
-        climb=_steepest(push(0.0), terms.road),
+        unloaded=met.steady.unloaded,
+        loaded=met.steady.speed,
+        outcome=met.steady.outcome,
+        push=met.push,
+        climb=met.climb,
     )
+
+
+class _Met(NamedTuple):
+    """What every table is ordered by: where push and load of a pair meet, its push at standstill and the climb that takes."""
+
+    drive: Drivetrain
+    steady: Steady
+    push: Newton
+    climb: One | None
+
+
+class _Meetings(dict[tuple[int, int], _Met]):
+    """The pairs on one drive and one road by motor and wheel teeth, each worked out when it is first asked for."""
+
+    def __init__(self, drive: Drivetrain, road: Road) -> None:
+        super().__init__()
+        self.drive, self.road = drive, road
+
+    def __missing__(self, teeth: tuple[int, int]) -> _Met:
+        motor, wheel = map(float, teeth)
+        drive = replace(self.drive, ratio=ratio(wheel_teeth=wheel, motor_teeth=motor))
+        push = quick_push(drive)
+        steady = steady_between(push, quick_load(self.road), quick_top(drive))
+        self[teeth] = _Met(drive, steady, push(0.0), _steepest(push(0.0), self.road))
+        return self[teeth]
+
+
+# Most values that are typed beside a table change neither drive nor road: its pairs are kept.
+_meetings = lru_cache(2)(_Meetings)
 
 
 def _steepest(push: Newton, road: Road) -> One | None:
@@ -157,7 +185,7 @@ class WishFit:
     speed_margin: One | None
     grade_margin: One | None
 
-    @property
+    @cached_property
     def short(self) -> float:
         """Return by how much it falls short in all; 0 when it does what was asked for, to a hair."""
         margins = (self.speed_margin, self.grade_margin)

@@ -1,6 +1,7 @@
 """Which pulleys for the speed and the hill one wants, shared by Numbers and the page of pairs; and one pair of them."""
 
 from collections.abc import Iterator, Sequence
+from itertools import islice, takewhile
 from math import inf
 
 from logic.answers import pair_wish, pairs
@@ -42,7 +43,7 @@ def wished(world: World) -> pair_wish.Wish:
     return world.kept(pair_wish.wish_of, world.answers)
 
 
-def ranked(world: World) -> Ranked:
+def ranked(world: World) -> pair_wish.Ranking:
     """Return the pairs by the wish, the best one first."""
     return world.kept(pair_wish.best_pairs, table_of(world), wished(world))
 
@@ -87,7 +88,8 @@ def best_told(world: World, *, brief: bool = False) -> Verdict:
 
 def _wished(world: World, table: pairs.PairTable, wish: pair_wish.Wish, *, brief: bool) -> Verdict:
     order = ranked(world)
-    good = [pair for pair, fit in order if not fit.short and sound(table, pair)]
+    met = (pair for pair, _fit in takewhile(lambda one: not one[1].short, order))
+    good = list(islice((pair for pair in met if sound(table, pair)), 1 + ALSO))
     if not good:
         nearest, fit = next((one for one in order if sound(table, one[0])), order[0])
         pair = teeth(nearest.option)
@@ -97,7 +99,7 @@ def _wished(world: World, table: pairs.PairTable, wish: pair_wish.Wish, *, brief
             wish=wish_text(world, wish), pair=pair, short=gives(world, fit)
         )
         return _said(_("None does it"), text, "wrong", pair_act(nearest))
-    also = ", ".join(teeth(pair.option) for pair in good[1 : 1 + ALSO])
+    also = ", ".join(teeth(pair.option) for pair in good[1:])
     doubts = list(_doubts(world, table, wish, good[0]))
     said = [_("also {pairs}").format(pairs=also) + "."] if also else []
     if not brief:

@@ -128,7 +128,7 @@ def _counted(world: World, *, asked: bool) -> str:
     if asked:
         good = sum(
             not given.short and (table.travel is None or pair.belt is not None)
-            for pair, given in best.ranked(world)
+            for pair, given in best.ranked(world).unranked
         )
         said.append(
             _("{good} of {all} do {wish}.").format(

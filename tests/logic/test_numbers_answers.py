@@ -173,6 +173,25 @@ def test_a_table_works_out_what_is_read_and_no_more() -> None:
     assert "stop" in vars(row.option)
 
 
+def test_of_a_ranking_only_what_is_read_is_compared() -> None:
+    table = pair_table(TOWPATH, RIDER, asking(climb_speed="11 km/h"))
+    order = best_pairs(table, Wish(speed=35 / 3.6, grade=0.12))
+    first = order[:3]
+    heated = [pair for pair in table.pairs if "heat" in vars(pair.option)]
+    assert len(heated) < len(table.pairs) / 2
+    assert list(order)[:3] == first == order[0:3]
+    assert order[-1] == list(order)[-1]
+
+
+def test_a_table_beside_another_works_out_only_what_changed() -> None:
+    one, other = (pair_table(TOWPATH, RIDER, asking(climb_speed=speed)) for speed in ("9 km/h", "8 km/h"))
+    assert all(
+        pair.option.drive is same.option.drive for pair, same in zip(one.pairs, other.pairs, strict=True)
+    )
+    assert all(pair.belt is same.belt for pair, same in zip(one.pairs, other.pairs, strict=True))
+    assert one.pairs[0].option.heat != other.pairs[0].option.heat
+
+
 def test_a_wish_is_ranked_with_what_gives(table: PairTable) -> None:
     wish = wish_of(asking(wish_speed="38 km/h", wish_grade="15 %"))
     order = best_pairs(table, wish)
