@@ -1,7 +1,6 @@
 """The bars in the foot: the main act and those beside it."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import field
 
 from kivy.metrics import dp
 
@@ -30,7 +29,6 @@ class Bars(Block):
     note: str = ""
     reason: str = ""
     """Why several of them are dashed, said once."""
-    first: int = field(default=0)
 
     def acts(self) -> Mapping[str, Act | None]:
         """Return the act of each."""
@@ -85,8 +83,7 @@ def bars(block: Bars, sheet: Sheet) -> None:
                 for bar, wide in zip(line, widths, strict=True)
             ),
         )
-        main = shown.index(block.main) if block.main else -1
-        row_of_bars(sheet, line, edge, y, widths, high, main, first, role=role)
+        row_of_bars(sheet, line, edge, y, widths, high, main=block.main, first=first, role=role)
         first += len(line)
         y += high + dp(6)
     sheet.y = y
@@ -109,36 +106,25 @@ def row_of_bars(  # noqa: PLR0913  (bars and their place)
     y: float,
     widths: Sequence[float],
     tall: float,
-    main: int,
-    first: int = 0,
     *,
+    main: Button | None,
+    first: int = 0,
     role: float = TEXT,
     small: bool = False,
 ) -> None:
-    """Draw bars of one height beside each other; the one at the place `main`, counted from `first`, is filled."""
-    left = x
-    for place, (bar, wide) in enumerate(zip(row, widths, strict=True)):
+    """Draw bars of one height beside each other; the main one is filled. Their parts are counted from `first`."""
+    for place, (bar, wide) in enumerate(zip(row, widths, strict=True), start=first):
         if bar.act is None:
             look, tone = {"edge": "outline", "dashed": True}, "second"
-        elif first + place == main:
+        elif bar is main:
             look, tone = {"fill": "main"}, "over_main"
         elif bar.bad:
             look, tone = {"fill": "ground", "edge": "bad", "line": dp(3)}, "bad"
         else:
             look, tone = {"fill": "ground", "edge": "text", "line": dp(1.5)}, "text"
-        sheet.box(left, y, wide, tall, radius=dp(RADIUS), **look)
+        sheet.box(x, y, wide, tall, radius=dp(RADIUS), **look)
         said, role, pad = (bar.text, SMALL, dp(8)) if small else (_said(bar), role, dp(10))
-        fitted = sheet.fits(said, role, wide - 2 * pad, bold=True)
-        sheet.write(
-            said,
-            role,
-            left + pad,
-            y + (tall - fitted.height) / 2,
-            wide - 2 * pad,
-            tone=tone,
-            bold=True,
-            align="center",
-        )
+        sheet.write(said, role, x + pad, y, wide - 2 * pad, tall=tall, tone=tone, bold=True, align="center")
         if bar.act is not None:
-            sheet.touch(f"bar {first + place}", left, y, wide, tall, bar.text, on=tone)
-        left += wide + dp(8)
+            sheet.touch(f"bar {place}", x, y, wide, tall, bar.text, on=tone)
+        x += wide + dp(8)

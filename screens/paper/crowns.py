@@ -42,7 +42,7 @@ def verdict(block: b.Verdict, sheet: Sheet) -> None:
         box = {"radius": dp(RADIUS), **look}
         sheet.marks.insert(place, _box(edge, edge, sheet.width - 2 * edge, tall, box))
     if icon:
-        sheet.icon(icon, edge + dp(12), edge + (tall - side) / 2, side, tone)
+        sheet.icon(icon, edge + dp(12), edge, side, tone, tall=tall)
     sheet.y = tall + 2 * edge
     if block.act is not None:
         sheet.touch("act", edge, edge, sheet.width - 2 * edge, tall, block.said(), on=tone)
@@ -94,15 +94,7 @@ def figure(block: b.Figure, sheet: Sheet) -> None:
     told = sheet.fits(block.change or f"+88.8 {block.unit}", TEXT, room, bold=True)
     fits = told.width <= beside and len(told.lines) == 1 and not alone
     if block.change and fits:
-        sheet.write(
-            block.change,
-            TEXT,
-            x + after,
-            y + (number.height - told.height) / 2,
-            beside,
-            tone="trial",
-            bold=True,
-        )
+        sheet.write(block.change, TEXT, x + after, y, beside, tall=number.height, tone="trial", bold=True)
     if block.detail:
         under += sheet.write(block.detail, SMALL, x, under, room, tone="second").height
     if not fits and (block.change or block.reserve):

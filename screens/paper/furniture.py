@@ -63,12 +63,12 @@ def header(block: Header, sheet: Sheet) -> None:
     tall = max(dp(48), sheet.line(LEAD, bold=True) + dp(8))
     x, end = dp(EDGE_BACK), sheet.width - dp(4)
     if block.back:
-        sheet.icon("back", dp(12), (tall - dp(26)) / 2, dp(26))
+        sheet.icon("back", dp(12), 0, dp(26), tall=tall)
         sheet.touch("back", 0, 0, dp(52), tall, _("Back"))
         x = dp(52)
     for place, tool in reversed(list(enumerate(block.tools))):
         end -= dp(52)
-        sheet.icon(tool.icon, end + dp(13), (tall - dp(26)) / 2, dp(26), "main" if tool.act else "second")
+        sheet.icon(tool.icon, end + dp(13), 0, dp(26), "main" if tool.act else "second", tall=tall)
         if tool.act is not None:
             sheet.touch(f"tool {place}", end, 0, dp(52), tall, tool.text)
     if block.board:
@@ -81,10 +81,9 @@ def header(block: Header, sheet: Sheet) -> None:
         sheet.look = sheet.look.capped(max(1.0, sheet.look.scale - 0.1))
         two = sheet.fits(block.title, SMALL, room, bold=True)
     if not role and len(two.lines) == 2 and two.height <= tall:  # noqa: PLR2004
-        sheet.write(block.title, SMALL, x, (tall - two.height) / 2, room, bold=True)
+        sheet.write(block.title, SMALL, x, 0, room, tall=tall, bold=True)
     else:
-        high = sheet.line(role or SMALL, bold=True)
-        sheet.write(block.title, role or SMALL, x, (tall - high) / 2, room, bold=True, one=True)
+        sheet.write(block.title, role or SMALL, x, 0, room, tall=tall, bold=True, one=True)
     sheet.y = tall
 
 
@@ -95,12 +94,11 @@ def chip(block: Header, sheet: Sheet, x: float, end: float, tall: float) -> floa
     whole = ", ".join(part for part in (block.board, block.note) if part)
     said = whole if sheet.wide(whole, TEXT, bold=True) + ends <= room else block.board
     wide = min(sheet.wide(said, TEXT, bold=True) + ends, room)
-    line = sheet.line(TEXT, bold=True)
-    high = max(dp(CHIP), line + dp(8))
+    high = max(dp(CHIP), sheet.line(TEXT, bold=True) + dp(8))
     left = end - wide
     sheet.box(left, (tall - high) / 2, wide, high, fill="panel", edge="outline", line=dp(1), radius=high / 2)
-    sheet.write(said, TEXT, left + dp(14), (tall - line) / 2, wide - ends, bold=True, one=True)
-    sheet.icon("open", end - sign - dp(8), (tall - sign) / 2, sign)
+    sheet.write(said, TEXT, left + dp(14), 0, wide - ends, tall=tall, bold=True, one=True)
+    sheet.icon("open", end - sign - dp(8), 0, sign, tall=tall)
     sheet.touch("board", left, 0, wide, tall, _("Board {name}").format(name=block.board))
     return left
 
@@ -133,23 +131,15 @@ def way_back(block: WayBack, sheet: Sheet) -> None:
     """Draw what was done and the way back, on the ink of the page turned round."""
     word = sheet.wide(block.word, TEXT, bold=True) + dp(24)
     close = dp(52)
-    room = sheet.width - word - close - dp(12)
-    said = sheet.fits(block.text, TEXT, room - dp(8))
-    tall = touchable(said.height + dp(16))
+    right = sheet.width - close
+    left = right - word
+    room = left - dp(20)
+    tall = touchable(sheet.fits(block.text, TEXT, room).height + dp(16))
     sheet.box(0, 0, sheet.width, tall, fill="text")
-    sheet.write(block.text, TEXT, dp(12), (tall - said.height) / 2, room - dp(8), tone="ground")
-    sheet.box(dp(12) + room, dp(5), word, tall - dp(10), edge="ground", line=dp(1.5), radius=dp(RADIUS))
-    sheet.write(
-        block.word,
-        TEXT,
-        dp(12) + room,
-        (tall - sheet.line(TEXT, bold=True)) / 2,
-        word,
-        tone="ground",
-        bold=True,
-        align="center",
-    )
-    sheet.touch("undo", dp(12) + room, 0, word, tall, block.word, on="ground")
-    sheet.icon("cross", sheet.width - close + dp(14), (tall - dp(24)) / 2, dp(24), "ground")
-    sheet.touch("dismiss", sheet.width - close, 0, close, tall, _("Close this"), on="ground")
+    sheet.write(block.text, TEXT, dp(12), 0, room, tall=tall, tone="ground")
+    sheet.box(left, dp(5), word, tall - dp(10), edge="ground", line=dp(1.5), radius=dp(RADIUS))
+    sheet.write(block.word, TEXT, left, 0, word, tall=tall, tone="ground", bold=True, align="center")
+    sheet.touch("undo", left, 0, word, tall, block.word, on="ground")
+    sheet.icon("cross", right + dp(14), 0, dp(24), "ground", tall=tall)
+    sheet.touch("dismiss", right, 0, close, tall, _("Close this"), on="ground")
     sheet.y = tall

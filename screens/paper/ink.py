@@ -8,7 +8,6 @@ from kivy.core.text import Label as Ruler
 from kivy.metrics import dp
 
 from logic.units import GAP, quantities
-from screens.paper.icons import ICON_FONT
 
 SMALLEST = 9
 """A word that is still too wide at this size in dp is left as it is; a test finds none."""
@@ -99,6 +98,3 @@ def shortened(text: str, size: float, bold: bool, room: float) -> str:  # noqa: 
         if width_of(short, size, bold) <= room:
             return short
     return "…"
-
-
-ICONS = ICON_FONT

@@ -6,19 +6,17 @@ from kivy.metrics import dp
 
 from logic.fields import Field
 from logic.frozen import frozen
+from logic.units import MINUS
 from screens.acts import Act
 from screens.acts.entering import Put
 from screens.blocks import Block, Button, Entry, Option
 from screens.paper.bars import Bars, row_of_bars
-from screens.paper.controls import option_key
+from screens.paper.controls import option_keys
 from screens.paper.scale import LEAD, RADIUS, SMALL, TEXT, TITLE
 from screens.paper.sheet import Sheet, inner
 from screens.tongue import _
 
-MINUS = "\N{MINUS SIGN}"
-
-
-KEYS = ("789", "456", "123", ".0")
+DIGITS = ("789", "456", "123")
 DELETE, CLEAR, UNIT = "delete", "clear", "unit"
 SHORT_ROW, DIGIT = 5, 0.178
 """Keys in a row of a short window, and the share of its width that a digit has."""
@@ -81,52 +79,23 @@ class Options(Block):
 
 
 def typed(block: Typed, sheet: Sheet) -> None:
-    """Draw the label, and what is typed with its unit; under it what is wrong."""
+    """Draw what is wrong, then the label and what is typed with its unit, the bars beside them."""
     x, room = dp(12), sheet.width - dp(24)
+    tone = "bad" if block.wrong else "second"
     sheet.box(0, 0, sheet.width, dp(2), fill="bad" if block.wrong else "main")
     y = dp(6)
-    if block.beside:
-        share = _beside_typed(block, sheet, room)
-        room -= share + dp(8)
     if block.sentence:
-        said_room = sheet.width - dp(24)
-        y += sheet.write(
-            block.sentence, TEXT, x, y, said_room, tone="bad" if block.wrong else "second", bold=block.wrong
-        ).height + dp(2)
-    shown = block.text or "–"
-    # A unit of one's own, or a print, stands as it is typed.
-    bare = not block.text or (
-        block.text.strip()[-1:] in "0123456789.," and not any(map(str.isalpha, block.text))
-    )
-    unit = _(block.unit) if bare else ""
-    value = f"{shown} {unit}".strip()
-    roles = (LEAD, TEXT, SMALL) if block.beside else (TITLE,)
-    role = next((one for one in roles if sheet.wide(value, one, bold=True) <= room), roles[0])
-    wide = sheet.wide(value, role, bold=True)
-    if wide > room and block.text:
-        # The number is what was typed: it goes before its unit.
-        value = shown
-    label = sheet.wide(block.label, TEXT)
-    if block.listed:
-        told = sheet.fits(block.label, TEXT, room)
-        low = y + max(0.0, (dp(48) - told.height) / 2 if block.beside else 0.0)
-        bottom = low + sheet.write(block.label, TEXT, x, low, room).height
-    elif label + wide + dp(12) <= room and not block.beside:
-        tall = sheet.line(TITLE, bold=True)
-        sheet.write(block.label, TEXT, x, y + (tall - sheet.line(TEXT)) * 0.62, label + 1, tone="second")
-        sheet.write(
-            value, role, x + label + dp(12), y, room - label - dp(12), bold=True, align="right", one=True
-        )
-        bottom = y + tall
-    else:
-        bottom = y + sheet.write(block.label, SMALL, x, y, room, tone="second", one=True).height
-        bottom += sheet.write(value, role, x, bottom, room, bold=True, one=True).height
-    if block.beside:
-        wide = (share - dp(8) * (len(block.beside) - 1)) / len(block.beside)
+        y += sheet.write(block.sentence, TEXT, x, y, room, tone=tone, bold=block.wrong).height + dp(2)
+    bars = _beside_typed(block, sheet, room) if block.beside else 0.0
+    room -= bars + dp(8) if bars else 0.0
+    bottom = _value(block, sheet, x, y, room)
+    if bars:
+        count = len(block.beside)
+        wide = (bars - dp(8) * (count - 1)) / count
         texts = [sheet.fits(bar.text, SMALL, wide - dp(16), bold=True).height for bar in block.beside]
         tall = max(dp(48), bottom - y, max(texts) + dp(8))
-        widths = [wide] * len(block.beside)
-        row_of_bars(sheet, block.beside, x + room + dp(8), y, widths, tall, len(widths) - 1, small=True)
+        left, main = x + room + dp(8), block.beside[-1]
+        row_of_bars(sheet, block.beside, left, y, [wide] * count, tall, main=main, small=True)
         bottom = max(bottom, y + tall)
     sheet.y = bottom + dp(4)
 
@@ -143,128 +112,105 @@ def _beside_typed(block: Typed, sheet: Sheet, room: float) -> float:
     return max(min(share, room - dp(8) - sheet.wide(block.label, SMALL)), min(least, share))
 
 
+def _value(block: Typed, sheet: Sheet, x: float, y: float, room: float) -> float:
+    """Write the label and what is typed, beside each other where there is room; return how far down they reach."""
+    if block.listed:
+        tall = sheet.fits(block.label, TEXT, room).height
+        low = y + max(0.0, (dp(48) - tall) / 2 if block.beside else 0.0)
+        return low + sheet.write(block.label, TEXT, x, low, room).height
+    shown = block.text or "–"
+    # A unit of one's own, or a print, stands as it is typed.
+    bare = not any(map(str.isalpha, block.text)) and shown.strip()[-1:] in "–0123456789.,"
+    value = f"{shown} {_(block.unit) if bare else ''}".strip()
+    roles = (LEAD, TEXT, SMALL) if block.beside else (TITLE,)
+    role = next((one for one in roles if sheet.wide(value, one, bold=True) <= room), roles[0])
+    wide = sheet.wide(value, role, bold=True)
+    if wide > room and block.text:
+        # The number is what was typed: it goes before its unit.
+        value = shown
+    label = sheet.wide(block.label, TEXT)
+    left = x + label + dp(12)
+    if not block.beside and left + wide <= x + room:
+        tall = sheet.line(TITLE, bold=True)
+        sheet.write(block.label, TEXT, x, y + (tall - sheet.line(TEXT)) * 0.62, label + 1, tone="second")
+        sheet.write(value, role, left, y, x + room - left, bold=True, align="right", one=True)
+        return y + tall
+    y += sheet.write(block.label, SMALL, x, y, room, tone="second", one=True).height
+    return y + sheet.write(value, role, x, y, room, bold=True, one=True).height
+
+
 def keys(block: Keys, sheet: Sheet) -> None:
     """Draw four rows of four keys, in a short window three of five: digits left, at the right delete, unit, minus or clear."""
     sheet.look = sheet.look.framed()
-    if block.choosing:
-        _cells(
-            sheet,
-            block,
-            [
-                [("unit " + unit, unit) for unit in block.units[row : row + 3]]
-                for row in range(0, len(block.units), 3)
-            ],
-        )
-        return
-    inch = block.unit == "in"
-    side = [DELETE, UNIT if block.unit else CLEAR, CLEAR if block.unit else "", ""]
-    last: list[tuple[str, str]] = [(block.mark, block.mark), ("0", "0")]
-    last += [("/", "/"), (" ", _("Space"))] if inch else [(MINUS, MINUS)] if block.signed else []
-    signs = block.signs.split() if " " in block.signs else block.signs
-    last += [(sign, sign) for sign in signs]
-    rows = []
-    if sheet.look.short and len(last) <= MOST_BELOW:
-        mark, nought, *others = last
-        others += [("", "")] * (2 - len(others))
-        ends = ([(DELETE, DELETE), (side[1], side[1])], [mark, (side[2], side[2])], [nought, *others])
-        _cells(
-            sheet,
-            block,
-            [[*zip(digits, digits, strict=True), *end] for digits, end in zip(KEYS, ends, strict=False)],
-        )
-        return
-    for digits, word in zip(KEYS[:3], side, strict=False):
-        rows.append([*((digit, digit) for digit in digits), (word, word)])
-    while len(last) < 4:  # noqa: PLR2004  (four columns)
-        last.append(("", ""))
-    rows.append(last)
-    _cells(sheet, block, rows)
-
-
-def _cells(sheet: Sheet, block: Keys, rows: list[list[tuple[str, str]]]) -> None:
-    gap, edge = dp(4), dp(8)
-    # Four columns of digits, whatever signs share the last row.
-    columns = max(len(row) for row in rows[:-1] or rows)
-    room = sheet.width - 2 * edge
+    rows = _rows(block, short=sheet.look.short)
+    edge, tall = dp(8), dp(block.tall)
     for line, row in enumerate(rows):
-        live = [cell for cell in row if cell[0]]
-        # The last row shares its width: the nought is wide.
-        shared = line == len(rows) - 1 and (len(live) < len(row) or len(row) > columns)
-        each = room / len(live) if shared else room / columns
-        if columns == SHORT_ROW and len(live) <= columns:
-            # Units want the room of their words; where there is none the nought or the mark is wide.
-            each = room * DIGIT
-        x, y = edge, line * dp(block.tall)
-        for place, (part, letter) in enumerate(live):
-            if place:
-                x += each
-            if columns == SHORT_ROW and place == len(live) - 1:
-                each = edge + room - x
+        x = edge
+        widths = _widths(rows, line, sheet.width - 2 * edge, choosing=block.choosing)
+        for part, wide in zip(filter(None, row), widths, strict=True):
             # What clears stands over the empty place below it.
-            below = rows[line + 1] if line + 2 < len(rows) else ()
-            tall = dp(block.tall) * (
-                2 if part == CLEAR and below and not below[-1][0] and columns != SHORT_ROW else 1
-            )
-            sheet.box(
-                x + gap / 2,
-                y + gap / 2,
-                each - gap,
-                tall - gap,
-                fill="key",
-                edge="outline",
-                line=dp(1),
-                radius=dp(RADIUS),
-            )
-            name = letter
-            if part == DELETE:
-                sheet.icon("delete", x + (each - dp(28)) / 2, y + (tall - dp(28)) / 2, dp(28))
-                name = _("Delete")
-            else:
-                role = (
-                    TITLE if part in "0123456789.,-/" + MINUS else LEAD if part.startswith("unit") else TEXT
-                )
-                text = _(block.unit) if part == UNIT else _("Clear") if part == CLEAR else letter
-                name = _("Unit {unit}").format(unit=text) if part == UNIT else text
-                fitted = sheet.fits(text, role, each - dp(12), bold=True)
-                mark = dp(17) if part == UNIT and len(block.units) > 1 else 0
-                pad = dp(3 if mark else 6)
-                sheet.write(
-                    text,
-                    role,
-                    x + pad,
-                    y + (tall - fitted.height) / 2,
-                    each - 2 * pad - mark,
-                    bold=True,
-                    align="center",
-                )
-                if mark:
-                    sheet.icon("open", x + each - dp(20), y + (tall - dp(18)) / 2, dp(18))
-            if part != UNIT or len(block.units) > 1:
-                sheet.touch(f"key {part}", x, y, each, tall, name)
-    sheet.y = len(rows) * dp(block.tall) + dp(2)
+            high = 2 if part == CLEAR and not block.unit and len(row) < SHORT_ROW else 1
+            _key(part, block, sheet, (x, line * tall, wide, high * tall))
+            x += wide
+    sheet.y = len(rows) * tall + dp(2)
+
+
+def _rows(block: Keys, *, short: bool) -> list[list[str]]:
+    """Return the keys row by row, "" where none is."""
+    if block.choosing:
+        units = [f"{UNIT} {unit}" for unit in block.units]
+        return [units[first : first + 3] for first in range(0, len(units), 3)]
+    right = [DELETE, UNIT, CLEAR] if block.unit else [DELETE, CLEAR, ""]
+    inch = ["/", " "] if block.unit == "in" else [MINUS] if block.signed else []
+    last = [block.mark, "0", *inch, *(block.signs.split() if " " in block.signs else block.signs)]
+    if short and len(last) <= MOST_BELOW:
+        mark, *others = last
+        ends = ([DELETE, right[1]], [mark, right[2]], others)
+        return [[*digits, *end] for digits, end in zip(DIGITS, ends, strict=True)]
+    return [*([*digits, key] for digits, key in zip(DIGITS, right, strict=True)), last]
+
+
+def _widths(rows: list[list[str]], line: int, room: float, *, choosing: bool) -> list[float]:
+    """Return how wide the keys of a row are."""
+    count, columns = len([part for part in rows[line] if part]), len(rows[0])
+    if columns == SHORT_ROW and count <= columns:
+        # Units want the room of their words; where there is none the nought or the mark is wide.
+        return [*[room * DIGIT] * (count - 1), room * (1.0 - DIGIT * (count - 1))]
+    # The last row shares its width: the nought is wide, and signs may make it one of more keys.
+    shared = line == len(rows) - 1 and not choosing
+    return [room / (count if shared else columns)] * count
+
+
+def _key(part: str, block: Keys, sheet: Sheet, at: tuple[float, float, float, float]) -> None:
+    """Draw a key, and what it is called."""
+    x, y, wide, tall = at
+    gap = dp(4)
+    look = {"fill": "key", "edge": "outline", "line": dp(1), "radius": dp(RADIUS)}
+    sheet.box(x + gap / 2, y + gap / 2, wide - gap, tall - gap, **look)
+    words = {DELETE: _("Delete"), CLEAR: _("Clear"), UNIT: _(block.unit), " ": _("Space")}
+    name = words.get(part, part.removeprefix(f"{UNIT} "))
+    opens = part == UNIT and len(block.units) > 1
+    if part == DELETE:
+        sheet.icon("delete", x + (wide - dp(28)) / 2, y, dp(28), tall=tall)
+    else:
+        role = TITLE if part in f"0123456789.,-/{MINUS}" else LEAD if part.startswith(UNIT) else TEXT
+        pad, sign = (dp(3), dp(17)) if opens else (dp(6), 0.0)
+        room = wide - 2 * pad - sign
+        sheet.write(name, role, x + pad, y, room, tall=tall, bold=True, align="center")
+    if opens:
+        sheet.icon("open", x + wide - dp(20), y, dp(18), tall=tall)
+    if part != UNIT or opens:
+        sheet.touch(f"key {part}", *at, _("Unit {unit}").format(unit=name) if part == UNIT else name)
 
 
 def options(block: Options, sheet: Sheet) -> None:
     """Draw the options of a choice."""
-    x, room = inner(sheet)
+    _x, room = inner(sheet)
     gap = dp(4 if sheet.look.short else 6)
-    y = gap
-    count = len(block.field.options)
-    columns = 2 if count > 3 or sheet.look.low else 1  # noqa: PLR2004
-    longest = max(sheet.longest(one.label, TEXT, bold=True) for one in block.field.options)
-    if longest + dp(44) > room / 2 - gap:
-        columns = 1
-    wide = (room - gap * (columns - 1)) / columns
-    for start in range(0, count, columns):
-        row = block.field.options[start : start + columns]
-        texts = [sheet.fits(one.label, TEXT, wide - dp(36), bold=True) for one in row]
-        tall = max(dp(48), *(text.height + dp(12) for text in texts))
-        for place, one in enumerate(row):
-            option = Option(one.label, Act(), one.key == block.chosen)
-            part = f"option {start + place}"
-            option_key(sheet, option, part, x + place * (wide + gap), y, wide, tall)
-        y += tall + gap
-    sheet.y = y
+    asked = [Option(one.label, Act(), one.key == block.chosen) for one in block.field.options]
+    longest = max(sheet.longest(one.text, TEXT, bold=True) for one in asked)
+    two = (len(asked) > 3 or sheet.look.low) and longest + dp(44) <= room / 2 - gap  # noqa: PLR2004
+    option_keys(sheet, asked, gap, 2 if two else 1, gap, beside=dp(36), air=dp(12))
 
 
 def entry_blocks(

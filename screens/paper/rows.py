@@ -162,7 +162,7 @@ def drawn_line(block: b.Line, sheet: Sheet) -> None:
         at = x + room - mark - wide
         sheet.marks.append(Drawing(at, (sheet.y - tall) / 2, wide, tall, block.strokes, sheet.look.scale))
     if mark:
-        sheet.icon("next", x + room - mark + dp(2), (sheet.y - mark) / 2, mark, tone="second")
+        sheet.icon("next", x + room - mark + dp(2), 0, mark, tone="second", tall=sheet.y)
     sheet.box(x, sheet.y - dp(1), room, dp(1), fill="hair")
 
 
@@ -213,27 +213,18 @@ def columns(block: b.Columns, sheet: Sheet) -> None:
     gap = dp(6)
     beside = longest + gap + tick <= each - dp(8)
     wide = each if beside else room
+    words = wide - tick - gap - dp(8)
     tall = max(
-        sheet.fits(cell.text, role, wide - tick - gap - dp(8), bold=block.head or cell.better).height
-        for cell in block.cells
+        sheet.fits(cell.text, role, words, bold=block.head or cell.better).height for cell in block.cells
     )
     tall = max(tall, 0.0 if block.head else dp(TOUCH) - dp(8))
     for place, cell in enumerate(block.cells):
         left = x + place * each if beside else x
         bold = block.head or cell.better
-        text = sheet.fits(cell.text, role, wide - tick - gap - dp(8), bold=bold)
-        sheet.write(
-            cell.text,
-            role,
-            left,
-            y + (tall - text.height) / 2,
-            wide - tick - gap - dp(8),
-            tone=tone,
-            bold=bold,
-        )
+        text = sheet.write(cell.text, role, left, y, words, tall=tall, tone=tone, bold=bold)
         if cell.better:
             # Behind the number, so that all numbers of a column begin at one line.
-            sheet.icon("tick", left + text.width + gap, y + (tall - tick) / 2, tick, tone="good")
+            sheet.icon("tick", left + text.width + gap, y, tick, tone="good", tall=tall)
         if cell.act is not None:
             name = ", ".join(part for part in (block.label, cell.text) if part)
             sheet.touch(f"cell {place}", left, y - dp(4), wide, tall + dp(8), name)

@@ -1,15 +1,18 @@
 """A block laid out: marks to paint and areas to touch, in pixels from its upper left corner. Needs no window."""
 
 from dataclasses import dataclass, field
-from math import log
+from math import inf, log
 from typing import Any, NamedTuple
 
 from kivy.metrics import dp
 
-from screens.paper.icons import POINTS
-from screens.paper.ink import ICONS, Block, broken, line_of, longest_word, shortened, width_of
+from screens.paper.icons import ICON_FONT, POINTS
+from screens.paper.ink import Block, broken, line_of, longest_word, shortened, width_of
 from screens.paper.scale import EDGE, TOUCH, Look
 from screens.pictures.strokes import Drawing as Drawn
+
+SHARES = {"left": 0.0, "center": 0.5, "right": 1.0}
+"""How much of the room that a text leaves lies before it."""
 
 
 class Box(NamedTuple):
@@ -119,64 +122,33 @@ class Sheet:
         tone: str = "text",
         bold: bool = False,
         align: str = "left",
+        tall: float | None = None,
         one: bool = False,
     ) -> Block:
-        """Write a text into a room, its upper edge at y; return what it takes. `one` keeps it on one line."""
+        """Write a text into a room, its upper edge at y, or in the middle of what is `tall` from there; return what it takes.
+
+        `one` keeps it on one line.
+        """
         if not text:
             return Block((), 0.0, 0.0, 0.0)
         size = self.look.size(role)
-        cut = False
-        if one:
-            short = shortened(text, size, bold, room)
-            cut = short != text
-            laid = Block((short,), size, width_of(short, size, bold), line_of(size, bold))
-        else:
-            laid = broken(text, size, bold, room)
-        left = (
-            x
-            if align == "left"
-            else x + room - laid.width
-            if align == "right"
-            else x + (room - laid.width) / 2
-        )
-        self.marks.append(
-            Ink(
-                text,
-                laid.lines,
-                left,
-                y,
-                laid.width,
-                laid.height,
-                laid.size,
-                bold,
-                tone,
-                align,
-                "",
-                room,
-                cut,
-            )
-        )
+        shown = shortened(text, size, bold, room) if one else text
+        laid = broken(shown, size, bold, inf if one else room)
+        left = x + (room - laid.width) * SHARES[align]
+        top = y if tall is None else y + (tall - laid.height) / 2
+        look = (laid.size, bold, tone, align, "", room, shown != text)
+        self.marks.append(Ink(text, laid.lines, left, top, laid.width, laid.height, *look))
         return laid
 
-    def icon(self, name: str, x: float, y: float, side: float, tone: str = "text") -> None:
-        """Draw an icon into a square."""
-        size = _rung(side * 0.86)
-        wide, tall = width_of(chr(POINTS[name]), size, False, ICONS), line_of(size, False, ICONS)  # noqa: FBT003
-        self.marks.append(
-            Ink(
-                "",
-                (chr(POINTS[name]),),
-                x + (side - wide) / 2,
-                y + (side - tall) / 2,
-                wide,
-                tall,
-                size,
-                bold=False,
-                tone=tone,
-                font=ICONS,
-                room=side,
-            )
-        )
+    def icon(  # noqa: PLR0913  (a sign with its place)
+        self, name: str, x: float, y: float, side: float, tone: str = "text", *, tall: float | None = None
+    ) -> None:
+        """Draw an icon into a square, its upper edge at y, or in the middle of what is `tall` from there."""
+        sign, size = chr(POINTS[name]), _rung(side * 0.86)
+        wide, high = width_of(sign, size, False, ICON_FONT), line_of(size, False, ICON_FONT)  # noqa: FBT003
+        left, top = x + (side - wide) / 2, y + ((side if tall is None else tall) - high) / 2
+        look: dict[str, Any] = {"bold": False, "tone": tone, "font": ICON_FONT, "room": side}
+        self.marks.append(Ink("", (sign,), left, top, wide, high, size, **look))
 
     def box(self, x: float, y: float, width: float, height: float, **look: Any) -> None:  # noqa: ANN401  (Box's)
         """Draw a rectangle."""

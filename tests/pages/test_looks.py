@@ -31,7 +31,8 @@ from screens.blocks import (
     Verdict,
 )
 from screens.paper.furniture import Header, Places
-from screens.paper.ink import ICONS, broken, width_of
+from screens.paper.icons import ICON_FONT
+from screens.paper.ink import broken, width_of
 from screens.paper.keypad import Typed
 from screens.paper.measure import measure
 from screens.paper.picture import height_of, lay
@@ -65,7 +66,7 @@ def middle(mark: Ink) -> float:
 
 def icons(laid: Laid) -> list[Ink]:
     """Return the icons of a block."""
-    return [mark for mark in inks(laid) if mark.font == ICONS]
+    return [mark for mark in inks(laid) if mark.font == ICON_FONT]
 
 
 @pytest.mark.parametrize(
@@ -159,7 +160,7 @@ def test_a_title_is_left_out_in_its_middle_only_where_its_smallest_size_has_no_r
 def test_the_four_places_have_icons_and_names_of_one_size(scale: float) -> None:
     for width in (320, 360, 412):
         laid = measure(Places(key="places", here="ride"), dp(width), Look(scale, low=True).framed())
-        names = [mark for mark in inks(laid) if mark.font != ICONS]
+        names = [mark for mark in inks(laid) if mark.font != ICON_FONT]
         assert len(icons(laid)) == len(names) == 4
         assert len({mark.size for mark in names}) == 1
         assert laid.height <= dp(56)
@@ -411,7 +412,7 @@ def grounds(laid: Laid, ink: Ink, paper: str) -> str:
 def pale(laid: Laid, paper: str) -> Iterator[tuple[str, str, float]]:
     """Yield tone, ground and least contrast of each text and icon of a block."""
     for ink in inks(laid):
-        least = MARK if ink.font == ICONS else LARGE if ink.tone == "on_warning" else TEXT
+        least = MARK if ink.font == ICON_FONT else LARGE if ink.tone == "on_warning" else TEXT
         yield ink.tone, grounds(laid, ink, paper), least
     for mark in laid.marks:
         if isinstance(mark, Box) and mark.edge:
