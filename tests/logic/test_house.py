@@ -2,6 +2,7 @@
 
 import ast
 import inspect
+import re
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -223,6 +224,30 @@ def test_every_table_that_code_names_exists() -> None:
     }
     assert named
     assert named <= set(TABLES)
+
+
+READERS = "\n".join(
+    path.read_text("utf-8")
+    for name in ("logic", "screens", "tests/published")
+    for path in sorted((ROOT / name).rglob("*.py"))
+    if path.name != "tongue.py"
+)
+"""Code that reads tables, and the tests that hold what is printed against its source; not the list of what is said."""
+
+
+@pytest.mark.parametrize("table", TABLES)
+def test_every_column_is_read_or_held_against_its_source(table: str) -> None:
+    found = [row for part in raw(table).values() if isinstance(part, list) for row in part]
+    columns = {column for row in found if isinstance(row, dict) for column in row}
+    assert columns or not found
+    unread = set()
+    for column in columns - {"where", "source", "standing"}:
+        # The ends of what is usual are read by the name of the middle and a suffix.
+        middle = column.removesuffix("_low").removesuffix("_high")
+        joined = f'"{middle}" + SUFFIX' in READERS or f'f"{middle}_{{' in READERS
+        if not re.search(rf"\b{column}\b", READERS) and not (joined and middle != column):
+            unread.add(column)
+    assert unread == set()
 
 
 @pytest.mark.parametrize("name", quantities())
