@@ -7,7 +7,7 @@ from typing import Any, NamedTuple
 
 from logic.answers.asked import Asked
 from logic.answers.reading import Item
-from logic.board import Value
+from logic.board import Value, board_fields
 from logic.units import Shown
 from screens.acts import Go, Turn
 from screens.acts.entering import Ask
@@ -19,7 +19,7 @@ from screens.page import Foot, Page
 from screens.search_tool import search_tools
 from screens.showing import lead
 from screens.tongue import _, asset
-from screens.trying import trial_foot
+from screens.trying import trial_foot, values_of
 from screens.ways import signs_line, ways_from
 from screens.words import span
 from screens.world import World
@@ -38,7 +38,10 @@ Answers = dict[str, Value]
 
 NONE_DOES_IT = _("Nearest. None does it.")
 """The longest that the row of the pulleys says of a wish."""
-BAND = span("0.000", "0.000")
+SMALL, BAND = "0.000", span("00.0", "00.0")
+"""How wide figures come out that are small in inches, and those with a band."""
+ROUGH = ("numbers.gearing", "numbers.stopping")
+"""Pages whose figure has a band while the board lacks values."""
 
 
 class Lead(NamedTuple):
@@ -51,7 +54,7 @@ class Lead(NamedTuple):
     given: Callable[[World, Answers], tuple[Any, ...]]
     quantity: str
     read: Callable[[Any], Item | None] = lambda item: item
-    wide: str = "0.000"
+    wide: str = "00.0"
 
 
 def _asked(world: World, answers: Answers) -> tuple[Any, ...]:
@@ -71,9 +74,9 @@ LEADS: dict[str, Lead] = {
     "numbers.joining": Lead("joining.joining", _asked, "voltage", lambda found: found.items.get(found.head)),
     "numbers.wiring": Lead("wiring.wiring", _asked, "current", lambda found: found.items["riding"]),
     "numbers.descents": Lead("descents.descent", _ridden, "way", lambda found: found.items["drop_back"]),
-    "numbers.belt": Lead("belt_choice.centre_of", lambda w, _a: (w.board,), "length"),
+    "numbers.belt": Lead("belt_choice.centre_of", lambda w, _a: (w.board,), "length", wide=SMALL),
     "numbers.feel": Lead("feel.feel", _ridden, "way", lambda found: found.items["radius"]),
-    "numbers.fit": Lead("belt_fit.narrowest_gap", lambda w, a: (w.board, Asked(a)("ask.wheel_wear")), "length"),
+    "numbers.fit": Lead("belt_fit.narrowest_gap", lambda w, a: (w.board, Asked(a)("ask.wheel_wear")), "length", wide=SMALL),
 }  # fmt: skip
 """The figure of a row, where its page leads with one."""
 
@@ -173,5 +176,13 @@ def _row(world: World, row: Line, answer: Any, *, empty: bool) -> Line:  # noqa:
     if empty or row.key not in LEADS:
         return row
     of = LEADS[row.key]
-    row = replace(row, room=replace(row, value=str(Shown(of.wide, world.style.unit(of.quantity)))))
+    wide = BAND if row.key in ROUGH and _lacks(world) else of.wide
+    row = replace(row, room=replace(row, value=str(Shown(wide, world.style.unit(of.quantity)))))
     return row if answer is None else replace(row, value=lead(of.read(answer), world.style))
+
+
+def _lacks(world: World) -> bool:
+    """Tell whether the board lacks a value of these pages for which nothing stands in."""
+    fields = board_fields()
+    keys = (key for page in ROUGH for key in values_of(page) if key in fields and not fields[key].stand_in)
+    return any(world.board.value(key) is None for key in keys)
