@@ -5,24 +5,17 @@ from kivy.metrics import dp
 from screens.paper.ink import line_of, width_of
 from screens.paper.scale import grown
 from screens.pictures import laid
-from screens.pictures.laid import Placed
+from screens.pictures.laid import Pen, Placed
 from screens.pictures.strokes import Drawing
 
-
-class _Pen:
-    """How texts come out on the paper."""
-
-    dp = staticmethod(dp)
-    size = staticmethod(grown)
-    wide = staticmethod(width_of)
-    line = staticmethod(line_of)
+PEN = Pen(dp, grown, width_of, line_of)
 
 
 def lay(picture: Drawing, width: float, height: float, text: float = 1.0) -> list[Placed]:
     """Return the strokes in pixels, for a room and a text scale."""
-    return laid.lay(picture, width, height, _Pen, text)
+    return laid.lay(picture, width, height, PEN, text)
 
 
 def height_of(picture: Drawing, width: float, *, height: float, text: float) -> float:
     """Return the height in pixels that a drawing takes at a width."""
-    return laid.height_of(picture, width, _Pen, height=height, text=text)
+    return laid.height_of(picture, width, PEN, height=height, text=text)

@@ -6,7 +6,7 @@ Who paints brings a Pen, which knows how wide a text is: the paper and the build
 from collections.abc import Callable, Iterator
 from itertools import pairwise, product
 from math import atan2, ceil, cos, hypot, sin
-from typing import NamedTuple, Protocol
+from typing import NamedTuple
 
 from screens.pictures.strokes import Arc, Arrow, Disc, Drawing, Fill, Label, Path, Point
 
@@ -20,39 +20,23 @@ SMALLEST = 9
 """Size in dp that a text which is too wide shrinks to."""
 
 
-class Pen(Protocol):
-    """What painting on something needs to know: the length of a dp, and how texts come out."""
+class Pen(NamedTuple):
+    """What painting on something needs to know: how long a dp is there, and how texts come out."""
 
-    def dp(self, length: float) -> float:
-        """Return a length in the painter's own units."""
-
-    def size(self, role: float, scale: float) -> float:
-        """Return a size of text at a text scale."""
-
-    def wide(self, text: str, size: float, bold: bool) -> float:  # noqa: FBT001  (handed on as it comes)
-        """Return the width of a text."""
-
-    def line(self, size: float, bold: bool) -> float:  # noqa: FBT001  (the same)
-        """Return the height of a line of text."""
-
-
-class FixedPen(NamedTuple):
-    """A Pen of a page that is no screen: `unit` is the length of a dp there."""
-
-    unit: float
+    dp: Callable[[float], float]
+    size: Callable[[float, float], float]
+    """Size of a text by its role and the text scale."""
     wide: Callable[[str, float, bool], float]
+    """Width of a text by its size, and whether it is bold."""
+    line: Callable[[float, bool], float]
+    """Height of a line, by the same."""
 
-    def dp(self, length: float) -> float:
-        """Return a length in units of the page."""
-        return length * self.unit
 
-    def size(self, role: float, scale: float) -> float:
-        """Return a size of text at a text scale."""
-        return role * scale * self.unit
-
-    def line(self, size: float, bold: bool) -> float:  # noqa: ARG002, FBT001  (as a Pen is asked)
-        """Return the height of a line of text."""
-        return size * 1.2
+def fixed_pen(unit: float, wide: Callable[[str, float, bool], float]) -> Pen:
+    """Return the Pen of a page that is no screen: `unit` is the length of a dp there."""
+    return Pen(
+        lambda dp: dp * unit, lambda role, scale: role * scale * unit, wide, lambda size, _bold: size * 1.2
+    )
 
 
 class Placed(NamedTuple):

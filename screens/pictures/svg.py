@@ -6,7 +6,7 @@ from functools import cache
 from html import escape
 from pathlib import Path
 
-from screens.pictures.laid import FixedPen, Placed, height_of, lay
+from screens.pictures.laid import Placed, fixed_pen, height_of, lay
 from screens.pictures.strokes import Drawing
 
 COLOURS = Path(__file__).resolve().parents[2] / "assets" / "colours.toml"
@@ -21,7 +21,7 @@ def _wide(text: str, size: float, bold: bool) -> float:  # noqa: FBT001  (as a P
     return size * sum(SHARES[kind] for kind in kinds) * (1.07 if bold else 1.0)
 
 
-PEN = FixedPen(1.0, _wide)
+PEN = fixed_pen(1.0, _wide)
 
 
 @cache

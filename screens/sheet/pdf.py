@@ -14,7 +14,7 @@ from reportlab.pdfbase.pdfmetrics import registerFont, stringWidth
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.platypus import CondPageBreak, Flowable, Paragraph, SimpleDocTemplate, Table
 
-from screens.pictures.laid import FixedPen, Placed, height_of, lay
+from screens.pictures.laid import Placed, fixed_pen, height_of, lay
 from screens.pictures.strokes import Drawing
 from screens.pictures.svg import day
 from screens.sheet.content import CLOSING, Sheet
@@ -95,7 +95,7 @@ def _wide(text: str, size: float, bold: bool) -> float:  # noqa: FBT001  (as a P
     return float(stringWidth(_plain(text), BOLD if bold else PLAIN, size))
 
 
-PEN = FixedPen(PICTURE, _wide)
+PEN = fixed_pen(PICTURE, _wide)
 
 
 class _Drawn(Flowable):  # type: ignore[misc]
