@@ -6,12 +6,11 @@ from dataclasses import replace
 from kivy.metrics import dp
 
 from screens.blocks import Block, Entry
-from screens.page import Foot, Page
+from screens.page import Foot
 from screens.paper.bars import Bars
-from screens.paper.furniture import Header, Places
 from screens.paper.keypad import entry_blocks
 from screens.paper.measure import measure
-from screens.paper.scale import EDGE, FRAME, LINE, NUMBERS, TOUCH, Look
+from screens.paper.scale import EDGE, FRAME, NUMBERS, TOUCH, Look
 
 SHARE = 0.55
 """Most of the height that header, foot and places may take."""
@@ -134,35 +133,3 @@ def roomy_look(blocks: Sequence[Block], width: float, look: Look, room: float) -
         ):
             return larger
     return look
-
-
-def matter(page: Page, width: float, height: float, scale: float) -> float:
-    """Return the share of a window that is left for the crown and the blocks of a page."""
-    look = look_of(height, scale)
-    if look.low and width > height:
-        return _lying(page, width, height, look)
-    taken = measure(Header(key="header", title=page.title, tools=page.tools), width, look.framed()).height
-    if page.places and page.foot.entry is None:
-        taken += measure(Places(key="places", here="ride"), width, look.framed()).height
-    blocks = foot_blocks(page.foot, low=look.low)
-    wide = min(width, dp(LINE))
-    chosen = foot_look(blocks, wide, look, height * SHARE - taken)
-    taken += sum(measure(block, wide, chosen).height for block in blocks)
-    return 1.0 - taken / height
-
-
-def _lying(page: Page, width: float, height: float, look: Look) -> float:
-    """Return the share where an entry stands beside the page, and the places in a rail: of the area, for both take width."""
-    nav = page.places and page.foot.entry is None
-    left = width - dp(RAIL) if nav else width
-    if page.foot.entry is not None and height < dp(TIGHT):
-        left -= beside_width(page.foot.entry, width)
-    taken = measure(Header(key="header", title=page.title, tools=page.tools), left, look.framed()).height
-    blocks = foot_blocks(page.foot, low=True)
-    if page.foot.entry is not None:
-        left = width - beside_width(page.foot.entry, width)
-    else:
-        wide = min(left, dp(LINE))
-        chosen = foot_look(blocks, wide, look, foot_room(width, height, left) - taken)
-        taken += sum(measure(block, wide, chosen).height for block in blocks)
-    return (1.0 - taken / height) * left / width

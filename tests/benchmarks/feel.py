@@ -149,7 +149,7 @@ def ours() -> None:
 
 def matter_table() -> Iterator[str]:
     """Yield the least share of the window that any page leaves for its matter, by size and text scale."""
-    from screens.paper.room import matter  # noqa: PLC0415  (after Kivy's environment is set)
+    from tests.pages.matter import matter  # noqa: PLC0415  (after Kivy's environment is set)
     from tests.pages.states import states  # noqa: PLC0415
     from tests.pages.test_layout import LIES, SCALES, SIZES  # noqa: PLC0415
 

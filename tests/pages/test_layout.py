@@ -22,10 +22,10 @@ from screens.paper.room import (
     foot_blocks,
     foot_look,
     look_of,
-    matter,
 )
 from screens.paper.scale import LINE, SMALL, TWO_PANES, Look
 from screens.paper.sheet import Drawing, Ink, Laid, Sheet, Touch
+from tests.pages.matter import matter
 from tests.pages.sentences import faults_of
 from tests.pages.states import names, states
 

@@ -6,9 +6,10 @@ from itertools import pairwise
 import pytest
 
 from screens.acts.entering import Ask
-from screens.paper.room import SHARE, matter
+from screens.paper.room import SHARE
 from screens.phone import bars
 from screens.phone.bars import Covered, Sides
+from tests.pages.matter import matter
 from tests.screens.session import Session
 from tests.screens.test_edges import PAGES, under
 
