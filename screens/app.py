@@ -21,7 +21,7 @@ from screens.acts.boards import Examples
 from screens.acts.keeping import Settle
 from screens.front import Front
 from screens.paper.paper import Paper
-from screens.phone.text_size import text_scale
+from screens.phone.configuration import text_scale
 from screens.theme import theme
 from screens.trouble import TellsTrouble, TryAgain, trouble_page
 from screens.update import update
@@ -74,7 +74,7 @@ class DeckhandApp(App):
         return self.front.paper
 
     def _trouble(self, problem: Exception) -> Paper:
-        Window.clearcolor = theme.ground
+        Window.clearcolor = theme.colour("ground")
         paper = Paper(self._try_again)
         paper.show(trouble_page(problem), "trouble", back=False)
         return paper

@@ -1,7 +1,6 @@
 """Handing on a text or a file: by the phone's own sheet, else a text over the clipboard and a file by its name."""
 
 import shutil
-from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
@@ -10,13 +9,9 @@ from kivy.logger import Logger
 from screens.phone.java import activity, cast, java, on_android, words
 from screens.tongue import _
 
-SHARED, COPIED, NEITHER = "shared", "copied", "neither"
-SAID = {
-    SHARED: _("Handed to the phone: choose where it goes."),
-    COPIED: _("Copied: paste it where it is wanted."),
-    NEITHER: _("This phone could neither hand it on nor copy it."),
-}
-"""What is said of each way."""
+SHARED = _("Handed to the phone: choose where it goes.")
+COPIED = _("Copied: paste it where it is wanted.")
+NEITHER = _("This phone could neither hand it on nor copy it.")
 
 OUT = "shared"
 """Folder inside the app's own files of which the provider hands out, and of nothing else: see FilesOut.java."""
@@ -34,30 +29,16 @@ TYPES = {
 """Kind of a file by its ending."""
 
 
-def share_text(
-    text: str,
-    title: str,
-    *,
-    sheet: Callable[[str, str], None] | None = None,
-    copy: Callable[[str], None] | None = None,
-) -> str:
-    """Return how a text was handed on: "shared", "copied" or "neither". Nothing is raised.
-
-    `sheet` and `copy` stand in for the phone's own in tests.
-    """
-    for way, act in ((SHARED, sheet or _sheet), (COPIED, lambda text, _: (copy or _copy)(text))):
-        try:
-            act(text, title)
-        except Exception as problem:  # noqa: BLE001  (whatever a phone's service raises, the next way is tried)
-            Logger.debug("Deckhand: not %s: %s", way, problem)
-            continue
-        return way
-    return NEITHER
-
-
 def share(text: str, title: str) -> str:
     """Hand a text on and return the sentence that says where it went."""
-    return SAID[share_text(text, title)]
+    for way, said in ((_sheet, SHARED), (_copy, COPIED)):
+        try:
+            way(text, title)
+        except Exception as problem:  # noqa: BLE001  (whatever a phone's service raises, the next way is tried)
+            Logger.debug("Deckhand: not handed on: %s", problem)
+            continue
+        return said
+    return NEITHER
 
 
 def share_file(path: Path, title: str) -> str:
@@ -67,7 +48,7 @@ def share_file(path: Path, title: str) -> str:
     except Exception as problem:  # noqa: BLE001  (whatever Java raises, the file is there)
         Logger.debug("Deckhand: not handed on: %s", problem)
         return _("Saved as {name} in the folder {folder}.").format(name=path.name, folder=path.parent.name)
-    return SAID[SHARED]
+    return SHARED
 
 
 def _sheet(text: str, title: str) -> None:
@@ -112,7 +93,7 @@ def _choose(intent: Any, title: str) -> None:  # noqa: ANN401  (as above)
     activity().startActivity(java("android.content.Intent").createChooser(intent, words(title)))
 
 
-def _copy(text: str) -> None:
+def _copy(text: str, _title: str) -> None:
     from kivy.core.clipboard import Clipboard  # noqa: PLC0415  (opened when it is wanted, not at the start)
 
     Clipboard.copy(text)

@@ -4,7 +4,7 @@ import pytest
 
 from logic.person import Person
 from screens.lighting import lit
-from screens.phone import daylight
+from screens.phone import configuration
 from screens.register import page_function
 from tests.pages.reader import Reader
 
@@ -67,11 +67,11 @@ def test_the_comma_is_in_every_number(settings: Reader) -> None:
 
 def test_a_theme_that_follows_the_phone(monkeypatch: pytest.MonkeyPatch) -> None:
     person = Person(theme="phone")
-    assert daylight.theme_of(person) == "day"
-    monkeypatch.setattr(daylight, "is_dark", lambda: True)
-    assert daylight.theme_of(person) == "night"
-    assert daylight.theme_of(Person(theme="day")) == "day"
-    assert daylight.theme_of(Person(theme="phone", sun=True)) == "sun"
+    assert configuration.theme_of(person) == "day"
+    monkeypatch.setattr(configuration, "is_dark", lambda: True)
+    assert configuration.theme_of(person) == "night"
+    assert configuration.theme_of(Person(theme="day")) == "day"
+    assert configuration.theme_of(Person(theme="phone", sun=True)) == "sun"
 
 
 @pytest.mark.parametrize("theme", ["day", "night", "phone"])
@@ -85,16 +85,16 @@ def test_sun_is_one_tap_in_the_header_and_the_same_tap_ends_it(pages: Reader, th
         return next(one.act for one in page.tools if one.icon == "day")
 
     pages.act(tool())  # type: ignore[arg-type]
-    assert daylight.theme_of(pages.world.person) == "sun"
+    assert configuration.theme_of(pages.world.person) == "sun"
     pages.act(tool())  # type: ignore[arg-type]
     assert (pages.world.person.theme, pages.world.person.sun) == (theme, False)
 
 
 def test_sun_chosen_in_the_settings_ends_with_another_theme(settings: Reader) -> None:
     settings.tap("Sun")
-    assert daylight.theme_of(settings.world.person) == "sun"
+    assert configuration.theme_of(settings.world.person) == "sun"
     settings.tap("Night")
-    assert daylight.theme_of(settings.world.person) == "night"
+    assert configuration.theme_of(settings.world.person) == "night"
 
 
 def test_a_finer_tool_narrows_the_band(settings: Reader) -> None:

@@ -7,8 +7,8 @@ import pytest
 
 from screens.phone import bars, documents, light, notices, permission, printing, share, speech
 from screens.phone.bars import Covered
+from screens.phone.configuration import text_scale
 from screens.phone.microphone import NONE_HERE, NOT_ALLOWED, Microphone
-from screens.phone.text_size import text_scale
 from tests.phone.android import Phone
 from tests.phone.classes import PrintManager, TextToSpeech, Uri, WebView, android
 
@@ -117,14 +117,14 @@ PARTS: dict[str, tuple[Callable[..., None], str, tuple[str, ...], tuple[str, ...
     "leave": (leave, "", (), ("request_permissions",), "no"),
     "text": (
         text,
-        share.SAID[share.SHARED],
+        share.SHARED,
         ("android.content.Intent", "java.lang.String"),
         ("Intent.begin", "Intent.setType", "Intent.putExtra", "Activity.startActivity"),
-        share.SAID[share.COPIED],
+        share.COPIED,
     ),
     "file": (
         file,
-        share.SAID[share.SHARED],
+        share.SHARED,
         ("android.content.Intent", "android.net.Uri$Builder", "android.content.ClipData"),
         ("Intent.begin", "UriBuilder.build", "ClipData.newRawUri", "Activity.startActivity"),
         KEPT,
@@ -175,7 +175,7 @@ REFUSED = [(part, name) for part, row in PARTS.items() for name in row[3]]
 @pytest.fixture(params=[24, 30, 36])
 def any_phone(request: pytest.FixtureRequest, tmp_path: Path, monkeypatch) -> Iterator[Phone]:
     """Give a phone of the oldest, of a middle and of the newest Android, and a clipboard."""
-    monkeypatch.setattr("screens.phone.share._copy", lambda _text: None)
+    monkeypatch.setattr("screens.phone.share._copy", lambda *_: None)
     with android(tmp_path, request.param).here() as one:
         one.has_leave = True
         one.classes["org.kivy.android.PythonActivity"].mActivity.font_scale = 1.3

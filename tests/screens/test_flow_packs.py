@@ -8,7 +8,7 @@ import pytest
 from logic.board import Value
 from screens.acts.keeping import Set
 from screens.blocks import WRONG
-from screens.phone.share import COPIED, NEITHER, SHARED, share_text
+from screens.phone import share
 from screens.tongue import texts
 from tests.screens.session import Session
 
@@ -94,7 +94,15 @@ def failing(*_: str) -> None:
 
 @pytest.mark.parametrize(
     ("sheet", "copy", "told"),
-    [(lambda *_: None, failing, SHARED), (failing, lambda _: None, COPIED), (failing, failing, NEITHER)],
+    [
+        (lambda *_: None, failing, share.SHARED),
+        (failing, lambda *_: None, share.COPIED),
+        (failing, failing, share.NEITHER),
+    ],
 )
-def test_sharing_never_raises(sheet: Callable[..., None], copy: Callable[..., None], told: str) -> None:
-    assert share_text("text", "title", sheet=sheet, copy=copy) == told
+def test_sharing_never_raises(
+    monkeypatch: pytest.MonkeyPatch, sheet: Callable[..., None], copy: Callable[..., None], told: str
+) -> None:
+    monkeypatch.setattr(share, "_sheet", sheet)
+    monkeypatch.setattr(share, "_copy", copy)
+    assert share.share("text", "title") == told

@@ -78,7 +78,7 @@ def test_a_file_goes_where_the_person_chose(app, phone, tmp_path):
 def test_the_sheet_with_pictures_goes_to_another_app(app, phone):
     app.front.go("log.export")
     app.tap("Send it with pictures")
-    assert app.shows(share.SAID[share.SHARED])
+    assert app.shows(share.SHARED)
     (page,) = (phone.folder / "shared").iterdir()
     assert page.suffix == ".html"
 
@@ -140,7 +140,7 @@ def test_a_page_goes_to_another_app_as_a_picture(app, phone, monkeypatch):
     )
     app.front.go("numbers.gearing")
     app.tap("Share as a picture")
-    wait(app, share.SAID[share.SHARED])
+    wait(app, share.SHARED)
     (page,) = (phone.folder / "shared").iterdir()
     assert page.suffix == ".png"
 
@@ -148,7 +148,7 @@ def test_a_page_goes_to_another_app_as_a_picture(app, phone, monkeypatch):
 def test_a_page_goes_to_another_app_with_its_drawings(app, phone):
     app.front.go("numbers.gearing")
     app.tap("Share with its drawings")
-    wait(app, share.SAID[share.SHARED])
+    wait(app, share.SHARED)
     (page,) = (phone.folder / "shared").iterdir()
     text = page.read_text("utf-8")
     assert page.suffix == ".html"
