@@ -24,15 +24,14 @@ from screens.coming_back import PLACE, outlasting, way_here, way_left
 from screens.lighting import lit
 from screens.log_book import LogBook
 from screens.page import Page
-from screens.paper import hand
 from screens.paper.edges import Edges
 from screens.paper.fade import Veil
 from screens.paper.keys import Keys
 from screens.paper.paper import Paper
 from screens.paper.room import list_width
 from screens.paper.written import written
-from screens.phone import awake, bars
-from screens.phone.daylight import theme_of
+from screens.phone import awake, bars, haptics
+from screens.phone.configuration import theme_of
 from screens.phone.java import on_android
 from screens.register import page_function
 from screens.theme import theme
@@ -67,8 +66,7 @@ class Front:
         self.paper = Paper(self.perform, size=Window.size)
         self._list: tuple[tuple[object, ...], tuple[Block, ...]] = ((None,) * 4, ())
         self.veil = Veil(self.paper)
-        self.keys = Keys(Window)
-        self.keys.front = self.paper
+        self.keys = Keys(Window, self.paper)
         Window.bind(on_keyboard=self._on_keyboard)
         self._say_later = Clock.create_trigger(lambda *_: self.outside.say(self.page.say), UNTIL_SAID)
         self._undo_over = Clock.create_trigger(self._forget_undo, UNDO_FOR)
@@ -114,7 +112,8 @@ class Front:
     def back(self) -> bool:
         """Take one step back; return False when there is nowhere to go but out."""
         if self.paper.entering.choosing:
-            return self.paper.press("escape")
+            self.paper.entering.choose(units=False)
+            return True
         own = None if self.world.asking is not None else self.paper.page.back
         if self.paper.lost:
             self.world, own = update(self.world, Done()), None
@@ -251,9 +250,9 @@ class Front:
         """Take the theme and the text size of the person; the phone's own may have changed meanwhile."""
         person = self.world.person
         theme.apply(theme_of(person), person.text)
-        Window.clearcolor = theme.ground
-        bars.dress(dark=theme.dark)
-        hand.feels["on"] = person.vibrate
+        Window.clearcolor = theme.colour("ground")
+        bars.dress(dark=theme.name == "night")
+        haptics.feels["on"] = person.vibrate
 
     def wake(self, *, anew: bool = False) -> None:
         """Come back from behind: what the graphics lost is painted anew, what is due and how the phone is set read again.
@@ -263,7 +262,7 @@ class Front:
         if written.lost() or anew:
             written.forget()
             self.paper.repaint()
-        hand.feels["motor"] = True
+        haptics.feels["motor"] = True
         self.edges.read()
         self.dress()
         self._accept(replace(self.world, log=LogBook(self.world.store, self.world.saved.id)))

@@ -4,18 +4,29 @@ from collections.abc import Callable
 
 from kivy.clock import Clock
 
+from logic.keys import key_refused
 from logic.units import LONGEST
 from screens.acts import Act
 from screens.acts.entering import Type
 from screens.blocks import Entry
-from screens.paper import hand
+from screens.phone import haptics
+from screens.tongue import _
 
 PATIENCE = 0.8
 """Seconds without a key after which it is said what is wrong."""
 BRIEF = 0.8
 """Seconds for which it is said why a key was not taken."""
+BOUNCE = 0.08
+"""The same key within so many seconds counts once: a gloved finger trembles."""
 WHOLE = 2 * LONGEST
 """Characters that are taken from a keyboard: far more than any that is read, so none is cut to a right one."""
+REFUSED = {
+    "two marks": _("There is already a decimal mark."),
+    "too long": _("At most {most} characters.").format(most=LONGEST),
+    "minus first": _("The minus comes first."),
+    "no minus": _("This value has no minus."),
+}
+"""Sentence of each reason for which a key of ours is not taken."""
 
 
 class Entering:
@@ -28,7 +39,8 @@ class Entering:
         self.choosing = False
         self._told = False
         self._refused = ""
-        self._bounce = hand.Bounce()
+        self._last = ("", -1.0)
+        """The key before, and when it was."""
         self._tell = Clock.create_trigger(self.say_wrong, PATIENCE)
         self._brief = Clock.create_trigger(self._brief_over, BRIEF)
 
@@ -69,15 +81,16 @@ class Entering:
 
     def key(self, name: str) -> None:
         """Obey a key of ours."""
-        if not self._bounce(name, Clock.get_time()):
+        (before, then), self._last = self._last, (name, Clock.get_time())
+        if name == before and Clock.get_time() - then < BOUNCE:
             return
-        hand.tick()
+        haptics.tick()
         if name == "delete":
             self.delete()
         elif name == "clear":
             self._type("")
         elif name == "unit":
-            self.choose(not self.choosing)
+            self.choose(units=not self.choosing)
         elif name.startswith("unit "):
             self.choosing = False
             if self.entry is not None:
@@ -85,9 +98,9 @@ class Entering:
         elif self.entry is not None:
             self._tap(name, self.entry)
 
-    def choose(self, choosing: bool) -> None:  # noqa: FBT001  (what is to be)
+    def choose(self, *, units: bool) -> None:
         """Show the units in place of the keys, or the keys again."""
-        self.choosing = choosing
+        self.choosing = units
         self._arrange()
 
     def delete(self) -> None:
@@ -101,17 +114,16 @@ class Entering:
         if entry is None or not characters.isprintable():
             return False
         if len(entry.text) + len(characters) > WHOLE:
-            self._refuse(hand.REFUSED["too long"])
+            self._refuse(REFUSED["too long"])
             return False
         self._type(entry.text + characters)
         return True
 
     def _tap(self, character: str, entry: Entry) -> None:
         """Type a character by a key of ours, unless no number could have it there."""
-        sign = character in entry.field.signs
-        reason = "" if sign else hand.refused(character, entry.text, signed=entry.signed)
-        if reason:
-            self._refuse(reason)
+        reason = key_refused(entry.text, character, signed=entry.signed)
+        if reason and character not in entry.field.signs:
+            self._refuse(REFUSED[reason])
         else:
             self._type(entry.text + character)
 

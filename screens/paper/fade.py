@@ -7,7 +7,7 @@ from kivy.event import EventDispatcher
 from kivy.graphics import Color, Rectangle
 from kivy.properties import NumericProperty
 
-from screens.paper.colours import colour
+from screens.theme import theme
 
 SECONDS = 0.15
 
@@ -44,6 +44,6 @@ class Veil(EventDispatcher):
 
     def on_cover(self, *_: object) -> None:
         """Take the colour of the ground; once it is gone there is nothing to draw."""
-        self._ink.rgba = (*colour("ground")[:3], self.cover)
+        self._ink.rgba = (*theme.colour("ground")[:3], self.cover)
         if not self.cover:
             self._box.size = (0, 0)

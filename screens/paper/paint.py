@@ -3,19 +3,19 @@
 from collections.abc import Sequence
 from functools import lru_cache
 from itertools import groupby, pairwise
-from math import ceil, cos, hypot, pi, sin
+from math import cos, hypot, pi, sin
 from typing import Any
 
 from kivy.graphics import Color, InstructionGroup, Line, Mesh, Rectangle
 from kivy.metrics import dp
 
-from screens.paper.colours import colour
 from screens.paper.ink import broken
 from screens.paper.picture import lay
 from screens.paper.sheet import Box, Drawing, Ink, Laid
 from screens.paper.written import written
 from screens.pictures.laid import Placed
 from screens.pictures.strokes import Point
+from screens.theme import theme
 
 DASHES = (9.0, 6.0)
 
@@ -98,7 +98,7 @@ def _shapes(
 
 
 def _tint(canvas: Any, tone: str) -> None:  # noqa: ANN401
-    canvas.add(Color(*colour(tone)))
+    canvas.add(Color(*theme.colour(tone)))
 
 
 def _inks(canvas: Any, marks: tuple[Ink, ...], height: float) -> None:  # noqa: ANN401
@@ -275,17 +275,3 @@ def _stroke(canvas: Any, stroke: Placed, x: float, y: float) -> None:  # noqa: A
         text = broken(stroke.text, stroke.width, stroke.bold, 1e6)
         found = written(text.lines, text.size, stroke.bold, "left")
         canvas.add(Rectangle(texture=found, pos=(round(points[0][0]), round(points[0][1])), size=found.size))
-
-
-def circle(
-    centre: tuple[float, float], radius: float, start: float = 0.0, end: float = 2 * pi
-) -> list[tuple[float, float]]:
-    """Return points along an arc."""
-    steps = max(12, ceil(abs(end - start) * radius / 5))
-    return [
-        (
-            centre[0] + radius * cos(start + (end - start) * n / steps),
-            centre[1] + radius * sin(start + (end - start) * n / steps),
-        )
-        for n in range(steps + 1)
-    ]

@@ -11,9 +11,9 @@ from kivy.uix.recycleview.layout import RecycleLayoutManagerBehavior
 from kivy.uix.widget import Widget
 
 from screens.blocks import Block
-from screens.paper.colours import colour
 from screens.paper.sheet import Laid, Touch
 from screens.paper.view import BlockView
+from screens.theme import theme
 
 
 class Column(RecycleLayoutManagerBehavior, Widget):
@@ -213,11 +213,11 @@ class Strip(BlockView):
         again = again or self.laid is None
         super().show(laid, again=again)
         start, width = self.bleed or (0.0, self.width)
-        ground = (colour(self.tone), start, width, self.height)
+        ground = (theme.colour(self.tone), start, width, self.height)
         if again or ground != self._shown:
             self._shown = ground
             self._colour.rgba = ground[0]
             self._ground.pos, self._ground.size = (start, 0.0), (width, self.height)
             if self.tone == "panel":
-                self._hair.rgba = colour("hair")
+                self._hair.rgba = theme.colour("hair")
                 self._edge.pos, self._edge.size = (start, 0.0), (width, dp(1))

@@ -17,17 +17,15 @@ from screens.acts import Act, Back, Go
 from screens.acts.entering import Done, Write
 from screens.blocks import Block, Entry, Field
 from screens.page import Page
-from screens.paper import hand
 from screens.paper.arranging import Area, Arranging, Way
-from screens.paper.colours import colour
 from screens.paper.entering import Entering
-from screens.paper.focus import MOVES, Focus
+from screens.paper.focus import Focus
 from screens.paper.parts import Parts
 from screens.paper.sheet import Touch
 from screens.paper.spots import Spot
 from screens.paper.touches import TREMBLE, Touches
+from screens.phone import haptics
 from screens.phone.bars import NONE, Sides
-from screens.search_tool import SEARCH
 from screens.theme import theme
 
 QUIET = 0.05
@@ -67,7 +65,7 @@ class Paper(Widget):
         self.where: object = None
         self._offsets: dict[object, tuple[float, ...]] = {}
         self.parts = Parts(self.add_widget)
-        self.touches = Touches(self.parts, self._do, self._now)
+        self.touches = Touches(self.parts, self.do, self.block)
         self.entering = Entering(self.act, self.arrange)
         self.focused = Focus(self.parts, self.act)
         self._arranging = Arranging(self.parts)
@@ -127,7 +125,7 @@ class Paper(Widget):
         """Lay the page out for the size there is."""
         if self.width < dp(LEAST) or self.height < dp(LEAST):
             return
-        self._colour.rgba = colour("ground")
+        self._colour.rgba = theme.colour("ground")
         self._ground.pos, self._ground.size = self.pos, self.size
         free = self.free
         whole = Area(
@@ -141,7 +139,7 @@ class Paper(Widget):
         entering = self.entering
         way = Way(whole, entering.sentence, entering.choosing, self.touches.press, offsets)
         self._arranging.arrange(self.page, self.frame, way)
-        self._edge_colour.rgba = colour("hair")
+        self._edge_colour.rgba = theme.colour("hair")
         rows = self.parts.panes[2]
         self._edge.pos, self._edge.size = (
             (rows.right - dp(1), rows.y),
@@ -241,77 +239,17 @@ class Paper(Widget):
         self.touches.up(touch)
         return True
 
-    def feed(self, characters: str) -> bool:
-        """Take what a hardware keyboard types or what is pasted: where no number is entered it is for the field of text."""
-        if self.writing is not None:
-            return False
-        if self.entry is None and characters.isprintable():
-            self.focused.ask()
-            field = next((block for block in self.page.blocks if isinstance(block, Field)), None)
-            if self.entry is None and field is not None:
-                self.open_writing(field).text += characters
-                return True
-        return self.entering.feed(characters)
-
-    def press(self, name: str) -> bool:
-        """Obey a named key of a hardware keyboard; return whether it meant anything here."""
-        if self.writing is not None and name != "search":
-            left = name in ("next", "previous", "escape")
-            if left:
-                self.close_writing()
-            if not left or name == "escape":
-                return left
-        if name in MOVES:
-            return self.focused.obey(name, self.entry)
-        named = {
-            "search": self._look_for,
-            "enter": self._enter,
-            "backspace": self._erase,
-            "escape": self._escape,
-        }
-        return name in named and named[name]()
-
-    def _erase(self) -> bool:
-        self.entering.delete()
-        return self.entry is not None
-
-    def _escape(self) -> bool:
-        """Show the keys again in place of the units; all else is the app's way back."""
-        choosing = self.entering.choosing
-        if choosing:
-            self.entering.choose(False)  # noqa: FBT003  (it says what is to be)
-        return choosing
-
-    def _enter(self) -> bool:
-        area, main = self.focused.area(self.entry), self.page.foot.main
-        if area is not None:
-            self._do(*area)
-        elif main is not None and main.act is not None:
-            self.act(main.act)
-        else:
-            self.entering.say_wrong()
-            return self.entry is not None
-        return True
-
-    def _look_for(self) -> bool:
-        """Open the search, and its field: what is looked for can be typed at once."""
-        if self._now(SEARCH) is None:
-            self.act(Go(SEARCH))
-        field = self._now(SEARCH)
-        if isinstance(field, Field):
-            self.open_writing(field)
-        return True
-
-    def _now(self, key: str) -> Block | None:
+    def block(self, key: str) -> Block | None:
+        """Return the block of a key on the page as it is."""
         return next((block for block in self.page.blocks if block.key == key), None)
 
-    def _do(self, block: Block, touch: Touch) -> None:
+    def do(self, block: Block, touch: Touch) -> None:
         """Do what an area stands for."""
         part = touch.part
         if part.startswith("key "):
             self.entering.key(part.removeprefix("key "))
             return
-        hand.tick()
+        haptics.tick()
         act = block.acts().get(part)
         if part == "field" and isinstance(block, Field):
             self.open_writing(block)

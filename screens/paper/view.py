@@ -6,9 +6,9 @@ from kivy.graphics import Canvas, Color, Line, PopMatrix, PushMatrix, Rectangle,
 from kivy.metrics import dp
 from kivy.uix.widget import Widget
 
-from screens.paper.colours import colour
 from screens.paper.paint import Painted
 from screens.paper.sheet import Laid, Touch
+from screens.theme import theme
 
 PRESSED = 0.24
 """Share of ink over what is pressed."""
@@ -59,7 +59,7 @@ class BlockView(Widget):
         """Show that an area is pressed, or that none is."""
         self._press.clear()
         if touch is not None:
-            red, green, blue, _ = colour(touch.on)
+            red, green, blue, _ = theme.colour(touch.on)
             self._press.add(Color(red, green, blue, PRESSED))
             low = self.height - touch.y - touch.height
             self._press.add(Rectangle(pos=(touch.x, low), size=(touch.width, touch.height)))
@@ -77,7 +77,7 @@ class BlockView(Widget):
             wide = dp(RING)
             low = self.height - touch.y - touch.height
             frame = (touch.x + wide, low + wide, touch.width - 2 * wide, touch.height - 2 * wide)
-            self._ring.add(Color(*colour(touch.on)))
+            self._ring.add(Color(*theme.colour(touch.on)))
             self._ring.add(Line(rectangle=frame, width=wide / 2, joint="miter"))
 
     @property

@@ -11,7 +11,6 @@ from kivy.metrics import dp
 from kivy.uix.textinput import TextInput
 
 from screens.blocks import Field
-from screens.paper.colours import colour
 from screens.paper.scale import LEAD, grown
 from screens.theme import theme
 
@@ -59,8 +58,8 @@ class Writing(TextInput):
     def dress(self) -> None:
         """Take the colours and the text size in force."""
         self.font_size = grown(LEAD, theme.scale)
-        self.background_color, self.foreground_color = colour("panel"), colour("text")
-        self.cursor_color = colour("main")
+        self.background_color, self.foreground_color = theme.colour("panel"), theme.colour("text")
+        self.cursor_color = theme.colour("main")
 
     def place(self) -> None:
         """Stand where the block's frame is."""

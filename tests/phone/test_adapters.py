@@ -18,8 +18,8 @@ from screens.phone import (
     speech,
 )
 from screens.phone.bars import Covered, Sides
+from screens.phone.configuration import text_scale
 from screens.phone.microphone import NONE_HERE, NOT_ALLOWED, Microphone
-from screens.phone.text_size import text_scale
 from tests.phone.classes import CameraManager, PrintManager, TextToSpeech, Uri, View, WebView, WindowInsets
 
 
@@ -227,12 +227,18 @@ def test_where_there_is_no_sensor_it_is_said_at_once():
 
 
 def test_where_there_is_no_motor_nothing_ticks(monkeypatch):
+    asked = []
+
     class Motor:
         def exists(self):
+            asked.append("exists")
             return False
 
+    monkeypatch.setattr(haptics, "feels", {"on": True, "motor": True})
     monkeypatch.setattr("screens.phone.haptics.service", lambda _: Motor())
-    assert not haptics.tick()
+    haptics.tick()
+    haptics.tick()
+    assert asked == ["exists"], "a motor that is missing is not looked for at each key"
 
 
 # Notes
@@ -278,7 +284,7 @@ def test_leave_for_notes_is_asked_for_where_android_wants_it(tmp_path, level, as
 
 
 def test_a_text_goes_to_the_sheet_of_the_phone(phone):
-    assert share.share("The left belt is slack.", "Left belt") == share.SAID[share.SHARED]
+    assert share.share("The left belt is slack.", "Left belt") == share.SHARED
     (chooser,) = phone.classes["org.kivy.android.PythonActivity"].mActivity.started
     assert chooser.inner.action == "android.intent.action.SEND"
     assert chooser.inner.kind == "text/plain"
@@ -289,7 +295,7 @@ def test_a_file_goes_by_the_provider_of_the_app_with_leave_to_read(phone, tmp_pa
     page = tmp_path / "copies" / "build-sheet.html"
     page.parent.mkdir()
     page.write_text("<h1>Towpath 36</h1>", "utf-8")
-    assert share.share_file(page, "Build sheet") == share.SAID[share.SHARED]
+    assert share.share_file(page, "Build sheet") == share.SHARED
     (chooser,) = phone.classes["org.kivy.android.PythonActivity"].mActivity.started
     sent = chooser.inner
     uri = sent.extras["android.intent.extra.STREAM"]
@@ -301,9 +307,9 @@ def test_a_file_goes_by_the_provider_of_the_app_with_leave_to_read(phone, tmp_pa
 @pytest.mark.parametrize("call", ["Intent.begin", "Intent.putExtra", "Activity.startActivity"])
 def test_what_the_sheet_does_not_take_is_copied_or_stays(phone, tmp_path, monkeypatch, call):
     copied = []
-    monkeypatch.setattr("screens.phone.share._copy", copied.append)
+    monkeypatch.setattr("screens.phone.share._copy", lambda text, _title: copied.append(text))
     phone.fails.add(call)
-    assert share.share("Text", "Title") == share.SAID[share.COPIED]
+    assert share.share("Text", "Title") == share.COPIED
     assert copied == ["Text"]
     page = tmp_path / "sheet.html"
     page.write_text("x", "utf-8")

@@ -56,7 +56,7 @@ def test_theme_and_text_change_while_a_number_is_typed(app: Session) -> None:
     for name in ("night", "sun", "day"):
         app.state.set_person(theme=name)
         app.settle()
-        assert list(Window.clearcolor) == list(theme.ground)
+        assert list(Window.clearcolor) == list(theme.colour("ground"))
         # What stood on the page kept the colours of before: light words on a light ground.
         assert off_palette(app) == []
         assert app.page.entry.text == "0.92"
@@ -74,13 +74,13 @@ def test_a_text_that_is_being_written_takes_another_theme_and_text_size(app: Ses
     app.state.set_person(theme="night", text=2.0)
     app.settle()
     assert app.page.writing.text == "Belt frayed"
-    assert list(app.page.writing.foreground_color) == list(theme.text)
-    assert list(app.page.writing.background_color) == list(theme.panel)
+    assert list(app.page.writing.foreground_color) == list(theme.colour("text"))
+    assert list(app.page.writing.background_color) == list(theme.colour("panel"))
     assert app.page.writing.font_size <= app.page.writing.height
     large = app.page.writing.font_size
     app.state.set_person(theme="day", text=1.0)
     app.settle()
-    assert list(app.page.writing.foreground_color) == list(theme.text)
+    assert list(app.page.writing.foreground_color) == list(theme.colour("text"))
     assert app.page.writing.font_size < large
 
 
