@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from itertools import accumulate, pairwise
 from typing import Any
 
 from kivy.metrics import dp
@@ -196,38 +197,35 @@ class Arranging:
         left.top -= self.parts.put(crown, page.crown, wide, left.left + start, left.top, look)
 
     def _panes(self, page: Page, left: Area, way: Way) -> None:
-        two = _in_two(page, left)
+        two, entry = _in_two(page, left), page.foot.entry
         first = tuple(one for one in page.blocks if not two or one.key not in page.aside)
         second = tuple(one for one in page.blocks if two and one.key in page.aside)
         room = left.width / 2 if two else left.width
         width = min(room, dp(LINE))
-        offsets = way.offsets or tuple(pane.offset for pane in self.parts.panes)
         look = whole_look(first, page.whole, width, way.look, left.height)
         # A task, or the state of the board, is read from farther off where a tablet has the room.
-        if two and way.tall >= dp(HIGH) and (page.whole or page.foot.great) and page.foot.entry is None:
+        if two and way.tall >= dp(HIGH) and (page.whole or page.foot.great) and entry is None:
             look = roomy_look(first, width, look, left.height)
         for place, (pane, blocks) in enumerate(zip(self.parts.panes, (first, second), strict=False)):
             if place and not two:
                 pane.hide()
                 continue
+            laids = tuple(self.parts.lay(one, width, look, f"pane {place}") for one in blocks)
+            stands = _stands(blocks, laids)
+            offset = way.offsets[place] if way.offsets is not None else pane.offset
+            if way.offsets is None and pane.width != width:
+                offset = _same_place(_stands(pane.blocks, pane.laids), stands, offset)
             pane.opacity = 1
-            wider = pane.width != width and way.offsets is None
             pane.size = (width, max(0.0, left.height))
             pane.pos = (left.left + place * room + (room - width) / 2, left.bottom)
-            laids = tuple(self.parts.lay(one, width, look, f"pane {place}") for one in blocks)
-            offset = _same_place(pane, blocks, laids, offsets[place]) if wider else offsets[place]
             whole = sum(laid.height for laid in laids)
-            if way.offsets is not None or page.foot.entry is not None or offset >= whole:
+            if way.offsets is not None or entry is not None or offset >= whole:
                 # Nothing on it is touched, or nothing of it is left: what lies below its end is not shown.
                 offset = min(offset, max(0.0, whole - pane.height))
-            if way.offsets is None:
-                offset = _anchored(pane, blocks, laids, way.press, offset)
-                if (
-                    page.foot.entry is not None
-                    and way.press is not None
-                    and way.press.block.key == page.foot.entry.key
-                ):
-                    offset = _in_sight(pane, blocks, laids, page.foot.entry.key, offset)
+            if way.offsets is None and way.press is not None:
+                offset = _anchored(pane, stands, way.press, offset)
+                if entry is not None and way.press.block.key == entry.key:
+                    offset = _in_sight(pane, stands, entry.key, offset)
             pane.fill(blocks, laids, offset)
 
     def _list(self, rows: tuple[Block, ...], room: Area, way: Way) -> None:
@@ -252,44 +250,32 @@ def _shape(foot: Foot, blocks: tuple[Block, ...]) -> object:
     return areas + tuple("" if foot.entry else bar.text for bar in bars)
 
 
-def _same_place(pane: Pane, blocks: tuple[Block, ...], laids: tuple[Laid, ...], offset: float) -> float:
+Stands = dict[str, tuple[float, float]]
+"""Where each block of a pane begins and ends, from the top, by its key."""
+
+
+def _stands(blocks: tuple[Block, ...], laids: tuple[Laid, ...]) -> Stands:
+    edges = accumulate((laid.height for laid in laids), initial=0.0)
+    return {block.key: ends for block, ends in zip(blocks, pairwise(edges), strict=True)}
+
+
+def _same_place(before: Stands, now: Stands, offset: float) -> float:
     """Return the offset with which a pane of another width begins at the same place of the same block."""
-    top = 0.0
-    for block, laid in zip(pane.blocks, pane.laids, strict=True):
-        if offset < top + laid.height:
-            share, key, top = (offset - top) / laid.height, block.key, 0.0
-            for now, form in zip(blocks, laids, strict=True):
-                if now.key == key:
-                    return top + share * form.height
-                top += form.height
-            return offset
-        top += laid.height
+    for key, (top, end) in before.items():
+        if offset < end:
+            first, last = now.get(key, (top, end))
+            return first + (offset - top) / (end - top) * (last - first)
     return offset
 
 
-def _in_sight(
-    pane: Pane, blocks: tuple[Block, ...], laids: tuple[Laid, ...], key: str, offset: float
-) -> float:
+def _in_sight(pane: Pane, stands: Stands, key: str, offset: float) -> float:
     """Return the offset with which the block of a key is whole over what has risen under it."""
-    end = 0.0
-    for block, laid in zip(blocks, laids, strict=True):
-        end += laid.height
-        if block.key == key:
-            return min(max(offset, end - pane.height), max(0.0, end - laid.height))
-    return offset
+    top, end = stands.get(key, (offset, offset))
+    return min(max(offset, end - pane.height), top)
 
 
-def _anchored(
-    pane: Pane, blocks: tuple[Block, ...], laids: tuple[Laid, ...], press: Press | None, offset: float
-) -> float:
+def _anchored(pane: Pane, stands: Stands, press: Press, offset: float) -> float:
     """Return the offset with which the block under the finger stays where it is."""
-    if press is None or not isinstance(press.view.parent, Widget) or press.view.parent.parent is not pane:
-        return offset
-    if press.block.key not in {one.key for one in pane.blocks}:
-        return offset
-    top = 0.0
-    for block, laid in zip(blocks, laids, strict=True):
-        if block.key == press.block.key:
-            return top - (pane.top - press.top)
-        top += laid.height
-    return offset
+    key, over = press.block.key, press.view.parent
+    inside = isinstance(over, Widget) and over.parent is pane and key in {one.key for one in pane.blocks}
+    return stands[key][0] - (pane.top - press.top) if inside and key in stands else offset

@@ -6,7 +6,7 @@ from kivy.metrics import dp
 
 from logic.units import GAP
 from screens import blocks as b
-from screens.paper.scale import EDGE, LEAD, NUMBERS, RADIUS, SMALL, TEXT, TITLE, Look
+from screens.paper.scale import EDGE, LEAD, NUMBERS, RADIUS, SMALL, TEXT, TITLE
 from screens.paper.sheet import Sheet, inner, touchable
 
 TILE = 72
@@ -28,30 +28,21 @@ def verdict(block: b.Verdict, sheet: Sheet) -> None:
     side = sheet.look.size(TITLE) * 1.25 if icon else 0.0
     x = edge + dp(12) + (side + dp(10) if icon else 0.0) if look else dp(EDGE)
     room = sheet.width - x - (edge + dp(10) if look else dp(EDGE))
-    place = len(sheet.marks)
-    y = edge + dp(10)
-    word = sheet.write(block.word, TITLE, x, y, room, tone=tone, bold=True)
-    text = sheet.write(block.text, TEXT, x, y + word.height, room, tone=tone)
-    told = max(text.height, block.lines * sheet.line(TEXT))
-    tall = max(dp(TILE), word.height + told + 2 * dp(10))
-    if word.height + text.height + dp(20) < tall:
-        # What is less than the tile stands in its middle.
-        shift = (tall - dp(20) - word.height - text.height) / 2
-        sheet.shift(shift, place)
+    word = sheet.fits(block.word, TITLE, room, bold=True).height
+    text = sheet.fits(block.text, TEXT, room).height if block.text else 0.0
+    tall = max(dp(TILE), word + max(text, block.lines * sheet.line(TEXT)) + dp(20))
     if look:
-        box = {"radius": dp(RADIUS), **look}
-        sheet.marks.insert(place, _box(edge, edge, sheet.width - 2 * edge, tall, box))
+        line = dp(look.get("line", 1))
+        sheet.box(edge, edge, sheet.width - 2 * edge, tall, radius=dp(RADIUS), **{**look, "line": line})
+    # What is less than the tile stands in its middle.
+    y = edge + (tall - word - text) / 2
+    sheet.write(block.word, TITLE, x, y, room, tone=tone, bold=True)
+    sheet.write(block.text, TEXT, x, y + word, room, tone=tone)
     if icon:
         sheet.icon(icon, edge + dp(12), edge, side, tone, tall=tall)
     sheet.y = tall + 2 * edge
     if block.act is not None:
         sheet.touch("act", edge, edge, sheet.width - 2 * edge, tall, block.said(), on=tone)
-
-
-def _box(x: float, y: float, width: float, height: float, look: dict[str, Any]) -> Any:  # noqa: ANN401
-    drawn = Sheet(width, Look())
-    drawn.box(x, y, width, height, **{**look, "line": dp(look.get("line", 1.0))})
-    return drawn.marks[0]
 
 
 def held_up(block: b.Figure, sheet: Sheet) -> None:

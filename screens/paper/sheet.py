@@ -154,9 +154,9 @@ class Sheet:
         """Draw a rectangle."""
         self.marks.append(Box(x, y, width, height, **look))
 
-    def shift(self, down: float, first: int = 0) -> None:
-        """Move what is drawn down, all of it or from one mark on."""
-        self.marks[first:] = [mark._replace(y=mark.y + down) for mark in self.marks[first:]]
+    def shift(self, down: float) -> None:
+        """Move what is drawn down."""
+        self.marks = [mark._replace(y=mark.y + down) for mark in self.marks]
 
     def touch(  # noqa: PLR0913  (an area)
         self,
@@ -171,9 +171,9 @@ class Sheet:
         """Make an area that can be touched."""
         self.touches.append(Touch(part, x, y, width, height, name, **more))
 
-    def done(self, said: str, least: float = 0.0) -> Laid:
+    def done(self, said: str) -> Laid:
         """Return the block as it was filled."""
-        return Laid(self.width, max(self.y, least), tuple(self.marks), tuple(self.touches), said)
+        return Laid(self.width, self.y, tuple(self.marks), tuple(self.touches), said)
 
 
 def _rung(size: float) -> float:
