@@ -5,6 +5,7 @@ from itertools import islice, takewhile
 from math import inf
 
 from logic.answers import pair_wish, pairs
+from logic.answers.first_speed import road_speed
 from logic.answers.pair import pair_board, pair_details
 from logic.board import Value
 from screens.acts import Act, Both, Go
@@ -12,6 +13,7 @@ from screens.acts.entering import Ask, Put
 from screens.asked import beside_wishes
 from screens.blocks import Button, Verdict, Words
 from screens.figure_page import Figures, figure_page, filled
+from screens.nearer import lacks_values, so_far
 from screens.page import Page
 from screens.tongue import _, texts
 from screens.words import offer, refusal
@@ -168,8 +170,14 @@ def pair_page(world: World) -> Page:
     figures = Figures(world, items, labels, "numbers.pair", details=details, head="top_loaded")
     told = _("{motor} teeth on the motor, {wheel} on the wheel. {belt}")
     said = _("Belt of {teeth} teeth.").format(teeth=belt) if belt else _("No belt in stock fits the mount.")
+    crown = None
+    if lacks_values(items["top_loaded"]):
+        # The list gives a speed with what is usual: its page gives one as well.
+        first = world.kept(road_speed, board, world.person.rider)
+        crown = so_far(world, first, labels["top_loaded"], _("Rough: usual values stand in."))
     return figure_page(
         figures,
+        crown=crown,
         title=_("Pair {motor}:{wheel}").format(motor=motor, wheel=wheel),
         controls=(Words("told", told.format(motor=motor, wheel=wheel, belt=said)),),
         offer=_try(world),

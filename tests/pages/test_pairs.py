@@ -9,6 +9,7 @@ from logic.answers.first_speed import first_speed
 from logic.board import Value
 from logic.units import GAP
 from screens.acts.entering import Put
+from screens.acts.keeping import Set
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, FigureRow
 from screens.numbers.best_pairs import table_of
 from tests.pages.reader import Reader
@@ -192,3 +193,17 @@ def test_without_a_mount_belts_are_said_to_be_left_out(pairs: Reader) -> None:
     assert pairs.page.crown.form == UNSURE
     assert "Belts are not checked." in pairs.page.crown.text
     assert pairs.shows("Belts are left out")
+
+
+def test_the_page_of_a_pair_gives_the_speed_that_the_list_gives_while_values_are_lacking(
+    pages: Reader,
+) -> None:
+    """The list said 35.8 km/h with what is usual, and the page of the pair that a chemistry is missing."""
+    pages.act(Set({"pack.chemistry": None, "motor.resistance": None}))
+    pages.act(Put("ask.wish_speed", Value(9.0), "question"))
+    pages.open("numbers.pairs").rest()
+    row = next(block for block in pages.blocks() if block.key.startswith("pair "))
+    pages.tap(row.said().split(",")[0])
+    low, high = (float(one) for one in pages.page.crown.number.split(" to "))
+    assert low < float(row.number) < high
+    assert pages.page.crown.detail == "Rough: usual values stand in."
