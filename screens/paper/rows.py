@@ -7,11 +7,14 @@ from kivy.metrics import dp
 from screens import blocks as b
 from screens.paper.scale import FRAME, LEAD, RADIUS, ROW, SMALL, TEXT, TOUCH
 from screens.paper.sheet import Drawing, Sheet, inner
+from screens.pictures.strokes import Point
 
 SMALL_DRAWING = 108
 """Width of the drawing at the end of a row, in dp; it is a third as high."""
 STATES = ("tick", "cross", "ticked", "unticked", "too little", "too much")
 """Icons that say how it stands; the others say where a row leads, each on its tile."""
+Piece = tuple[str, float, dict[str, Any]]
+"""A text of a row, its size, and its tone and weight."""
 NARROW, SCARCE = 400, 1.5
 """Width in dp below which, and text scale above which, titles of rows give way to more rows."""
 
@@ -44,10 +47,8 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     x, room = inner(sheet)
     # The largest text on a narrow phone: more rows are in sight in smaller titles without the sign of where they lead.
     scarce = big and sheet.width < dp(NARROW) and sheet.look.scale > SCARCE
-    icon, role = (
-        ("" if scarce and not bad and icon not in STATES else icon),
-        (LEAD if big and not scarce else TEXT),
-    )
+    icon = "" if scarce and not bad and icon not in STATES else icon
+    role = LEAD if big and not scarce else TEXT
     # A row that is bad as a whole has no detail to say so.
     tone = "second" if grey else "bad" if bad and not under else "text"
     mark = sheet.look.framed().size(LEAD) * 1.1
@@ -55,47 +56,21 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     tile = mark + (dp(14) if sheet.look.scale <= FRAME else 0.0)
     start, pad = x + (tile + dp(12) if icon else 0.0), dp(8)
     end = x + room - (mark if opens else 0.0)
+    pieces: tuple[Piece, ...] = (
+        (left, role, {"tone": tone}),
+        (right, LEAD, {"tone": "trial" if trial else tone, "bold": True}),
+        (under, SMALL, {"tone": "bad" if bad else "second", "bold": bad}),
+        (change, SMALL, {"tone": "trial", "bold": True}),
+    )
     wide = max(sheet.wide(right, LEAD, bold=True), sheet.wide(change, SMALL, bold=True))
     beside = end - start - wide - (dp(12) if right else 0.0)
     y, middle = pad, 0.0
     changed = sheet.line(SMALL, bold=True) if change or reserve else 0.0
-    said: dict[str, Any] = {"tone": "bad" if bad else "second", "bold": bad}
     if not right or _stands_beside(sheet, left, role, beside, end - start):
-        # A detail that would be squeezed into a column beside the value stands under both.
-        squeezed = len(sheet.fits(under, SMALL, beside, bold=bad).lines) > len(
-            sheet.fits(under, SMALL, end - start, bold=bad).lines
-        )
-        head = sheet.fits(left, role, beside).height
-        words = head + (0.0 if squeezed or not under else sheet.fits(under, SMALL, beside, bold=bad).height)
-        number = sheet.line(LEAD, bold=True) if right else 0.0
-        side = number + (0.0 if squeezed else changed)
-        tall = max(words, side)
-        # A single line stands beside the number, more of them round it; the line of a change keeps its place.
-        beside_it = (number - sheet.line(role)) / 2 if number else 0.0
-        low = y + ((tall - words) / 2 if words > side else max(0.0, min(beside_it, tall - words)))
-        sheet.write(left, role, start, low, beside, tone=tone)
-        if under and not squeezed:
-            sheet.write(under, SMALL, start, low + head, beside, **said)
-        low = y + min((tall - number) / 2, tall - side) if words > side else y
-        middle = low + number / 2 if right else 0.0
-        sheet.write(
-            right, LEAD, end - wide, low, wide + 1, tone="trial" if trial else tone, bold=True, align="right"
-        )
-        y += tall
-        low += number
-        if squeezed:
-            low = y + sheet.write(under, SMALL, start, y, end - start, **said).height
-            y = low + changed
-        sheet.write(change, SMALL, end - wide, low, wide + 1, tone="trial", bold=True, align="right")
+        y, middle = _beside(sheet, pieces, (start, end), (beside, wide), y, changed)
     else:
-        lines = (
-            (left, role, {"tone": tone}),
-            (right, LEAD, {"tone": "trial" if trial else tone, "bold": True}),
-            (under, SMALL, said),
-            (change, SMALL, {"tone": "trial", "bold": True}),
-        )
-        for text, size, ink in lines:
-            y += sheet.write(text, size, start, y, end - start, **ink).height
+        for text, size, look in pieces:
+            y += sheet.write(text, size, start, y, end - start, **look).height
         y += changed if not change else 0.0
     sheet.y = max(dp(ROW), y + pad, least)
     spare = (sheet.y - (y + pad)) / 2
@@ -109,6 +84,42 @@ def _pair(  # noqa: PLR0913  (what stands in a row, beside or under each other)
     if opens:
         sheet.icon(opens, end + dp(2), top, mark, tone="second")
     sheet.box(x, sheet.y - dp(1), room, dp(1), fill="hair")
+
+
+def _beside(  # noqa: PLR0913  (pieces and their place)
+    sheet: Sheet, pieces: tuple[Piece, ...], ends: Point, rooms: Point, y: float, changed: float
+) -> tuple[float, float]:
+    """Write title and detail at the left, value and change at the right; return where they end, and the value's middle.
+
+    `rooms` are the widths of the two sides; the height `changed` is kept for a change.
+    """
+    (left, role, plain), (right, _lead, counted), (under, _small, said), (change, *_, tried) = pieces
+    (start, end), (beside, wide) = ends, rooms
+    whole, bad = end - start, said["bold"]
+    detail = sheet.fits(under, SMALL, beside, bold=bad)
+    # A detail that would be squeezed into a column beside the value stands under both.
+    squeezed = len(detail.lines) > len(sheet.fits(under, SMALL, whole, bold=bad).lines)
+    head = sheet.fits(left, role, beside).height
+    words = head + (0.0 if squeezed or not under else detail.height)
+    number = sheet.line(LEAD, bold=True) if right else 0.0
+    side = number + (0.0 if squeezed else changed)
+    tall = max(words, side)
+    # A single line stands beside the number, more of them round it; the line of a change keeps its place.
+    beside_it = (number - sheet.line(role)) / 2 if number else 0.0
+    low = y + ((tall - words) / 2 if words > side else max(0.0, min(beside_it, tall - words)))
+    sheet.write(left, role, start, low, beside, **plain)
+    if not squeezed:
+        sheet.write(under, SMALL, start, low + head, beside, **said)
+    low = y + min((tall - number) / 2, tall - side) if words > side else y
+    middle = low + number / 2 if right else 0.0
+    sheet.write(right, LEAD, end - wide, low, wide + 1, **counted, align="right")
+    y += tall
+    low += number
+    if squeezed:
+        low = y + sheet.write(under, SMALL, start, y, whole, **said).height
+        y = low + changed
+    sheet.write(change, SMALL, end - wide, low, wide + 1, **tried, align="right")
+    return y, middle
 
 
 def row_icon(  # noqa: PLR0913  (an icon with its place)
@@ -137,6 +148,11 @@ def figure_row(block: b.FigureRow, sheet: Sheet) -> None:
         opens=opens,
         reserve=block.reserve,
     )
+    _touched(block, sheet)
+
+
+def _touched(block: b.FigureRow | b.Line, sheet: Sheet) -> None:
+    """Make all of a row an area to touch, where it does something."""
     if block.act is not None:
         sheet.touch("act", 0, 0, sheet.width, sheet.y, block.said())
 
@@ -170,8 +186,7 @@ def line(block: b.Line, sheet: Sheet) -> None:
     """Draw a row that opens something, or a value that can be changed."""
     if block.strokes is not None:
         drawn_line(block, sheet)
-        if block.act is not None:
-            sheet.touch("act", 0, 0, sheet.width, sheet.y, block.said())
+        _touched(block, sheet)
         return
     # A row with a picture leads somewhere; one without it shows a value that is changed.
     opens = "" if block.act is None else "edit" if block.value and not block.icon else "next"
@@ -196,8 +211,7 @@ def line(block: b.Line, sheet: Sheet) -> None:
         sheet.box(
             edge, edge, sheet.width - 2 * edge, sheet.y - 2 * edge, edge="main", line=dp(3), radius=dp(RADIUS)
         )
-    if block.act is not None:
-        sheet.touch("act", 0, 0, sheet.width, sheet.y, block.said())
+    _touched(block, sheet)
 
 
 def columns(block: b.Columns, sheet: Sheet) -> None:
