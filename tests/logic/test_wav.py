@@ -10,7 +10,7 @@ from array import array
 import pytest
 
 from logic.belt.pitch import pitch
-from logic.belt.recording import LONGEST, from_wav
+from logic.belt.recording import LONGEST, Recording, clipped_share, from_wav
 from logic.errors import InputError
 
 TONE = array("h", [(place * 917) % 20000 - 10000 for place in range(4000)])
@@ -105,3 +105,10 @@ def test_random_bytes_are_read_or_refused():
             pitch(from_wav(bytes(body)))
         except InputError:
             continue
+
+
+@pytest.mark.parametrize(
+    ("samples", "share"), [((), 0.0), ((32767,), 1.0), ((-32768, 0), 0.5), ((32765, -32766), 0.0)]
+)
+def test_the_share_of_clipped_samples_is_of_all_of_them(samples, share):
+    assert clipped_share(Recording(array("h", samples), 8000)) == share

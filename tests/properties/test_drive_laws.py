@@ -19,6 +19,7 @@ from logic.drive.gearing import (
     ratio,
     rolling_circumference,
 )
+from logic.drive.heating import settled_temperature
 from logic.drive.limits import energy_per_distance
 from logic.drive.motor import conversion, current_meanings, dc_equivalent_current
 from logic.drive.performance import acceleration_at, climb_at, steady_speed
@@ -427,3 +428,37 @@ def test_working_of_the_loaded_speed_reaches_every_number_put_in() -> None:
     assert answer.speed is not None
     read = {entry.name for entry in trace(answer.speed) if isinstance(entry, Given)}
     assert read == {*vars(drive), *vars(road)}
+
+
+@pytest.mark.parametrize("net", [0.3, 0.5, 1.0, -0.05])
+def test_a_settled_motor_gives_off_all_that_it_gets(net: float) -> None:
+    """Heat in the winding at the temperature that was found, and of its drag, is what flows into the air."""
+    current, resistance, coefficient, reference, drag, air = 20.0, 0.06, 0.004, 293.15, 8.0, 300.0
+    growing = current**2 * resistance * coefficient
+    resisted = 1.0 / (net + growing)
+    at = settled_temperature(
+        current=current,
+        resistance=resistance,
+        coefficient=coefficient,
+        reference=reference,
+        drag_heat=drag,
+        air=air,
+        thermal_resistance=resisted,
+        net_cooling=net,
+    )
+    made = current**2 * resistance * (1.0 + coefficient * (at - reference)) + drag
+    assert made == pytest.approx((at - air) / resisted, rel=1e-9)
+
+
+def test_a_motor_whose_heat_grows_as_fast_as_it_is_cooled_never_settles() -> None:
+    with pytest.raises(InputError, match="not positive"):
+        settled_temperature(
+            current=20.0,
+            resistance=0.06,
+            coefficient=0.004,
+            reference=293.15,
+            drag_heat=0.0,
+            air=300.0,
+            thermal_resistance=1.0,
+            net_cooling=0.0,
+        )

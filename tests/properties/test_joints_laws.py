@@ -13,7 +13,7 @@ from logic.joints.limits import Joint, limits_of
 from logic.joints.materials import feel_reason, materials
 from logic.joints.reach import reach
 from logic.joints.rules import setting_for, shown_ceiling
-from logic.joints.shaft import holding
+from logic.joints.shaft import holding, safe_torque
 from logic.joints.strength import strength, strengths
 from logic.joints.threadlocker import cure
 from logic.joints.threads import candidates, thread, threads
@@ -220,3 +220,9 @@ def test_cold_never_cures_faster(temperature: float, colder: float) -> None:
     assert warm is not None
     assert cold is not None
     assert cold >= warm >= 86400.0 * (1 - 1e-12)
+
+
+def test_a_safety_factor_of_one_is_the_least() -> None:
+    assert safe_torque(holding_torque=6.84, safety=1.0) == 6.84
+    with pytest.raises(InputError, match="below 1"):
+        safe_torque(holding_torque=6.84, safety=0.999)

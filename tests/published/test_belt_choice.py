@@ -7,7 +7,7 @@ import pytest
 from logic.belt.clearance import gap_between_motors
 from logic.belt.geometry import belt_length, pitch_diameter
 from logic.belt.pluck import frequency_from_tension, mass_for_width, tension_from_frequency
-from logic.belt.rating import length_factor, printed_torque, rated_torque, width_factor
+from logic.belt.rating import length_factor, printed_torque, rated_torque, smallest_suggested, width_factor
 from logic.belt.running import shaft_pull, tension_from_shaft_pull
 from logic.belt.stock import stock, widths
 from logic.belt.tension import effective_pull
@@ -311,3 +311,23 @@ def test_every_row_says_where_it_is_from() -> None:
         for row in rows(table):
             assert row.source, table
             assert row.standing, table
+
+
+@source("sdpsi-2017 table 8")
+@pytest.mark.parametrize(
+    ("profile", "speeds", "teeth"),
+    [
+        ("HTD 5M", (1160, 1750, 3500), (22, 26, 30)),
+        ("GT 5M", (1000, 1400, 2000), (18, 20, 22)),
+        ("HTD 3M", (1160, 1750, 3500), (17, 18, 20)),
+        ("GT 3M", (1600, 2800, 5000), (16, 18, 20)),
+    ],
+)
+def test_smallest_pulley_at_its_printed_speed(
+    profile: str, speeds: tuple[int, ...], teeth: tuple[int, ...]
+) -> None:
+    """A row holds up to its own speed, that speed among it; above the last one its count stands."""
+    at = [smallest_suggested(profile=profile, angular_speed=speed * RPM) for speed in speeds]
+    assert same([int(one) for one in at], list(teeth), "teeth")
+    over = [smallest_suggested(profile=profile, angular_speed=(speed + 1) * RPM) for speed in speeds]
+    assert same([int(one) for one in over], [*teeth[1:], teeth[-1]], "teeth")
