@@ -8,7 +8,6 @@ from logic.answers.spares import joint_name
 from logic.answers.tension_entry import word_of
 from logic.board import Value, board_fields
 from logic.store import Record
-from logic.units import GAP
 from screens.tongue import _, texts
 from screens.words import Style, begun, label_of, span, within
 from screens.words.checks import check_text, check_tone, seconds_text
@@ -99,7 +98,7 @@ def entry_lines(record: Record, style: Style) -> Iterator[tuple[str, str]]:
     if isinstance(said, log.Ride):
         yield from _ride_lines(said, style)
     elif isinstance(said, log.Check):
-        yield from _check_lines(said)
+        yield from _check_lines(said, style)
     elif isinstance(said, log.Tension):
         yield from _tension_lines(said, style)
     elif isinstance(said, log.BoardChanged):
@@ -144,7 +143,7 @@ def _ride_lines(ride: log.Ride, style: Style) -> Iterator[tuple[str, str]]:
         yield label, _("yes") if was else _("no")
 
 
-def _check_lines(check: log.Check) -> Iterator[tuple[str, str]]:
+def _check_lines(check: log.Check, style: Style) -> Iterator[tuple[str, str]]:
     yield _("Verdict"), check_text(check)
     yield _("List"), _("{title}, version {number}").format(title=check.title, number=check.version)
     if check.seconds is not None:
@@ -157,7 +156,7 @@ def _check_lines(check: log.Check) -> Iterator[tuple[str, str]]:
     for key, value in check.values.items():
         yield (
             FIELDS.get(key, begun(key.replace("_", " "))),
-            value if isinstance(value, str) else f"{value:g}{GAP}V",
+            value if isinstance(value, str) else style.typed(float(value), "voltage"),
         )
     values = len(check.board)
     counted = _("{count} value of the board") if values == 1 else _("{count} values of the board")

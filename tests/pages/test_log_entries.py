@@ -381,3 +381,11 @@ def test_entries_of_each_kind_are_shown_whole_at_every_size(pages: Reader) -> No
                 for part, laid in laids(pages.page, width, height, scale):
                     found += [f"{one} {width}x{height} {scale} {part}: {fault}" for fault in faults(laid)]
     assert found == []
+
+
+def test_volts_of_a_check_are_written_with_the_decimal_mark_of_the_person(pages: Reader) -> None:
+    pages.act(Settle({"mark": ","}))
+    check = Check(list="before_ride", base="before_ride", verdict="all right", values={"charge": 40.6})
+    pages.act(Record(check))
+    pages.open("log.entry", number=pages.records("check")[0].id)
+    assert any(getattr(block, "value", "") == "40,6\u00a0V" for block in pages.blocks())
