@@ -50,7 +50,7 @@ from logic.answers.range import range_alone, range_answer
 from logic.answers.reach import reach_card, reach_fields
 from logic.answers.reading import RIDER, Open, Result
 from logic.answers.spares import spares
-from logic.answers.stopping import stop_alone, stop_curves, stopping
+from logic.answers.stopping import stop_alone, stopping
 from logic.answers.tension import belt_plan, belt_reading
 from logic.answers.unit_page import RULES, by_rule
 from logic.answers.wheel import wheel
@@ -242,7 +242,7 @@ def _stopping(case: Case) -> Iterator[object]:
     board, rider, asking = case.board, case.rider, case.asking
     yield stopping(board, rider, asking)
     yield stop_alone(board, rider, asking)
-    yield stop_curves(board, rider, asking)
+    yield stopping(board, rider, asking).curves
     yield descent(board, rider, asking)
 
 

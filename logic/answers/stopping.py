@@ -86,6 +86,16 @@ class StopParts(BrakeParts):
         """Return the brake on a surface and the slope under it."""
         return brake_of(self, self.asked, surface=surface, road=self.slope_road, drive=self.braking_drive)
 
+    @cached_property
+    def _ways(self) -> dict[str, float]:
+        return {}
+
+    def braking_way(self, surface: str) -> float:
+        """Return the way from the asked speed, once it brakes: the same however fast one reacts."""
+        if surface not in self._ways:
+            self._ways[surface] = distance_of_stop(self.brake(surface), self.slope_road, self.speed)
+        return self._ways[surface]
+
 
 @frozen
 class Stretch:
@@ -114,6 +124,15 @@ class Stopping:
         """Tell whether the pack may cut the brake out at once."""
         return self.run.view(_cuts_out, otherwise=False)
 
+    @cached_property
+    def curves(self) -> dict[str, Points]:
+        """Return the whole way of a stop over speed on each surface, with the design reaction.
+
+        Empty while something is missing; a surface on which it does not stop is left out.
+        """
+        curves = {surface: self.run.view(partial(_stop_curve, surface), ()) for surface in SURFACES}
+        return {surface: points for surface, points in curves.items() if points}
+
 
 @answer()
 def stopping(board: Board, rider: Value | None, asking: Asking) -> Stopping:
@@ -134,7 +153,7 @@ def _stop(parts: StopParts, surface: str, reaction: str) -> float:
         reaction=reaction_distance(
             speed=parts.speed, reaction_time=pick("reaction", name=reaction).number("time")
         ),
-        braking=distance_of_stop(parts.brake(surface), parts.slope_road, parts.speed),
+        braking=parts.braking_way(surface),
     )
 
 
@@ -244,16 +263,6 @@ def _cuts_out(parts: StopParts) -> bool:
 
 CURVE_POINTS = 14
 """Points of each curve of the chart."""
-
-
-def stop_curves(board: Board, rider: Value | None, asking: Asking) -> dict[str, Points]:
-    """Return the whole way of a stop over speed on each surface, with the design reaction.
-
-    Empty while something is missing; a surface on which it does not stop is left out.
-    """
-    run = Run(lambda: StopParts(Reading(board, rider), Asked(asking)))
-    curves = {surface: run.view(partial(_stop_curve, surface), ()) for surface in SURFACES}
-    return {surface: points for surface, points in curves.items() if points}
 
 
 def _stop_curve(surface: str, parts: StopParts) -> Points:

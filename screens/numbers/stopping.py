@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from logic.answers.first_stop import first_stop
 from logic.answers.reading import Open
-from logic.answers.stopping import Stopping, stop_curves, stopping
+from logic.answers.stopping import Stopping, stopping
 from screens.asking import value_of
 from screens.blocks import Block, Notice, Picture, Section, Words
 from screens.figure_page import figure_page, figures_of
@@ -33,7 +33,7 @@ def stopping_page(world: World) -> Page:
         note=_warning(answer, WORDS["said"]["a full pack" if any_charge else "this pack"]),
         picture=(
             Section("chart head", _("Stopping distance over speed")),
-            *_chart(world, answer),
+            *_chart(world.style, answer),
             *_rules(answer, world.style),
         ),
     )
@@ -78,12 +78,11 @@ def _rules(answer: Stopping, style: Style) -> tuple[Block, ...]:
     return (Words("rules", said),)
 
 
-def _chart(world: World, answer: Stopping) -> tuple[Block, ...]:
+def _chart(style: Style, answer: Stopping) -> tuple[Block, ...]:
     """Draw the whole way over speed, by surface."""
-    curves = world.kept(stop_curves, world.board, world.person.rider, world.answers)
-    lines = [(WORDS["surface"][surface], points) for surface, points in curves.items() if points]
+    lines = [(WORDS["surface"][surface], points) for surface, points in answer.curves.items()]
     if not lines:
         never = _("Nothing to draw: it does not stop on this slope.")
         return (Words("chart", never, tone="second") if _runs_on(answer) else not_drawn(),)
-    picture = over_speed(world.style, curves, lines, "way", _("Stopping distance, {unit}"))
+    picture = over_speed(style, answer, lines, "way", _("Stopping distance, {unit}"))
     return (Picture("chart", picture, _("Stopping distance over speed, by surface.")),)

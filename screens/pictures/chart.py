@@ -123,11 +123,11 @@ def _apart(place: int, curves: Sequence[Curve], frame: tuple[Point, Point]) -> l
         shares = [((x - left) / wide, (y - foot) / tall) for x, y in _filled(points, wide)]
         return [(x, y) for x, y in shares if 0.0 <= x <= 1.0 and 0.0 <= y <= 1.0]
 
-    others = [near(curve.points) for at, curve in enumerate(curves) if at != place]
+    others = [point for at, curve in enumerate(curves) if at != place for point in near(curve.points)]
 
     def apart(point: Point) -> float:
         x, y = point
-        found = min((hypot(a - x, b - y) for other in others for a, b in other), default=1.0)
+        found = min([hypot(a - x, b - y) for a, b in others], default=1.0)
         # At the ends of the frame a name has half the room.
         return found if INSIDE <= x <= 1.0 - INSIDE else found / 2
 

@@ -4,7 +4,7 @@ Who paints brings a Pen, which knows how wide a text is: the paper and the build
 """
 
 from collections.abc import Callable, Iterator
-from itertools import pairwise, product
+from itertools import compress, count, pairwise, product
 from math import atan2, ceil, cos, hypot, sin
 from typing import NamedTuple
 
@@ -59,15 +59,6 @@ class Room(NamedTuple):
     y: float
     right: float
     top: float
-
-    def meets(self, other: "Room", gap: float = 0.0) -> bool:
-        """Tell whether two overlap."""
-        return (
-            self.x < other.right + gap
-            and other.x < self.right + gap
-            and self.y < other.top + gap
-            and other.y < self.top + gap
-        )
 
 
 def height_of(picture: Drawing, width: float, pen: Pen, *, height: float = 0.0, text: float = 1.0) -> float:
@@ -210,6 +201,7 @@ def _free(  # noqa: PLR0913  (the room and what is in it)
     width, height = room_for
     wide, tall = pen.wide(label.text, size, label.bold), pen.line(size, label.bold)
     apart = pen.dp(2)
+    rooms = [(other.x, other.y, other.right + apart, other.top + apart) for other in taken]
     for at, anchor in product(points, label.anchors):
         x = at[0] - wide / 2 + (wide / 2 + gap) * (("r" in anchor) - ("l" in anchor))
         if anchor in ("t", "b"):
@@ -217,7 +209,13 @@ def _free(  # noqa: PLR0913  (the room and what is in it)
             x = min(max(0.0, x), width - wide)
         y = at[1] - tall / 2 + (tall / 2 + gap * 0.6) * (("t" in anchor) - ("b" in anchor))
         room = Room(x, y, x + wide, y + tall)
-        inside = room.x >= 0 and room.y >= 0 and room.right <= width and room.top <= height
-        if inside and not any(room.meets(other, apart) for other in taken):
+        if x < 0 or y < 0 or room.right > width or room.top > height:
+            continue
+        right, top = room.right + apart, room.top + apart
+        meets = (x < x1 and x0 < right and y < y1 and y0 < top for x0, y0, x1, y1 in rooms)
+        blocking = next(compress(count(), meets), None)
+        if blocking is None:
             return at, room
+        # What is in the way at one place mostly is at the next one, too.
+        rooms.insert(0, rooms.pop(blocking))
     return None

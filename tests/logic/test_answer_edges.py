@@ -21,7 +21,7 @@ from logic.answers.joints import joint_card
 from logic.answers.push import pushing
 from logic.answers.range import range_answer
 from logic.answers.reading import Item, Open, Result
-from logic.answers.stopping import stop_curves
+from logic.answers.stopping import stopping
 from logic.answers.wiring import wiring
 from logic.board import Board, Value
 from logic.drive.fit import Sample
@@ -141,7 +141,7 @@ def test_at_the_unloaded_speed_itself_no_current_flows_and_above_it_is_refused()
 
 def test_every_stop_curve_goes_from_a_crawl_to_three_tenths_over_the_asked_speed() -> None:
     """Ours: fourteen whole stops, evenly apart."""
-    curves = stop_curves(TOWPATH, RIDER, {"ask.stop_speed": Value(7.0)})
+    curves = stopping(TOWPATH, RIDER, {"ask.stop_speed": Value(7.0)}).curves
     assert curves
     for points in curves.values():
         assert [speed for speed, _ in points] == pytest.approx([0.65 * step for step in range(1, 15)])

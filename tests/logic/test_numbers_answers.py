@@ -17,7 +17,7 @@ from logic.answers.pairs import FIRST, PairTable, belts_for, pair_table, speed_c
 from logic.answers.push import pushing
 from logic.answers.range import range_answer
 from logic.answers.reading import Item, Open, Result
-from logic.answers.stopping import stop_curves, stopping
+from logic.answers.stopping import stopping
 from logic.answers.unit_page import PLAIN, RULES, by_rule, in_every_unit
 from logic.answers.wheel import wheel
 from logic.belt.catalogue import catalogue_teeth
@@ -114,7 +114,7 @@ def test_an_empty_board_names_what_is_missing() -> None:
         coasting(empty, None, {}),
     ):
         assert all(isinstance(item, Open) and item.missing for item in items.values())
-    assert stop_curves(empty, None, {}) == {}
+    assert stopping(empty, None, {}).curves == {}
 
 
 # Pairs
