@@ -1,6 +1,6 @@
 """What the file holds, read back piece by piece: what cannot be read is set aside as it was, and the rest opens."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any, Final, TypeVar
 
 from logic.board import Board, Value, field_of, value_from
@@ -35,12 +35,17 @@ def board(store: Store, identity: str) -> Board | None:
 
 def boards(store: Store) -> list[Board]:
     """Return the saved boards that can be read, by name."""
-    return [found for found in map(_board, store.boards()) if found is not None]
+    return readable(store.boards())
 
 
 def binned(store: Store) -> list[Board]:
     """Return the boards in the bin that can be read, the last one first."""
-    return [found for found in map(_board, store.binned_boards()) if found is not None]
+    return readable(store.binned_boards())
+
+
+def readable(stored: Sequence[StoredBoard]) -> list[Board]:
+    """Return those of some saved boards that can be read, in their order."""
+    return [found for found in map(_board, stored) if found is not None]
 
 
 def person(store: Store) -> Person:

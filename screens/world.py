@@ -136,8 +136,9 @@ class World:
         return side if side in board.sides else board.sides[0]
 
     def boards(self) -> list[Board]:
-        """Return the saved boards by name."""
-        return read_back.boards(self.store)
+        """Return the saved boards by name: the same ones until one is saved otherwise."""
+        stored = self.store.boards()
+        return self.kept.unless("boards", tuple(stored), lambda: read_back.readable(stored))
 
     # The log and the lists
 

@@ -1,12 +1,16 @@
 """Two set-ups side by side: the same figures of both, the difference, and both curves on one chart."""
 
+from collections.abc import Mapping
+from dataclasses import field
+
 from logic.answers.asked import Asked, Asking
+from logic.answers.belt_parts import BeltParts
 from logic.answers.pair import RESULTS as OF_A_PAIR
 from logic.answers.pair import PairParts
 from logic.answers.push import POINTS, PushParts
 from logic.answers.push import RESULTS as OF_PUSH
 from logic.answers.reading import Item, Reading, Result
-from logic.answers.run import Points, Run, answer
+from logic.answers.run import Figures, Points, Run, answer
 from logic.board import Board, Value
 from logic.drive.quick import quick_load, quick_push, quick_top
 from logic.frozen import frozen
@@ -27,11 +31,23 @@ FROM_PUSH = ("time_20", "time_30", "per_distance")
 
 @frozen
 class ComparedLine:
-    """One figure of both set-ups. `change` is the second less the first, None unless both are numbers."""
+    """One figure of both set-ups, each worked out when it is read. `change` is the second less the first.
+
+    It is None unless both are numbers.
+    """
 
     name: str
-    first: Item
-    second: Item
+    both: tuple[Mapping[str, Item], Mapping[str, Item]] = field(repr=False)
+
+    @property
+    def first(self) -> Item:
+        """The figure of the first one."""
+        return self.both[0][self.name]
+
+    @property
+    def second(self) -> Item:
+        """The figure of the second one."""
+        return self.both[1][self.name]
 
     @property
     def change(self) -> float | None:
@@ -50,22 +66,33 @@ class Comparison:
     load: tuple[Points, Points]
 
 
+class ComparedParts(PushParts, PairParts):
+    """The parts of one set-up: a pair of pulleys, and what it does on the road asked about."""
+
+    def __init__(self, reading: Reading, asked: Asked) -> None:
+        """Take the board from a reading and the question beside it."""
+        BeltParts.__init__(self, reading)
+        self.asked = asked
+
+
+OF_BOTH: Figures[ComparedParts] = {
+    **{name: OF_A_PAIR[name] for name in FROM_PAIR},
+    **{name: OF_PUSH[name] for name in FROM_PUSH},
+}
+
+
 @answer()
 def comparison(first: Board, second: Board, rider: Value | None, asking: Asking) -> Comparison:
     """Return two set-ups side by side, under the same rider and the same question."""
-    (left, left_push, left_load), (right, right_push, right_load) = (
-        _of(board, rider, asking) for board in (first, second)
-    )
-    lines = tuple(ComparedLine(name, left[name], right[name]) for name in left)
+    left, right = (_run(board, rider, asking) for board in (first, second))
+    both = left.when_read(OF_BOTH), right.when_read(OF_BOTH)
+    (left_push, left_load), (right_push, right_load) = (run.view(_curves, ((), ())) for run in (left, right))
+    lines = tuple(ComparedLine(name, both) for name in OF_BOTH)
     return Comparison(lines, (left_push, right_push), (left_load, right_load))
 
 
-def _of(board: Board, rider: Value | None, asking: Asking) -> tuple[dict[str, Item], Points, Points]:
-    pair = Run(lambda: PairParts(Reading(board, rider), Asked(asking)))
-    push = Run(lambda: PushParts(Reading(board, rider), Asked(asking)))
-    items = pair.figures({name: OF_A_PAIR[name] for name in FROM_PAIR})
-    items |= push.figures({name: OF_PUSH[name] for name in FROM_PUSH})
-    return items, *push.view(_curves, ((), ()))
+def _run(board: Board, rider: Value | None, asking: Asking) -> Run[ComparedParts]:
+    return Run(lambda: ComparedParts(Reading(board, rider), Asked(asking)))
 
 
 def _curves(parts: PushParts) -> tuple[Points, Points]:
