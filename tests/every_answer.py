@@ -3,6 +3,7 @@
 import math
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, fields, is_dataclass
+from functools import cached_property
 from random import Random
 from typing import Any
 
@@ -335,7 +336,8 @@ def numbers_of(answer: object) -> Iterator[tuple[str, object]]:
     elif isinstance(answer, (float, complex)):
         yield "", answer
     elif is_dataclass(answer) and not isinstance(answer, NO_ANSWERS):
-        parts = {item.name: getattr(answer, item.name) for item in fields(answer)}
+        read = [name for name, part in vars(type(answer)).items() if isinstance(part, cached_property)]
+        parts = {name: getattr(answer, name) for name in (*(item.name for item in fields(answer)), *read)}
     for name, part in parts.items():
         yield from ((f"{name} {inner}", found) for inner, found in numbers_of(part))
 

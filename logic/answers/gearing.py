@@ -12,7 +12,7 @@ from logic.drive.gearing import belt_speed, electrical_angular_speed, motor_angu
 from logic.drive.motor import torque_constant_stated
 from logic.drive.performance import climb_at, steady_speed
 from logic.drive.push import top_unloaded_speed
-from logic.drive.road import load_curve
+from logic.drive.quick import quick_load, quick_push
 from logic.errors import InputError, NoFigure
 from logic.frozen import frozen
 
@@ -147,7 +147,7 @@ SPREAD_BY_KV = ("top_loaded", *(f"top_{charge}" for charge in CHARGES))
 
 def _curves(top: Item, parts: Parts) -> Curves:
     """Return the curves, meeting at the top speed that was found already."""
-    push, load = parts.push, load_curve(parts.road)
+    push, load = quick_push(parts.nominal), quick_load(parts.road)
     end = top_unloaded_speed(parts.nominal) * FACING_UP
     speeds = [end * step / (POINTS - 1) for step in range(POINTS)]
     return Curves(

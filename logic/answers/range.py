@@ -1,7 +1,7 @@
 """Range: modelled at a speed and a climb, or learnt from rides; and how cold, speed and hills take it."""
 
-from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import field, replace
 from functools import cached_property
 from statistics import median
 
@@ -48,10 +48,9 @@ def carried_over(*, learnt: JoulePerMetre, asked: JoulePerMetre, usual: JoulePer
 
 @frozen
 class RangeAnswer:
-    """Results by name, rides that counted and that did not, and the curves of range over speed by grade.
+    """Results by name, rides that counted and that did not, and curves, which are worked out when they are read.
 
-    `learnt` tells whether the head rests on rides. A curve that the drive cannot ride is left out. `spent` is the energy of
-    each metre over speed on the level.
+    `learnt` tells whether the head rests on rides.
     """
 
     items: Mapping[str, Item]
@@ -59,9 +58,29 @@ class RangeAnswer:
     learnt: bool
     counted: int
     left_out: int
-    curves: tuple[tuple[float, Points], ...]
-    spent: Points
-    faults: tuple[InputError, ...] = ()
+    faults: tuple[InputError, ...]
+    run: Run["RangeParts"] = field(compare=False, repr=False)
+
+    @cached_property
+    def drawn(self) -> bool:
+        """Tell whether there are curves."""
+        return self.run.view(
+            lambda parts: any(_curve(parts, grade, SPEEDS[:2]) for grade in GRADES), otherwise=False
+        )
+
+    @cached_property
+    def _taken(self) -> dict[float, Points]:
+        return self.run.view(lambda parts: {grade: _curve(parts, grade) for grade in GRADES}, {})
+
+    @cached_property
+    def curves(self) -> tuple[tuple[float, Points], ...]:
+        """Return the range over speed by grade; a curve that the drive cannot ride is left out."""
+        return self.run.view(lambda parts: tuple(_ranges(parts, self._taken)), ())
+
+    @property
+    def spent(self) -> Points:
+        """Return the energy of each metre over speed on the level."""
+        return self._taken.get(0.0, ())
 
 
 class RangeParts(RidingParts):
@@ -157,12 +176,9 @@ RESULTS: Figures[RangeParts] = {
 
 @answer()
 def range_answer(
-    board: Board, rider: Value | None, asking: Asking, rides: Sequence[LoggedRide] = (), *, drawn: bool = True
+    board: Board, rider: Value | None, asking: Asking, rides: Sequence[LoggedRide] = ()
 ) -> RangeAnswer:
-    """Return the range of a board: learnt when three rides or more tell it, modelled besides.
-
-    The curves are left out unless they are to be `drawn`.
-    """
+    """Return the range of a board: learnt when three rides or more tell it, modelled besides."""
     known, left_out = _rides(board, rides)
     speeds = [ride.speed for ride in rides if ride.speed]
     run = Run(lambda: RangeParts(Reading(board, rider), Asked(asking), known, speeds))
@@ -177,15 +193,13 @@ def range_answer(
     if is_learnt:
         known_items["range_modelled"] = modelled
     items = run.when_read(RESULTS, **known_items)
-    nothing: tuple[tuple[tuple[float, Points], ...], Points] = ((), ())
-    curves, spent = run.view(_curves, nothing) if drawn else nothing
-    return RangeAnswer(items, modelled, is_learnt, len(known), left_out, curves, spent, faults(board))
+    return RangeAnswer(items, modelled, is_learnt, len(known), left_out, faults(board), run)
 
 
 @answer()
 def range_alone(board: Board, rider: Value | None, asking: Asking, rides: Sequence[LoggedRide] = ()) -> Item:
     """Return the range only: the learnt one where there is one."""
-    return range_answer(board, rider, asking, rides, drawn=False).items["range"]
+    return range_answer(board, rider, asking, rides).items["range"]
 
 
 def _rides(board: Board, rides: Sequence[LoggedRide]) -> tuple[list[RiddenEnergy], int]:
@@ -219,25 +233,25 @@ def _energy(board: Board, ride: LoggedRide) -> float | None:
         return None
 
 
-def _curves(parts: RangeParts) -> tuple[tuple[tuple[float, Points], ...], Points]:
-    """Return range over speed by grade, and what each metre takes on the level."""
-    spent = {grade: points for grade in GRADES if len(points := _curve(parts, grade)) > 1}
-    ranges = {
-        grade: tuple(
-            (speed, range_distance(energy=parts.usable_now, per_distance=taken)) for speed, taken in points
-        )
-        for grade, points in spent.items()
-    }
-    return tuple(ranges.items()), spent.get(0.0, ())
+def _ranges(parts: RangeParts, taken: Mapping[float, Points]) -> Iterator[tuple[float, Points]]:
+    for grade, points in taken.items():
+        if points:
+            yield (
+                grade,
+                tuple(
+                    (speed, range_distance(energy=parts.usable_now, per_distance=each))
+                    for speed, each in points
+                ),
+            )
 
 
-def _curve(parts: RangeParts, grade: float) -> Points:
-    """Return the energy of each metre over speed."""
+def _curve(parts: RangeParts, grade: float, speeds: Sequence[float] = SPEEDS) -> Points:
+    """Return the energy of each metre over speed; nothing where that is a single point."""
     road, points = replace(parts.road, grade=grade), []
-    for speed in SPEEDS:
+    for speed in speeds:
         try:
             per_distance = parts.per_distance_at(road, speed)
         except InputError:
             break  # the drive does not reach this speed on this climb: the curve ends here
         points.append((speed, per_distance))
-    return tuple(points)
+    return tuple(points) if len(points) > 1 else ()

@@ -1,11 +1,13 @@
 """Range and Wh/km: from the log or by the drive, and how cold, speed and hills take them."""
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 from logic.answers.first_range import first_range
 from logic.answers.range import RangeAnswer, range_answer
 from logic.answers.reading import Result
 from logic.answers.riding import FREEZING
+from logic.answers.run import Points
 from screens.asking import asked, value_text
 from screens.blocks import Block, Picture, Section, Words
 from screens.figure_page import figure_page, figures_of
@@ -15,6 +17,7 @@ from screens.page import Page
 from screens.showing import fold
 from screens.tongue import _, texts
 from screens.ways import ways_from, words_of
+from screens.words import Style
 from screens.world import World
 
 SPEED = "ask.range_speed"
@@ -79,20 +82,22 @@ def _picture(world: World, answer: RangeAnswer) -> list[Block]:
         told = _("{count} rides of the log tell it.").format(count=answer.counted)
         blocks.append(Words("rides", f"{told} {left}".strip(), tone="second"))
     title = Section("chart head", _("Range over speed"))
-    if not answer.curves:
+    if not answer.drawn:
         return [*blocks, title, not_drawn()]
-    lines = [
-        (_("{grade} climb").format(grade=style.number(grade, "share")) if grade else _("level"), points)
-        for grade, points in answer.curves
-    ]
     far = answer.modelled
     marks = (
         [((asked(world, SPEED), far.value), style.number(far.value, "distance"))]
         if isinstance(far, Result)
         else []
     )
-    picture = over_speed(style, answer, lines, "distance", _("As modelled, {unit}"), marks)
+    picture = over_speed(style, answer, _lines(style, answer), "distance", _("As modelled, {unit}"), marks)
     return [*blocks, title, Picture("chart", picture, _("Range over speed, by climb."))]
+
+
+def _lines(style: Style, answer: RangeAnswer) -> Iterator[tuple[str, Points]]:
+    """Yield the range over speed on each climb, by its name."""
+    for grade, points in answer.curves:
+        yield _("{grade} climb").format(grade=style.number(grade, "share")) if grade else _("level"), points
 
 
 def _spent(world: World, answer: RangeAnswer) -> tuple[Block, ...]:

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator, Sequence
 from itertools import pairwise
-from math import hypot, isfinite
+from math import isfinite
 from typing import NamedTuple
 
 from screens.pictures.axis import cut, grid, opened, plain_number, reach
@@ -78,13 +78,13 @@ def chart(  # noqa: PLR0913  (two axes)
         if mark.text:
             sides = ("rt", "t", "r", "lb", "b", "lt")
             strokes.append(Label(mark.text, (mark.x, mark.y), sides, bold=True, must=True))
-    for place, curve in enumerate(curves):
-        if curve.name and curve.points:
-            at, *others = _apart(place, curves, ((left, right), (foot, top)))
+    for (tone, _dashes), curve, points in zip(
+        STYLES, curves, _apart(curves, ((left, right), (foot, top))), strict=False
+    ):
+        if curve.name and points:
+            at, *others = points
             around = ("t", "b", "rt", "lt", "rb", "lb", "l", "r")
-            strokes.append(
-                Label(curve.name, at, around, tone=STYLES[place][0], bold=True, others=tuple(others))
-            )
+            strokes.append(Label(curve.name, at, around, tone=tone, bold=True, others=tuple(others)))
     view = (left, foot, right, top)
     return Picture(tuple(strokes), view, to_scale=False, height=HEIGHT, margins=MARGINS)
 
@@ -113,26 +113,27 @@ def _alike(one: Sequence[Point], other: Sequence[Point], off: float) -> bool:
     )
 
 
-def _apart(place: int, curves: Sequence[Curve], frame: tuple[Point, Point]) -> list[Point]:
-    """Return points of a line in the frame, first those that are farthest from the other lines."""
+def _apart(curves: Sequence[Curve], frame: tuple[Point, Point]) -> Iterator[list[Point]]:
+    """Yield for each line its points in the frame, first those that are farthest from the other lines."""
     (left, right), (foot, top) = frame
     wide, tall = right - left, top - foot
 
-    def near(points: Sequence[Point]) -> list[Point]:
+    def near(points: Sequence[Point]) -> list[complex]:
         """Return some points along a line, as shares of the frame."""
         shares = [((x - left) / wide, (y - foot) / tall) for x, y in _filled(points, wide)]
-        return [(x, y) for x, y in shares if 0.0 <= x <= 1.0 and 0.0 <= y <= 1.0]
+        return [complex(x, y) for x, y in shares if 0.0 <= x <= 1.0 and 0.0 <= y <= 1.0]
 
-    others = [point for at, curve in enumerate(curves) if at != place for point in near(curve.points)]
+    along = [near(curve.points) if curve.points else [] for curve in curves]
+    for place, (curve, own) in enumerate(zip(curves, along, strict=True)):
+        others = [point for at, points in enumerate(along) if at != place for point in points]
 
-    def apart(point: Point) -> float:
-        x, y = point
-        found = min([hypot(a - x, b - y) for a, b in others], default=1.0)
-        # At the ends of the frame a name has half the room.
-        return found if INSIDE <= x <= 1.0 - INSIDE else found / 2
+        def apart(point: complex, others: list[complex] = others) -> float:
+            found = min(map(abs, map(point.__sub__, others)), default=1.0)
+            # At the ends of the frame a name has half the room.
+            return found if INSIDE <= point.real <= 1.0 - INSIDE else found / 2
 
-    ranked = sorted(near(curves[place].points), key=apart, reverse=True)
-    return [(left + x * wide, foot + y * tall) for x, y in ranked] or [curves[place].points[0]]
+        ranked = sorted(own, key=apart, reverse=True)
+        yield [(left + at.real * wide, foot + at.imag * tall) for at in ranked] or list(curve.points[:1])
 
 
 def _filled(points: Sequence[Point], wide: float) -> Iterator[Point]:

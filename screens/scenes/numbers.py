@@ -82,6 +82,6 @@ def results(world: World) -> Iterator[str]:
     stop = stop_alone(board, rider, {})
     if isinstance(stop, Result):
         yield f"Stopping distance from {style.number(25 / 3.6, 'speed')}: {style.number(stop.value, 'way')}"
-    used = range_answer(board, rider, {}, drawn=False).items["per_distance"]
+    used = range_answer(board, rider, {}).items["per_distance"]
     if isinstance(used, Result):
         yield f"Energy at {speed}: {style.number(used.value, used.quantity)}"
