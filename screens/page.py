@@ -37,6 +37,11 @@ class Foot:
         if len(self.beside) > 2:  # noqa: PLR2004  (said above)
             raise ValueError(f"at most two acts beside the main one, not {len(self.beside)}")
 
+    @property
+    def bars(self) -> tuple[Button, ...]:
+        """Return the bars in reading order, the main one last."""
+        return self.beside if self.main is None else (*self.beside, self.main)
+
 
 @frozen
 class Page:
@@ -76,6 +81,11 @@ class Page:
         twice = sorted({key for key in keys if keys.count(key) > 1})
         if twice or "" in keys:
             raise ValueError(f"page {self.title!r}: keys must be there and differ: {twice or 'an empty one'}")
+
+    @property
+    def matter(self) -> tuple[Block, ...]:
+        """Return what it says from top to bottom: the crown and the blocks."""
+        return self.blocks if self.crown is None else (self.crown, *self.blocks)
 
 
 PageFunction = Callable[["World"], Page]

@@ -75,7 +75,7 @@ def foot_blocks(foot: Foot, *, low: bool, sentence: str = "", choosing: bool = F
 
 def _said_once(foot: Foot) -> tuple[Foot, str]:
     """Return a foot whose dashed bars leave it to the words over them to say why, and these words; "" where they differ."""
-    dashed = [bar.why for bar in (*foot.beside, foot.main) if bar is not None and bar.act is None]
+    dashed = [bar.why for bar in foot.bars if bar.act is None]
     if len(dashed) < 2 or len(set(dashed)) > 1:  # noqa: PLR2004  (one says so itself)
         return foot, ""
     main = foot.main and replace(foot.main, why="")

@@ -26,14 +26,13 @@ class Told:
 
 def has_answer(page: Page) -> bool:
     """Tell whether a page answers something: that can be handed on."""
-    crown = page.crown
-    return any(isinstance(block, ANSWERS) for block in (*((crown,) if crown else ()), *page.blocks))
+    return any(isinstance(block, ANSWERS) for block in page.matter)
 
 
 def told(page: Page) -> Iterator[Told]:
     """Yield what a page says from top to bottom."""
     yield Told(page.title, level=1)
-    for block in (*((page.crown,) if page.crown is not None else ()), *page.blocks):
+    for block in page.matter:
         one = None if block.key in WAYS_ON else _one(block)
         if one is not None and (one.text or one.label):
             yield one

@@ -46,7 +46,7 @@ def words_line() -> Line:
 
 
 def _acts(page: Page) -> Iterator[Act | None]:
-    for block in (*page.blocks, *((page.crown,) if page.crown is not None else ())):
+    for block in page.matter:
         yield from block.acts().values()
-    for button in (*page.tools, *page.foot.beside, *((page.foot.main,) if page.foot.main else ())):
+    for button in (*page.tools, *page.foot.bars):
         yield button.act

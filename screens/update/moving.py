@@ -69,6 +69,5 @@ def arrive(world: World, _act: Arrive) -> World:
 def explain(world: World, _act: Explain) -> World:
     """Open the words of the page in front; all of them where it has none."""
     page = page_function(world.trail[-1].page)(world)
-    blocks = (*page.blocks, *((page.crown,) if page.crown is not None else ()))
-    keys = [word.key for word in words_in(". ".join((page.title, *(block.said() for block in blocks))))]
+    keys = [word.key for word in words_in(". ".join((page.title, *(block.said() for block in page.matter))))]
     return update(world, Go("glossary", {"keys": keys} if keys else {}))

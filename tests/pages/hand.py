@@ -33,7 +33,7 @@ class Hand:
     def tap(self, text: str) -> None:
         """Touch what is called so: a row, an option, a bar or an icon of the header."""
         page = self.pages.page
-        bars = (*page.foot.beside, *((page.foot.main,) if page.foot.main else ()), *page.tools)
+        bars = (*page.foot.bars, *page.tools)
         if not any(text in bar.text for bar in bars):
             block = next(block for block in self.pages.blocks() if _called(block, text))
             seen = in_sight(page, *self.size) | ({block.key} if block is page.crown else set())

@@ -33,12 +33,12 @@ def unsaid(text: str) -> list[str]:
 
 def texts(page: Page) -> Iterator[str]:
     """Yield every text of a page that is read as one."""
-    for block in (*((page.crown,) if page.crown is not None else ()), *page.blocks):
+    for block in page.matter:
         if block.key not in CITED:
             yield from (getattr(block, name, "") for name in SAID)
             yield from (option.text for option in getattr(block, "options", ()))
     foot = page.foot
-    for bar in (*foot.beside, *((foot.main,) if foot.main else ())):
+    for bar in foot.bars:
         yield bar.text
     if foot.entry is not None:
         yield from (foot.entry.label, foot.entry.sentence, foot.entry.read_back)

@@ -21,7 +21,7 @@ GLOVED = ("ride", "ride.run", "ride.not_right", "ride.run_over")
 
 def astray(name: str, page: Page, *, none: bool = False) -> list[str]:
     """Return the bars that are written the other way. On Ride no board means an indoor choice of boards."""
-    bars = (*page.foot.beside, *((page.foot.main,) if page.foot.main is not None else ()))
+    bars = page.foot.bars
     first = [bar.text.split("\n")[0] for bar in bars]
     if name in GLOVED and not none:
         return [text for text in first if text != text.upper()]
