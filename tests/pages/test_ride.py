@@ -311,3 +311,10 @@ def test_ride_tells_what_upkeep_comes_after_what_is_named(pages: Reader) -> None
     named = [block.title for block in pages.blocks() if block.key.startswith("next")]
     assert (named[0], len(named)) == ("After that", 4)
     assert {block.key for block in pages.blocks() if block.title in named} <= pages.page.aside
+
+
+def test_what_comes_next_is_something_to_do(pages: Reader) -> None:
+    """It said "Next: rides without a check before, in 3 rides", which nobody could read."""
+    pages.act(Record(Check(list="before_ride", base="before_ride", verdict="all right")))
+    pages.act(Place("ride"))
+    assert pages["upkeep"].detail == "Next: check before a ride, in 3 rides."
