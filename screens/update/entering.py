@@ -9,6 +9,8 @@ from logic.answers.reading import RIDER
 from logic.board import Value
 from logic.board_saved import to_dict
 from logic.person import person_to_dict
+from logic.store.errors import Full
+from screens.acts import Both
 from screens.acts.entering import Ask, Done, Put, Type, Write
 from screens.acts.keeping import Save, Set
 from screens.asked import answered
@@ -16,7 +18,7 @@ from screens.asking import field_of, keeps, read_entry, standing, unit_of
 from screens.tongue import _
 from screens.update import does
 from screens.words import label_of
-from screens.world import Asking, TakeBack, World
+from screens.world import CLOSE, Asking, TakeBack, World
 
 T = TypeVar("T")
 
@@ -139,12 +141,18 @@ def _trial(world: World, trial: dict[str, Value]) -> World:
 
 
 def stored(world: World) -> World:
-    """Write trial and typed text in one go, then return the world."""
-    if world.trial or world.typed:
-        values = {key: dict(vars(value)) for key, value in world.trial.items()}
-        world.store.save_trial(world.saved.id, {"values": values, "typed": dict(world.typed)})
-    else:
+    """Write trial and typed text in one go, then return the world. Where storage is full it is told, and one types on."""
+    if not world.trial and not world.typed:
         world.store.drop_trial(world.saved.id)
+        return world
+    values = {key: dict(vars(value)) for key, value in world.trial.items()}
+    try:
+        world.store.save_trial(world.saved.id, {"values": values, "typed": dict(world.typed)})
+    except Full as problem:
+        from screens.words.storage import sentence  # noqa: PLC0415  (only where there is no room)
+
+        # A belt can be read and a screw looked up on a phone without room: the next key writes it all.
+        return replace(world, undo=TakeBack(sentence(problem), Both(()), "", CLOSE))
     return world
 
 

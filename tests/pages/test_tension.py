@@ -11,6 +11,7 @@ from logic.belt.verdict import Word
 from logic.board_saved import to_dict
 from logic.log import BeltFitted, Tension
 from logic.set_ups import set_ups
+from logic.store.errors import Full
 from screens.acts import Go, Undo
 from screens.acts.boards import AddBoard
 from screens.acts.outside import Say
@@ -44,6 +45,25 @@ def test_both_belts_take_two_taps_besides_the_digits(check: Reader) -> None:
     # A kilogram on a scale is 9.80665 N; the depth offered is the one with the smallest error.
     assert left.body.pull == pytest.approx(0.92 * 9.80665)
     assert left.body.depth == pytest.approx(0.0011)
+
+
+def test_a_belt_is_read_where_storage_is_full_and_kept_once_it_is_not(
+    check: Reader, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """No key was taken any more: the app was of no use on a phone without room."""
+
+    def full(*_: object) -> None:
+        raise Full
+
+    with monkeypatch.context() as patched:
+        patched.setattr(check.store, "save_trial", full)
+        check.type("0.9")
+        assert check.page.foot.entry.text == "0.9"
+        assert check.page.crown.word
+        assert check.world.undo.text.startswith("The storage is full.")
+    check.type("2")
+    check.restart()
+    assert check.open("ride.tension").page.foot.entry.text == "0.92"
 
 
 @pytest.mark.parametrize("page", ["ride.tension", "bench.belt", "log.tension", "log.note"])
