@@ -11,6 +11,7 @@ T = TypeVar("T")
 
 _KINDS: Final = {
     sqlite3.SQLITE_FULL: Full,
+    sqlite3.SQLITE_IOERR_SHMSIZE: Full,
     sqlite3.SQLITE_BUSY: Busy,
     sqlite3.SQLITE_LOCKED: Busy,
     sqlite3.SQLITE_READONLY: NoRight,
@@ -20,7 +21,7 @@ _KINDS: Final = {
     sqlite3.SQLITE_CORRUPT: Damaged,
     sqlite3.SQLITE_NOTADB: Damaged,
 }
-"""What SQLite's primary result codes mean here (sqlite.org/rescode.html)."""
+"""What SQLite's primary result codes mean here, and the extended one of a full volume (sqlite.org/rescode.html)."""
 _PRIMARY: Final = 0xFF
 """The primary code is the low byte of an extended one (sqlite.org/rescode.html, section 2)."""
 
@@ -36,8 +37,9 @@ def told(problem: Exception) -> Exception:
         return Damaged(str(problem))
     if type(problem) not in (sqlite3.OperationalError, sqlite3.DatabaseError):
         return problem
-    code = getattr(problem, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & _PRIMARY
-    kind: type[CannotStore] = _KINDS.get(code, NotSaved)
+    extended = getattr(problem, "sqlite_errorcode", sqlite3.SQLITE_ERROR)
+    code = extended & _PRIMARY
+    kind: type[CannotStore] = _KINDS.get(extended, _KINDS.get(code, NotSaved))
     if code == sqlite3.SQLITE_ERROR and any(sign in str(problem) for sign in _OF_THE_TABLES):
         kind = Damaged
     return kind(str(problem))

@@ -11,7 +11,8 @@ import pytest
 
 from logic.log import Ride
 from logic.store import NewerFile, NotAStore, Store
-from logic.store.errors import Busy, CannotStore, Damaged, Full, NoFolder, NoRight
+from logic.store.errors import Busy, CannotStore, Damaged, Full, NoFolder, NoRight, NotSaved
+from logic.store.guarded import told
 from logic.store.opening import CHECK, NAME, look_next_time, open_store
 
 RIDES = 400
@@ -125,6 +126,15 @@ def test_a_full_storage_changes_nothing(folder):
             store.put("long", "x" * 2_000_000)
         assert store.get("long") is None
         assert len(rides(store)) == RIDES
+
+
+def test_a_start_on_a_full_storage_says_that_it_is_full():
+    """What SQLite says where the file is there and no room for its index beside it (seen on a volume of 2 MB)."""
+    problem = sqlite3.OperationalError("disk I/O error")
+    problem.sqlite_errorcode = sqlite3.SQLITE_IOERR_SHMSIZE
+    assert type(told(problem)) is Full
+    problem.sqlite_errorcode = sqlite3.SQLITE_IOERR_READ
+    assert type(told(problem)) is NotSaved
 
 
 def file_at(place: Path) -> Path:
