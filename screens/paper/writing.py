@@ -67,5 +67,7 @@ class Writing(TextInput):
             if spot.touch is not None and spot.touch.part == "field" and spot.text == self.name:
                 spot.bring()
                 self.pos, self.size = (spot.x, spot.y), (spot.width, spot.height)
+                # In the middle, as the block shows it: nothing jumps when it is touched.
+                self.padding = (dp(10), max(dp(10), (spot.height - self.line_height) / 2))
                 return
         self.paper.close_writing()

@@ -164,3 +164,15 @@ def test_letters_go_to_the_number_where_one_is_entered_beside_a_field(app: Sessi
     app.settle()
     app.type("12")
     assert (app.page.writing, app.page.entry.text) == (None, "12")
+
+
+def test_what_is_written_stays_where_it_is_when_its_field_is_touched(app: Session) -> None:
+    app.tap("Search")
+    app.type("belt")
+    app.settle()
+    line = app.page.writing
+    middle = line.top - line.padding[1] - line.line_height / 2
+    app.key(ESCAPE)
+    app.settle()
+    block = next(spot for spot in app.page.spots() if spot.touch is not None and spot.touch.part == "field")
+    assert middle == pytest.approx(block.y + block.height / 2, abs=1.0)
