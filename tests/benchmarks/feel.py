@@ -17,6 +17,8 @@ from typing import Any
 ROOT = Path(__file__).resolve().parents[2]
 TENSION, GEARING = ("ride.tension", ""), ("numbers.gearing", "drive.wheel_diameter")
 DIGITS = "7531246895" * 3
+VALUES, DEAREST = 6, 8
+"""Values a page is typed in, and pages that are named."""
 
 
 def opened(folder: Path) -> Any:
@@ -78,8 +80,8 @@ def plain_page(driver: Any) -> float:
     return median(took)
 
 
-def digit(driver: Any, page: str, key: str) -> float:
-    """Return what a digit costs, from the key to the end of its frame."""
+def digit(driver: Any, page: str, key: str, typed: str = DIGITS) -> float:
+    """Return what a digit costs, from the key to the end of its frame: the middle of some; 0.0 where none is typed."""
     from screens.acts import Go  # noqa: PLC0415  (after Kivy's environment is set)
     from screens.acts.entering import Ask  # noqa: PLC0415  (after Kivy's environment is set)
 
@@ -88,15 +90,34 @@ def digit(driver: Any, page: str, key: str) -> float:
     if key:
         driver.app.front.perform(Ask(key))
     driver.settle()
+    entry = driver.app.front.page.foot.entry
+    if entry is None or entry.field.kind == "choice":
+        return 0.0
     driver.type("9" if key else "1")
     took = []
-    for character in DIGITS:
+    for character in typed:
         took.append(
             cpu(lambda typed=character: (driver.window.dispatch("on_textinput", typed), driver.frame()))
         )
         driver.key(8)
         driver.settle()
     return median(took)
+
+
+def digits(driver: Any) -> Iterator[tuple[float, str, str]]:
+    """Yield what a digit costs on each page for the dearest of the first values it asks for, with page and value."""
+    from screens.acts import Go  # noqa: PLC0415  (after Kivy's environment is set)
+    from screens.acts.entering import Ask  # noqa: PLC0415
+
+    for page in plain_pages():
+        driver.app.front.place("ride")
+        driver.app.front.perform(Go(page, {}))
+        driver.settle()
+        acts = (act for block in driver.app.front.page.blocks for act in block.acts().values())
+        keys = dict.fromkeys(act.key for act in acts if isinstance(act, Ask))
+        cost, key = max((digit(driver, page, key, DIGITS[:5]), key) for key in ("", *list(keys)[:VALUES]))
+        if cost:
+            yield cost, page, key
 
 
 def scroll(driver: Any) -> float:
@@ -142,6 +163,11 @@ def ours() -> None:
             ("a digit, gearing", digit(driver, *GEARING), 8),
         ):
             print(f"{name}: {cost:.1f} ms (bar {bar}), {cost / page:.2f} of the column")
+        dear = sorted(digits(driver), reverse=True)
+        over = sum(cost > 8.0 for cost, *_ in dear)
+        print(f"a digit on {len(dear)} pages, dearest value of each (bar 8): {over} above, the dearest:")
+        for cost, name, key in dear[:DEAREST]:
+            print(f"{cost:>8.1f} ms {cost / page:>6.2f} of the column  {name}, {key}")
         print(f"widgets alive on the largest page: {alive}")
         driver.stop()
         print("\n".join(matter_table()))
