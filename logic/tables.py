@@ -3,7 +3,7 @@
 import tomllib
 from collections.abc import Iterator
 from dataclasses import replace
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from sys import intern
 from typing import Any
@@ -165,9 +165,15 @@ def rows(table: str) -> tuple[Row, ...]:
 
 def matching(table: str, **wanted: str | float) -> Iterator[Row]:
     """Yield the rows whose cells equal `wanted`; numbers are compared to one part in a million."""
-    for row in rows(table):
-        if all(_same(row.cells.get(column), value) for column, value in wanted.items()):
-            yield row.found_by(*wanted.values())
+    for row in _matching(table, tuple(wanted.items())):
+        yield row.found_by(*wanted.values())
+
+
+@lru_cache(512)
+def _matching(table: str, wanted: tuple[tuple[str, str | float], ...]) -> tuple[Row, ...]:
+    return tuple(
+        row for row in rows(table) if all(_same(row.cells.get(column), value) for column, value in wanted)
+    )
 
 
 def pick(table: str, **wanted: str | float) -> Row:

@@ -67,7 +67,10 @@ def printed_torque(*, profile: str, teeth: One, angular_speed: RadianPerSecond) 
     1.15
     """
     positive(angular_speed=angular_speed)
-    printed = sorted(matching("belt_ratings", profile=profile), key=lambda row: row.cells["angular_speed"])
+    # Of all that are printed for the profile one or two are read: only these say what they were found by.
+    printed = sorted(
+        matching("belt_ratings", profile=str(profile)), key=lambda row: row.cells["angular_speed"]
+    )
     counts = sorted({float(row.cells["teeth"]) for row in printed})
     if not counts:
         raise InputError("profile", profile, "no rating printed")
@@ -79,10 +82,10 @@ def printed_torque(*, profile: str, teeth: One, angular_speed: RadianPerSecond) 
         fastest = line[-1].cells["angular_speed"]
         raise InputError("angular_speed", angular_speed, "range", high=fastest, quantity="angular_speed")
     above = next(index for index, row in enumerate(line) if angular_speed <= row.cells["angular_speed"])
-    high = line[above]
+    high = line[above].found_by(profile)
     if above == 0:
         return _torque(high)
-    low = line[above - 1]
+    low = line[above - 1].found_by(profile)
     return between_columns(
         angular_speed=angular_speed,
         low_angular_speed=low.number("angular_speed"),
