@@ -1,10 +1,56 @@
 """The working of a figure: every step with its numbers and its source, at every size."""
 
+import pytest
+
 from logic.answers.tension import belt_plan
 from logic.units import GAP
-from screens.blocks import FigureRow, Section
+from screens.acts import Go
+from screens.blocks import Figure, FigureRow, Section
+from screens.page import Page
+from screens.register import PAGES
+from screens.words.workings import steps
 from tests.pages.reader import Reader
+from tests.pages.states import states
 from tests.pages.test_layout import SCALES, SIZES, faults, laids
+
+NO_RESULT = {
+    "bench.belt": "way ",
+    "bench.view": "big",
+    "numbers.pairs": "pair ",
+    "numbers.units": ("unit ", "head"),
+    "settings.sources": "count",
+}
+"""Numbers that are no result of their page: rows that lead to one, one said large, exact factors, a count."""
+
+
+def numbers_of(page: Page) -> list[Figure | FigureRow]:
+    """Return the numbers that are results: not how many values are still to be given."""
+    blocks = [*page.blocks, *([page.crown] if page.crown else ())]
+    numbers = [block for block in blocks if isinstance(block, Figure | FigureRow)]
+    return [one for one in numbers if any(map(str.isdigit, one.number)) and one.unit != "values to give"]
+
+
+@pytest.mark.parametrize("name", [name for name in PAGES if name != "working"])
+def test_every_number_of_a_page_leads_to_a_working_without_a_gap(name: str, pages: Reader) -> None:
+    """In each state, with the folds open: each step has formula, numbers, result, source and standing."""
+    found, seen = [], set()
+    for what, page in states(name):
+        for one in numbers_of(page):
+            if name in NO_RESULT and one.key.startswith(NO_RESULT[name]):
+                continue
+            if not isinstance(one.act, Go) or one.act.page != "working":
+                found.append(f"{what}: {one.key} leads to no working")
+                continue
+            item = one.act.args["item"]
+            if id(item) in seen:
+                continue
+            seen.add(id(item))
+            worked = steps(item, pages.world.style)
+            found += [f"{what}: {one.key} has no step"] if not worked else []
+            for step in worked:
+                said = (step.title, step.formula, step.source, step.standing, step.result.removeprefix("= "))
+                found += [] if all(said) else [f"{what}: {one.key}: {said}"]
+    assert found == []
 
 
 def test_a_number_leads_to_its_working_and_back(pages: Reader) -> None:
@@ -59,3 +105,8 @@ def test_the_working_of_every_figure_of_a_page_can_be_read_at_every_size(pages: 
         pages.back()
     assert rows
     assert found == []
+
+
+def test_pages_of_figures_are_looked_at() -> None:
+    for name in ("numbers.gearing", "numbers.stopping", "numbers.range", "bench.joint"):
+        assert any(numbers_of(page) for _, page in states(name)), name
