@@ -202,6 +202,17 @@ def test_a_curve_of_one_point_is_no_curve() -> None:
     assert [grade for grade, _ in range_answer(with_kv(45.0), RIDER, asked).curves][:1] == [0.0]
 
 
+def test_whether_there_is_a_range_to_draw_is_known_before_it_is_drawn() -> None:
+    found = range_answer(TOWPATH, RIDER, {})
+    assert found.drawn
+    assert not {"curves", "_taken"} & set(vars(found))
+    assert found.curves[0][1]
+    asked = {"ask.range_speed": Value(3.0)}
+    for kv in (20.0, 30.0, 35.0, 45.0, 300.0):
+        found = range_answer(with_kv(kv), RIDER, asked)
+        assert found.drawn == bool(found.curves)
+
+
 # Belts and joints.
 
 

@@ -17,6 +17,7 @@ from logic.answers.pairs import FIRST, PairTable, belts_for, pair_table, speed_c
 from logic.answers.push import pushing
 from logic.answers.range import range_answer
 from logic.answers.reading import Item, Open, Result
+from logic.answers.run import WhenRead
 from logic.answers.stopping import stopping
 from logic.answers.unit_page import PLAIN, RULES, by_rule, in_every_unit
 from logic.answers.wheel import wheel
@@ -190,6 +191,13 @@ def test_a_table_beside_another_works_out_only_what_changed() -> None:
     )
     assert all(pair.belt is same.belt for pair, same in zip(one.pairs, other.pairs, strict=True))
     assert one.pairs[0].option.heat != other.pairs[0].option.heat
+
+
+def test_what_is_not_looked_at_of_two_set_ups_is_not_worked_out() -> None:
+    found = comparison(TOWPATH, TOWPATH, RIDER, {})
+    lines = {line.name: line for line in found.lines}
+    assert lines["ratio"].change == 0.0
+    assert [both.read for both in lines["ratio"].both if isinstance(both, WhenRead)] == [{"ratio"}, {"ratio"}]
 
 
 def test_a_wish_is_ranked_with_what_gives(table: PairTable) -> None:

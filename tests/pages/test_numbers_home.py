@@ -5,6 +5,7 @@ from itertools import product
 import pytest
 
 from logic.board import Value
+from logic.board_saved import to_dict
 from logic.log import Ride
 from logic.units import GAP
 from screens.acts.boards import Choose
@@ -147,3 +148,10 @@ def test_no_row_grows_when_its_figure_comes(numbers: Reader, system: str, wish: 
                 for page in (before, numbers.page)
             )
             assert first == last, (board.name, width, scale)
+
+
+def test_saved_boards_are_read_again_when_one_of_them_changed(numbers: Reader) -> None:
+    before = numbers.world.boards()
+    assert all(one is same for one, same in zip(before, numbers.world.boards(), strict=True))
+    numbers.world.store.save_board(before[0].id, "Renamed", to_dict(before[0]) | {"name": "Renamed"})
+    assert "Renamed" in [board.name for board in numbers.world.boards()]
