@@ -44,14 +44,14 @@ def longest_word(text: str, size: float, bold: bool) -> float:  # noqa: FBT001  
     return max(width_of(word, size, bold) for word in text.replace("\n", " ").split(" "))
 
 
-_AFTER_A_DIGIT = re.compile(r"\d ")
+_NUMBER = re.compile(r"\d |± \d")
 
 
 @cache
 def _before_a_unit() -> re.Pattern[str]:
-    """Return the gaps between a number and its unit, where no line ends."""
+    """Return the gaps between a number and its unit, and after its ±, where no line ends."""
     units = {unit.shown for quantity in quantities().values() for unit in quantity.units if unit.shown}
-    return re.compile(rf"(?<=\d) (?=(?:{'|'.join(map(re.escape, units))})(?!\w))")
+    return re.compile(rf"(?<=\d) (?=(?:{'|'.join(map(re.escape, units))})(?!\w))|(?<=±) (?=\d)")
 
 
 @lru_cache(2_000)
@@ -61,7 +61,7 @@ def broken(text: str, size: float, bold: bool, room: float) -> Block:  # noqa: F
         whole = width_of(text, size, bold)
         if whole <= room:
             return Block((text,), size, whole, line_of(size, bold))
-    if _AFTER_A_DIGIT.search(text):
+    if _NUMBER.search(text):
         text = _before_a_unit().sub(GAP, text)
     longest = longest_word(text, size, bold)
     while longest > room and size > dp(SMALLEST):

@@ -465,3 +465,9 @@ def test_no_line_ends_between_a_number_and_its_unit(unit: str) -> None:
     for room in range(120, 400, 7):
         block = broken(f"Hang a bottle with 1 {unit} of water at its middle. Done.", dp(20), False, dp(room))  # noqa: FBT003  (as it is asked)
         assert any(f"1\u00a0{unit} " in f"{line} " for line in block.lines), (room, block.lines)
+
+
+def test_no_line_ends_between_plus_or_minus_and_its_number() -> None:
+    for room in range(120, 400, 7):
+        block = broken("Your scale is good to ± 2.3 % of it. Rough.", dp(16), False, dp(room))  # noqa: FBT003  (as it is asked)
+        assert any("±\u00a02.3\u00a0%" in line for line in block.lines) or len(block.lines) == 1, block.lines
