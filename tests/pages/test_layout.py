@@ -207,7 +207,7 @@ def test_on_its_side_what_is_entered_and_its_keys_stand_whole_beside_the_page(na
 def test_a_text_that_has_no_room_is_found() -> None:
     sheet = Sheet(100.0, Look())
     sheet.write("Unbreakableunbreakableunbreakableword", 16, 0, 0, 60.0)
-    assert [fault.split(":")[0] for fault in faults(sheet.done("", 100.0))][:1] == ["too wide"]
+    assert [fault.split(":")[0] for fault in faults(sheet.done(""))][:1] == ["too wide"]
 
 
 @pytest.mark.parametrize("chosen", [False, True])
