@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from logic.answers.pair_wish import WishFit, fit
 from logic.answers.pairs import FIRST, Pair, PairTable, speed_cap
+from logic.tables import pick
 from screens.acts import Turn
 from screens.asked import WISHES
 from screens.asking import refused_now, value_line
@@ -53,7 +54,7 @@ def pairs_page(world: World) -> Page:
             *(nearer(world, ROUNDS) if best.table_of(world).missing else ()),
             *rows,
             *taken(world, best.table_of(world).usual),
-            Notice("caution", "caution", texts("pairs")["said"]["caution"]),
+            Notice("caution", "caution", _caution(world.style)),
             Section("values", values_heading(world)),
             *(value_line(world, key) for key in VALUES),
             *_travel(world),
@@ -61,6 +62,12 @@ def pairs_page(world: World) -> Page:
         foot=trial_foot(world, then=following(world, (*ROUNDS, WISHES))),
         aside=frozenset(block.key for block in rows),
     )
+
+
+def _caution(style: Style) -> str:
+    """Return the law and the wobble, its speed in the person's unit."""
+    speed = float(pick("pair_rules", name="wobble").cells["speed"])
+    return texts("pairs")["said"]["caution"].format(wobble=style.number(speed, "speed", 2))
 
 
 def _rows(world: World) -> Iterator[Block]:

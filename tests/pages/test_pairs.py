@@ -9,7 +9,7 @@ from logic.answers.first_speed import first_speed
 from logic.board import Value
 from logic.units import GAP
 from screens.acts.entering import Put
-from screens.acts.keeping import Set
+from screens.acts.keeping import Set, Settle
 from screens.blocks import PLAIN, RIGHT, UNSURE, WRONG, FigureRow
 from screens.numbers.best_pairs import table_of
 from tests.pages.reader import Reader
@@ -207,3 +207,10 @@ def test_the_page_of_a_pair_gives_the_speed_that_the_list_gives_while_values_are
     low, high = (float(one) for one in pages.page.crown.number.split(" to "))
     assert low < float(row.number) < high
     assert pages.page.crown.detail == "Rough: usual values stand in."
+
+
+@pytest.mark.parametrize(("system", "speed"), [("metric", "35\u00a0km/h"), ("inch", "22\u00a0mph")])
+def test_the_speed_of_a_wobble_is_in_the_persons_unit(pages: Reader, system: str, speed: str) -> None:
+    pages.act(Settle({"system": system}))
+    pages.open("numbers.pairs")
+    assert f"Above about {speed} a board may begin to wobble." in pages["caution"].text
