@@ -23,7 +23,7 @@ from logic.drive.heating import (
 )
 from logic.drive.motor import motor_torque, winding_heat
 from logic.drive.performance import steepest_grade
-from logic.drive.push import push_of
+from logic.drive.push import Drivetrain, push_of
 from logic.drive.road import Road, air_drag_at
 from logic.errors import InputError, NoFigure
 from logic.frozen import frozen
@@ -181,6 +181,25 @@ class HoldParts(Parts):
         return self.settled + (start - self.settled) * share
 
 
+class StretchedParts(HoldParts):
+    """The same climb with both thermal estimates stretched: what drives up it is worked out once."""
+
+    def __init__(self, of: HoldParts, factor: float) -> None:
+        """Take the climb as it is, and how far the estimates are stretched."""
+        super().__init__(of.read, of.asked, factor)
+        self.of = of
+
+    @property
+    def flow(self) -> Flow:
+        """What flows while it is held."""
+        return self.of.flow
+
+    @property
+    def nominal(self) -> Drivetrain:
+        """The drive at the nominal charge."""
+        return self.of.nominal
+
+
 @frozen
 class Holding:
     """Results by name, temperature over time for the middle and both ends of the band, and what does not fit.
@@ -233,7 +252,7 @@ def holding(board: Board, rider: Value | None, asking: Asking) -> Holding:
     run = Run(lambda: HoldParts(Reading(board, rider), Asked(asking)))
     spread = pick("heating", name="spread").cells
     low, high = (
-        Run(lambda factor=spread[end]: HoldParts(Reading(board, rider), Asked(asking), factor))  # type: ignore[misc]
+        Run[HoldParts](lambda factor=spread[end]: StretchedParts(run.plain, factor))  # type: ignore[misc]
         for end in ("low", "high")
     )
 

@@ -6,17 +6,17 @@ from itertools import pairwise
 
 import pytest
 
-from logic.answers.asked import questions
+from logic.answers.asked import Asked, questions
 from logic.answers.bench_motor import bench_motor, mixings, to_lay_over
 from logic.answers.compare import comparison
 from logic.answers.drag import best_rolling, coasting, ride_fit
-from logic.answers.hold import holding
+from logic.answers.hold import HoldParts, StretchedParts, holding
 from logic.answers.pair import pair_board, pair_details
 from logic.answers.pair_wish import best_pairs, wish_of
 from logic.answers.pairs import FIRST, PairTable, belts_for, pair_table, speed_cap
 from logic.answers.push import pushing
 from logic.answers.range import range_answer
-from logic.answers.reading import Item, Open, Result
+from logic.answers.reading import Item, Open, Reading, Result
 from logic.answers.run import WhenRead
 from logic.answers.stopping import stopping
 from logic.answers.unit_page import PLAIN, RULES, by_rule, in_every_unit
@@ -198,6 +198,13 @@ def test_what_is_not_looked_at_of_two_set_ups_is_not_worked_out() -> None:
     lines = {line.name: line for line in found.lines}
     assert lines["ratio"].change == 0.0
     assert [both.read for both in lines["ratio"].both if isinstance(both, WhenRead)] == [{"ratio"}, {"ratio"}]
+
+
+def test_a_climb_is_driven_once_however_it_cools() -> None:
+    usual = HoldParts(Reading(TOWPATH, RIDER), Asked({}))
+    badly = StretchedParts(usual, 1.5)
+    assert badly.flow is usual.flow
+    assert badly.time < usual.time
 
 
 def test_a_wish_is_ranked_with_what_gives(table: PairTable) -> None:
