@@ -98,9 +98,19 @@ def value_text(world: World, key: str) -> tuple[str, str]:
         return _("not set"), ""
     if field.kind == "choice":
         return field.option(str(value.si)).label, KNOWN[value.known]
-    if value.typed_unit:
+    if written_in(world, key):
         return style.typed(float(value.si), field.quantity, value.typed_unit), KNOWN[value.known]
     return style.number(float(value.si), field.quantity), KNOWN[value.known]
+
+
+def written_in(world: World, key: str) -> str:
+    """Return the unit a value is written in; "" for the one its reader likes: nobody typed what a question begins at."""
+    value = value_of(world, key)
+    if value is None or not value.typed_unit:
+        return ""
+    begun = key in questions() and world.answers.get(key) is None
+    ours = begun and value.typed_unit == quantities()[field_of(key).quantity].home("metric").shown
+    return "" if ours and world.style.system != "metric" else value.typed_unit
 
 
 def unused(world: World, key: str) -> str:
@@ -114,14 +124,15 @@ def unused(world: World, key: str) -> str:
 
 def unit_of(world: World, key: str) -> str:
     """Return the unit that digits typed for a value are read in."""
-    field, value = field_of(key), value_of(world, key)
+    field = field_of(key)
     if field.kind == "choice":
         return ""
     units = [unit.shown for unit in quantities()[field.quantity].units]
     if world.units.get(key):
         return world.units[key]
-    if value is not None and value.typed_unit in units:
-        return value.typed_unit
+    written = written_in(world, key)
+    if written in units:
+        return written
     return quantities()[field.quantity].home(world.style.system).shown
 
 

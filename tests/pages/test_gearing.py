@@ -10,6 +10,7 @@ from logic.answers.run import WhenRead
 from logic.board_saved import to_dict
 from screens.acts import Go, Undo
 from screens.acts.entering import Ask
+from screens.acts.keeping import Settle
 from screens.blocks import Figure, FigureRow
 from tests.pages.reader import Reader
 
@@ -262,3 +263,16 @@ def test_a_folded_figure_is_not_worked_out(gears: Reader) -> None:
     gears.tap("All figures")
     assert gears.page.crown
     assert items.read == set(items)
+
+
+def test_what_a_question_begins_at_is_in_the_persons_unit(pages: Reader) -> None:
+    """Who reads miles was asked in km/h, beside figures at 12.4 mph."""
+    pages.act(Settle({"system": "inch"}))
+    pages.open("numbers.gearing")
+    assert pages["ask.speed"].value == "12.4\u00a0mph"
+    pages.act(Ask("ask.speed"))
+    assert pages.page.foot.entry.unit == "mph"
+    pages.type("15")
+    assert pages["ask.speed"].value == "15\u00a0mph"
+    pages.act(Settle({"system": "metric"}))
+    assert pages["ask.speed"].value == "15\u00a0mph"
