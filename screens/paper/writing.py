@@ -22,8 +22,10 @@ WIDGETS = {
 
 
 def _read_rules() -> None:
-    """Give Kivy its rules for a text field. None of its rules are read at the start (`environment`)."""
+    """Give Kivy its rules for a text field, where it was started without any (`environment`)."""
     path = Path(kivy_data_dir, "style.kv")
+    if str(path) in Builder.files:
+        return
     _, *rules = re.split(r"^(?=<)", path.read_text("utf-8"), flags=re.MULTILINE)
     wanted = (rule for rule in rules if WIDGETS & set(re.split("[<>,]", rule.partition("\n")[0])))
     Builder.load_string("".join(wanted), filename=str(path), rulesonly=True)

@@ -100,6 +100,44 @@ def test_the_first_frame_is_laid_out_once_and_loads_only_what_it_shows(tmp_path:
     assert (done.returncode, done.stdout) == (0, "[(412, 915)] []\n"), done.stderr
 
 
+TEXT_FIELD = """
+import sys
+from pathlib import Path
+from screens.driver import prepare
+prepare(Path(sys.argv[1]) / "kivy", width=412, height=915)
+from screens.scenes import start
+driver = start(Path(sys.argv[1]) / "data")
+from kivy.lang.builder import Builder, BuilderBase
+from kivy.resources import resource_find
+paper = driver.app.front.paper
+driver.app.front.go("log.note")
+driver.settle()
+driver.tap("A few words")
+driver.settle()
+field = paper.writing
+# Handles and the bubble that cuts and pastes come by a long touch, on phones only.
+field.use_bubble = field.use_handles = True
+field.text = "Belt frayed"
+field.select_all()
+field._show_cut_copy_paste(field.center, driver.window)
+field._show_handles(0)
+driver.frame()
+everything = BuilderBase()
+everything.load_file(resource_find("data/style.kv"), rulesonly=True)
+names = lambda builder, part: [rule.name for rule in builder.match(part)]
+tops = (field, field._bubble, field._handle_left, field._handle_right)
+parts = [part for top in tops for part in top.walk(restrict=True)]
+wrong = [part for part in parts if names(Builder, part) != names(everything, part)]
+print(len(parts) > len(tops), wrong, len(Builder.rules) < len(everything.rules) / 4)
+"""
+
+
+@NEEDS_GRAPHICS
+def test_a_text_field_has_all_of_kivys_rules_for_it_and_no_others_are_read(tmp_path: Path) -> None:
+    done = alone(tmp_path, "-c", TEXT_FIELD, str(tmp_path))
+    assert (done.returncode, done.stdout) == (0, "True [] True\n"), done.stderr
+
+
 @pytest.mark.parametrize(
     ("arguments", "status", "said"),
     [

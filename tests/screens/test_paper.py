@@ -7,8 +7,6 @@ from weakref import ref
 
 import pytest
 from kivy.graphics import Canvas, Mesh
-from kivy.lang.builder import Builder, BuilderBase
-from kivy.resources import resource_find
 
 from screens.acts import Turn
 from screens.acts.entering import Ask
@@ -230,28 +228,6 @@ def test_free_text_is_written_in_a_real_field(app: Session, monkeypatch: Any) ->
     app.page.close_writing()
     assert app.shows("Belt frayed")
     assert app.state.world.typed["note"] == "Belt frayed"
-
-
-def test_a_text_field_has_all_of_kivys_rules_for_it_and_no_others_are_read(app: Session) -> None:
-    """Its handles and the bubble that cuts and pastes come on phones only: here they are asked for."""
-    app.front.go("log.note")
-    app.tap("A few words")
-    field = app.page.writing
-    field.use_bubble = field.use_handles = True
-    field.text = "Belt frayed"
-    field.select_all()
-    field._show_cut_copy_paste(field.center, app.window)  # noqa: SLF001  (a phone's long touch does)
-    field._show_handles(0)  # noqa: SLF001  (the same)
-    app.frame()
-    tops = (field, field._bubble, field._handle_left, field._handle_right)  # noqa: SLF001  (the same)
-    parts = [part for top in tops for part in top.walk(restrict=True)]
-    everything = BuilderBase()
-    everything.load_file(resource_find("data/style.kv"), rulesonly=True)
-    assert len(parts) > len(tops)
-    for part in parts:
-        names = [rule.name for rule in Builder.match(part)]
-        assert names == [rule.name for rule in everything.match(part)], part
-    assert len(Builder.rules) < len(everything.rules) / 4
 
 
 def test_a_page_goes_on_by_itself_but_not_under_a_finger(app: Session, monkeypatch: Any) -> None:
