@@ -176,6 +176,7 @@ class Pluck(Measure):
             x_title=_("Pitch, Hz"),
             y_title=_("Loudness, dB under the loudest"),
             from_zero=False,
+            mark=self.style.mark,
         )
         yield Picture("spectrum", drawn, _("The spectrum of the last pluck."))
 

@@ -108,6 +108,7 @@ class Past:
                 for point in self.points
             ],
             None if window is None else (newton(window.floor), newton(window.ceiling)),
+            mark=style.mark,
             y_title=_("Belt tension, {unit}").format(unit=style.shown(1.0, "force").said),
         )
         if drawn is None:

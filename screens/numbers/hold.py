@@ -94,6 +94,7 @@ def _chart(world: World, answer: Holding) -> tuple[Block, ...]:
             [*lines, Curve(_("limit"), [(0.0, limit), (end, limit)])],
             x_title=_("Time, min"),
             y_title=_("Motor, {unit}").format(unit=style.unit("temperature")),
+            mark=style.mark,
         )
 
     return (Picture("chart", chart_later(drawn, answer, style), _("Temperature of the motor over time.")),)

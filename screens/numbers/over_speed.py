@@ -33,6 +33,7 @@ def over_speed(  # noqa: PLR0913  (what a chart is made of)
             [Mark(*scaled(point), text) for point, text in marks],
             x_title=_("Speed, {unit}").format(unit=style.unit("speed")),
             y_title=title.format(unit=style.unit(quantity)),
+            mark=style.mark,
             cursor=None if cursor is None else style.scale(cursor, "speed"),
         )
 

@@ -1,6 +1,6 @@
 """Ranges, round ticks, the cutting of lines, and the axes that a chart stands on."""
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from math import ceil, floor, log10
 
@@ -12,9 +12,9 @@ CORNER = 0.15
 """Share of the height within which a nought is in the corner."""
 
 
-def plain_number(value: float) -> str:
-    """Return a number as a tick shows it, with a real minus sign."""
-    return f"{value:g}".replace("-", MINUS)
+def plain_number(value: float, mark: str) -> str:
+    """Return a number as a tick shows it, with a real minus sign and the person's decimal mark."""
+    return f"{value:g}".replace("-", MINUS).replace(".", mark)
 
 
 def round_ticks(low: float, high: float, most: int) -> list[float]:
@@ -71,7 +71,7 @@ def cut(points: Sequence[Point], right: float, top: float) -> list[list[Point]]:
     return parts
 
 
-def grid(across: Point, up: Point, text: Callable[[float], str] = plain_number) -> Iterator[Stroke]:
+def grid(across: Point, up: Point, mark: str) -> Iterator[Stroke]:
     """Yield the lines and numbers of both axes, from their lower to their upper end, and the two axes themselves.
 
     A number that has no room beside its neighbour is left out: its line stands.
@@ -80,10 +80,10 @@ def grid(across: Point, up: Point, text: Callable[[float], str] = plain_number) 
     levels = round_ticks(foot, top, TICKS)
     for value in levels:
         yield Path(((left, value), (right, value)), "hair", 1.0)
-        yield Label(text(value), (left, value), ("l",), tone="second", gap=5.0)
+        yield Label(plain_number(value, mark), (left, value), ("l",), tone="second", gap=5.0)
     for value in round_ticks(left, right, TICKS):
         yield Path(((value, foot), (value, foot + (top - foot) * 0.025)), "outline", 1.0)
         # One nought in the corner serves both axes.
         if not (value == left == 0.0 in levels and -foot <= CORNER * (top - foot)):
-            yield Label(text(value), (value, foot), ("b",), tone="second")
+            yield Label(plain_number(value, mark), (value, foot), ("b",), tone="second")
     yield Path(((left, top), (left, foot), (right, foot)), "outline", 1.1)

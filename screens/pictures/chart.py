@@ -5,7 +5,7 @@ from itertools import pairwise
 from math import isfinite
 from typing import NamedTuple
 
-from screens.pictures.axis import cut, grid, opened, plain_number, reach
+from screens.pictures.axis import cut, grid, opened, reach
 from screens.pictures.strokes import Disc, Label, Later, Path, Picture, Point
 
 STYLES: tuple[tuple[str, tuple[float, ...]], ...] = (
@@ -48,23 +48,23 @@ def chart(  # noqa: PLR0913  (two axes)
     y_title: str,
     from_zero: bool = True,
     cursor: float | None = None,
-    text: Callable[[float], str] = plain_number,
+    mark: str = ".",
 ) -> Picture:
     """Return a chart of up to four lines. Raises ValueError for a fifth: there is no fifth style to tell it by.
 
-    `cursor` is where along it one stands: an upright line.
+    `cursor` is where along it one stands: an upright line; `mark` is the decimal mark of its ticks.
     """
     if len(curves) > len(STYLES):
         raise ValueError(f"a chart shows at most {len(STYLES)} lines, not {len(curves)}")
     curves = [
         Curve(name, [(x, y) for x, y in points if isfinite(x) and isfinite(y)]) for name, points in curves
     ]
-    xs = [x for _, points in curves for x, _ in points] + [mark.x for mark in marks]
-    ys = [y for _, points in curves for _, y in points] + [mark.y for mark in marks]
+    xs = [x for _, points in curves for x, _ in points] + [one.x for one in marks]
+    ys = [y for _, points in curves for _, y in points] + [one.y for one in marks]
     left, right = opened(min(xs), max(xs))
     foot, top = reach(ys, from_zero=from_zero)
     curves = list(_told_apart(curves, top - foot))
-    strokes = list(grid((left, right), (foot, top), text))
+    strokes = list(grid((left, right), (foot, top), mark))
     if cursor is not None and left <= cursor <= right:
         strokes.append(Path(((cursor, foot), (cursor, top)), "outline", 2.0, (3.0, 3.0)))
     for (tone, dashes), curve in zip(STYLES, curves, strict=False):
@@ -73,11 +73,11 @@ def chart(  # noqa: PLR0913  (two axes)
         Label(y_title, (left, top), ("rt",), tone="second", gap=2.0, must=True),
         Label(x_title, (right, foot), ("lt", "t"), tone="second", gap=2.0),
     ]
-    for mark in marks:
-        strokes.append(Disc((mark.x, mark.y), 5.0, "ground", "text"))
-        if mark.text:
+    for x, y, text in marks:
+        strokes.append(Disc((x, y), 5.0, "ground", "text"))
+        if text:
             sides = ("rt", "t", "r", "lb", "b", "lt")
-            strokes.append(Label(mark.text, (mark.x, mark.y), sides, bold=True, must=True))
+            strokes.append(Label(text, (x, y), sides, bold=True, must=True))
     for (tone, _dashes), curve, points in zip(
         STYLES, curves, _apart(curves, ((left, right), (foot, top))), strict=False
     ):

@@ -22,9 +22,9 @@ class Reading(NamedTuple):
 
 
 def history(
-    readings: Sequence[Reading], window: tuple[float, float] | None, *, y_title: str
+    readings: Sequence[Reading], window: tuple[float, float] | None, *, y_title: str, mark: str = "."
 ) -> Picture | None:
-    """Return the readings joined in their order; None without any. `window` is its floor and ceiling."""
+    """Return the readings joined in their order; None without any. `window` is floor and ceiling, `mark` decimal."""
     if not readings:
         return None
     left, right = opened(min(one.x for one in readings), max(one.x for one in readings))
@@ -38,7 +38,7 @@ def history(
         low, high = (max(foot, edge) for edge in window)
         strokes.append(Fill(box(left, low, right, high), "key"))
         strokes += [Path(((left, edge), (right, edge)), "outline", 2.0) for edge in (low, high)]
-    strokes += grid((left, right), (foot, top))
+    strokes += grid((left, right), (foot, top), mark)
     strokes.append(Path(tuple((one.x, one.y) for one in readings), "chart_a", 3.0))
     cap = 0.012 * (right - left)
     for one in readings:

@@ -23,4 +23,4 @@ def history_drawing(readings: Sequence[Record], style: Style) -> Picture | None:
     edges = [newton(one) for one in (kept[-1].floor, kept[-1].ceiling) if one is not None] if kept else []
     window = (edges[0], edges[1]) if len(edges) == 2 else None  # noqa: PLR2004  (floor and ceiling)
     title = _("Belt tension, {unit}").format(unit=style.unit("force"))
-    return history(points, window, y_title=title)
+    return history(points, window, y_title=title, mark=style.mark)
