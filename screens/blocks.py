@@ -155,7 +155,8 @@ class Line(Tappable):
     """A row that opens something or asks for a value. `bad` colours the detail, `trial` marks a value that is tried.
 
     `strokes` is a small drawing at its end, which the words say too: it is left out where there is no room for it. `room` is
-    what the row may say in a moment: it is as high as that one from the start.
+    what the row may say in a moment: it is as high as that one from the start. `leads` says that its value is not what a touch
+    asks for.
     """
 
     says = ("title", "value", "detail")
@@ -169,6 +170,7 @@ class Line(Tappable):
     chosen: bool = False
     strokes: Strokes | None = None
     room: "Line | None" = None
+    leads: bool = False
 
 
 @frozen

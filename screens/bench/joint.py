@@ -59,6 +59,7 @@ def _described(world: World, card: JointCard) -> Line:
         value=answer_text(card, world.style),
         icon="cross" if warned else "due" if due else "tick" if record else "",
         act=Go("bench.joint", {"joint": card.key}),
+        leads=True,
     )
 
 

@@ -188,8 +188,9 @@ def line(block: b.Line, sheet: Sheet) -> None:
         drawn_line(block, sheet)
         _touched(block, sheet)
         return
-    # A row with a picture leads somewhere; one without it shows a value that is changed.
-    opens = "" if block.act is None else "edit" if block.value and not block.icon else "next"
+    # A row with a picture leads somewhere; one without it mostly shows a value that is changed.
+    leads = block.leads or block.icon or not block.value
+    opens = "" if block.act is None else "next" if leads else "edit"
     room = Sheet(sheet.width, sheet.look)
     if block.room is not None:
         line(block.room, room)

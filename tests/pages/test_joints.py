@@ -58,6 +58,8 @@ def test_the_list_shows_each_joint_with_its_answer(pages: Reader) -> None:
     }
     assert "8 × M4, class 8.8, 6\u00a0mm in aluminium 6061-T6" in pages["motor_face"].detail
     assert pages.blocks()[1].key == "motor_face"
+    # A touch opens the joint: no pencil says that its torque is typed here.
+    assert all(row.leads for row in pages.blocks() if getattr(row, "value", ""))
     pages.tap("Threadlocker")
     assert pages.name == "bench.locker"
 
